@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <vector>
+
+#include "core/model/engine.h"
+#include "core/model/evidence.h"
+#include "core/model/reading.h"
+#include "core/model/session.h"
+#include "core/model/tester.h"
+
+namespace lapwing {
+
+/// A session with everything that was recorded in it, old versions of redone readings included.
+struct Visit {
+    Session session;
+    std::vector<Reading> readings;      ///< oldest first
+    std::vector<ExitNote> exits;        ///< oldest first
+    std::vector<Clearance> clearances;  ///< oldest first
+    std::vector<Attachment> attachments;
+    std::vector<Note> notes;
+    std::vector<PlanLine> plan;
+
+    bool operator==(const Visit&) const = default;
+};
+
+/// One engine with one or several visits and the testers used: what a session file carries.
+struct Dossier {
+    Engine engine;
+    std::vector<Tester> testers;
+    std::vector<Visit> visits;  ///< oldest first
+
+    bool operator==(const Dossier&) const = default;
+};
+
+/// Readings that count: those that no later reading replaces.
+std::vector<const Reading*> standing(const std::vector<Reading>& readings, TestKind test, int cylinder);
+std::vector<const ExitNote*> standing(const std::vector<ExitNote>& exits, int cylinder);
+std::vector<const Clearance*> standing(const std::vector<Clearance>& clearances, int cylinder);
+
+/// The newest reading that counts, or null.
+const Reading* latest(const std::vector<Reading>& readings, TestKind test, int cylinder);
+
+const Tester* find_tester(const Dossier& dossier, std::optional<TesterId> id);
+
+}  // namespace lapwing
