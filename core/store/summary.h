@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/model/ids.h"
+
+namespace lapwing::store {
+
+/// What a line of the list of engines shows, read without opening the engines' whole cards.
+struct EngineSummary {
+    EngineId id;
+    std::string name;
+    std::string description;
+    std::vector<std::string> tags;
+    int cylinders = 0;  ///< 1 to 16
+    int sessions = 0;
+    int readings = 0;                             ///< over all sessions, replaced ones included
+    std::optional<SessionId> last_session;        ///< the one opened last
+    std::optional<Timestamp> last_opened_at;      ///< of that session
+    std::string last_title;                       ///< of that session
+    std::optional<Timestamp> retest_planned_for;  ///< of that session
+
+    bool operator==(const EngineSummary&) const = default;
+};
+
+/// A command that was done, as the journal remembers it.
+struct Step {
+    std::int64_t number = 0;  ///< counts up; 0: the command had nothing to change and left no step
+    std::string name;         ///< stable code, such as "reading.keep"
+    std::vector<std::string> args;
+    Timestamp at;
+    bool undone = false;
+
+    bool operator==(const Step&) const = default;
+};
+
+}  // namespace lapwing::store

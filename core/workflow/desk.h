@@ -1,0 +1,100 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <filesystem>
+#include <functional>
+#include <memory>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/workflow/command.h"
+
+namespace lapwing::workflow {
+
+class Desk;
+
+struct Opened {
+    std::unique_ptr<Desk> desk;
+    /// What happened on opening and a person should read: an unclean end that was checked, a damaged library
+    /// that was set aside, the backup that stands in for it. Usually empty.
+    std::vector<Error> told;
+};
+
+/// The one door to the library. Writing happens on the desk's own thread, in the order asked for; reading on
+/// the caller's thread through a connection of its own, so that neither waits for the other. All members may
+/// be called from any thread.
+///
+/// Promise: once `Done` was called with a step, what it did survives the end of the process and of the power.
+class Desk {
+public:
+    /// Called on the writer thread, after the commit (or with why there was none).
+    using Done = std::function<void(Result<Step>)>;
+
+    /// Opens or makes the library in `folder`; `clock` has to outlive the desk. Fails with a sentence when
+    /// another Lapwing has it open, when it is from a newer version, or when the folder can't be written.
+    static Result<Opened> open(const std::filesystem::path& folder, const Clock& clock);
+
+    /// Commits what is queued, then closes.
+    ~Desk();
+    Desk(const Desk&) = delete;
+    Desk& operator=(const Desk&) = delete;
+
+    void run(Command command, Done done = {});
+    void run(Intent intent, Done done = {});
+
+    /// Puts every record that the step touched back as it was before. Refused with a sentence when one of
+    /// them was changed since, or when something recorded since hangs on it.
+    void undo(std::int64_t step, Done done = {});
+    /// Does an undone step again (not the pad's Redo, which is redo_reading), under the same condition.
+    void redo(std::int64_t step, Done done = {});
+
+    std::optional<Step> last_step() const;    ///< what "Undo" would undo
+    std::optional<Step> last_undone() const;  ///< what "Undo" of an undo would do again
+    std::vector<Step> steps() const;          ///< newest first, at most 200, undone ones included
+
+    /// Half-typed digits and the pad's place: cheap enough for every key. Only the last text of a key that is
+    /// waiting gets written, and commands go first. Empty text drops the draft. `done` is called on the
+    /// writer thread when this text or a later one of the key is stored. Survives the end of the process; a
+    /// power cut may cost the last moment's typing.
+    void keep_draft(std::string key, std::string text, std::function<void()> done = {});
+    /// The text kept last, stored yet or not; empty when there is none.
+    std::string draft(const std::string& key) const;
+
+    std::vector<EngineSummary> engines() const;  ///< the one worked on last first
+    std::optional<Engine> engine(EngineId id) const;
+    std::vector<Tester> testers() const;               ///< by name
+    std::vector<Session> sessions(EngineId id) const;  ///< newest first
+    std::optional<Session> session(SessionId id) const;
+    std::optional<Visit> visit(SessionId id) const;
+    Result<Dossier> dossier(EngineId id) const;  ///< whole history and the testers used
+    std::optional<EngineId> engine_of(SessionId id) const;
+
+    /// Called on the writer thread after each commit and before its Done. Register before the first command;
+    /// the listener has to outlive the desk.
+    void listen(std::function<void(const Change&)> listener);
+    /// Called, on the thread that asked, when a read fails: the read itself then comes back empty.
+    void on_trouble(std::function<void(const Error&)> listener);
+
+    /// Waits until everything queued so far is committed, drafts too.
+    void flush();
+
+    const Clock& clock() const;
+    const std::filesystem::path& folder() const;
+    /// Where the bytes of an attachment lie (or will lie).
+    std::filesystem::path attachment_path(const std::string& sha256) const;
+
+    template <class RecordId>
+    RecordId make_id() const {
+        return RecordId::make(clock());
+    }
+
+private:
+    struct Parts;
+    explicit Desk(std::unique_ptr<Parts> parts);
+    std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace lapwing::workflow

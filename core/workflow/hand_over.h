@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <vector>
+
+#include "core/record/record.h"
+#include "core/workflow/desk.h"
+
+namespace lapwing::workflow {
+
+struct HandOver {
+    EngineId engine;
+    std::vector<SessionId> sessions;  ///< empty: all of them
+    bool with_owner = false;          ///< name and contact leave the shop only if the sender ticks it
+};
+
+/// The dossier of one engine with the chosen sessions and only the testers that they name.
+Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen);
+
+}  // namespace lapwing::workflow

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/workflow/command.h"
+
+namespace lapwing::workflow {
+
+/// Opens a session on `engine` ("session.open"; args: engine name, title). What stays the same from visit to
+/// visit is filled in: the three testers and the shop's altitude from the engine's last session, or else the
+/// altitude from its card. Weather, heat and the list of Prepare start blank: they have to be looked at anew.
+Intent open_session(SessionId id, EngineId engine, std::string title);
+
+/// Stands in for the session's own fields ("session.change"). Its engine and opening time can't change.
+Intent save_session(Session session);
+
+/// Marks one step of Prepare ("session.step"; args: step, state).
+Intent mark_step(SessionId session, PrepareMark mark);
+
+/// "session.conditions".
+Intent set_conditions(SessionId session, Conditions conditions);
+
+enum class TesterUse { compression, leak_down, crankcase };
+/// Chooses the session's tester for one kind of test, or none ("session.tester").
+Intent choose_tester(SessionId session, TesterUse use, std::optional<TesterId> tester);
+
+/// The owner's answer to the plan ("session.answer").
+Intent set_answer(SessionId session, OwnerAnswer answer);
+
+/// Closes the visit with a note and, if wanted, the day of the retest ("session.finish"). Nothing is locked:
+/// a finished session can still be added to.
+Intent finish_session(SessionId session, std::string note, std::optional<Timestamp> retest_planned_for);
+
+/// Takes a session and everything recorded in it out, undo apart ("session.delete").
+Intent remove_session(SessionId session);
+
+}  // namespace lapwing::workflow
