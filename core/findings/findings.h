@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/findings/derivation.h"
+#include "core/findings/message.h"
+#include "core/findings/reference.h"
+#include "core/model/visit.h"
+
+namespace lapwing::findings {
+
+enum class State { none, good, borderline, fault };
+
+/// The worse of two states; anything measured outweighs `none`.
+State worse(State a, State b);
+
+/// A cranking test (dry or wet) of one cylinder. Repeats count: `final` is the mean of the newest tag's
+/// readings.
+struct Cranking {
+    State state = State::none;
+    Derived final;                       ///< gauge_pressure
+    int repeats = 0;                     ///< readings in the mean
+    std::optional<Derived> first;        ///< gauge_pressure, first puff
+    std::optional<Derived> first_share;  ///< share, first puff of final reading
+    Tag tag = Tag::as_found;
+    Oiled oiled = Oiled::unknown;
+    std::vector<ReadingId> readings;
+};
+
+/// The same leak as another tester would show it, in the two example laws.
+struct OnTester {
+    Pressure set;
+    Length restrictor;
+    Derived orifice;  ///< share
+    Derived laminar;  ///< share
+};
+
+/// A leak-down test of one cylinder.
+struct LeakDown {
+    State state = State::none;
+    Derived set;      ///< gauge_pressure
+    Derived held;     ///< gauge_pressure, mean of repeats
+    Derived leakage;  ///< share of the set pressure, the mechanic's number
+    int repeats = 0;
+    std::vector<OnTester>
+        on_testers;  ///< reference.testers in their order; the maker's own first if there is one
+    std::optional<Derived> leak_area;  ///< area, effective
+    std::optional<Derived> leak_hole;  ///< length, round hole of that area
+    std::optional<Derived> flow;       ///< flow ANR at the held pressure
+    Tag tag = Tag::as_found;
+    Oiled oiled = Oiled::unknown;
+    std::vector<ReadingId> readings;
+};
+
+struct Wet {
+    State state = State::none;  ///< of the rise: good when it rises less than the ring rule
+    Cranking reading;
+    std::optional<Derived> rise;  ///< share of the dry final reading; absent without a dry test
+};
+
+/// One exit that was listened at; the loudest standing note of each exit.
+struct Heard {
+    Exit exit = Exit::intake;
+    std::optional<int> neighbour;
+    Loudness loudness = Loudness::nothing;
+    ListenedBy by = ListenedBy::ear;
+    std::optional<Path> path;  ///< what the exit points at in this engine; absent when it points at nothing
+};
+
+struct Clearances {
+    State state = State::none;
+    bool recorded_intake = false;
+    bool recorded_exhaust = false;
+    std::vector<Remark> remarks;  ///< one for each valve out of its range
+};
+
+struct CylinderFindings {
+    int number = 1;
+    State state = State::none;      ///< worst of its tests
+    Message headline;               ///< the one plain sentence
+    std::optional<Path> points_at;  ///< the path that the rules of thumb point at, if they agree on one
+    std::optional<Cranking> dry;
+    std::optional<LeakDown> leak_down;
+    std::optional<Wet> wet;
+    std::vector<Heard> exits;  ///< loudest first
+    Clearances clearances;
+    std::vector<Remark> rules_of_thumb;
+    std::vector<Remark> contradictions;
+    std::vector<Remark> questions;  ///< to be answered before any verdict
+};
+
+/// One published spread rule, held against the engine's readings.
+struct RuleVerdict {
+    std::string rule;  ///< its id in limits.json
+    bool holds = true;
+    CylinderList failing;
+    Remark remark;
+};
+
+/// Factory limits as they apply at this shop.
+struct Limits {
+    std::optional<Derived> low, high, lowest, difference;
+    Remark basis;  ///< scaled or not, and by what
+};
+
+struct Crankcase {
+    State state = State::none;
+    Derived set, end;
+    std::optional<Derived> hold;
+    Remark remark;
+};
+
+/// What to do next.
+enum class Action {
+    dry,
+    leak_down,
+    listen,
+    wet,
+    clearances,
+    adjust,
+    turn_once,
+    crankcase,
+    tester_check,
+    plan
+};
+
+struct NextStep {
+    Action action = Action::plan;
+    std::optional<int> cylinder;
+    Message reason;
+};
+
+struct Findings {
+    State state = State::none;
+    Message headline;                         ///< the engine as a whole
+    std::vector<CylinderFindings> cylinders;  ///< by number
+    Limits limits;
+    std::vector<RuleVerdict> spread;  ///< of the dry test; empty below two cylinders
+    std::optional<Crankcase> crankcase;
+    std::vector<Remark> questions;       ///< about the whole engine
+    std::vector<Remark> contradictions;  ///< about the whole engine
+    std::vector<Remark> weakened_by;     ///< conditions and tester checks that make the readings worth less
+    std::vector<NextStep> next;          ///< most worth doing first; never empty
+
+    [[nodiscard]] const CylinderFindings* cylinder(int number) const;
+};
+
+struct FindingsOptions {
+    /// Only readings and exits that carry this tag; absent: of each cylinder and test the newest tag's.
+    std::optional<Tag> tag;
+};
+
+/// Everything that one visit's readings say. Pure: the same dossier gives the same findings, readings of
+/// other visits change nothing. `visit` may be one of the dossier's or stand alone.
+Findings find(const Dossier& dossier, const Visit& visit, const Reference& reference,
+              const FindingsOptions& options = {});
+
+/// Factory limits at the visit's station pressure or altitude.
+Limits limits_at(const Engine& engine, const Session& session);
+
+}  // namespace lapwing::findings
+
+namespace lapwing {
+LAPWING_WORDS(findings::State, "not measured", "in range", "borderline", "fault");
+LAPWING_WORDS(findings::Action, "dry", "leak-down", "listen", "wet", "clearances", "adjust", "turn once",
+              "crankcase", "tester check", "plan");
+}  // namespace lapwing

@@ -1,0 +1,147 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "core/base/result.h"
+#include "core/model/visit.h"
+
+namespace lapwing::findings {
+
+/// A way out of the cylinder.
+enum class Path {
+    rings,
+    intake,
+    exhaust,
+    gasket,
+    next_cylinder,
+    coolant,
+    decompressor,
+    crank_seals,
+    base_gasket,
+    reed
+};
+
+enum class BasisKind { published, common_practice, assumption };
+
+/// Where a value of the reference data comes from.
+struct Basis {
+    BasisKind kind = BasisKind::assumption;
+    std::string source;   ///< name of the publication; empty for common practice and assumptions
+    std::string comment;  ///< in English, for whoever wants to change the value
+};
+
+enum class SpreadKind { lowest_of_highest, below_average };
+
+/// How far cylinders may lie apart.
+struct SpreadRule {
+    std::string id;
+    SpreadKind kind = SpreadKind::lowest_of_highest;
+    double share = 0.75;  ///< least share of the highest, or most that one may lie below the average
+    std::optional<Pressure> at_least;  ///< and no cylinder under this
+    bool gives_state = false;          ///< whether it decides a cylinder's state, or is only shown
+    Basis basis;
+};
+
+/// Leakage up to `good` is in range, up to `borderline` borderline, above it a fault.
+struct LeakageBand {
+    std::string id;
+    std::optional<Fuel> fuel;  ///< absent: any
+    Pressure set;              ///< of the tester that it belongs to
+    Length restrictor;
+    double good = 0.1;
+    double borderline = 0.2;
+    bool gives_state = false;
+    Basis basis;
+};
+
+/// A tester that readings are converted to before they are compared with published bands.
+struct ReferenceTester {
+    std::string id;
+    Pressure set;
+    Length restrictor;
+    Basis basis;
+};
+
+struct ExitPath {
+    Exit exit = Exit::intake;
+    std::optional<Path> four_stroke;
+    std::optional<Path> two_stroke;
+};
+
+struct PrepareReason {
+    PrepareStep step = PrepareStep::plug_wells_blown_out;
+    std::string reason;           ///< English
+    std::string if_not_done;      ///< English: what it does to the readings; empty when nothing
+    std::vector<TestKind> tests;  ///< that it matters to
+    bool two_stroke = true;       ///< whether it makes sense on one
+    bool diesel = true;
+};
+
+/// One caution and the places where it stands.
+struct Caution {
+    std::string id;
+    std::vector<std::string> places;  ///< "dry", "leak-down", "wet", "exits", "staking", "start", "session"
+    std::string text;                 ///< English
+};
+
+/// A number of this project's own or of common practice that a mechanic may want to change.
+struct Assumption {
+    std::string id;
+    double value = 0.0;  ///< in `unit`
+    std::string unit;
+    std::string text;  ///< English: what it stands for
+    Basis basis;
+};
+
+/// Rings are called when oil raises the reading by at least this share.
+struct WetRule {
+    double rise = 0.10;
+    Basis basis;
+};
+
+/// Everything under assets/reference.
+struct Reference {
+    std::vector<SpreadRule> spread;
+    std::vector<LeakageBand> leakage;
+    std::vector<ReferenceTester> testers;
+    WetRule wet;
+    std::vector<ExitPath> exits;
+    std::vector<PrepareReason> prepare;
+    std::vector<Caution> cautions;
+    std::vector<Assumption> assumptions;
+
+    /// Value in SI of an assumption that the code asks for by id; every id in use is checked on reading.
+    [[nodiscard]] double assumed(std::string_view id) const;
+    [[nodiscard]] const Assumption* assumption(std::string_view id) const;
+    [[nodiscard]] std::optional<Path> path_of(Exit exit, StrokeCycle cycle) const;
+    [[nodiscard]] const PrepareReason* prepare_reason(PrepareStep step) const;
+    [[nodiscard]] std::vector<const Caution*> cautions_at(std::string_view place) const;
+};
+
+/// The files' texts, one JSON document each.
+struct ReferenceTexts {
+    std::string_view limits, wet, exits, prepare, cautions, assumptions;
+};
+
+/// As built into this program from assets/reference.
+ReferenceTexts built_in_texts();
+
+/// Fails with "reference.malformed", naming file and place.
+Result<Reference> read_reference(const ReferenceTexts& texts);
+
+Result<Reference> built_in_reference();
+
+}  // namespace lapwing::findings
+
+namespace lapwing {
+LAPWING_WORDS(findings::Path, "rings", "intake", "exhaust", "gasket", "next_cylinder", "coolant",
+              "decompressor", "crank_seals", "base_gasket", "reed");
+LAPWING_WORDS(findings::BasisKind, "published", "common practice", "assumption");
+LAPWING_WORDS(findings::SpreadKind, "lowest of highest", "below average");
+}  // namespace lapwing
