@@ -46,7 +46,8 @@ struct Figure {
     bool operator==(const Figure&) const = default;
 };
 
-/// A word of the model or of the findings, "exit:intake"; qml/format knows a trade word for each.
+/// A word of the model or of the findings, "exit:intake" (core/findings/word_kinds.h); qml/format knows a
+/// trade word for each.
 struct Word {
     std::string code;
 
@@ -66,14 +67,6 @@ struct Message {
 
     bool operator==(const Message&) const = default;
 };
-
-/// The dimension's short name in a Word's code, by enumeration: Word{"exit:intake"}.
-Word word_of(TestKind test);
-Word word_of(Exit exit);
-Word word_of(Loudness loudness);
-Word word_of(ValveSide side);
-Word word_of(Tag tag);
-Word word_of(PrepareStep step);
 
 /// Figures of values as they were typed; `u95` may follow.
 Figure figure_of(const TypedPressure& typed, std::optional<double> u95 = {});
