@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/app_context.h"
+
+#include <QPointer>
+
+namespace lapwing {
+namespace {
+
+format::Choice choice_of(const AppSettings& settings) {
+    format::Choice choice;
+    choice.pressure = Unit<PressureTag>::find(settings.pressureUnit().toStdString()).value_or(units::bar);
+    choice.inches = settings.clearanceUnit() == QLatin1String("thou");
+    return choice;
+}
+
+}  // namespace
+
+AppContext::AppContext(workflow::Desk& desk, platform::Devices& devices, AppSettings& settings,
+                       const findings::Reference& reference, QObject* parent)
+    : QObject(parent),
+      desk_(desk),
+      devices_(devices),
+      settings_(settings),
+      reference_(reference),
+      format_(choice_of(settings), QLocale()) {
+    // The desk calls back on its own thread; everything that reaches a page does so on the UI thread.
+    desk_.listen([self = QPointer<AppContext>(this), this](const workflow::Change& change) {
+        if (self)
+            QMetaObject::invokeMethod(
+                this, [this, change] { emit changed(change); }, Qt::QueuedConnection);
+    });
+    desk_.on_trouble([self = QPointer<AppContext>(this), this](const Error& error) {
+        if (self)
+            QMetaObject::invokeMethod(
+                this, [this, error] { tell(error); }, Qt::QueuedConnection);
+    });
+    connect(&settings_, &AppSettings::unitsChanged, this, [this] {
+        format_ = format::Formatter(choice_of(settings_), QLocale());
+        emit formatChanged();
+    });
+}
+
+void AppContext::run(workflow::Intent intent, QObject* receiver, Done done) {
+    desk_.run(std::move(intent), [this, guard = QPointer<QObject>(receiver),
+                                  done = std::move(done)](Result<workflow::Step> result) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, guard, done, result = std::move(result)] {
+                if (!result) tell(result.error());
+                if (result) emit stepDone(format_.step(result->name, result->args), result->number);
+                if (guard && done) done(result);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void AppContext::undo(qint64 step) {
+    desk_.undo(step, [this](const Result<workflow::Step>& result) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, result] {
+                if (!result)
+                    tell(result.error());
+                else
+                    emit told(tr("Undone: %1").arg(format_.step(result->name, result->args)));
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void AppContext::undoLast() {
+    if (const auto step = desk_.last_step()) undo(step->number);
+}
+
+void AppContext::tick() {
+    if (settings_.haptics()) devices_.haptics.tick();
+}
+
+void AppContext::keepAwake(bool on) {
+    devices_.keepAwake.keepAwake(on);
+}
+
+void AppContext::keepDraft(const QString& key, const QString& text) {
+    desk_.keep_draft(key.toStdString(), text.toStdString());
+}
+
+QString AppContext::draft(const QString& key) const {
+    return QString::fromStdString(desk_.draft(key.toStdString()));
+}
+
+void AppContext::tell(const Error& error) {
+    emit told(format_.text(error));
+}
+
+}  // namespace lapwing

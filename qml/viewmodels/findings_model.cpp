@@ -1,0 +1,155 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/findings_model.h"
+
+#include <algorithm>
+
+#include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/derivation_item.h"
+
+namespace lapwing {
+namespace {
+
+using findings::State;
+
+QString range(const findings::OnTester& on, const format::Formatter& format) {
+    auto low = on.orifice.figure, high = on.laminar.figure;
+    if (low.si > high.si) std::swap(low, high);
+    const QString from = format.valueText(low), to = format.valueText(high);
+    return from == to ? from : QObject::tr("%1 to %2").arg(from, to);
+}
+
+}  // namespace
+
+QString FindingsModel::headline() const {
+    return ready() ? format().text(findings()->headline) : QString();
+}
+
+QString FindingsModel::state() const {
+    return state_key(ready() ? findings()->state : State::none);
+}
+
+QVariantMap FindingsModel::line(const QString& mark, const QString& figure, const QString& text,
+                                std::vector<findings::Derivation> from) {
+    const int index = from.empty() ? -1 : static_cast<int>(derivations_.size());
+    if (!from.empty()) derivations_.push_back(std::move(from));
+    return {{"mark", mark}, {"figure", figure}, {"text", text}, {"from", index}};
+}
+
+QVariantMap FindingsModel::remark(const findings::Remark& remark, const QString& symbol) {
+    auto map = line({}, {}, format().text(remark.message), remark.from);
+    map["symbol"] = symbol;
+    return map;
+}
+
+QVariantList FindingsModel::remarks(const std::vector<findings::Remark>& list, const QString& symbol) {
+    QVariantList lines;
+    for (const auto& item : list)
+        lines << remark(item, symbol);
+    return lines;
+}
+
+QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder) {
+    QVariantList lines;
+    if (const auto& dry = cylinder.dry) {
+        lines << line(state_key(dry->state), format().text(dry->final.figure),
+                      dry->repeats > 1 ? tr("dry test, mean of %1").arg(dry->repeats) : tr("dry test"),
+                      {dry->final.from});
+        if (dry->first_share)
+            lines << line({}, format().valueText(dry->first_share->figure), tr("of it on the first puff"),
+                          {dry->first_share->from});
+    }
+    if (const auto& air = cylinder.leak_down) {
+        lines << line(state_key(air->state), format().text(air->leakage.figure),
+                      tr("leakage: held %1 of %2")
+                          .arg(format().valueText(air->held.figure), format().valueText(air->set.figure)),
+                      {air->leakage.from});
+        for (const auto& on : air->on_testers)
+            lines << line(
+                {}, range(on, format()),
+                tr("on a tester of %1 behind %2")
+                    .arg(format().valueText({findings::Dimension::gauge_pressure, on.set.si(), {}, {}, {}}),
+                         format().valueText({findings::Dimension::length, on.restrictor.si(), {}, {}, {}})),
+                {on.orifice.from, on.laminar.from});
+        if (air->leak_hole)
+            lines << line({}, format().text(air->leak_hole->figure), tr("round hole that would leak as much"),
+                          {air->leak_hole->from});
+        if (air->flow)
+            lines << line({}, format().text(air->flow->figure), tr("of free air leaks out"),
+                          {air->flow->from});
+    }
+    if (const auto& wet = cylinder.wet) {
+        lines << line(state_key(wet->reading.state), format().text(wet->reading.final.figure), tr("wet test"),
+                      {wet->reading.final.from});
+        if (wet->rise)
+            lines << line(state_key(wet->state), format().text(wet->rise->figure), tr("over the dry reading"),
+                          {wet->rise->from});
+    }
+    return lines;
+}
+
+void FindingsModel::refresh() {
+    if (!found() || !ready()) return;
+    derivations_.clear();
+    cylinders_.clear();
+    engine_lines_.clear();
+    const QString question = QStringLiteral("question");
+    for (const auto& cylinder : findings()->cylinders) {
+        const auto* card = find_cylinder(engine(), cylinder.number);
+        QStringList exits;
+        for (const auto& heard : cylinder.exits)
+            exits << tr("%1 %2").arg(
+                heard.neighbour ? tr("plug hole of %1").arg(*heard.neighbour) : format().name(heard.exit),
+                format().name(heard.loudness));
+        QVariantList clearances = remarks(cylinder.clearances.remarks, question);
+        cylinders_ << QVariantMap{{"number", cylinder.number},
+                                  {"name", card ? QString::fromStdString(card->name) : QString()},
+                                  {"state", state_key(cylinder.state)},
+                                  {"headline", format().text(cylinder.headline)},
+                                  {"figures", figuresOf(cylinder)},
+                                  {"exits", exits.join(QStringLiteral(", "))},
+                                  {"rules", remarks(cylinder.rules_of_thumb, {})},
+                                  {"questions", remarks(cylinder.questions, question) + clearances},
+                                  {"contradictions", remarks(cylinder.contradictions, question)}};
+    }
+    const auto& limits = findings()->limits;
+    for (const auto& [limit, text] : {std::pair{&limits.low, tr("lower end of the factory range here")},
+                                      std::pair{&limits.high, tr("upper end of the factory range here")},
+                                      std::pair{&limits.lowest, tr("factory limit here")},
+                                      std::pair{&limits.difference, tr("most allowed between cylinders")}})
+        if (*limit) engine_lines_ << line({}, format().valueText((*limit)->figure), text, {(*limit)->from});
+    if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
+    for (const auto& rule : findings()->spread) {
+        auto map = line(rule.holds ? QStringLiteral("good") : QStringLiteral("fault"), {},
+                        format().text(rule.remark.message), rule.remark.from);
+        engine_lines_ << map;
+    }
+    if (const auto& crankcase = findings()->crankcase) {
+        auto map = line(state_key(crankcase->state), {}, format().text(crankcase->remark.message),
+                        crankcase->remark.from);
+        engine_lines_ << map;
+    }
+    engine_lines_ << remarks(findings()->questions, question)
+                  << remarks(findings()->contradictions, question);
+    weakened_by_ = remarks(findings()->weakened_by, {});
+}
+
+QVariantList FindingsModel::nextSteps() const {
+    QVariantList list;
+    if (!ready()) return list;
+    for (const auto& step : findings()->next) {
+        const QString what = format().name(step.action);
+        list << QVariantMap{
+            {"title", step.cylinder ? tr("%1, cylinder %2").arg(what).arg(*step.cylinder) : what},
+            {"text", format().text(step.reason)}};
+    }
+    return list;
+}
+
+QVariantList FindingsModel::derivation(int from) const {
+    if (from < 0 || from >= static_cast<int>(derivations_.size())) return {};
+    return derivation_items(derivations_[static_cast<std::size_t>(from)], format());
+}
+
+}  // namespace lapwing

@@ -1,0 +1,223 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/leak_hunt_model.h"
+
+#include <algorithm>
+
+#include "core/workflow/exits.h"
+#include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/next_tdc_model.h"
+
+namespace lapwing {
+namespace {
+
+QString key_of(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// Cylinders that stand next to this one in its bank.
+std::vector<int> neighbours(const Engine& engine, int number) {
+    const auto* here = find_cylinder(engine, number);
+    std::vector<int> found;
+    if (!here) return found;
+    for (const auto& other : engine.cylinders)
+        if (other.bank == here->bank && other.number != number &&
+            std::abs(other.row - here->row) + std::abs(other.column - here->column) == 1)
+            found.push_back(other.number);
+    return found;
+}
+
+}  // namespace
+
+int LeakHuntModel::cylinder() const {
+    if (find_cylinder(engine(), cylinder_)) return cylinder_;
+    if (const auto* reading = [&]() -> const Reading* {
+            const Reading* last = nullptr;
+            for (const auto& r : visit().readings)
+                if (r.test == TestKind::leak_down) last = &r;
+            return last;
+        }())
+        return reading->cylinder;
+    return engine().cylinders.empty() ? 0 : engine().cylinders.front().number;
+}
+
+void LeakHuntModel::setCylinder(int number) {
+    cylinder_ = number;
+    staked_ = false;
+    emit refreshed();
+}
+
+QVariantList LeakHuntModel::cylinders() const {
+    QVariantList list;
+    for (const auto& item : engine().cylinders)
+        list << QVariantMap{{"number", item.number},
+                            {"name", QString::fromStdString(item.name)},
+                            {"chosen", item.number == cylinder()},
+                            {"listened", !standing(visit().exits, item.number).empty()}};
+    return list;
+}
+
+const Reading* LeakHuntModel::airOn() const {
+    return latest(visit().readings, TestKind::leak_down, cylinder());
+}
+
+/// Notes belong to the state of the valve that the air was on for.
+Tag LeakHuntModel::tag() const {
+    if (staked_) return Tag::after_staking;
+    return airOn() ? airOn()->tag : Tag::as_found;
+}
+
+QString LeakHuntModel::tagWord() const {
+    return key_of(word(tag()));
+}
+
+QString LeakHuntModel::heldLine() const {
+    const auto* reading = airOn();
+    if (!reading || !reading->held || !reading->set) return tr("No leak-down reading of this cylinder yet");
+    const QString held =
+        tr("held %1 of %2").arg(format().typed(*reading->held), format().typed(*reading->set));
+    const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
+    return found && found->leak_down
+               ? tr("%1, leakage %2").arg(held, format().text(found->leak_down->leakage.figure))
+               : held;
+}
+
+const ExitNote* LeakHuntModel::standingNote(Exit exit, std::optional<int> neighbour) const {
+    const ExitNote* newest = nullptr;
+    for (const auto* note : standing(visit().exits, cylinder()))
+        if (note->exit == exit && note->neighbour == neighbour && note->tag == tag()) newest = note;
+    return newest;
+}
+
+QVariantList LeakHuntModel::exits() const {
+    QVariantList list;
+    const auto add = [&](Exit exit, const QString& hint, std::optional<int> neighbour = {}) {
+        const auto* note = standingNote(exit, neighbour);
+        QString name = format().name(exit);
+        if (neighbour) name = tr("Plug hole of cylinder %1").arg(*neighbour);
+        list << QVariantMap{{"key", key_of(word(exit))},
+                            {"neighbour", neighbour.value_or(0)},
+                            {"name", name},
+                            {"hint", hint},
+                            {"loudness", note ? key_of(word(note->loudness)) : QString()},
+                            {"by", note ? format().name(note->by) : QString()}};
+    };
+    if (engine().cycle == StrokeCycle::four) {
+        add(Exit::intake, tr("Throttle open, hose at the intake"));
+        add(Exit::exhaust, tr("Hose at the tail pipe"));
+        add(Exit::breather, tr("Oil filler open, thin glove over it: rings always leak a little"));
+    } else {
+        add(Exit::exhaust, tr("Piston over the port: air past the rings comes out here"));
+        add(Exit::intake, tr("Carburettor: air past the rings into the crankcase"));
+    }
+    add(Exit::joint, tr("Soapy water round the joint"));
+    if (engine().cooling != Cooling::air)
+        add(Exit::coolant, tr("Bubbles in the filler; never open a hot cap"));
+    for (const int neighbour : neighbours(engine(), cylinder()))
+        add(Exit::next_plug_hole, tr("Only counts while its valves are shut"), neighbour);
+    if (engine().decompressor == Decompressor::manual || engine().decompressor == Decompressor::automatic)
+        add(Exit::decompressor, tr("At its outlet"));
+    if (engine().cycle == StrokeCycle::two) {
+        add(Exit::crank_seals, tr("Crankcase test: soapy water"));
+        add(Exit::base_gasket, tr("Crankcase test: soapy water"));
+        add(Exit::reed, tr("Crankcase test: at the carburettor"));
+    }
+    add(Exit::other, tr("Anywhere else: plug thread, crack, adapter ring"));
+    return list;
+}
+
+QVariantList LeakHuntModel::loudnesses() const {
+    QVariantList list;
+    for (const auto loudness : {Loudness::nothing, Loudness::faint, Loudness::clear, Loudness::strong})
+        list << QVariantMap{{"key", key_of(word(loudness))}, {"text", format::Formatter().name(loudness)}};
+    return list;
+}
+
+QVariantList LeakHuntModel::methods() const {
+    QVariantList list;
+    for (const auto by :
+         {ListenedBy::ear, ListenedBy::hose, ListenedBy::soapy_water, ListenedBy::bubbles, ListenedBy::hand})
+        list << QVariantMap{{"key", key_of(word(by))}, {"text", format::Formatter().name(by)}};
+    return list;
+}
+
+QString LeakHuntModel::method() const {
+    return key_of(word(by_));
+}
+
+void LeakHuntModel::setMethod(const QString& text) {
+    by_ = from_word<ListenedBy>(text.toStdString()).value_or(ListenedBy::ear);
+    emit refreshed();
+}
+
+void LeakHuntModel::setStaked(bool staked) {
+    staked_ = staked;
+    emit refreshed();
+}
+
+void LeakHuntModel::note(const QString& exit, int neighbour, const QString& loudness) {
+    const auto which = from_word<Exit>(exit.toStdString());
+    const auto how = from_word<Loudness>(loudness.toStdString());
+    if (!which || !how) return;
+    const auto beside = neighbour > 0 ? std::optional(neighbour) : std::nullopt;
+    if (const auto* before = standingNote(*which, beside);
+        before && before->loudness == *how && before->by == by_) {
+        app()->run(workflow::remove_exit(before->id), this);
+        return;
+    }
+    ExitNote note;
+    note.id = app()->desk().make_id<ExitNoteId>();
+    note.session = session().id;
+    note.cylinder = cylinder();
+    note.exit = *which;
+    note.neighbour = beside;
+    note.loudness = *how;
+    note.by = by_;
+    note.tag = tag();
+    if (const auto* reading = airOn()) note.reading = reading->id;
+    app()->run(workflow::keep_exit(note), this);
+}
+
+QStringList LeakHuntModel::questions() const {
+    QStringList texts;
+    if (const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr)
+        for (const auto& question : found->questions)
+            texts << format().text(question.message);
+    return texts;
+}
+
+int LeakHuntModel::nextCylinder() const {
+    auto order = engine().firing_order.size() == engine().cylinders.size() ? engine().firing_order
+                                                                           : numbers_in_order(engine());
+    const auto here = std::find(order.begin(), order.end(), cylinder());
+    if (here != order.end()) std::rotate(order.begin(), here + 1, order.end());
+    const auto next = std::find_if(order.begin(), order.end(), [&](int number) {
+        return number != cylinder() && !latest(visit().readings, TestKind::leak_down, number);
+    });
+    return next == order.end() ? 0 : *next;
+}
+
+QString LeakHuntModel::doneText() const {
+    const int next = nextCylinder();
+    if (next == 0) return tr("Done");
+    const auto turn = turn_between(engine(), cylinder(), next);
+    return turn ? tr("Done, next %1 (turn %2°)").arg(next).arg(format().locale().toString(*turn, 'f', 0))
+                : tr("Done, next %1").arg(next);
+}
+
+QStringList LeakHuntModel::cautions() const {
+    QStringList texts;
+    for (const auto* caution : app()->reference().cautions_at("exits"))
+        texts << format().reference(caution->text);
+    return texts;
+}
+
+QStringList LeakHuntModel::stakingCautions() const {
+    QStringList texts;
+    for (const auto* caution : app()->reference().cautions_at("staking"))
+        texts << format().reference(caution->text);
+    return texts;
+}
+
+}  // namespace lapwing

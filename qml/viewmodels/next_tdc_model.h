@@ -1,0 +1,55 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantList>
+
+#include "qml/viewmodels/session_backed.h"
+
+namespace lapwing {
+
+/// Next TDC: how far to turn from one cylinder's compression TDC to the others', and what the air will push
+/// with.
+class NextTdcModel : public SessionBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(int from READ from WRITE setFrom NOTIFY refreshed)
+    Q_PROPERTY(int target READ target WRITE setTarget NOTIFY refreshed)
+    Q_PROPERTY(QVariantList choices READ choices NOTIFY refreshed)
+    Q_PROPERTY(QString turnText READ turnText NOTIFY refreshed)
+    Q_PROPERTY(QString problem READ problem NOTIFY refreshed)
+    Q_PROPERTY(QVariantList torqueLines READ torqueLines NOTIFY refreshed)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+
+public:
+    using SessionBacked::SessionBacked;
+
+    /// The cylinder that stands at its compression TDC now: the last one measured with air, unless chosen.
+    [[nodiscard]] int from() const;
+    void setFrom(int cylinder);
+    [[nodiscard]] int target() const;
+    void setTarget(int cylinder);
+    /// {number, name, turn: "270°", next: bool} in firing order from `from`
+    [[nodiscard]] QVariantList choices() const;
+    [[nodiscard]] QString turnText() const;
+    /// Why no angle can be given, and what to do; empty when it can.
+    [[nodiscard]] QString problem() const;
+    [[nodiscard]] QVariantList torqueLines() const;
+    [[nodiscard]] QStringList cautions() const;
+
+protected:
+    [[nodiscard]] bool wantsFindings() const override { return false; }
+
+private:
+    int from_ = 0;
+    int target_ = 0;
+};
+
+/// Crank degrees in the running direction from one cylinder's compression TDC to another's.
+Result<double> turn_between(const Engine& engine, int from, int to);
+
+/// The cylinder after this one in the firing order; 0 when the order is not known.
+int next_in_firing_order(const Engine& engine, int cylinder);
+
+}  // namespace lapwing

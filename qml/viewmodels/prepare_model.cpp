@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/prepare_model.h"
+
+#include "core/workflow/sessions.h"
+
+namespace lapwing {
+
+void PrepareModel::refresh() {
+    if (!found()) return;
+    steps_.clear();
+    for (const auto& reason : app()->reference().prepare) {
+        if (engine().cycle == StrokeCycle::two && !reason.two_stroke) continue;
+        if (engine().fuel == Fuel::diesel && !reason.diesel) continue;
+        steps_ << QVariantMap{{"key", QString::fromUtf8(word(reason.step).data())},
+                              {"name", format().name(reason.step)},
+                              {"reason", format().reference(reason.reason)},
+                              {"ifNotDone", format().reference(reason.if_not_done)},
+                              {"state", QString::fromUtf8(word(step_state(session(), reason.step)).data())}};
+    }
+}
+
+QString PrepareModel::progress() const {
+    int done = 0;
+    for (const auto& step : steps_)
+        done += step.toMap()["state"] == QLatin1String("done");
+    return tr("%1 of %2 done").arg(done).arg(steps_.size());
+}
+
+QStringList PrepareModel::cautions() const {
+    QStringList texts;
+    for (const auto* place : {"start", "adapter"})
+        for (const auto* caution : app()->reference().cautions_at(place))
+            texts << format().reference(caution->text);
+    return texts;
+}
+
+void PrepareModel::mark(const QString& step, const QString& state) {
+    const auto which = from_word<PrepareStep>(step.toStdString());
+    const auto how = from_word<StepState>(state.toStdString());
+    if (which && how) app()->run(workflow::mark_step(session().id, PrepareMark{*which, *how, {}}), this);
+}
+
+}  // namespace lapwing

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantList>
+
+#include "qml/viewmodels/session_backed.h"
+
+namespace lapwing {
+
+/// The list of Prepare: each step with its reason. A list, not a gate; what was not done is recorded too.
+class PrepareModel : public SessionBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QVariantList steps READ steps NOTIFY refreshed)
+    Q_PROPERTY(QString progress READ progress NOTIFY refreshed)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+
+public:
+    using SessionBacked::SessionBacked;
+
+    /// {key, name, reason, ifNotDone, state: "open" | "done" | "not done" | "not needed", note}
+    [[nodiscard]] QVariantList steps() const { return steps_; }
+    [[nodiscard]] QString progress() const;
+    [[nodiscard]] QStringList cautions() const;
+
+    Q_INVOKABLE void mark(const QString& step, const QString& state);
+
+protected:
+    void refresh() override;
+    [[nodiscard]] bool wantsFindings() const override { return false; }
+
+private:
+    QVariantList steps_;
+};
+
+}  // namespace lapwing

@@ -1,0 +1,92 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/session_backed.h"
+
+#include <QPointer>
+#include <QStringList>
+
+namespace lapwing {
+
+SessionBacked::SessionBacked(QObject* parent) : QObject(parent) {
+    dossier_.visits.emplace_back();
+}
+
+void SessionBacked::setApp(AppContext* app) {
+    if (app_ == app) return;
+    app_ = app;
+    emit appChanged();
+}
+
+void SessionBacked::setSessionId(const QString& id) {
+    if (session_id_ == id) return;
+    session_id_ = id;
+    emit sessionIdChanged();
+    if (complete_) reload();
+}
+
+void SessionBacked::componentComplete() {
+    complete_ = true;
+    connect(app_, &AppContext::changed, this, &SessionBacked::take);
+    connect(app_, &AppContext::formatChanged, this, [this] {
+        refresh();
+        emit refreshed();
+    });
+    reload();
+}
+
+QString SessionBacked::engineId() const {
+    return QString::fromStdString(engine().id.text());
+}
+
+QString SessionBacked::engineName() const {
+    return QString::fromStdString(engine().name);
+}
+
+QString SessionBacked::visitLine() const {
+    if (!found_) return {};
+    QStringList parts{format().shortDate(session().opened_at)};
+    if (!session().title.empty()) parts << QString::fromStdString(session().title);
+    if (session().conditions.altitude) parts << format().typed(*session().conditions.altitude);
+    return parts.join(QStringLiteral(" · "));
+}
+
+void SessionBacked::take(const workflow::Change& change) {
+    const bool here = change.sessions.contains(session().id) || change.engines.contains(engine().id) ||
+                      change.kinds.contains(RecordKind::tester);
+    if (here || !found_) reload();
+}
+
+void SessionBacked::reload() {
+    const auto id = SessionId::parse(session_id_.toStdString());
+    auto visit = id ? app_->desk().visit(*id) : std::nullopt;
+    auto engine = visit ? app_->desk().engine(visit->session.engine) : std::nullopt;
+    found_ = engine.has_value();
+    if (found_) {
+        dossier_.engine = std::move(*engine);
+        dossier_.testers = app_->desk().testers();
+        dossier_.visits.front() = std::move(*visit);
+    }
+    refresh();
+    emit refreshed();
+    if (found_ && wantsFindings()) think();
+}
+
+void SessionBacked::think() {
+    if (!thinker_) thinker_ = std::make_unique<workflow::Background>();
+    thinker_->run([this, self = QPointer<SessionBacked>(this), dossier = dossier_,
+                   &reference = app_->reference()](std::stop_token) {
+        auto found = findings::find(dossier, dossier.visits.front(), reference);
+        // thinker_ is joined before this object goes, so posting to it is safe; the event dies with it.
+        QMetaObject::invokeMethod(
+            this,
+            [this, found = std::move(found)]() mutable {
+                findings_ = std::move(found);
+                refresh();
+                emit refreshed();
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+}  // namespace lapwing

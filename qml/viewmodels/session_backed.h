@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QObject>
+#include <QQmlParserStatus>
+#include <QString>
+#include <QVariant>
+#include <memory>
+#include <optional>
+
+#include "core/findings/findings.h"
+#include "core/workflow/background.h"
+#include "qml/viewmodels/app_context.h"
+
+namespace lapwing {
+
+/// What every page of one session has in common: it holds the session with its engine and testers, reads them
+/// again when something in them was committed, and has the findings worked out off the UI thread.
+class SessionBacked : public QObject, public QQmlParserStatus {
+    Q_OBJECT
+    Q_INTERFACES(QQmlParserStatus)
+    QML_ANONYMOUS
+    Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
+    Q_PROPERTY(QString sessionId READ sessionId WRITE setSessionId NOTIFY sessionIdChanged REQUIRED)
+    Q_PROPERTY(bool found READ found NOTIFY refreshed)
+    Q_PROPERTY(QString engineId READ engineId NOTIFY refreshed)
+    Q_PROPERTY(QString engineName READ engineName NOTIFY refreshed)
+    Q_PROPERTY(QString visitLine READ visitLine NOTIFY refreshed)
+
+public:
+    explicit SessionBacked(QObject* parent = nullptr);
+
+    [[nodiscard]] AppContext* app() const { return app_; }
+    void setApp(AppContext* app);
+    [[nodiscard]] QString sessionId() const { return session_id_; }
+    void setSessionId(const QString& id);
+
+    [[nodiscard]] bool found() const { return found_; }
+    [[nodiscard]] QString engineId() const;
+    [[nodiscard]] QString engineName() const;
+    /// "14 March 2026 · As found · 240 m"
+    [[nodiscard]] QString visitLine() const;
+
+    void classBegin() override {}
+    void componentComplete() override;
+
+signals:
+    void appChanged();
+    void sessionIdChanged();
+    /// Everything shown may have changed.
+    void refreshed();
+
+protected:
+    /// Called on the UI thread after the session was read, and again when its findings are there.
+    virtual void refresh() {}
+    [[nodiscard]] virtual bool wantsFindings() const { return true; }
+
+    [[nodiscard]] const Engine& engine() const { return dossier_.engine; }
+    [[nodiscard]] const Dossier& dossier() const { return dossier_; }  ///< with this one visit
+    [[nodiscard]] const Visit& visit() const { return dossier_.visits.front(); }
+    [[nodiscard]] const Session& session() const { return visit().session; }
+    /// The newest that were worked out; absent until the first time.
+    [[nodiscard]] const std::optional<findings::Findings>& findings() const { return findings_; }
+    [[nodiscard]] const format::Formatter& format() const { return app_->format(); }
+    void reload();
+
+private:
+    void take(const workflow::Change& change);
+    void think();
+
+    AppContext* app_ = nullptr;
+    QString session_id_;
+    bool complete_ = false;
+    bool found_ = false;
+    Dossier dossier_;
+    std::optional<findings::Findings> findings_;
+    std::unique_ptr<workflow::Background> thinker_;
+};
+
+}  // namespace lapwing

@@ -1,0 +1,237 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/session_model.h"
+
+#include <algorithm>
+
+#include "core/workflow/sessions.h"
+#include "qml/viewmodels/bores.h"
+
+namespace lapwing {
+namespace {
+
+using findings::Action;
+using findings::State;
+
+QVariantMap tile(const char* key, const QString& title, const QString& text, State state, const char* page,
+                 QVariantMap args, QVariantList bores = {}) {
+    return {
+        {"key", QString::fromLatin1(key)},   {"title", title}, {"text", text},  {"state", state_key(state)},
+        {"page", QString::fromLatin1(page)}, {"args", args},   {"bores", bores}};
+}
+
+int cylinders_with(const Visit& visit, const Engine& engine, TestKind test) {
+    return static_cast<int>(std::count_if(
+        engine.cylinders.begin(), engine.cylinders.end(),
+        [&](const Cylinder& cylinder) { return latest(visit.readings, test, cylinder.number) != nullptr; }));
+}
+
+}  // namespace
+
+void SessionModel::refresh() {
+    if (!found()) return;
+    tiles_.clear();
+    tiles_ << visitTile() << prepareTile();
+    if (engine().cycle == StrokeCycle::four) tiles_ << clearancesTile();
+    tiles_ << testTile(TestKind::dry) << testTile(TestKind::leak_down) << exitsTile()
+           << testTile(TestKind::wet);
+    if (engine().cycle == StrokeCycle::two) tiles_ << crankcaseTile();
+    tiles_ << findingsTile();
+}
+
+QVariantMap SessionModel::visitTile() const {
+    QStringList parts;
+    for (const auto symptom : session().complaint.symptoms)
+        parts << format().name(symptom);
+    if (!session().complaint.text.empty()) parts << QString::fromStdString(session().complaint.text);
+    if (session().usage) parts << format().typed(*session().usage);
+    if (!session().job_number.empty())
+        parts << tr("job %1").arg(QString::fromStdString(session().job_number));
+    const QString text = parts.isEmpty() ? tr("What the owner says, conditions, testers used")
+                                         : parts.join(QStringLiteral(", "));
+    return tile("visit", tr("Complaint and conditions"), text, State::none, "Visit",
+                {{"sessionId", sessionId()}});
+}
+
+QVariantMap SessionModel::prepareTile() const {
+    int done = 0, not_done = 0, asked = 0;
+    for (const auto& reason : app()->reference().prepare) {
+        if ((engine().cycle == StrokeCycle::two && !reason.two_stroke) ||
+            (engine().fuel == Fuel::diesel && !reason.diesel))
+            continue;
+        const auto state = step_state(session(), reason.step);
+        if (state == StepState::not_needed) continue;
+        ++asked;
+        done += state == StepState::done;
+        not_done += state == StepState::not_done;
+    }
+    QString text = tr("%1 of %2 done").arg(done).arg(asked);
+    if (not_done > 0) text += QStringLiteral(", ") + tr("%n left out", nullptr, not_done);
+    const State state = done == asked ? State::good : done + not_done > 0 ? State::borderline : State::none;
+    return tile("prepare", tr("Prepare"), text, state, "Prepare", {{"sessionId", sessionId()}});
+}
+
+QVariantMap SessionModel::clearancesTile() const {
+    State worst = State::none;
+    int recorded = 0;
+    if (findings())
+        for (const auto& cylinder : findings()->cylinders) {
+            worst = findings::worse(worst, cylinder.clearances.state);
+            recorded += cylinder.clearances.recorded_intake || cylinder.clearances.recorded_exhaust;
+        }
+    const auto total = static_cast<int>(engine().cylinders.size());
+    const QString text =
+        recorded == 0 ? tr("First of all: a valve without clearance looks burnt")
+                      : tr("%1 of %2 cylinders").arg(recorded).arg(total) +
+                            (worst == State::none ? QString() : QStringLiteral(", ") + format().name(worst));
+    return tile("clearances", tr("Clearances"), text, worst, "Clearances", {{"sessionId", sessionId()}});
+}
+
+QVariantList SessionModel::bores(TestKind test) const {
+    QVariantList list;
+    static const findings::Findings none_yet;
+    // More than six bores say nothing at this size; the words do.
+    if (engine().cylinders.size() > 6) return list;
+    for (const auto& cylinder : engine().cylinders)
+        list << bore(findings() ? *findings() : none_yet, test, cylinder.number);
+    return list;
+}
+
+QVariantMap SessionModel::testTile(TestKind test) const {
+    const auto total = static_cast<int>(engine().cylinders.size());
+    const int measured = cylinders_with(visit(), engine(), test);
+    State worst = State::none;
+    QStringList figures;
+    if (findings())
+        for (const auto& cylinder : findings()->cylinders) {
+            const State state = state_of(&cylinder, test);
+            worst = findings::worse(worst, state);
+            if (test == TestKind::leak_down && cylinder.leak_down)
+                figures << format().valueText(cylinder.leak_down->leakage.figure);
+            if (test == TestKind::dry && cylinder.dry) figures << format().digits(cylinder.dry->final.figure);
+            if (test == TestKind::wet && cylinder.wet)
+                figures << format().digits(cylinder.wet->reading.final.figure);
+        }
+    QString text;
+    if (measured == 0) {
+        if (test == TestKind::wet)
+            text = engine().fuel == Fuel::diesel ? tr("Never on a diesel: oil can lock it")
+                                                 : tr("Last: oil stays on the rings");
+        else
+            text = test == TestKind::leak_down ? tr("Before any oil goes in") : tr("Not measured");
+    } else if (total <= 6) {
+        const QString unit = test == TestKind::leak_down
+                                 ? QString()
+                                 : QLatin1Char(' ') + format().unitOf(findings::Dimension::gauge_pressure);
+        text = figures.join(QStringLiteral(" · ")) + unit;
+        if (measured < total) text += QStringLiteral("; ") + tr("%1 of %2 measured").arg(measured).arg(total);
+    } else {
+        text = tr("%1 of %2 measured").arg(measured).arg(total);
+    }
+    if (test == TestKind::dry && findings() && findings()->limits.lowest && measured > 0)
+        text += QStringLiteral("; ") +
+                tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
+    const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
+    return tile(key, format().name(test), text, worst, "Pad",
+                {{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}}, bores(test));
+}
+
+QVariantMap SessionModel::exitsTile() const {
+    QStringList heard;
+    for (const auto& cylinder : engine().cylinders) {
+        QStringList here;
+        for (const auto* note : standing(visit().exits, cylinder.number))
+            if (note->loudness != Loudness::nothing) here << format().name(note->exit);
+        if (!here.isEmpty()) heard << tr("%1: %2").arg(cylinder.number).arg(here.join(QStringLiteral(", ")));
+    }
+    const QString text = visit().exits.empty() ? tr("Listen where the air comes out, while it is on")
+                         : heard.isEmpty()     ? tr("Listened, nothing heard")
+                                               : heard.join(QStringLiteral("; "));
+    return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt", {{"sessionId", sessionId()}});
+}
+
+QVariantMap SessionModel::crankcaseTile() const {
+    const bool measured = findings() && findings()->crankcase;
+    const QString text = measured ? format().text(findings()->crankcase->remark.message)
+                                  : tr("Does the crankcase hold pressure?");
+    return tile("crankcase", format().name(TestKind::crankcase), text,
+                measured ? findings()->crankcase->state : State::none, "Pad",
+                {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
+}
+
+QVariantMap SessionModel::findingsTile() const {
+    const QString text = findings() ? format().text(findings()->headline) : QString();
+    return tile("findings", tr("Findings"), text, findings() ? findings()->state : State::none, "Findings",
+                {{"sessionId", sessionId()}});
+}
+
+// ---- Worth doing next
+
+const findings::NextStep* SessionModel::next() const {
+    return findings() && !findings()->next.empty() ? &findings()->next.front() : nullptr;
+}
+
+QString SessionModel::nextText() const {
+    const auto* step = next();
+    if (!step) return tr("Findings");
+    const QString what = format().name(step->action);
+    return step->cylinder ? tr("%1, cylinder %2").arg(what).arg(*step->cylinder) : what;
+}
+
+QString SessionModel::nextReason() const {
+    return next() ? format().text(next()->reason) : QString();
+}
+
+QString SessionModel::nextPage() const {
+    const auto* step = next();
+    if (!step) return QStringLiteral("Findings");
+    switch (step->action) {
+        case Action::dry:
+        case Action::leak_down:
+        case Action::wet:
+        case Action::crankcase:
+            return QStringLiteral("Pad");
+        case Action::listen:
+            return QStringLiteral("LeakHunt");
+        case Action::clearances:
+        case Action::adjust:
+            return QStringLiteral("Clearances");
+        case Action::turn_once:
+            return QStringLiteral("NextTdc");
+        case Action::tester_check:
+            return QStringLiteral("Testers");
+        case Action::plan:
+            break;
+    }
+    return QStringLiteral("Findings");
+}
+
+QVariantMap SessionModel::nextArgs() const {
+    const auto* step = next();
+    if (!step || step->action == Action::tester_check)
+        return step ? QVariantMap{} : QVariantMap{{"sessionId", sessionId()}};
+    QVariantMap args{{"sessionId", sessionId()}};
+    if (nextPage() == QLatin1String("Pad")) {
+        const char* test = step->action == Action::dry         ? "dry"
+                           : step->action == Action::wet       ? "wet"
+                           : step->action == Action::crankcase ? "crankcase"
+                                                               : "leak-down";
+        args["test"] = QString::fromLatin1(test);
+    }
+    if (step->cylinder && nextPage() != QLatin1String("Findings")) args["cylinder"] = *step->cylinder;
+    return args;
+}
+
+QStringList SessionModel::cautions() const {
+    QStringList texts;
+    for (const auto* caution : app()->reference().cautions_at("session"))
+        texts << format().reference(caution->text);
+    return texts;
+}
+
+void SessionModel::removeSession() {
+    app()->run(workflow::remove_session(session().id), this);
+}
+
+}  // namespace lapwing

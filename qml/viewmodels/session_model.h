@@ -1,0 +1,53 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantList>
+
+#include "qml/viewmodels/session_backed.h"
+
+namespace lapwing {
+
+/// The session page: a tile a test with how far it is and what it shows, and what is worth doing next.
+class SessionModel : public SessionBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QVariantList tiles READ tiles NOTIFY refreshed)
+    Q_PROPERTY(QString nextText READ nextText NOTIFY refreshed)
+    Q_PROPERTY(QString nextReason READ nextReason NOTIFY refreshed)
+    Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
+    Q_PROPERTY(QVariantMap nextArgs READ nextArgs NOTIFY refreshed)
+    Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+
+public:
+    using SessionBacked::SessionBacked;
+
+    /// {key, title, text, state, bores, page, args}
+    [[nodiscard]] QVariantList tiles() const { return tiles_; }
+    [[nodiscard]] QString nextText() const;
+    [[nodiscard]] QString nextReason() const;
+    [[nodiscard]] QString nextPage() const;
+    [[nodiscard]] QVariantMap nextArgs() const;
+    [[nodiscard]] QStringList cautions() const;
+
+    Q_INVOKABLE void removeSession();
+
+protected:
+    void refresh() override;
+
+private:
+    [[nodiscard]] QVariantMap visitTile() const;
+    [[nodiscard]] QVariantMap prepareTile() const;
+    [[nodiscard]] QVariantMap clearancesTile() const;
+    [[nodiscard]] QVariantMap testTile(TestKind test) const;
+    [[nodiscard]] QVariantMap exitsTile() const;
+    [[nodiscard]] QVariantMap crankcaseTile() const;
+    [[nodiscard]] QVariantMap findingsTile() const;
+    [[nodiscard]] QVariantList bores(TestKind test) const;
+    [[nodiscard]] const findings::NextStep* next() const;
+
+    QVariantList tiles_;
+};
+
+}  // namespace lapwing
