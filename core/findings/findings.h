@@ -14,11 +14,6 @@
 
 namespace lapwing::findings {
 
-enum class State { none, good, borderline, fault };
-
-/// The worse of two states; anything measured outweighs `none`.
-State worse(State a, State b);
-
 /// A cranking test (dry or wet) of one cylinder. Repeats count: `final` is the mean of the newest tag's
 /// readings.
 struct Cranking {
@@ -40,6 +35,13 @@ struct OnTester {
     Derived laminar;  ///< share
 };
 
+/// What one published band says of a leak.
+struct BandVerdict {
+    std::string band;  ///< its id in limits.json
+    State state = State::none;
+    double leakage = 0.0;  ///< on the band's own tester, orifice law
+};
+
 /// A leak-down test of one cylinder.
 struct LeakDown {
     State state = State::none;
@@ -49,6 +51,7 @@ struct LeakDown {
     int repeats = 0;
     std::vector<OnTester>
         on_testers;  ///< reference.testers in their order; the maker's own first if there is one
+    std::vector<BandVerdict> bands;    ///< every published band's own verdict, each on its own tester
     std::optional<Derived> leak_area;  ///< area, effective
     std::optional<Derived> leak_hole;  ///< length, round hole of that area
     std::optional<Derived> flow;       ///< flow ANR at the held pressure
@@ -166,7 +169,6 @@ Limits limits_at(const Engine& engine, const Session& session);
 }  // namespace lapwing::findings
 
 namespace lapwing {
-LAPWING_WORDS(findings::State, "not measured", "in range", "borderline", "fault");
 LAPWING_WORDS(findings::Action, "dry", "leak-down", "listen", "wet", "clearances", "adjust", "turn once",
               "crankcase", "tester check", "plan");
 }  // namespace lapwing

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "core/base/result.h"
+#include "core/findings/state.h"
 #include "core/model/visit.h"
 
 namespace lapwing::findings {
@@ -44,20 +45,37 @@ struct SpreadRule {
     SpreadKind kind = SpreadKind::lowest_of_highest;
     double share = 0.75;  ///< least share of the highest, or most that one may lie below the average
     std::optional<Pressure> at_least;  ///< and no cylinder under this
-    bool gives_state = false;          ///< whether it decides a cylinder's state, or is only shown
+    State gives = State::none;         ///< state of a failing cylinder; none: the rule is only shown
     Basis basis;
 };
+
+/// What makers ask of a cranking test in general, for engines without a factory range on their card.
+struct TypicalCranking {
+    std::string id;
+    Fuel fuel = Fuel::petrol;
+    bool per_compression_ratio = false;  ///< low and high are for each unit of compression ratio
+    Pressure low;
+    Pressure high;
+    Basis basis;
+};
+
+/// Whom a band was written for.
+enum class BandScope { any, maker, aircraft };
 
 /// Leakage up to `good` is in range, up to `borderline` borderline, above it a fault.
 struct LeakageBand {
     std::string id;
-    std::optional<Fuel> fuel;  ///< absent: any
-    Pressure set;              ///< of the tester that it belongs to
+    BandScope scope = BandScope::any;
+    Pressure set;  ///< of the tester that it belongs to
     Length restrictor;
     double good = 0.1;
     double borderline = 0.2;
-    bool gives_state = false;
+    std::optional<double> spread_good;  ///< most between the best and the worst cylinder
+    std::optional<double> spread_borderline;
+    bool gives_state = false;  ///< whether it decides a cylinder's state, or is only shown
     Basis basis;
+
+    [[nodiscard]] State judge(double leakage) const;
 };
 
 /// A tester that readings are converted to before they are compared with published bands.
@@ -108,14 +126,19 @@ struct WetRule {
 /// Everything under assets/reference.
 struct Reference {
     std::vector<SpreadRule> spread;
+    std::vector<TypicalCranking> typical_cranking;
     std::vector<LeakageBand> leakage;
     std::vector<ReferenceTester> testers;
     WetRule wet;
     std::vector<ExitPath> exits;
+    Basis exits_basis;
     std::vector<PrepareReason> prepare;
     std::vector<Caution> cautions;
     std::vector<Assumption> assumptions;
 
+    [[nodiscard]] const LeakageBand& deciding_band() const;  ///< the one that gives the state
+    [[nodiscard]] const LeakageBand* band(std::string_view id) const;
+    [[nodiscard]] const SpreadRule* spread_rule(std::string_view id) const;
     /// Value in SI of an assumption that the code asks for by id; every id in use is checked on reading.
     [[nodiscard]] double assumed(std::string_view id) const;
     [[nodiscard]] const Assumption* assumption(std::string_view id) const;
@@ -140,6 +163,7 @@ Result<Reference> built_in_reference();
 }  // namespace lapwing::findings
 
 namespace lapwing {
+LAPWING_WORDS(findings::BandScope, "any", "maker", "aircraft");
 LAPWING_WORDS(findings::Path, "rings", "intake", "exhaust", "gasket", "next_cylinder", "coolant",
               "decompressor", "crank_seals", "base_gasket", "reed");
 LAPWING_WORDS(findings::BasisKind, "published", "common practice", "assumption");
