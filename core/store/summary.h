@@ -4,11 +4,12 @@
 #pragma once
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
 #include "core/base/clock.h"
-#include "core/model/ids.h"
+#include "core/record/record.h"
 
 namespace lapwing::store {
 
@@ -38,6 +39,13 @@ struct Step {
     bool undone = false;
 
     bool operator==(const Step&) const = default;
+};
+
+/// What a commit touched.
+struct Change {
+    std::set<RecordKind> kinds;
+    std::set<EngineId> engines;
+    std::set<SessionId> sessions;
 };
 
 }  // namespace lapwing::store

@@ -18,7 +18,7 @@ struct Preview {
     std::map<RecordKind, int> different;  ///< here already and not the same: stands in the way for now
     bool new_engine = false;
 
-    [[nodiscard]] int total(const std::map<RecordKind, int>& counts) const;
+    static int total(const std::map<RecordKind, int>& counts);
 };
 
 Preview preview(const Desk& desk, const Dossier& dossier);

@@ -4,7 +4,6 @@
 #pragma once
 
 #include <functional>
-#include <set>
 #include <string>
 #include <vector>
 
@@ -12,11 +11,13 @@
 #include "core/store/summary.h"
 
 namespace lapwing::store {
+class AttachmentFiles;
 class Queries;
-}
+}  // namespace lapwing::store
 
 namespace lapwing::workflow {
 
+using store::Change;
 using store::EngineSummary;
 using store::Step;
 
@@ -31,18 +32,12 @@ struct Command {
 /// What an intent may look at while it turns into a command.
 struct Now {
     const store::Queries& library;
+    const store::AttachmentFiles& files;
     const Clock& clock;
 };
 
 /// A wish that becomes a command on the writer thread, against the library as it stands then: what was queued
 /// before it has already been committed. The use cases (keep_reading, open_session, ...) are intents.
 using Intent = std::function<Result<Command>(const Now&)>;
-
-/// What a commit touched.
-struct Change {
-    std::set<RecordKind> kinds;
-    std::set<EngineId> engines;
-    std::set<SessionId> sessions;
-};
 
 }  // namespace lapwing::workflow

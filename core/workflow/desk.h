@@ -71,11 +71,13 @@ public:
     std::optional<Visit> visit(SessionId id) const;
     Result<Dossier> dossier(EngineId id) const;  ///< whole history and the testers used
     std::optional<EngineId> engine_of(SessionId id) const;
+    std::optional<Record> record(RecordKind kind, Uuid id) const;
 
     /// Called on the writer thread after each commit and before its Done. Register before the first command;
     /// the listener has to outlive the desk.
     void listen(std::function<void(const Change&)> listener);
-    /// Called, on the thread that asked, when a read fails: the read itself then comes back empty.
+    /// Called when a read fails (on the thread that asked; the read itself comes back empty), and on the
+    /// writer thread when a draft or a backup can't be stored.
     void on_trouble(std::function<void(const Error&)> listener);
 
     /// Waits until everything queued so far is committed, drafts too.
@@ -83,8 +85,8 @@ public:
 
     const Clock& clock() const;
     const std::filesystem::path& folder() const;
-    /// Where the bytes of an attachment lie (or will lie).
-    std::filesystem::path attachment_path(const std::string& sha256) const;
+    /// The bytes of photos and voice notes: store them here first, then keep the record that names them.
+    const store::AttachmentFiles& files() const;
 
     template <class RecordId>
     RecordId make_id() const {

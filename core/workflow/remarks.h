@@ -13,7 +13,7 @@ namespace lapwing::workflow {
 Intent save_note(Note note);  ///< "note.keep"; args: kind
 Intent remove_note(NoteId id);
 
-/// "attachment.keep"; args: kind. Its bytes must lie in the library's folder already (Desk::attachment_path).
+/// "attachment.keep"; args: kind. Its bytes must lie in the library's folder already (Desk::files).
 Intent save_attachment(Attachment attachment);
 Intent remove_attachment(AttachmentId id);
 

@@ -1,0 +1,76 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/folder.h"
+
+#include <fcntl.h>
+#include <sys/file.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstring>
+#include <system_error>
+
+#include "core/store/connection.h"
+
+namespace lapwing::store {
+namespace {
+
+tl::unexpected<Error> cannot_write(const std::filesystem::path& path, int system) {
+    if (system == ENOSPC || system == EDQUOT || system == EFBIG)
+        return fail("store.full",
+                    "There is no room left to store this: {} could not grow. Nothing stored before is lost. "
+                    "Free some space on this device and do it again.",
+                    path.string());
+    return fail("store.read_only",
+                "{} can't be written ({}). Check that the folder exists, belongs to you and is not "
+                "write-protected.",
+                path.string(), std::generic_category().message(system));
+}
+
+Status sync(const std::filesystem::path& path, int flags) {
+    const int descriptor = ::open(path.c_str(), flags | O_CLOEXEC);
+    if (descriptor < 0) return cannot_write(path, errno);
+    const int result = ::fsync(descriptor);
+    const int system = errno;
+    ::close(descriptor);
+    // Some file systems have nothing to sync for a folder and say EINVAL.
+    if (result != 0 && system != EINVAL) return cannot_write(path, system);
+    return {};
+}
+
+}  // namespace
+
+Result<std::unique_ptr<FolderLock>> FolderLock::take(const Places& places) {
+    std::error_code error;
+    std::filesystem::create_directories(places.folder, error);
+    if (error && !std::filesystem::is_directory(places.folder))
+        return cannot_write(places.folder, error.value());
+
+    const int descriptor = ::open(places.lock().c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
+    if (descriptor < 0) return cannot_write(places.folder, errno);
+    if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
+        const int system = errno;
+        ::close(descriptor);
+        if (system == EWOULDBLOCK)
+            return fail("store.in_use",
+                        "Lapwing already has {} open. Go on in the window that is open, or close it first.",
+                        places.folder.string());
+        return cannot_write(places.lock(), system);
+    }
+    return std::unique_ptr<FolderLock>(new FolderLock(descriptor));
+}
+
+FolderLock::~FolderLock() {
+    ::close(descriptor_);
+}
+
+Status sync_file(const std::filesystem::path& file) {
+    return sync(file, O_RDONLY);
+}
+
+Status sync_folder(const std::filesystem::path& folder) {
+    return sync(folder, O_RDONLY | O_DIRECTORY);
+}
+
+}  // namespace lapwing::store

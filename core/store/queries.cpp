@@ -1,0 +1,302 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/queries.h"
+
+#include <algorithm>
+#include <nlohmann/json.hpp>
+#include <set>
+
+#include "core/store/tables.h"
+
+namespace lapwing::store {
+namespace {
+
+/// Keeps one moment of the library in view while several statements read it; also inside a transaction.
+class Snapshot {
+public:
+    explicit Snapshot(Connection& connection) : connection_(connection) {
+        connection_.db().exec("SAVEPOINT snapshot");
+    }
+    ~Snapshot() { connection_.db().tryExec("RELEASE snapshot"); }
+    Snapshot(const Snapshot&) = delete;
+    Snapshot& operator=(const Snapshot&) = delete;
+
+private:
+    Connection& connection_;
+};
+
+template <class T>
+constexpr RecordKind kind_for() {
+    return static_cast<RecordKind>(Record(T{}).index());
+}
+
+template <class T>
+Result<T> read(const std::string& id, const std::string& body) {
+    auto record = record_from_json(kind_for<T>(), body);
+    if (!record)
+        return fail(
+            "store.unreadable",
+            "The {} {} in the library can't be read: {} It was left as it is; a newer Lapwing may read it.",
+            word(kind_for<T>()), id, record.error().english);
+    return std::get<T>(std::move(*record));
+}
+
+/// Reads every row of `query`, whose columns are id and body.
+template <class T>
+Result<std::vector<T>> read_all(Query& query) {
+    std::vector<T> all;
+    while (query.next()) {
+        auto one = read<T>(query.text(0), query.text(1));
+        if (!one) return tl::unexpected(one.error());
+        all.push_back(std::move(*one));
+    }
+    return all;
+}
+
+template <class T>
+Result<std::optional<T>> find(Connection& connection, const std::string& id) {
+    const auto body = body_of(connection, kind_for<T>(), id);
+    if (!body) return std::nullopt;
+    return read<T>(id, *body).map([](T value) { return std::optional<T>(std::move(value)); });
+}
+
+template <class T>
+Status read_children(Connection& connection, const std::string& parent, std::vector<T>& into) {
+    Query query(connection, fmt::format("SELECT id, body FROM {} WHERE parent = ? ORDER BY at, id",
+                                        table_of(kind_for<T>())));
+    auto all = read_all<T>(query.with(parent));
+    if (!all) return tl::unexpected(all.error());
+    into = std::move(*all);
+    return {};
+}
+
+Result<Visit> read_visit(Connection& connection, Session session) {
+    Visit visit;
+    const std::string id = session.id.text();
+    visit.session = std::move(session);
+    Status status = read_children(connection, id, visit.readings);
+    if (status) status = read_children(connection, id, visit.exits);
+    if (status) status = read_children(connection, id, visit.clearances);
+    if (status) status = read_children(connection, id, visit.attachments);
+    if (status) status = read_children(connection, id, visit.notes);
+    if (status) status = read_children(connection, id, visit.plan);
+    if (!status) return tl::unexpected(status.error());
+    return visit;
+}
+
+Result<std::vector<Session>> read_sessions(Connection& connection, EngineId engine, const char* order) {
+    Query query(
+        connection,
+        fmt::format("SELECT id, body FROM session WHERE parent = ? ORDER BY opened_at {0}, id {0}", order));
+    return read_all<Session>(query.with(engine.text()));
+}
+
+std::set<TesterId> testers_named_in(const std::vector<Visit>& visits) {
+    std::set<TesterId> ids;
+    const auto add = [&](const std::optional<TesterId>& id) {
+        if (id) ids.insert(*id);
+    };
+    for (const auto& visit : visits) {
+        add(visit.session.compression_gauge);
+        add(visit.session.leak_down_tester);
+        add(visit.session.crankcase_tester);
+        for (const auto& reading : visit.readings)
+            add(reading.tester);
+    }
+    return ids;
+}
+
+std::vector<std::string> strings(const std::string& json) {
+    std::vector<std::string> all;
+    for (const auto& item : nlohmann::json::parse(json, nullptr, false))
+        if (item.is_string()) all.push_back(item);
+    return all;
+}
+
+constexpr const char* step_columns = "SELECT number, name, args, at, at_offset, undone FROM step ";
+
+Step step_from(const Query& query) {
+    return Step{query.integer(0), query.text(1), strings(query.text(2)),
+                Timestamp{query.integer(3), static_cast<int>(query.integer(4))}, query.integer(5) != 0};
+}
+
+Result<std::optional<Step>> one_step(Connection& connection, const std::string& which) {
+    return guarded(connection, [&]() -> Result<std::optional<Step>> {
+        Query query(connection, step_columns + which);
+        if (!query.next()) return std::nullopt;
+        return step_from(query);
+    });
+}
+
+EngineSummary summary_from(const Query& query) {
+    EngineSummary summary;
+    summary.id = EngineId::parse(query.text(0)).value_or(EngineId{});
+    summary.name = query.text(1);
+    summary.description = query.text(2);
+    summary.tags = strings(query.text(3));
+    summary.cylinders = static_cast<int>(query.integer(4));
+    summary.sessions = static_cast<int>(query.integer(5));
+    summary.readings = static_cast<int>(query.integer(6));
+    if (query.is_null(7)) return summary;
+    summary.last_session = SessionId::parse(query.text(7));
+    summary.last_opened_at = Timestamp{query.integer(8), static_cast<int>(query.integer(9))};
+    summary.last_title = query.text(10);
+    if (!query.is_null(11))
+        summary.retest_planned_for = Timestamp{query.integer(11), static_cast<int>(query.integer(12))};
+    return summary;
+}
+
+}  // namespace
+
+Result<std::vector<EngineSummary>> Queries::engines() const {
+    return guarded(connection_, [&]() -> Result<std::vector<EngineSummary>> {
+        Query query(connection_, R"sql(
+            SELECT e.id, e.name, e.description, e.tags, e.cylinders,
+                   (SELECT count(*) FROM session WHERE parent = e.id),
+                   (SELECT coalesce(sum(readings), 0) FROM session WHERE parent = e.id),
+                   s.id, s.opened_at, s.opened_offset, s.title, s.retest_at, s.retest_offset
+            FROM engine e LEFT JOIN session s ON s.id =
+                (SELECT id FROM session WHERE parent = e.id ORDER BY opened_at DESC, id DESC LIMIT 1)
+            ORDER BY coalesce(s.opened_at, e.made_at) DESC, e.id DESC)sql");
+        std::vector<EngineSummary> all;
+        while (query.next())
+            all.push_back(summary_from(query));
+        return all;
+    });
+}
+
+Result<std::optional<Engine>> Queries::engine(EngineId id) const {
+    return guarded(connection_, [&] { return find<Engine>(connection_, id.text()); });
+}
+
+Result<std::optional<Tester>> Queries::tester(TesterId id) const {
+    return guarded(connection_, [&] { return find<Tester>(connection_, id.text()); });
+}
+
+Result<std::vector<Tester>> Queries::testers() const {
+    return guarded(connection_, [&] {
+        Query query(connection_, "SELECT id, body FROM tester ORDER BY name COLLATE NOCASE, id");
+        return read_all<Tester>(query);
+    });
+}
+
+Result<std::vector<Session>> Queries::sessions(EngineId id) const {
+    return guarded(connection_, [&] { return read_sessions(connection_, id, "DESC"); });
+}
+
+Result<std::optional<Session>> Queries::session(SessionId id) const {
+    return guarded(connection_, [&] { return find<Session>(connection_, id.text()); });
+}
+
+Result<std::optional<Visit>> Queries::visit(SessionId id) const {
+    return guarded(connection_, [&]() -> Result<std::optional<Visit>> {
+        const Snapshot snapshot(connection_);
+        auto found = find<Session>(connection_, id.text());
+        if (!found) return tl::unexpected(found.error());
+        if (!*found) return std::nullopt;
+        return read_visit(connection_, std::move(**found)).map([](Visit visit) {
+            return std::optional<Visit>(std::move(visit));
+        });
+    });
+}
+
+Result<std::optional<Dossier>> Queries::dossier(EngineId id) const {
+    return guarded(connection_, [&]() -> Result<std::optional<Dossier>> {
+        const Snapshot snapshot(connection_);
+        auto engine = find<Engine>(connection_, id.text());
+        if (!engine) return tl::unexpected(engine.error());
+        if (!*engine) return std::nullopt;
+        auto sessions = read_sessions(connection_, id, "ASC");
+        if (!sessions) return tl::unexpected(sessions.error());
+
+        Dossier dossier;
+        dossier.engine = std::move(**engine);
+        for (auto& session : *sessions) {
+            auto visit = read_visit(connection_, std::move(session));
+            if (!visit) return tl::unexpected(visit.error());
+            dossier.visits.push_back(std::move(*visit));
+        }
+        for (const auto& tester_id : testers_named_in(dossier.visits)) {
+            auto tester = find<Tester>(connection_, tester_id.text());
+            if (!tester) return tl::unexpected(tester.error());
+            if (*tester) dossier.testers.push_back(std::move(**tester));
+        }
+        return dossier;
+    });
+}
+
+Result<std::optional<EngineId>> Queries::engine_of(SessionId id) const {
+    return guarded(connection_, [&]() -> Result<std::optional<EngineId>> {
+        Query query(connection_, "SELECT parent FROM session WHERE id = ?");
+        if (!query.with(id.text()).next()) return std::nullopt;
+        return EngineId::parse(query.text(0));
+    });
+}
+
+Result<std::optional<Record>> Queries::record(RecordKind kind, Uuid id) const {
+    return guarded(connection_, [&]() -> Result<std::optional<Record>> {
+        const auto body = body_of(connection_, kind, id.text());
+        if (!body) return std::nullopt;
+        return record_from_json(kind, *body).map([](Record record) {
+            return std::optional<Record>(std::move(record));
+        });
+    });
+}
+
+Result<std::vector<Edit>> Queries::removal_of(SessionId id) const {
+    return guarded(connection_, [&]() -> Result<std::vector<Edit>> {
+        const Snapshot snapshot(connection_);
+        std::vector<Edit> edits;
+        for (const auto kind : {RecordKind::plan_line, RecordKind::note, RecordKind::attachment,
+                                RecordKind::clearance, RecordKind::exit_note, RecordKind::reading}) {
+            Query query(connection_,
+                        fmt::format("SELECT id FROM {} WHERE parent = ? ORDER BY at, id", table_of(kind)));
+            query.with(id.text());
+            while (query.next())
+                if (const auto child = Uuid::parse(query.text(0))) edits.emplace_back(Remove{kind, *child});
+        }
+        edits.emplace_back(Remove{RecordKind::session, id.uuid});
+        return edits;
+    });
+}
+
+Result<int> Queries::uses_of(TesterId id) const {
+    return guarded(connection_, [&]() -> Result<int> {
+        Query query(connection_,
+                    "SELECT (SELECT count(*) FROM session"
+                    "        WHERE ?1 IN (compression_gauge, leak_down_tester, crankcase_tester)) +"
+                    "       (SELECT count(*) FROM reading WHERE tester = ?1)");
+        query.with(id.text()).next();
+        return static_cast<int>(query.integer(0));
+    });
+}
+
+Result<std::vector<Step>> Queries::steps() const {
+    return guarded(connection_, [&]() -> Result<std::vector<Step>> {
+        Query query(connection_, std::string(step_columns) + "ORDER BY number DESC");
+        std::vector<Step> all;
+        while (query.next())
+            all.push_back(step_from(query));
+        return all;
+    });
+}
+
+Result<std::optional<Step>> Queries::last_step() const {
+    return one_step(connection_, "WHERE NOT undone ORDER BY number DESC LIMIT 1");
+}
+
+Result<std::optional<Step>> Queries::last_undone() const {
+    return one_step(connection_,
+                    "WHERE undone AND number > (SELECT coalesce(max(number), 0) FROM step WHERE NOT undone) "
+                    "ORDER BY number LIMIT 1");
+}
+
+Result<std::string> Queries::draft(const std::string& key) const {
+    return guarded(connection_, [&]() -> Result<std::string> {
+        Query query(connection_, "SELECT text FROM draft WHERE key = ?");
+        return query.with(key).next() ? query.text(0) : std::string();
+    });
+}
+
+}  // namespace lapwing::store

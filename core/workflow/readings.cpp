@@ -1,0 +1,101 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/workflow/readings.h"
+
+#include <algorithm>
+
+#include "core/workflow/needs.h"
+
+namespace lapwing::workflow {
+namespace {
+
+/// Oil stays on the rings: a dry reading after a wet one, replaced or not, is no dry reading of an unoiled
+/// bore.
+Oiled oiled_at(const Visit& visit, const Reading& reading) {
+    if (reading.test == TestKind::wet) return Oiled::fresh;
+    if (reading.test == TestKind::crankcase) return Oiled::no;
+    const bool oil_is_in = std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
+        return earlier.test == TestKind::wet && earlier.cylinder == reading.cylinder &&
+               earlier.taken_at.unix_ms <= reading.taken_at.unix_ms;
+    });
+    return oil_is_in ? Oiled::before : Oiled::no;
+}
+
+std::optional<TesterId> tester_for(TestKind test, const Session& session) {
+    switch (test) {
+        case TestKind::leak_down:
+            return session.leak_down_tester;
+        case TestKind::crankcase:
+            return session.crankcase_tester;
+        case TestKind::dry:
+        case TestKind::wet:
+            break;
+    }
+    return session.compression_gauge;
+}
+
+Result<Command> keep(const Now& now, const Visit& visit, std::string name, Reading reading) {
+    const bool whole_crankcase = reading.test == TestKind::crankcase && reading.cylinder == 0;
+    if (!whole_crankcase)
+        if (auto there = check_cylinder(now, visit.session, reading.cylinder); !there)
+            return tl::unexpected(there.error());
+    complete(reading, reading.taken_at, now);
+    if (!reading.tester) reading.tester = tester_for(reading.test, visit.session);
+    reading.oiled = oiled_at(visit, reading);
+    std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
+    return put_checked(std::move(name), std::move(args), std::move(reading));
+}
+
+const Reading* replacement_of(const Visit& visit, ReadingId id) {
+    const auto found =
+        std::ranges::find_if(visit.readings, [&](const Reading& later) { return later.replaces == id; });
+    return found == visit.readings.end() ? nullptr : &*found;
+}
+
+}  // namespace
+
+Intent keep_reading(Reading reading) {
+    return [reading](const Now& now) -> Result<Command> {
+        const auto visit = need_visit(now, reading.session);
+        if (!visit) return tl::unexpected(visit.error());
+        Reading fresh = reading;
+        fresh.replaces.reset();
+        return keep(now, *visit, "reading.keep", std::move(fresh));
+    };
+}
+
+Intent redo_reading(ReadingId replaced, Reading reading) {
+    return [replaced, reading](const Now& now) -> Result<Command> {
+        const auto old = need<Reading>(now, replaced.uuid);
+        if (!old) return tl::unexpected(old.error());
+        const auto visit = need_visit(now, old->session);
+        if (!visit) return tl::unexpected(visit.error());
+        if (replacement_of(*visit, replaced) != nullptr)
+            return fail("reading.redone_already",
+                        "This reading was redone already. Redo the one that stands in its place.");
+        Reading fresh = reading;
+        fresh.replaces = replaced;
+        fresh.session = old->session;
+        fresh.test = old->test;
+        fresh.cylinder = old->cylinder;
+        return keep(now, *visit, "reading.redo", std::move(fresh));
+    };
+}
+
+Intent remove_reading(ReadingId id) {
+    return [id](const Now& now) -> Result<Command> {
+        const auto old = need<Reading>(now, id.uuid);
+        if (!old) return tl::unexpected(old.error());
+        const auto visit = need_visit(now, old->session);
+        if (!visit) return tl::unexpected(visit.error());
+        if (replacement_of(*visit, id) != nullptr)
+            return fail("reading.redone_already",
+                        "A later reading stands in for this one. Take that one out first.");
+        return Command{"reading.remove",
+                       {std::string(word(old->test)), std::to_string(old->cylinder)},
+                       {Remove{RecordKind::reading, id.uuid}}};
+    };
+}
+
+}  // namespace lapwing::workflow
