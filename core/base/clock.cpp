@@ -64,7 +64,8 @@ Result<Timestamp> parse_rfc3339(std::string_view text) {
     } else {
         int oh{}, om{};
         if (at + 6 != text.size() || (text[at] != '+' && text[at] != '-') || text[at + 3] != ':' ||
-            !read_digits(text, at + 1, 2, oh) || !read_digits(text, at + 4, 2, om) || oh > 18 || om > 59)
+            !read_digits(text, at + 1, 2, oh) || !read_digits(text, at + 4, 2, om) ||
+            oh * 60 + om > 18 * 60 || om > 59)
             return refuse();
         offset = (text[at] == '-' ? -1 : 1) * (oh * 60 + om);
     }

@@ -5,6 +5,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 
 #include "core/model/ids.h"
 #include "core/model/words.h"
@@ -56,6 +57,10 @@ struct Attachment {
 };
 
 Result<Attachment> checked(Attachment attachment);
+
+/// Ending of the file that holds an attachment of that media type ("jpg"); nothing for a type that is not
+/// stored.
+std::optional<std::string_view> file_extension(std::string_view media_type);
 
 enum class NoteKind { note, other_cause, test_request, my_call };
 LAPWING_WORDS(NoteKind, "note", "other cause", "please test this", "my call");

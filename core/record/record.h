@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <string_view>
 #include <variant>
@@ -28,8 +29,7 @@ Uuid parent_of(const Record& record);
 
 /// The one JSON form of a record, used by the store and by session files alike: compact, keys in a fixed
 /// order, absent optionals left out, quantities as {"digits": "6.4", "unit": "bar"}, fields of a newer minor
-/// version
-/// (`extra`) put back where they came from.
+/// version (`extra`) put back where they came from.
 std::string to_json(const Record& record);
 
 /// Reads that form strictly: a missing or wrongly typed field, an unknown word or unit, or a record that
@@ -37,13 +37,23 @@ std::string to_json(const Record& record);
 /// this version doesn't know end up in `extra`.
 Result<Record> record_from_json(RecordKind kind, std::string_view json);
 
+inline constexpr std::string_view session_format = "lapwing-session";
+inline constexpr int session_major = 1;
+inline constexpr int session_minor = 0;
+inline constexpr std::size_t longest_json = 32u << 20;  ///< bytes
+inline constexpr int deepest_json = 64;                 ///< objects and arrays in one another
+
 /// session.json of a session file: format name and version, engine, testers and visits (assets/schema).
+/// A higher major version is refused (`record.newer_major`); fields of a higher minor version are kept.
 std::string to_json(const Dossier& dossier);
 Result<Dossier> dossier_from_json(std::string_view json);
 
 /// The dossier's records, parents first; and back (records of other engines are an error).
 std::vector<Record> records_of(const Dossier& dossier);
 Result<Dossier> dossier_of(std::vector<Record> records);
+
+/// The engine without its owner's name and contact, in whatever field they stand.
+Engine without_owner(Engine engine);
 
 /// One thing to do to the library.
 struct Put {

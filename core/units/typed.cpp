@@ -38,6 +38,8 @@ Result<std::string> canonical_digits(std::string_view digits) {
     }
     if (!any_digit) return refuse();
     if (out.back() == '.') out.pop_back();
+    // A zero was put before a leading point: what comes out must itself be readable.
+    if (out.size() - (out.front() == '-' ? 1 : 0) > longest) return refuse();
     return out;
 }
 

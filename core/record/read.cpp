@@ -1,0 +1,384 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <set>
+#include <unordered_set>
+#include <utility>
+
+#include "core/record/fields.h"
+#include "core/record/place.h"
+#include "core/record/record.h"
+
+namespace lapwing::record {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+/// Fills values from a parsed text and stops at the first thing that is wrong.
+class Reader {
+public:
+    template <class T>
+    void read(const Json& json, const Place& at, T& out) {
+        if constexpr (CarriesExtra<T>)
+            read_record(json, at, out);
+        else if constexpr (requires { read_value(json, at, out); })
+            read_value(json, at, out);
+        else
+            read_object(json, at, out);
+    }
+
+    std::optional<Error> take_error() { return std::move(error_); }
+
+private:
+    template <class... Args>
+    void refuse(std::string_view code, fmt::format_string<const Args&...> english, const Args&... args) {
+        if (!error_) error_ = std::move(fail(code, english, args...).value());
+    }
+    void wrong_type(const Place& at, std::string_view wanted) {
+        refuse("record.wrong_type", "The file is not right at {}: {} must stand there.", at.text(), wanted);
+    }
+
+    /// Fills the fields of one object; afterwards `keep_unknown` collects what it doesn't know.
+    class FieldReader {
+    public:
+        FieldReader(Reader& reader, const Json& object, const Place& at)
+            : reader_(reader), object_(object), at_(at) {}
+
+        template <class T>
+        void operator()(const char* name, T& out) {
+            known_.insert(name);
+            if (reader_.error_) return;
+            const auto found = object_.find(name);
+            if (found != object_.end()) {
+                const Place place{&at_, name, {}, false};
+                reader_.read(*found, place, out);
+            } else if (!may_be_missing<T>) {
+                reader_.refuse("record.missing", "The file is not complete: {} has no \"{}\".", at_.text(),
+                               name);
+            }
+        }
+
+        void keep_unknown() {
+            for (const auto& [name, value] : object_.items())
+                if (!known_.contains(name)) {
+                    const Place place{&at_, name, {}, false};
+                    (*reader_.unknown_)[place.pointer()] = value;
+                }
+        }
+
+    private:
+        Reader& reader_;
+        const Json& object_;
+        const Place& at_;
+        std::set<std::string_view> known_;
+    };
+
+    template <class T>
+    void read_object(const Json& json, const Place& at, T& out) {
+        if (!json.is_object()) return wrong_type(at, "an object {...}");
+        FieldReader reader(*this, json, at);
+        fields(reader, out);
+        if (!error_) reader.keep_unknown();
+    }
+
+    /// A record gathers the unknown fields below it and must be one that can exist.
+    template <class T>
+    void read_record(const Json& json, const Place& at, T& out) {
+        const Place place{at.outer, at.name, at.index, true};
+        Json unknown = Json::object();
+        Json* const outer = std::exchange(unknown_, &unknown);
+        read_object(json, place, out);
+        unknown_ = outer;
+        if (error_) return;
+        auto fine = checked(std::move(out));
+        if (!fine)
+            return refuse("record.impossible", "The file is not right at {}: {}", place.text(),
+                          fine.error().english);
+        out = std::move(*fine);
+        if (!unknown.empty()) out.extra = unknown.dump();
+    }
+
+    bool read_string(const Json& json, const Place& at, std::string& out) {
+        if (!json.is_string()) {
+            wrong_type(at, "a text in quotes");
+            return false;
+        }
+        out = json.get<std::string>();
+        return true;
+    }
+
+    void read_value(const Json& json, const Place& at, std::string& out) { read_string(json, at, out); }
+
+    void read_value(const Json& json, const Place& at, bool& out) {
+        if (!json.is_boolean()) return wrong_type(at, "true or false");
+        out = json.get<bool>();
+    }
+
+    /// 3 and 3.0 are the same integer in JSON.
+    template <std::signed_integral Int>
+    void read_value(const Json& json, const Place& at, Int& out) {
+        const auto fits = [](auto number) { return std::in_range<Int>(number); };
+        if (json.is_number_unsigned() && fits(json.get<std::uint64_t>())) {
+            out = static_cast<Int>(json.get<std::uint64_t>());
+        } else if (json.is_number_integer() && !json.is_number_unsigned() && fits(json.get<std::int64_t>())) {
+            out = static_cast<Int>(json.get<std::int64_t>());
+        } else if (json.is_number_float() && std::abs(json.get<double>()) < 9e15 &&
+                   json.get<double>() == std::floor(json.get<double>()) &&
+                   fits(static_cast<std::int64_t>(json.get<double>()))) {
+            out = static_cast<Int>(json.get<double>());
+        } else {
+            wrong_type(at, "a whole number");
+        }
+    }
+
+    template <class Enum>
+    requires std::is_enum_v<Enum>
+    void read_value(const Json& json, const Place& at, Enum& out) {
+        std::string text;
+        if (!read_string(json, at, text)) return;
+        if (const auto value = from_word<Enum>(text)) {
+            out = *value;
+        } else {
+            std::string known;
+            for (const auto& one : Words<Enum>::list)
+                known += (known.empty() ? "\"" : ", \"") + std::string(one) + '"';
+            refuse("record.unknown_word", "The file says \"{}\" at {}: known here are {}.", text, at.text(),
+                   known);
+        }
+    }
+
+    void read_value(const Json& json, const Place& at, Uuid& out) {
+        std::string text;
+        if (!read_string(json, at, text)) return;
+        if (const auto uuid = Uuid::parse(text))
+            out = *uuid;
+        else
+            refuse("record.bad_id", "The file says \"{}\" at {}: that is no id (UUID).", text, at.text());
+    }
+
+    template <class Tag>
+    void read_value(const Json& json, const Place& at, Id<Tag>& out) {
+        read_value(json, at, out.uuid);
+    }
+
+    void read_value(const Json& json, const Place& at, Timestamp& out) {
+        std::string text;
+        if (!read_string(json, at, text)) return;
+        if (const auto time = parse_rfc3339(text))
+            out = *time;
+        else
+            refuse("record.bad_time", "The file says \"{}\" at {}: that is no time with offset (RFC 3339).",
+                   text, at.text());
+    }
+
+    template <class Tag>
+    void read_value(const Json& json, const Place& at, Typed<Tag>& out) {
+        DigitsAndUnit pair;
+        if (!json.is_object()) return wrong_type(at, "a quantity {\"digits\": ..., \"unit\": ...}");
+        FieldReader reader(*this, json, at);
+        fields(reader, pair);
+        if (error_) return;
+        const Place digits_at{&at, "digits", {}, false};
+        const Place unit_at{&at, "unit", {}, false};
+        const auto unit = Unit<Tag>::find(pair.unit);
+        if (!unit)
+            return refuse("record.unknown_unit", "The file says \"{}\" at {}: units of {} are {}.", pair.unit,
+                          unit_at.text(), Tag::name, detail::known_units(Unit<Tag>::all()));
+        const auto typed = Typed<Tag>::make(pair.digits, *unit);
+        // Another spelling of the number would come back changed: it is refused rather than rewritten.
+        if (!typed || typed->digits() != pair.digits)
+            return refuse("record.bad_digits",
+                          "The file says \"{}\" at {}: a plain number such as -12 or 6.40 must stand there.",
+                          pair.digits, digits_at.text());
+        out = *typed;
+        reader.keep_unknown();
+    }
+
+    template <class T>
+    void read_value(const Json& json, const Place& at, std::optional<T>& out) {
+        read(json, at, out.emplace());
+    }
+
+    template <class T>
+    void read_value(const Json& json, const Place& at, std::vector<T>& out) {
+        if (!json.is_array()) return wrong_type(at, "a list [...]");
+        out.reserve(json.size());
+        for (std::size_t i = 0; i < json.size() && !error_; ++i) {
+            const Place place{&at, {}, i, false};
+            read(json[i], place, out.emplace_back());
+        }
+    }
+
+    std::optional<Error> error_;
+    Json* unknown_ = nullptr;  ///< fields not known in the record being read, by their pointers
+};
+
+/// Watches the parser for what a JSON library lets pass: too deep, the same name twice.
+class Watch {
+public:
+    bool operator()(int depth, Json::parse_event_t event, Json& parsed) {
+        switch (event) {
+            case Json::parse_event_t::object_start:
+            case Json::parse_event_t::array_start:
+                if (depth >= deepest_json) too_deep = true;
+                if (event == Json::parse_event_t::object_start) names_.emplace_back();
+                break;
+            case Json::parse_event_t::object_end:
+                names_.pop_back();
+                break;
+            case Json::parse_event_t::key:
+                if (!names_.back().insert(parsed.get_ref<const std::string&>()).second && twice.empty())
+                    twice = parsed.get<std::string>();
+                break;
+            default:
+                break;
+        }
+        return !too_deep;
+    }
+
+    bool too_deep = false;
+    std::string twice;
+
+private:
+    std::vector<std::unordered_set<std::string>> names_;
+};
+
+Result<Json> parse_strictly(std::string_view text) {
+    if (text.size() > longest_json)
+        return fail("record.too_large", "The text is {} bytes long: at most {} are read.", text.size(),
+                    longest_json);
+    Watch watch;
+    Json parsed;
+    try {
+        parsed = Json::parse(text, std::ref(watch));
+    } catch (const Json::parse_error& error) {
+        return fail("record.not_json",
+                    "The file is damaged or was not written by this app: it stops being JSON at byte {}.",
+                    error.byte);
+    } catch (const Json::exception&) {
+        return fail("record.number", "The file holds a number that is too large to be one.");
+    }
+    if (watch.too_deep)
+        return fail("record.too_deep",
+                    "The file nests more than {} levels deep: it was not written by this app.", deepest_json);
+    if (!watch.twice.empty())
+        return fail("record.twice",
+                    "The file names \"{}\" twice in one place: it was not written by this app.", watch.twice);
+    return parsed;
+}
+
+struct Names {
+    std::set<std::string_view> list;
+    void operator()(const char* name, const auto&) { list.insert(name); }
+};
+
+/// Fields beside a record that this version doesn't know travel in the record as its field "..".
+template <class T>
+void tuck_unknown(Json& outer, const char* record) {
+    if (!outer.is_object() || !outer.contains(record) || !outer[record].is_object()) return;
+    Names known;
+    const T blank;
+    fields(known, blank);
+    std::vector<std::string> moved;
+    for (const auto& [name, value] : outer.items())
+        if (!known.list.contains(name)) moved.push_back(name);
+    if (moved.empty()) return;
+    if (Json& beside = outer[record][".."]; !beside.is_object()) beside = Json::object();
+    for (const auto& name : moved) {
+        Json value = std::move(outer[name]);
+        outer.erase(name);
+        outer[record][".."][name] = std::move(value);
+    }
+}
+
+Status check_version(const Json& root) {
+    const auto format = root.find("format");
+    const auto version = root.find("version");
+    const auto not_ours = [] {
+        return fail("record.not_a_session", "This is not a session file: its session.json does not say so.");
+    };
+    if (!root.is_object() || format == root.end() || *format != std::string(session_format))
+        return not_ours();
+    if (version == root.end() || !version->is_string()) return not_ours();
+    const auto text = version->get<std::string>();
+    const auto point = text.find('.');
+    const auto is_number = [](std::string_view part) {
+        return !part.empty() && part.size() <= 6 &&
+               part.find_first_not_of("0123456789") == std::string_view::npos;
+    };
+    if (point == std::string::npos || !is_number(std::string_view(text).substr(0, point)) ||
+        !is_number(std::string_view(text).substr(point + 1)))
+        return fail("record.bad_version", "\"{}\" is not a version of session files, such as 1.0.", text);
+    const int major = std::stoi(text.substr(0, point));
+    if (major > session_major)
+        return fail("record.newer_major",
+                    "This file was written by a newer Lapwing (format {}; this one reads up to {}.x). Update "
+                    "Lapwing, or ask the sender for the report as PDF.",
+                    text, session_major);
+    if (major < session_major)
+        return fail("record.bad_version", "\"{}\" is not a version of session files, such as 1.0.", text);
+    return {};
+}
+
+template <class T>
+Result<T> read_all(const Json& json) {
+    record::Reader reader;
+    T out;
+    reader.read(json, Place{}, out);
+    if (auto error = reader.take_error()) return tl::unexpected(std::move(*error));
+    return out;
+}
+
+}  // namespace
+}  // namespace lapwing::record
+
+namespace lapwing {
+
+Result<Record> record_from_json(RecordKind kind, std::string_view json) {
+    const auto parsed = record::parse_strictly(json);
+    if (!parsed) return tl::unexpected(parsed.error());
+    const auto read = [&]<class T>(std::type_identity<T>) -> Result<Record> {
+        return record::read_all<T>(*parsed).map([](T value) { return Record(std::move(value)); });
+    };
+    switch (kind) {
+        case RecordKind::engine:
+            return read(std::type_identity<Engine>{});
+        case RecordKind::tester:
+            return read(std::type_identity<Tester>{});
+        case RecordKind::session:
+            return read(std::type_identity<Session>{});
+        case RecordKind::reading:
+            return read(std::type_identity<Reading>{});
+        case RecordKind::exit_note:
+            return read(std::type_identity<ExitNote>{});
+        case RecordKind::clearance:
+            return read(std::type_identity<Clearance>{});
+        case RecordKind::attachment:
+            return read(std::type_identity<Attachment>{});
+        case RecordKind::note:
+            return read(std::type_identity<Note>{});
+        case RecordKind::plan_line:
+            return read(std::type_identity<PlanLine>{});
+    }
+    return fail("record.unknown_kind", "Record kind {} is unknown.", static_cast<int>(kind));
+}
+
+Result<Dossier> dossier_from_json(std::string_view json) {
+    auto root = record::parse_strictly(json);
+    if (!root) return tl::unexpected(root.error());
+    if (auto fine = record::check_version(*root); !fine) return tl::unexpected(fine.error());
+    root->erase("format");
+    root->erase("version");
+    record::tuck_unknown<Dossier>(*root, "engine");
+    if (const auto visits = root->find("visits"); visits != root->end() && visits->is_array())
+        for (auto& visit : *visits)
+            record::tuck_unknown<Visit>(visit, "session");
+    auto dossier = record::read_all<Dossier>(*root);
+    if (!dossier) return dossier;
+    return dossier_of(records_of(*dossier));
+}
+
+}  // namespace lapwing
