@@ -1,0 +1,121 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+
+// The frame of a page: back, title and subtitle above, the page's own items in the middle, `actions` under the
+// thumb. Children fill the middle themselves (anchors.fill: parent).
+FocusScope {
+    id: page
+
+    default property alias content: body.data
+    property alias actions: bar.data
+    property alias corner: cornerItems.data
+    property string title
+    property string subtitle
+    property bool backVisible: true
+
+    readonly property alias body: body
+    readonly property bool compact: Theme.isCompact(width, height)
+
+    signal back
+
+    LayoutMirroring.enabled: Theme.rightToLeft
+    LayoutMirroring.childrenInherit: true
+
+    Accessible.role: Accessible.Pane
+    Accessible.name: title
+
+    Keys.onEscapePressed: event => {
+        event.accepted = backVisible;
+        if (backVisible)
+            back();
+    }
+    Keys.onBackPressed: event => {
+        event.accepted = backVisible;
+        if (backVisible)
+            back();
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Theme.ground
+    }
+
+    Item {
+        id: header
+
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.margins: Theme.space / 2
+        height: Math.max(Theme.secondaryTarget, words.height + Theme.space)
+
+        BackButton {
+            id: backButton
+
+            visible: page.backVisible
+            width: visible ? Theme.secondaryTarget : Theme.space
+            anchors.left: parent.left
+            anchors.verticalCenter: parent.verticalCenter
+            onClicked: page.back()
+        }
+
+        Column {
+            id: words
+
+            anchors.left: backButton.right
+            anchors.right: cornerItems.left
+            anchors.verticalCenter: parent.verticalCenter
+
+            LText {
+                role: "title"
+                text: page.title
+                width: parent.width
+                maximumLineCount: 2
+                elide: Text.ElideRight
+            }
+
+            LText {
+                role: "label"
+                text: page.subtitle
+                visible: text !== ""
+                width: parent.width
+                maximumLineCount: 2
+                elide: Text.ElideRight
+            }
+        }
+
+        Row {
+            id: cornerItems
+
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: Theme.space
+        }
+    }
+
+    Item {
+        id: body
+
+        anchors.top: header.bottom
+        anchors.bottom: bar.top
+        anchors.bottomMargin: bar.height > 0 ? Theme.space : 0
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.leftMargin: Theme.gap
+        anchors.rightMargin: Theme.gap
+    }
+
+    ActionBar {
+        id: bar
+
+        height: implicitHeight
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: height > 0 ? Theme.gap : 0
+        anchors.left: parent.left
+        anchors.right: parent.right
+        anchors.leftMargin: Theme.gap
+        anchors.rightMargin: Theme.gap
+    }
+}

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+
+// The bores of an engine in one line, for cards and tiles. `cylinders` as in CylinderRail.
+Row {
+    id: row
+
+    property var cylinders: []
+    property real boreWidth: 22
+    property real boreHeight: 56
+
+    spacing: 6
+
+    Repeater {
+        model: row.cylinders
+
+        BoreGlyph {
+            required property var modelData
+
+            width: row.boreWidth
+            height: row.boreHeight
+            measured: modelData.measured ?? false
+            state: modelData.state ?? "none"
+            value: modelData.value ?? NaN
+            limit: modelData.limit ?? NaN
+            low: modelData.low ?? NaN
+            high: modelData.high ?? NaN
+            u: modelData.u ?? NaN
+        }
+    }
+}

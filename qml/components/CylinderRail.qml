@@ -1,0 +1,75 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import Lapwing.Theme
+
+// The cylinders as big numerals. `cylinders` is a list of {number, name, numeral, state, value, limit, low, high,
+// u, measured, row, column}; row and column place it as the engine does. Up to six stand as in the engine; more
+// become a strip with the current one in the middle, where a touch opens them all as a grid. chosen(index).
+Item {
+    id: rail
+
+    property var cylinders: []
+    property int current: 0
+    property real tileHeight: Theme.isCompact(Window.width, Window.height) ? Theme.secondaryTarget : rowCount > 1 ? Theme.primaryTarget : 128
+
+    readonly property int count: cylinders.length
+    readonly property bool strip: count > 6
+    readonly property int rowCount: cylinders.reduce((most, cylinder) => Math.max(most, (cylinder.row ?? 0) + 1), 1)
+    readonly property int columnCount: cylinders.reduce((most, cylinder, i) => Math.max(most, (cylinder.column ?? i) + 1), 1)
+
+    signal chosen(int index)
+
+    implicitHeight: strip ? Math.min(tileHeight, 96) + 4 + stripWords.height : rowCount * (tileHeight + Theme.space) - Theme.space
+
+    FontMetrics {
+        id: stripWords
+
+        font.family: Theme.family
+        font.pixelSize: Theme.labelSize
+    }
+
+    Repeater {
+        model: rail.strip ? [] : rail.cylinders
+
+        CylinderTile {
+            required property var modelData
+            required property int index
+
+            objectName: "cylinder_" + index
+            cylinder: modelData
+            selected: index === rail.current
+            width: (rail.width - Theme.space * (rail.columnCount - 1)) / rail.columnCount
+            height: rail.tileHeight
+            x: (modelData.column ?? index) * (width + Theme.space)
+            y: (modelData.row ?? 0) * (height + Theme.space)
+            onClicked: rail.chosen(index)
+        }
+    }
+
+    // A Repeater of one is a Loader that may reach out of its component.
+    Repeater {
+        model: rail.strip ? 1 : 0
+
+        CylinderStrip {
+            anchors.fill: rail
+            cylinders: rail.cylinders
+            current: rail.current
+            onOpened: gridSheet.createObject(rail)
+        }
+    }
+
+    Component {
+        id: gridSheet
+
+        CylinderGridSheet {
+            cylinders: rail.cylinders
+            current: rail.current
+            columnCount: rail.columnCount
+            onChosen: index => rail.chosen(index)
+            onClosed: destroy()
+            Component.onCompleted: open()
+        }
+    }
+}

@@ -1,0 +1,94 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import Lapwing.Theme
+
+// The row of fields of a cranking test: `fields` is a list of {key, label, value, stepper?}. A touch moves the focus:
+// chosen(key); a field with `stepper` has - and +: stepped(key, by).
+Flow {
+    id: tabs
+
+    property var fields: []
+    property string current
+
+    readonly property real stepWidth: Theme.minorTarget
+    readonly property bool broken: width < 300 * Math.max(1, Theme.textScale * 0.9)
+    readonly property int plain: fields.filter(field => !field.stepper).length
+    readonly property real stepperWidth: 2 * stepWidth + 60 * Theme.textScale
+
+    signal chosen(string key)
+    signal stepped(string key, int by)
+
+    spacing: Theme.space
+
+    Repeater {
+        model: tabs.fields
+
+        Row {
+            id: tab
+
+            required property var modelData
+            readonly property bool stepper: modelData.stepper ?? false
+            readonly property real fullWidth: tabs.broken ? (stepper ? tabs.width : (tabs.width - tabs.spacing * (tabs.plain - 1)) / tabs.plain) : stepper ? tabs.stepperWidth : (tabs.width - tabs.spacing * (tabs.fields.length - 1) - tabs.stepperWidth * (tabs.fields.length - tabs.plain)) / Math.max(1, tabs.plain)
+
+            StepKey {
+                visible: tab.stepper
+                objectName: "minus_" + tab.modelData.key
+                width: tabs.stepWidth
+                height: middle.height
+                symbol: "minus"
+                text: qsTr("%1: one less").arg(tab.modelData.label)
+                onClicked: tabs.stepped(tab.modelData.key, -1)
+            }
+
+            Pressable {
+                id: middle
+
+                objectName: "tab_" + tab.modelData.key
+                width: tab.fullWidth - (tab.stepper ? 2 * tabs.stepWidth : 0)
+                horizontalPadding: 4
+                padding: 4
+                text: tab.modelData.label + " " + (tab.modelData.value ?? "")
+                fill: tab.modelData.key === tabs.current ? Theme.chosen : Theme.panel
+                outlineColor: tab.modelData.key === tabs.current ? Theme.info : Theme.hairline
+                Accessible.role: Accessible.PageTab
+                Accessible.selected: tab.modelData.key === tabs.current
+                onClicked: tabs.chosen(tab.modelData.key)
+
+                inside: Column {
+                    LText {
+                        width: parent.width
+                        role: "label"
+                        silent: true
+                        text: tab.modelData.label
+                        horizontalAlignment: Text.AlignHCenter
+                        wrapMode: Text.NoWrap
+                        elide: Text.ElideRight
+                    }
+
+                    LText {
+                        width: parent.width
+                        role: "heading"
+                        silent: true
+                        text: tab.modelData.value ? tab.modelData.value : "–"
+                        horizontalAlignment: Text.AlignHCenter
+                        fontSizeMode: Text.HorizontalFit
+                        minimumPixelSize: 12
+                        wrapMode: Text.NoWrap
+                    }
+                }
+            }
+
+            StepKey {
+                visible: tab.stepper
+                objectName: "plus_" + tab.modelData.key
+                width: tabs.stepWidth
+                height: middle.height
+                symbol: "plus"
+                text: qsTr("%1: one more").arg(tab.modelData.label)
+                onClicked: tabs.stepped(tab.modelData.key, 1)
+            }
+        }
+    }
+}

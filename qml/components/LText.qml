@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+
+// Text in one of the app's sizes. `role`: "title", "heading", "body", "figure" (bold body), "label",
+// "button", "numeral" or "readout". Set `silent` where a button around it already speaks the words.
+Text {
+    id: text
+
+    property string role: "body"
+    property bool silent: false
+
+    readonly property int roleSize: {
+        switch (role) {
+        case "title":
+            return Theme.titleSize;
+        case "heading":
+            return Theme.headingSize;
+        case "label":
+            return Theme.labelSize;
+        case "button":
+            return Theme.buttonSize;
+        case "numeral":
+            return Theme.numeralSize;
+        case "readout":
+            return Theme.readoutSize;
+        default:
+            return Theme.bodySize;
+        }
+    }
+
+    color: role === "label" ? Theme.quietInk : Theme.ink
+    font.family: Theme.family
+    font.pixelSize: roleSize
+    font.bold: role !== "body" && role !== "label"
+    wrapMode: Text.Wrap
+    textFormat: Text.PlainText
+
+    Accessible.role: role === "title" || role === "heading" ? Accessible.Heading : Accessible.StaticText
+    Accessible.name: text.text
+    Accessible.ignored: silent || text.text === ""
+}

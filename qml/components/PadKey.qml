@@ -1,0 +1,50 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+
+// One key of the pad. struck() comes on the press; a screen reader or the keyboard strikes it by clicking.
+Pressable {
+    id: control
+
+    required property string face
+    property string symbol
+    property bool counted: false
+
+    signal struck
+    signal held
+
+    targetKind: "secondary"
+    padding: 0
+    horizontalPadding: 0
+    focusPolicy: Qt.TabFocus
+    onPressed: {
+        counted = true;
+        struck();
+    }
+    onCanceled: counted = false
+    onClicked: {
+        if (!counted)
+            struck();
+        counted = false;
+    }
+    onPressAndHold: held()
+
+    inside: Item {
+        LText {
+            anchors.centerIn: parent
+            visible: control.symbol === ""
+            silent: true
+            text: control.face
+            font.pixelSize: Math.min(Theme.keySize, control.height * 0.6)
+            font.bold: true
+        }
+
+        Symbol {
+            anchors.centerIn: parent
+            name: control.symbol
+            size: Math.min(32 * Theme.textScale, control.height * 0.6)
+        }
+    }
+}

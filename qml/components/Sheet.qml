@@ -1,0 +1,106 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import QtQuick.Templates as T
+import Lapwing.Theme
+
+// A sheet that comes up from the bottom over the page: title, scrolling content, close, and `actions` under the
+// thumb. open() and close(); Escape, the back key and a touch outside close it too.
+T.Popup {
+    id: sheet
+
+    default property alias content: column.content
+    property alias actions: bar.data
+    property string title
+
+    parent: T.Overlay.overlay
+    width: parent ? Math.min(parent.width, 600) : 0
+    height: parent ? Math.min(parent.height - Theme.minorTarget, implicitHeight) : 0
+    x: parent ? (parent.width - width) / 2 : 0
+    y: parent ? parent.height - height : 0
+    implicitHeight: topPadding + bottomPadding + head.height + column.contentHeight + (bar.implicitHeight > 0 ? bar.implicitHeight + Theme.gap : 0) + Theme.space
+    modal: true
+    focus: true
+    padding: Theme.gap
+    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+
+    T.Overlay.modal: Rectangle {
+        color: Theme.scrim
+    }
+
+    background: Rectangle {
+        color: Theme.ground
+        radius: Theme.corner + 2
+        border.width: 1
+        border.color: Theme.key
+    }
+
+    contentItem: frame
+
+    readonly property Item frame: FocusScope {
+        focus: true
+        LayoutMirroring.enabled: Theme.rightToLeft
+        LayoutMirroring.childrenInherit: true
+        Accessible.role: Accessible.Dialog
+        Accessible.name: sheet.title
+
+        Item {
+            id: head
+
+            anchors.left: parent.left
+            anchors.right: parent.right
+            height: Math.max(Theme.secondaryTarget, heading.height)
+
+            LText {
+                id: heading
+
+                role: "title"
+                text: sheet.title
+                anchors.left: parent.left
+                anchors.right: closer.left
+                anchors.verticalCenter: parent.verticalCenter
+            }
+
+            BackButton {
+                id: closer
+
+                objectName: "close"
+                symbol: "close"
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                onClicked: sheet.close()
+            }
+        }
+
+        ScrollColumn {
+            id: column
+
+            anchors.top: head.bottom
+            anchors.topMargin: Theme.space
+            anchors.bottom: bar.top
+            anchors.bottomMargin: bar.height > 0 ? Theme.gap : 0
+            anchors.left: parent.left
+            anchors.right: parent.right
+        }
+
+        ActionBar {
+            id: bar
+
+            height: implicitHeight
+            anchors.bottom: parent.bottom
+            anchors.left: parent.left
+            anchors.right: parent.right
+        }
+    }
+
+    enter: Transition {
+        NumberAnimation {
+            property: "y"
+            from: sheet.parent ? sheet.parent.height : 0
+            to: sheet.parent ? sheet.parent.height - sheet.height : 0
+            duration: Theme.motion
+            easing.type: Easing.OutCubic
+        }
+    }
+}

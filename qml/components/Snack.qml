@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+
+// A message that stays 8 s or until the next one replaces it, with Undo when it can be undone. The page or the
+// app places it above the action bar and calls show().
+Rectangle {
+    id: snack
+
+    property string message
+    property bool undoable: false
+    property int stay: 8000
+    readonly property alias running: timer.running
+
+    signal undo
+    signal gone
+
+    function show(text: string, canUndo: bool) {
+        message = text;
+        undoable = canUndo;
+        visible = true;
+        timer.restart();
+    }
+
+    function hide() {
+        if (!visible)
+            return;
+        timer.stop();
+        visible = false;
+        gone();
+    }
+
+    visible: false
+    implicitHeight: Math.max(Theme.secondaryTarget, words.height + 2 * Theme.space) + 2 * Theme.space
+    radius: Theme.corner
+    color: Theme.ink
+
+    Accessible.role: Accessible.AlertMessage
+    Accessible.name: message
+    Accessible.ignored: !visible
+
+    Timer {
+        id: timer
+
+        interval: snack.stay
+        onTriggered: snack.hide()
+    }
+
+    LText {
+        id: words
+
+        silent: true
+        text: snack.message
+        color: Theme.ground
+        anchors.left: parent.left
+        anchors.leftMargin: 14
+        anchors.right: button.visible ? button.left : parent.right
+        anchors.rightMargin: Theme.space
+        anchors.verticalCenter: parent.verticalCenter
+    }
+
+    SideButton {
+        id: button
+
+        objectName: "undo"
+        visible: snack.undoable
+        text: qsTr("Undo")
+        anchors.right: parent.right
+        anchors.rightMargin: Theme.space
+        anchors.verticalCenter: parent.verticalCenter
+        onClicked: {
+            snack.hide();
+            snack.undo();
+        }
+    }
+}

@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+pragma ComponentBehavior: Bound
+import QtQuick
+import Lapwing.Theme
+
+// Shares of one whole side by side: `shares` is a list of {path, name, share, text}, share from 0 to 1. A segment
+// that has room writes its name; `text` is for the screen reader ("exhaust 70 %, 60 to 85").
+Item {
+    id: bar
+
+    property var shares: []
+    readonly property real total: Math.max(1e-9, shares.reduce((sum, part) => sum + part.share, 0))
+    readonly property var present: shares.filter(part => part.share > 0)
+    readonly property real room: width - 2 * Math.max(0, present.length - 1)
+
+    implicitHeight: Math.max(40, Theme.labelSize * 1.6)
+    Accessible.role: Accessible.Chart
+    Accessible.name: shares.map(part => part.text ?? part.name).join(", ")
+
+    Row {
+        spacing: 2
+
+        Repeater {
+            model: bar.present
+
+            PathPattern {
+                id: segment
+
+                required property var modelData
+
+                path: modelData.path
+                width: bar.room * modelData.share / bar.total
+                height: bar.height
+
+                Rectangle {
+                    visible: words.visible
+                    anchors.fill: words
+                    anchors.margins: -4
+                    radius: 4
+                    color: segment.color
+                }
+
+                LText {
+                    id: words
+
+                    visible: implicitWidth + 16 <= segment.width
+                    silent: true
+                    role: "figure"
+                    text: segment.modelData.label ?? segment.modelData.name
+                    color: Theme.inkOnPath
+                    font.pixelSize: Theme.textSize(15)
+                    wrapMode: Text.NoWrap
+                    anchors.left: parent.left
+                    anchors.leftMargin: 8
+                    anchors.verticalCenter: parent.verticalCenter
+                }
+            }
+        }
+    }
+}

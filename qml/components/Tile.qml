@@ -1,0 +1,71 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+
+// A wide tile: bores or nothing at the start, `title` and `detail`, a state mark at the end. `cylinders` as in
+// CylinderRail; the page leaves it empty above six cylinders and says it in `detail`.
+Panel {
+    id: tile
+
+    property string title
+    property string detail
+    property string state
+    property var cylinders: []
+
+    clickable: true
+    text: States.sentence([title, detail, state === "" ? "" : States.word(state)])
+
+    Item {
+        width: parent.width
+        height: Math.max(bores.height, words.height)
+
+        BoreRow {
+            id: bores
+
+            cylinders: tile.cylinders
+            visible: tile.cylinders.length > 0
+            height: visible ? boreHeight : 0
+            anchors.left: parent.left
+            anchors.verticalCenter: parent.verticalCenter
+        }
+
+        Column {
+            id: words
+
+            anchors.left: bores.visible ? bores.right : parent.left
+            anchors.leftMargin: bores.visible ? 14 : 0
+            anchors.right: mark.left
+            anchors.rightMargin: Theme.space
+            anchors.verticalCenter: parent.verticalCenter
+            spacing: 2
+
+            LText {
+                width: parent.width
+                role: "heading"
+                silent: true
+                text: tile.title
+            }
+
+            LText {
+                width: parent.width
+                visible: text !== ""
+                silent: true
+                text: tile.detail
+                font.pixelSize: Theme.textSize(15)
+            }
+        }
+
+        StateMark {
+            id: mark
+
+            visible: tile.state !== ""
+            width: visible ? size : 0
+            state: tile.state
+            silent: true
+            anchors.right: parent.right
+            anchors.verticalCenter: parent.verticalCenter
+        }
+    }
+}
