@@ -144,6 +144,7 @@ apt_progress() {
                 set_up=$((set_up + 1))
                 [ "$total" -gt 0 ] && [ $((set_up % every)) = 0 ] && say "  installed $set_up of $total"
                 ;;
+            'E: Could not get lock'* | 'E: Unable to lock'*) ;;
             E:* | Err:*) say "  $line" ;;
         esac
     done
