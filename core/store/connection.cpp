@@ -3,7 +3,10 @@
 
 #include "core/store/connection.h"
 
+#include <fcntl.h>
 #include <sqlite3.h>
+#include <sys/resource.h>
+#include <unistd.h>
 
 #include <cerrno>
 
@@ -11,6 +14,7 @@ namespace lapwing::store {
 namespace {
 
 constexpr int busy_ms = 5000;
+constexpr std::size_t probe_bytes = 65536;
 
 /// A file name as SQLite's URI form wants it, saying that nobody will change the file (sqlite.org/uri.html).
 std::string immutable_uri(const std::filesystem::path& file) {
@@ -24,14 +28,39 @@ std::string immutable_uri(const std::filesystem::path& file) {
     return uri + "?immutable=1";
 }
 
+bool means_no_room(int system) {
+    return system == ENOSPC || system == EDQUOT || system == EFBIG;
+}
+
+/// Whether there is no room for more beside `file`. By the time SQLite's "write failed" arrives, clearing up
+/// has often overwritten the system's reason, so this looks for it again.
+bool has_no_room(const std::filesystem::path& file) {
+    rlimit limit{};
+    getrlimit(RLIMIT_FSIZE, &limit);
+    for (const auto* suffix : {"", "-wal"}) {
+        std::error_code error;
+        const auto size = std::filesystem::file_size(file.string() + suffix, error);
+        if (!error && limit.rlim_cur != RLIM_INFINITY && size + probe_bytes > limit.rlim_cur) return true;
+    }
+    const std::string probe = file.string() + ".probe";
+    const int descriptor = ::open(probe.c_str(), O_WRONLY | O_CREAT | O_TRUNC | O_CLOEXEC, 0600);
+    if (descriptor < 0) return means_no_room(errno);
+    const std::string bytes(probe_bytes, '\0');
+    const auto written = ::write(descriptor, bytes.data(), bytes.size());
+    const int system = errno;
+    ::close(descriptor);
+    ::unlink(probe.c_str());
+    return written < 0 ? means_no_room(system) : static_cast<std::size_t>(written) < bytes.size();
+}
+
 }  // namespace
 
 Error sqlite_error(int code, int system, std::string_view message, const std::filesystem::path& file) {
     const std::string where = file.string();
     const int primary = code & 0xff;
-    const bool no_room = system == ENOSPC || system == EDQUOT || system == EFBIG;
-    if (primary == SQLITE_FULL || (primary == SQLITE_IOERR && no_room) ||
-        (primary == SQLITE_CANTOPEN && no_room))
+    const bool no_room = (primary == SQLITE_IOERR || primary == SQLITE_CANTOPEN) &&
+                         (means_no_room(system) || has_no_room(file));
+    if (primary == SQLITE_FULL || no_room)
         return fail("store.full",
                     "There is no room left to store this: {} could not grow. Nothing stored before is lost. "
                     "Free some space on this device and do it again.",
@@ -82,12 +111,11 @@ Result<std::unique_ptr<Connection>> Connection::open(const std::filesystem::path
             new Connection(file, copy ? immutable_uri(file) : file.string(), flags));
         try {
             auto& db = connection->db_;
+            if (access == Access::write) connection->tidy_up_on_close(false);
             db.exec("PRAGMA foreign_keys = ON");
-            db.exec("PRAGMA trusted_schema = OFF");
             if (access == Access::write) {
                 db.execAndGet("PRAGMA journal_mode = WAL");
                 db.exec("PRAGMA synchronous = FULL");
-                connection->tidy_up_on_close(false);
             } else {
                 db.exec("PRAGMA query_only = ON");
             }

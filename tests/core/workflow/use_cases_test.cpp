@@ -1,0 +1,381 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/store/attachment_files.h"
+#include "core/workflow/bring_in.h"
+#include "core/workflow/clearances.h"
+#include "core/workflow/engines.h"
+#include "core/workflow/exits.h"
+#include "core/workflow/hand_over.h"
+#include "core/workflow/readings.h"
+#include "core/workflow/remarks.h"
+#include "core/workflow/sessions.h"
+#include "core/workflow/testers.h"
+#include "tests/core/workflow/desk_fixture.h"
+
+namespace lapwing::workflow {
+namespace {
+
+using sample::why;
+
+/// An engine with one session of everything, and what stands in it.
+class UseCases : public DeskTest {
+protected:
+    Engine engine = sample::engine();
+    Tester gauge = sample::tester();
+    Session session = sample::session(engine.id);
+    Reading reading = sample::reading(session.id);
+    ExitNote exit = sample::exit_note(session.id);
+    Clearance clearance = sample::clearance(session.id);
+    Note note = sample::note(session.id);
+    PlanLine line = sample::plan_line(session.id);
+    Attachment attachment;
+
+    void SetUp() override {
+        session.compression_gauge = gauge.id;
+        const unsigned char bytes[] = {'a', 'b', 'c'};
+        const auto kept = desk->files().keep(bytes);
+        ASSERT_TRUE(kept) << why(kept);
+        attachment = sample::attachment(session.id, kept->sha256, kept->bytes);
+        const auto done = run(Command{"test.add",
+                                      {},
+                                      {Put{engine}, Put{gauge}, Put{session}, Put{reading}, Put{exit},
+                                       Put{clearance}, Put{note}, Put{line}, Put{attachment}}});
+        ASSERT_TRUE(done) << why(done);
+    }
+    Visit visit() { return desk->visit(session.id).value_or(Visit{}); }
+    Reading kept(TestKind test, int cylinder) {
+        const auto all = visit();
+        const auto* found = latest(all.readings, test, cylinder);
+        return found != nullptr ? *found : Reading{};
+    }
+
+    /// Everything that can be read, to compare before with after.
+    struct Everything {
+        std::vector<EngineSummary> summaries;
+        std::vector<Tester> testers;
+        std::vector<Dossier> dossiers;
+        bool operator==(const Everything&) const = default;
+    };
+    Everything everything() {
+        Everything all{desk->engines(), desk->testers(), {}};
+        for (const auto& summary : all.summaries)
+            all.dossiers.push_back(desk->dossier(summary.id).value());
+        return all;
+    }
+
+    /// Does a command, undoes it, does it again: each time the library is exactly what it was.
+    void there_and_back(const std::string& name, Intent intent) {
+        const auto before = everything();
+        const auto done = run(std::move(intent));
+        ASSERT_TRUE(done) << name << ": " << why(done);
+        EXPECT_EQ(done->name, name);
+        EXPECT_EQ(desk->last_step(), *done);
+        const auto after = everything();
+        EXPECT_NE(after, before) << name;
+        ASSERT_TRUE(undo(done->number)) << name;
+        EXPECT_EQ(everything(), before) << name;
+        ASSERT_TRUE(redo(done->number)) << name;
+        EXPECT_EQ(everything(), after) << name;
+        ASSERT_TRUE(undo(done->number)) << name;
+        EXPECT_EQ(everything(), before) << name;
+    }
+};
+
+TEST_F(UseCases, GoThereAndBackExactly) {
+    auto other_engine = sample::engine("Another");
+    auto renamed_engine = engine;
+    renamed_engine.name = "Renamed";
+    auto renamed_tester = gauge;
+    renamed_tester.name = "Blue hose";
+    auto retitled = session;
+    retitled.title = "After the repair";
+    auto conditions = session.conditions;
+    conditions.heat = EngineHeat::warm;
+    TesterCheck check;
+    check.kind = TesterCheckKind::zero_at_rest;
+    auto other_note = note;
+    other_note.text = "Ticks when cold";
+    Dossier dossier;
+    dossier.engine = sample::engine("From a file");
+    dossier.visits.emplace_back();
+    dossier.visits[0].session = sample::session(dossier.engine.id);
+
+    there_and_back("engine.add", save_engine(other_engine));
+    there_and_back("engine.change", save_engine(renamed_engine));
+    there_and_back("engine.delete", remove_engine(engine.id));
+    there_and_back("tester.add", save_tester(sample::tester(TesterKind::leak_down, "Two gauges")));
+    there_and_back("tester.change", save_tester(renamed_tester));
+    there_and_back("tester.check", keep_check(gauge.id, check));
+    there_and_back("session.open", open_session(SessionId::make(clock), engine.id, "After the repair"));
+    there_and_back("session.change", save_session(retitled));
+    there_and_back("session.step", mark_step(session.id, {PrepareStep::battery, StepState::done, ""}));
+    there_and_back("session.conditions", set_conditions(session.id, conditions));
+    there_and_back("session.tester", choose_tester(session.id, TesterUse::compression, std::nullopt));
+    there_and_back("session.answer", set_answer(session.id, OwnerAnswer::yes));
+    there_and_back("session.finish", finish_session(session.id, "All right", clock.now()));
+    there_and_back("session.delete", remove_session(session.id));
+    there_and_back("reading.keep", keep_reading(sample::reading(session.id, TestKind::dry, 2)));
+    there_and_back("reading.redo",
+                   redo_reading(reading.id, sample::reading(session.id, TestKind::dry, 1, "9.7")));
+    there_and_back("reading.remove", remove_reading(reading.id));
+    there_and_back("exit.keep", keep_exit(sample::exit_note(session.id, 2)));
+    there_and_back("exit.remove", remove_exit(exit.id));
+    there_and_back("clearance.keep", keep_clearance(sample::clearance(session.id, 2)));
+    there_and_back("clearance.remove", remove_clearance(clearance.id));
+    there_and_back("note.keep", save_note(other_note));
+    there_and_back("note.remove", remove_note(note.id));
+    there_and_back("attachment.remove", remove_attachment(attachment.id));
+    there_and_back("attachment.keep", save_attachment(sample::attachment(session.id, attachment.sha256)));
+    there_and_back("plan.keep", save_plan_line(sample::plan_line(session.id, "New rings")));
+    there_and_back("plan.remove", remove_plan_line(line.id));
+    there_and_back("dossier.bring_in", bring_in(dossier));
+}
+
+TEST_F(UseCases, DeleteAnEngineWithAllThatHangsOnItAndBringItBack) {
+    const auto before = everything();
+    const auto deleted = run(remove_engine(engine.id));
+    ASSERT_TRUE(deleted) << why(deleted);
+    EXPECT_EQ(deleted->args, (std::vector<std::string>{engine.name, "1", "1"}));
+    EXPECT_TRUE(desk->engines().empty());
+    EXPECT_EQ(desk->session(session.id), std::nullopt);
+    reopen();  // the way back survives closing
+    ASSERT_TRUE(undo(desk->last_step()->number));
+    EXPECT_EQ(everything(), before);
+    EXPECT_TRUE(desk->files().has(attachment.sha256));
+}
+
+TEST_F(UseCases, FillInIdTimeAndTester) {
+    auto fresh = sample::reading(session.id, TestKind::dry, 2);
+    fresh.id = {};
+    fresh.taken_at = {};
+    const auto done = run(keep_reading(fresh));
+    ASSERT_TRUE(done) << why(done);
+    EXPECT_EQ(done->args, (std::vector<std::string>{"dry", "2"}));
+    const auto stored = kept(TestKind::dry, 2);
+    EXPECT_FALSE(stored.id.is_nil());
+    EXPECT_EQ(stored.taken_at, clock.now());
+    EXPECT_EQ(stored.tester, gauge.id);
+}
+
+TEST_F(UseCases, MarkOilOnTheRingsForEveryLaterReadingOfThatCylinder) {
+    const auto keep = [&](TestKind test, int cylinder) {
+        auto fresh = sample::reading(session.id, test, cylinder, "5.5");
+        fresh.taken_at = {};
+        fresh.oiled = Oiled::unknown;
+        const auto done = run(keep_reading(fresh));
+        EXPECT_TRUE(done) << why(done);
+        return kept(test, cylinder);
+    };
+    EXPECT_EQ(keep(TestKind::dry, 1).oiled, Oiled::no);
+    EXPECT_EQ(keep(TestKind::leak_down, 1).oiled, Oiled::no);
+    const auto wet = keep(TestKind::wet, 1);
+    EXPECT_EQ(wet.oiled, Oiled::fresh);
+    EXPECT_EQ(keep(TestKind::dry, 1).oiled, Oiled::before);
+    EXPECT_EQ(keep(TestKind::leak_down, 1).oiled, Oiled::before);
+    EXPECT_EQ(keep(TestKind::dry, 2).oiled, Oiled::no);
+    // A wet reading that was redone has still put oil in.
+    ASSERT_TRUE(run(redo_reading(wet.id, sample::reading(session.id, TestKind::wet))));
+    EXPECT_EQ(keep(TestKind::dry, 1).oiled, Oiled::before);
+    // One typed in later, but taken before the oil went in.
+    auto earlier = sample::reading(session.id, TestKind::dry, 1, "9.9");
+    ASSERT_TRUE(run(keep_reading(earlier)));
+    EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, earlier.id.uuid)).oiled, Oiled::no);
+}
+
+TEST_F(UseCases, ApplyTheOilRuleToWhatIsStillQueued) {
+    auto wet = sample::reading(session.id, TestKind::wet, 2);
+    auto dry = sample::reading(session.id, TestKind::dry, 2);
+    wet.taken_at = dry.taken_at = {};
+    desk->run(keep_reading(wet));
+    desk->run(keep_reading(dry));
+    desk->flush();
+    EXPECT_EQ(kept(TestKind::dry, 2).oiled, Oiled::before);
+}
+
+TEST_F(UseCases, RedoKeepsTheOldReadingInTheHistory) {
+    auto again = sample::reading(session.id, TestKind::dry, 2, "9.9");
+    ASSERT_TRUE(run(redo_reading(reading.id, again)));
+    const auto now = visit();
+    EXPECT_EQ(now.readings.size(), 2U);
+    const auto stands = standing(now.readings, TestKind::dry, 1);
+    ASSERT_EQ(stands.size(), 1U);
+    EXPECT_EQ(stands[0]->id, again.id);
+    EXPECT_EQ(stands[0]->replaces, reading.id);
+    EXPECT_EQ(run(redo_reading(reading.id, sample::reading(session.id))).error().code,
+              "reading.redone_already");
+    EXPECT_EQ(run(remove_reading(reading.id)).error().code, "reading.redone_already");
+    ASSERT_TRUE(run(remove_reading(again.id)));
+    EXPECT_EQ(kept(TestKind::dry, 1).id, reading.id);
+}
+
+TEST_F(UseCases, RepeatsBothCount) {
+    ASSERT_TRUE(run(keep_reading(sample::reading(session.id))));
+    const auto now = visit();
+    EXPECT_EQ(standing(now.readings, TestKind::dry, 1).size(), 2U);
+}
+
+TEST_F(UseCases, ListeningAgainReplacesOnlyTheSameExitUnderTheSameTag) {
+    const auto louder = sample::exit_note(session.id, 1, Exit::intake, Loudness::strong);
+    ASSERT_TRUE(run(keep_exit(louder)));
+    auto after_staking = louder;
+    after_staking.id = ExitNoteId::make(clock);
+    after_staking.tag = Tag::after_staking;
+    ASSERT_TRUE(run(keep_exit(after_staking)));
+    ASSERT_TRUE(run(keep_exit(sample::exit_note(session.id, 1, Exit::exhaust))));
+    const auto now = visit();
+    EXPECT_EQ(now.exits.size(), 4U);
+    EXPECT_EQ(standing(now.exits, 1).size(), 3U);
+    EXPECT_EQ(std::get<ExitNote>(*desk->record(RecordKind::exit_note, louder.id.uuid)).replaces, exit.id);
+    EXPECT_EQ(run(remove_exit(exit.id)).error().code, "exit.kept_again");
+    auto same_again = sample::exit_note(session.id, 1, Exit::exhaust);
+    EXPECT_EQ(run(keep_exit(same_again))->number, 0);
+}
+
+TEST_F(UseCases, AdjustedClearanceKeepsWhatWasFound) {
+    auto left = clearance;
+    left.id = ClearanceId::make(clock);
+    left.found.reset();
+    left.left = TypedLength::make("0.15", units::mm).value();
+    ASSERT_TRUE(run(keep_clearance(left)));
+    const auto now = visit();
+    const auto stands = standing(now.clearances, 1);
+    ASSERT_EQ(stands.size(), 1U);
+    EXPECT_EQ(stands[0]->found, clearance.found);
+    EXPECT_EQ(stands[0]->left, left.left);
+    EXPECT_EQ(stands[0]->replaces, clearance.id);
+}
+
+TEST_F(UseCases, OpeningASessionCarriesOverWhatStaysTheSame) {
+    auto conditions = session.conditions;
+    conditions.altitude = TypedLength::make("610", units::m).value();
+    conditions.air = TypedTemperature::make("18", units::deg_c).value();
+    conditions.heat = EngineHeat::warm;
+    ASSERT_TRUE(run(set_conditions(session.id, conditions)));
+    const auto id = SessionId::make(clock);
+    ASSERT_TRUE(run(open_session(id, engine.id, "After the repair")));
+    const auto opened = desk->session(id);
+    ASSERT_TRUE(opened);
+    EXPECT_EQ(opened->conditions.altitude, conditions.altitude);
+    EXPECT_EQ(opened->compression_gauge, gauge.id);
+    EXPECT_EQ(opened->opened_at, clock.now());
+    EXPECT_EQ(opened->conditions.air, std::nullopt);
+    EXPECT_EQ(opened->conditions.heat, EngineHeat::unknown);
+    EXPECT_EQ(desk->sessions(engine.id).front().id, id);
+}
+
+TEST_F(UseCases, FirstSessionTakesTheAltitudeFromTheEngineCard) {
+    auto other = sample::engine("Another");
+    other.shop_altitude = TypedLength::make("1200", units::ft).value();
+    ASSERT_TRUE(run(save_engine(other)));
+    const auto id = SessionId::make(clock);
+    ASSERT_TRUE(run(open_session(id, other.id, "As found")));
+    EXPECT_EQ(desk->session(id)->conditions.altitude, other.shop_altitude);
+    EXPECT_EQ(desk->session(id)->compression_gauge, gauge.id);  // the shop's only one
+    EXPECT_EQ(desk->session(id)->leak_down_tester, std::nullopt);
+}
+
+TEST_F(UseCases, MarkingAStepAgainReplacesTheMark) {
+    ASSERT_TRUE(run(mark_step(session.id, {PrepareStep::battery, StepState::not_done, "flat"})));
+    ASSERT_TRUE(run(mark_step(session.id, {PrepareStep::battery, StepState::done, ""})));
+    EXPECT_EQ(desk->session(session.id)->prepare.size(), 1U);
+    EXPECT_EQ(step_state(*desk->session(session.id), PrepareStep::battery), StepState::done);
+}
+
+TEST_F(UseCases, SayWhatIsMissing) {
+    EXPECT_EQ(run(keep_reading(sample::reading(SessionId::make(clock)))).error().code, "session.gone");
+    EXPECT_EQ(run(keep_reading(sample::reading(session.id, TestKind::dry, 7))).error().code,
+              "cylinder.unknown");
+    EXPECT_EQ(run(open_session({}, EngineId::make(clock), "x")).error().code, "engine.gone");
+    EXPECT_EQ(run(remove_engine(EngineId::make(clock))).error().code, "engine.gone");
+    EXPECT_EQ(run(remove_tester(TesterId::make(clock))).error().code, "tester.gone");
+    EXPECT_EQ(run(remove_note(NoteId::make(clock))).error().code, "record.gone");
+    EXPECT_EQ(run(save_attachment(sample::attachment(session.id, std::string(64, 'b')))).error().code,
+              "attachment.no_file");
+    auto nameless = engine;
+    nameless.name.clear();
+    EXPECT_FALSE(run(save_engine(nameless)));
+    auto no_pressure = reading;
+    no_pressure.final.reset();
+    EXPECT_FALSE(run(keep_reading(no_pressure)));
+}
+
+TEST_F(UseCases, ProtectWhatOthersNeed) {
+    const auto in_use = run(remove_tester(gauge.id));
+    ASSERT_FALSE(in_use);
+    EXPECT_EQ(in_use.error().code, "tester.in_use");
+    const auto unused = sample::tester(TesterKind::leak_down, "Unused");
+    ASSERT_TRUE(run(save_tester(unused)));
+    EXPECT_TRUE(run(remove_tester(unused.id)));
+
+    auto fewer = engine;
+    fewer.cylinders.erase(fewer.cylinders.begin());
+    const auto refused = run(save_engine(fewer));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, "engine.cylinder_in_use");
+    auto other_end = engine;
+    other_end.cylinders.pop_back();  // nothing was recorded for cylinder 2
+    EXPECT_TRUE(run(save_engine(other_end)));
+}
+
+TEST_F(UseCases, BringInAddsOnceAndOnlyWhatIsNew) {
+    auto dossier = desk->dossier(engine.id).value();
+    const auto extra = sample::reading(session.id, TestKind::dry, 2);
+    dossier.visits[0].readings.push_back(extra);
+    const auto what = preview(*desk, dossier);
+    EXPECT_FALSE(what.new_engine);
+    EXPECT_EQ(Preview::total(what.added), 1);
+    EXPECT_EQ(what.added.at(RecordKind::reading), 1);
+    EXPECT_EQ(Preview::total(what.same), 9);
+    EXPECT_EQ(Preview::total(what.different), 0);
+
+    const auto done = run(bring_in(dossier));
+    ASSERT_TRUE(done) << why(done);
+    EXPECT_EQ(done->args, (std::vector<std::string>{engine.name, "1"}));
+    EXPECT_EQ(visit().readings.size(), 2U);
+    const auto again = run(bring_in(dossier));
+    ASSERT_TRUE(again) << why(again);
+    EXPECT_EQ(again->number, 0);
+}
+
+TEST_F(UseCases, BringInRefusesOtherContentsWhole) {
+    auto dossier = desk->dossier(engine.id).value();
+    dossier.visits[0].readings.push_back(sample::reading(session.id, TestKind::dry, 2));
+    dossier.visits[0].notes[0].text = "Written elsewhere";
+    EXPECT_EQ(preview(*desk, dossier).different.at(RecordKind::note), 1);
+    const auto before = everything();
+    const auto refused = run(bring_in(dossier));
+    ASSERT_FALSE(refused);
+    EXPECT_EQ(refused.error().code, "bring_in.different");
+    EXPECT_EQ(everything(), before);
+}
+
+TEST_F(UseCases, HandOverTakesOnlyWhatIsChosen) {
+    auto with_owner = engine;
+    with_owner.owner = {"A. Owner", "somewhere"};
+    ASSERT_TRUE(run(save_engine(with_owner)));
+    auto second = sample::session(engine.id, "After the repair");
+    ASSERT_TRUE(run(Command{"test.add", {}, {Put{second}}}));
+
+    const auto chosen = hand_over(*desk, {engine.id, {second.id}, false});
+    ASSERT_TRUE(chosen) << why(chosen);
+    ASSERT_EQ(chosen->visits.size(), 1U);
+    EXPECT_EQ(chosen->visits[0].session.id, second.id);
+    EXPECT_TRUE(chosen->testers.empty());
+    EXPECT_EQ(chosen->engine.owner, Owner{});
+
+    const auto all = hand_over(*desk, {engine.id, {}, true});
+    ASSERT_TRUE(all) << why(all);
+    EXPECT_EQ(all->visits.size(), 2U);
+    EXPECT_EQ(all->testers.size(), 1U);
+    EXPECT_EQ(all->engine.owner, with_owner.owner);
+    EXPECT_EQ(hand_over(*desk, {engine.id, {SessionId::make(clock)}, false}).error().code, "session.gone");
+
+    // Coming back without its owner, it is still the same engine.
+    const auto back = run(bring_in(*hand_over(*desk, {engine.id, {}, false})));
+    ASSERT_TRUE(back) << why(back);
+    EXPECT_EQ(desk->engine(engine.id)->owner, with_owner.owner);
+}
+
+}  // namespace
+}  // namespace lapwing::workflow
