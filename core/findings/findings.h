@@ -25,6 +25,7 @@ struct Cranking {
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
+    std::vector<Remark> why;  ///< why it has its state
 };
 
 /// The same leak as another tester would show it, in the two example laws.
@@ -58,6 +59,7 @@ struct LeakDown {
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
+    std::vector<Remark> why;  ///< why it has its state
 };
 
 struct Wet {
@@ -79,9 +81,15 @@ struct Clearances {
     State state = State::none;
     bool recorded_intake = false;
     bool recorded_exhaust = false;
+    bool small_intake = false;  ///< no or too little clearance, not put right
+    bool small_exhaust = false;
+    bool put_right_intake = false;  ///< found too small and left within its range
+    bool put_right_exhaust = false;
     std::vector<Remark> remarks;  ///< one for each valve out of its range
 };
 
+/// `none` also stands for a reading that there is nothing to judge by, and for one that a question hangs
+/// over.
 struct CylinderFindings {
     int number = 1;
     State state = State::none;      ///< worst of its tests

@@ -147,8 +147,8 @@ void whole(const Reference& reference) {
     for (std::size_t i = 0; i < Words<PrepareStep>::list.size(); ++i)
         if (!reference.prepare_reason(static_cast<PrepareStep>(i)))
             throw Malformed(fmt::format("steps: \"{}\" is missing", Words<PrepareStep>::list[i]));
-    for (const char* id : {"restrictor-cd", "restrictor-diameter", "gauge-class", "very-low-held",
-                           "first-puff-low", "neighbours-loss", "neighbours-close", "battery-low",
+    for (const char* id : {"restrictor-cd", "restrictor-diameter", "gauge-class", "unknown-scale",
+                           "very-low-held", "first-puff-low", "neighbours-close", "battery-low",
                            "slip-factor", "decompressor-low", "decompressor-high", "drift", "droop"})
         if (!reference.assumption(id)) throw Malformed(fmt::format("assumptions: \"{}\" is missing", id));
 }

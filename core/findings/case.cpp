@@ -1,0 +1,143 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/case.h"
+
+#include <algorithm>
+#include <cmath>
+#include <tuple>
+
+#include "core/physics/atmosphere.h"
+
+namespace lapwing::findings {
+
+Figure figure(Dimension dimension, double si, std::optional<double> u95) {
+    return Figure{dimension, si, u95, {}, {}};
+}
+
+Figure figure_of(const TypedPressure& typed, std::optional<double> u95) {
+    return Figure{Dimension::gauge_pressure, typed.si(), u95, typed.digits(),
+                  std::string(typed.unit().symbol())};
+}
+
+Figure figure_of(const TypedLength& typed, Dimension dimension) {
+    return Figure{dimension, typed.si(), {}, typed.digits(), std::string(typed.unit().symbol())};
+}
+
+Figure figure_of(const TypedTime& typed) {
+    return Figure{Dimension::time, typed.si(), {}, typed.digits(), std::string(typed.unit().symbol())};
+}
+
+Figure figure_of(const TypedRatio& typed, Dimension dimension) {
+    return Figure{dimension, typed.si(), {}, typed.digits(), std::string(typed.unit().symbol())};
+}
+
+Input input(std::string_view name, std::string symbol, Arg value) {
+    return Input{Word{"input:" + std::string(name)}, std::move(symbol), std::move(value)};
+}
+
+Message source_of(const Basis& basis) {
+    switch (basis.kind) {
+        case BasisKind::published:
+            return say("source.published", basis.source);
+        case BasisKind::common_practice:
+            return say("source.common_practice");
+        case BasisKind::assumption:
+            return say("source.assumption", basis.comment);
+    }
+    return {};
+}
+
+Message source_of_card(const FactoryLimits& limits) {
+    return say("source.card", word_of(limits.origin), limits.note);
+}
+
+bool Case::decompressor_works() const {
+    if (engine.decompressor == Decompressor::none || engine.decompressor == Decompressor::unknown)
+        return false;
+    return step_state(visit.session, PrepareStep::decompressor_off) != StepState::done;
+}
+
+Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,
+             const FindingsOptions& options) {
+    Case out{dossier, dossier.engine, visit, reference, options, site_of(dossier.engine, visit.session), {}};
+    out.limits = limits_at(dossier.engine, out.site);
+    return out;
+}
+
+std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
+    auto readings = standing(at.visit.readings, test, cylinder);
+    if (readings.empty()) return readings;
+    const Tag tag = at.options.tag.value_or(readings.back()->tag);
+    std::erase_if(readings, [&](const Reading* reading) { return reading->tag != tag; });
+    return readings;
+}
+
+const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own) {
+    if (own) return find_tester(at.dossier, own);
+    const Session& session = at.visit.session;
+    switch (test) {
+        case TestKind::dry:
+        case TestKind::wet:
+            return find_tester(at.dossier, session.compression_gauge);
+        case TestKind::leak_down:
+            return find_tester(at.dossier, session.leak_down_tester);
+        case TestKind::crankcase:
+            return find_tester(at.dossier, session.crankcase_tester);
+    }
+    return nullptr;
+}
+
+std::vector<std::pair<int, int>> neighbours(const Engine& engine) {
+    std::vector<const Cylinder*> row;
+    for (const Cylinder& cylinder : engine.cylinders)
+        row.push_back(&cylinder);
+    std::ranges::sort(row, {},
+                      [](const Cylinder* c) { return std::tuple(c->bank, c->row, c->column, c->number); });
+    std::vector<std::pair<int, int>> out;
+    for (std::size_t i = 1; i < row.size(); ++i)
+        if (row[i - 1]->bank == row[i]->bank) out.emplace_back(row[i - 1]->number, row[i]->number);
+    return out;
+}
+
+bool companions(const Engine& engine, int a, int b) {
+    const auto& order = engine.firing_order;
+    if (engine.cycle == StrokeCycle::two || order.empty()) return false;
+    const auto intervals =
+        engine.firing_intervals.size() == order.size() ? engine.firing_intervals : even_intervals(engine);
+    std::optional<double> at_a, at_b;
+    double turned = 0.0;
+    for (std::size_t i = 0; i < order.size(); ++i) {
+        if (order[i] == a) at_a = turned;
+        if (order[i] == b) at_b = turned;
+        turned += units::deg.number(intervals[i].value());
+    }
+    constexpr double overlap_deg = 30.0;  // as long as both sets of valves may be off their seats
+    return at_a && at_b && std::abs(std::abs(*at_a - *at_b) - 360.0) < overlap_deg;
+}
+
+bool is_valve(Path path) {
+    return path == Path::intake || path == Path::exhaust;
+}
+
+bool asks(const CylinderFindings& cylinder, std::string_view code) {
+    return std::ranges::any_of(cylinder.questions,
+                               [&](const Remark& question) { return question.message.code == code; });
+}
+
+const Heard* loudest(const CylinderFindings& cylinder) {
+    if (cylinder.exits.empty()) return nullptr;
+    const Heard& first = cylinder.exits.front();
+    if (first.loudness == Loudness::nothing || !first.path) return nullptr;
+    // Two exits may be equally loud as long as they mean the same path.
+    for (const Heard& other : cylinder.exits)
+        if (other.loudness == first.loudness && other.path != first.path) return nullptr;
+    return &first;
+}
+
+const CylinderFindings* Findings::cylinder(int number) const {
+    const auto at = std::ranges::find(cylinders, number, &CylinderFindings::number);
+    return at == cylinders.end() ? nullptr : &*at;
+}
+
+}  // namespace lapwing::findings

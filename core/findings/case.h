@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <utility>
+#include <vector>
+
+#include "core/findings/findings.h"
+#include "core/findings/word_kinds.h"
+
+/// The parts that `find` is put together from. Internal to this room.
+namespace lapwing::findings {
+
+/// Air pressure of the shop.
+struct Site {
+    double ambient_pa = 0.0;  ///< absolute; sea level when nothing is known
+    bool known = false;
+    Message basis;
+    std::vector<Input> inputs;
+};
+
+Site site_of(const Engine& engine, const Session& session);
+Limits limits_at(const Engine& engine, const Site& site);
+
+/// Everything that the parts look at.
+struct Case {
+    const Dossier& dossier;
+    const Engine& engine;
+    const Visit& visit;
+    const Reference& reference;
+    FindingsOptions options;
+    Site site;
+    Limits limits;
+
+    [[nodiscard]] bool two_stroke() const { return engine.cycle == StrokeCycle::two; }
+    /// A decompressor that was not put out of action: readings compare cylinders only, never limits or paths.
+    [[nodiscard]] bool decompressor_works() const;
+};
+
+Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,
+             const FindingsOptions& options);
+
+/// The readings that count: standing, and of one tag (that of the options, or the newest reading's).
+std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder);
+/// The tester of a reading: its own, or the session's for that test; null when neither is said.
+const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own);
+
+// One test of one cylinder.
+std::optional<Cranking> cranking_of(const Case& at, TestKind test, int cylinder);
+std::optional<LeakDown> leak_down_of(const Case& at, int cylinder);
+std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry);
+std::vector<Heard> exits_of(const Case& at, int cylinder);
+Clearances clearances_of(const Case& at, int cylinder);
+std::optional<Crankcase> crankcase_of(const Case& at);
+
+/// State and reasons of one cranking reading against limits or typical ranges alone.
+void judge_by_limits(const Case& at, Cranking& reading);
+/// Spread rules over all dry readings; lowers the state of cylinders that fail.
+std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindings>& cylinders);
+
+// What the tests say together.
+void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders);
+void add_questions(const Case& at, CylinderFindings& cylinder);
+void add_contradictions(const Case& at, CylinderFindings& cylinder);
+std::vector<Remark> weakened_by(const Case& at);
+Message headline_of(const Case& at, const CylinderFindings& cylinder);
+Message headline_of(const Case& at, const Findings& findings);
+std::vector<NextStep> next_steps(const Case& at, const Findings& findings);
+
+// Helpers.
+/// Neighbours on one bank, as they stand.
+std::vector<std::pair<int, int>> neighbours(const Engine& engine);
+/// Both at top dead centre together, one of them on overlap (four-stroke, firing order known).
+bool companions(const Engine& engine, int a, int b);
+bool is_valve(Path path);
+/// Whether the clearance of the valve that the path names must be looked at before a verdict.
+enum class ClearanceNeed { none, record, adjust, retest };
+ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path);
+bool asks(const CylinderFindings& cylinder, std::string_view code);
+/// The loudest exit's path where exactly one stands out.
+const Heard* loudest(const CylinderFindings& cylinder);
+
+template <class... Args>
+Message say(std::string_view code, Args&&... args) {
+    return Message{std::string(code), std::vector<Arg>{Arg(std::forward<Args>(args))...}};
+}
+template <class... Args>
+Remark remark(std::string_view code, Args&&... args) {
+    return Remark{say(code, std::forward<Args>(args)...), {}};
+}
+Message source_of(const Basis& basis);
+Message source_of_card(const FactoryLimits& limits);
+Input input(std::string_view name, std::string symbol, Arg value);
+Figure figure(Dimension dimension, double si, std::optional<double> u95 = {});
+
+}  // namespace lapwing::findings

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+enum class Fit { none, small, right, large, unknown };
+
+Fit fit_of(const TypedLength& clearance, const std::optional<Sourced<ClearanceRange>>& wanted) {
+    if (clearance.si() <= 0.0) return Fit::none;
+    if (!wanted) return Fit::unknown;
+    if (clearance.si() < wanted->value.low.si()) return Fit::small;
+    return clearance.si() > wanted->value.high.si() ? Fit::large : Fit::right;
+}
+
+State state_of(Fit fit) {
+    switch (fit) {
+        case Fit::none:
+        case Fit::small:
+            return State::fault;
+        case Fit::large:
+            return State::borderline;  // noise and a late opening, but the valve seats
+        case Fit::right:
+            return State::good;
+        case Fit::unknown:
+            return State::none;
+    }
+    return State::none;
+}
+
+bool too_small(Fit fit) {
+    return fit == Fit::none || fit == Fit::small;
+}
+
+}  // namespace
+
+Clearances clearances_of(const Case& at, int cylinder) {
+    Clearances out;
+    for (const Clearance* valve : standing(at.visit.clearances, cylinder)) {
+        const bool intake = valve->side == ValveSide::intake;
+        const auto& wanted = intake ? at.engine.valves.intake_clearance : at.engine.valves.exhaust_clearance;
+        const auto& last = valve->left ? valve->left : valve->found;
+        if (!last) continue;
+        (intake ? out.recorded_intake : out.recorded_exhaust) = true;
+        const Fit now = fit_of(*last, wanted);
+        out.state = worse(out.state, state_of(now));
+        const Word side = word_of(valve->side);
+        if (too_small(now)) (intake ? out.small_intake : out.small_exhaust) = true;
+        if (valve->left && valve->found && too_small(fit_of(*valve->found, wanted)) && !too_small(now)) {
+            (intake ? out.put_right_intake : out.put_right_exhaust) = true;
+            out.remarks.push_back(remark("clearance.adjusted", cylinder, side, valve->valve));
+        }
+        if (now == Fit::none) out.remarks.push_back(remark("clearance.none", cylinder, side, valve->valve));
+        if (now == Fit::small)
+            out.remarks.push_back(remark("clearance.too_small", cylinder, side, valve->valve,
+                                         figure_of(*last), figure_of(wanted->value.low)));
+        if (now == Fit::large)
+            out.remarks.push_back(remark("clearance.too_large", cylinder, side, valve->valve,
+                                         figure_of(*last), figure_of(wanted->value.high)));
+    }
+    return out;
+}
+
+ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path) {
+    if (!is_valve(path) || at.two_stroke() || at.engine.valves.adjuster == Adjuster::hydraulic)
+        return ClearanceNeed::none;
+    const Clearances& known = cylinder.clearances;
+    const bool intake = path == Path::intake;
+    if (intake ? known.small_intake : known.small_exhaust) return ClearanceNeed::adjust;
+    if (!(intake ? known.recorded_intake : known.recorded_exhaust)) return ClearanceNeed::record;
+    // Put right after the air was on: the leak that was heard may be gone.
+    const bool put_right = intake ? known.put_right_intake : known.put_right_exhaust;
+    const bool before = cylinder.leak_down ? cylinder.leak_down->tag == Tag::as_found
+                                           : cylinder.dry && cylinder.dry->tag == Tag::as_found;
+    return put_right && before ? ClearanceNeed::retest : ClearanceNeed::none;
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,31 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+
+std::vector<Heard> exits_of(const Case& at, int cylinder) {
+    auto notes = standing(at.visit.exits, cylinder);
+    std::vector<Heard> out;
+    if (notes.empty()) return out;
+    const Tag tag = at.options.tag.value_or(notes.back()->tag);
+    for (const ExitNote* note : notes) {
+        if (note->tag != tag) continue;
+        const auto same = std::ranges::find_if(out, [&](const Heard& heard) {
+            return heard.exit == note->exit && heard.neighbour == note->neighbour;
+        });
+        const Heard heard{note->exit, note->neighbour, note->loudness, note->by,
+                          at.reference.path_of(note->exit, at.engine.cycle)};
+        if (same == out.end())
+            out.push_back(heard);
+        else if (same->loudness < heard.loudness)
+            *same = heard;
+    }
+    std::ranges::stable_sort(out, std::greater{}, &Heard::loudness);
+    return out;
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,52 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/findings.h"
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+
+Findings find(const Dossier& dossier, const Visit& visit, const Reference& reference,
+              const FindingsOptions& options) {
+    const Case at = case_of(dossier, visit, reference, options);
+    Findings out;
+    out.limits = at.limits;
+    for (const int number : numbers_in_order(at.engine)) {
+        CylinderFindings cylinder;
+        cylinder.number = number;
+        cylinder.dry = cranking_of(at, TestKind::dry, number);
+        if (cylinder.dry) judge_by_limits(at, *cylinder.dry);
+        cylinder.leak_down = leak_down_of(at, number);
+        cylinder.wet = wet_of(at, number, cylinder.dry);
+        cylinder.exits = exits_of(at, number);
+        cylinder.clearances = clearances_of(at, number);
+        add_questions(at, cylinder);
+        out.cylinders.push_back(std::move(cylinder));
+    }
+    out.spread = judge_spread(at, out.cylinders);
+    out.crankcase = crankcase_of(at);
+    add_rules_of_thumb(at, out.cylinders);
+    for (CylinderFindings& cylinder : out.cylinders) {
+        cylinder.state = worse(cylinder.dry ? cylinder.dry->state : State::none,
+                               cylinder.leak_down ? cylinder.leak_down->state : State::none);
+        cylinder.state = worse(cylinder.state, cylinder.clearances.state);
+        add_contradictions(at, cylinder);
+        cylinder.headline = headline_of(at, cylinder);
+        out.state = worse(out.state, cylinder.state);
+    }
+    if (out.crankcase) out.state = worse(out.state, out.crankcase->state);
+    const bool wet = std::ranges::any_of(
+        visit.readings, [](const Reading& reading) { return reading.test == TestKind::wet; });
+    if (wet && at.engine.fuel == Fuel::diesel) out.questions.push_back(remark("question.wet_on_diesel"));
+    out.weakened_by = weakened_by(at);
+    out.headline = headline_of(at, out);
+    if (out.headline.code == "engine.low_but_seals" || out.headline.code == "engine.low_everywhere")
+        out.contradictions.push_back(Remark{out.headline, {}});
+    out.next = next_steps(at, out);
+    return out;
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+/// What is said of a leak, from its number and the loudest exit. No strip-down verdict on a valve before its
+/// clearance is recorded.
+Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
+    const Figure& leakage = cylinder.leak_down->leakage.figure;
+    const int number = cylinder.number;
+    const Heard* heard = loudest(cylinder);
+    if (!heard) {
+        if (cylinder.dry && cylinder.dry->state == State::good)
+            return say("cylinder.leaks_but_reads_well", number, cylinder.dry->final.figure, leakage);
+        return say("cylinder.leaks_unheard", number, leakage);
+    }
+    switch (clearance_need(at, cylinder, *heard->path)) {
+        case ClearanceNeed::record:
+            return say("cylinder.leaks_clearance_first", number, leakage, word_of(*heard->path));
+        case ClearanceNeed::adjust:
+        case ClearanceNeed::retest:
+            return say("cylinder.leaks_adjust_first", number, leakage, word_of(*heard->path));
+        case ClearanceNeed::none:
+            break;
+    }
+    return say("cylinder.leaks_at", number, leakage, word_of(*heard->path));
+}
+
+/// The neighbour on the other side of a leaking joint, when the rule of thumb named one.
+std::optional<int> joint_neighbour(const CylinderFindings& cylinder) {
+    if (cylinder.points_at != Path::next_cylinder) return std::nullopt;
+    for (const Remark& rule : cylinder.rules_of_thumb)
+        if (rule.message.code == "thumb.joint") {
+            const int a = std::get<int>(rule.message.args[0]);
+            const int b = std::get<int>(rule.message.args[1]);
+            return a == cylinder.number ? b : a;
+        }
+    for (const Heard& heard : cylinder.exits)
+        if (heard.exit == Exit::next_plug_hole && heard.neighbour) return heard.neighbour;
+    return std::nullopt;
+}
+
+Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
+    const Figure& final = cylinder.dry->final.figure;
+    const int number = cylinder.number;
+    switch (cylinder.dry->state) {
+        case State::good:
+            return say("cylinder.reads_in_range", number, final);
+        case State::borderline:
+            return say("cylinder.reads_borderline", number, final);
+        case State::none:
+            return say("cylinder.reads_no_limit", number, final);
+        case State::fault:
+            break;
+    }
+    if (const auto other = joint_neighbour(cylinder)) return say("cylinder.joint_with", number, *other);
+    for (const Path valve : {Path::intake, Path::exhaust})
+        if (clearance_need(at, cylinder, valve) == ClearanceNeed::adjust ||
+            clearance_need(at, cylinder, valve) == ClearanceNeed::retest)
+            return say("cylinder.low_adjust_first", number, final, word_of(valve));
+    if (cylinder.points_at) return say("cylinder.low_points_at", number, final, word_of(*cylinder.points_at));
+    return say("cylinder.reads_low", number, final);
+}
+
+CylinderList in_state(const Findings& findings, State state) {
+    CylinderList out;
+    for (const CylinderFindings& cylinder : findings.cylinders)
+        if (cylinder.state == state) out.push_back(cylinder.number);
+    return out;
+}
+
+template <class Is>
+bool each(const Findings& findings, Is is) {
+    return std::ranges::all_of(findings.cylinders, is);
+}
+
+}  // namespace
+
+Message headline_of(const Case& at, const CylinderFindings& cylinder) {
+    const int number = cylinder.number;
+    if (asks(cylinder, "question.tdc")) return say("cylinder.ask_tdc", number);
+    if (cylinder.leak_down) {
+        const Figure& leakage = cylinder.leak_down->leakage.figure;
+        switch (cylinder.leak_down->state) {
+            case State::fault:
+                return leak_headline(at, cylinder);
+            case State::borderline:
+                return say("cylinder.wear", number, leakage);
+            case State::good:
+                if (cylinder.dry && cylinder.dry->state == State::fault &&
+                    !asks(cylinder, "question.decompressor"))
+                    return say("cylinder.seals_but_reads_low", number, cylinder.dry->final.figure, leakage);
+                return say("cylinder.seals_well", number);
+            case State::none:
+                break;
+        }
+    }
+    if (cylinder.dry) {
+        if (asks(cylinder, "question.decompressor") || asks(cylinder, "question.decompressor_unknown"))
+            return say("cylinder.ask_decompressor", number, cylinder.dry->final.figure);
+        return dry_headline(at, cylinder);
+    }
+    return say(cylinder.wet ? "cylinder.wet_only" : "cylinder.not_measured", number);
+}
+
+Message headline_of(const Case& at, const Findings& findings) {
+    const auto measured = [](const CylinderFindings& cylinder) { return cylinder.dry || cylinder.leak_down; };
+    const auto count = std::ranges::count_if(findings.cylinders, measured);
+    const bool crankcase_fault = findings.crankcase && findings.crankcase->state == State::fault;
+    if (count == 0 && !findings.crankcase) return say("engine.not_measured");
+    CylinderList asked;
+    for (const CylinderFindings& cylinder : findings.cylinders)
+        if (asks(cylinder, "question.tdc") || cylinder.headline.code == "cylinder.ask_decompressor")
+            asked.push_back(cylinder.number);
+    if (!asked.empty()) return say("engine.questions_first", asked);
+    if (count > 0 && each(findings, [](const CylinderFindings& cylinder) {
+            return cylinder.headline.code == "cylinder.seals_but_reads_low";
+        }))
+        return say("engine.low_but_seals");
+    const bool by_limit = at.limits.lowest && count > 1;
+    if (by_limit && each(findings, [&](const CylinderFindings& cylinder) {
+            return cylinder.dry && !cylinder.leak_down &&
+                   cylinder.dry->final.figure.si < at.limits.lowest->figure.si;
+        }))
+        return say("engine.low_everywhere");
+    const CylinderList faults = in_state(findings, State::fault);
+    if (faults.size() == 2) {
+        const CylinderFindings* first = findings.cylinder(faults[0]);
+        const CylinderFindings* second = findings.cylinder(faults[1]);
+        if (joint_neighbour(*first) == faults[1] && joint_neighbour(*second) == faults[0])
+            return say("engine.joint", faults[0], faults[1]);
+    }
+    if (!faults.empty()) return say("engine.fault", faults);
+    if (crankcase_fault) return say("engine.crankcase");
+    if (std::cmp_less(count, findings.cylinders.size()))
+        return say("engine.not_all_measured", static_cast<int>(count),
+                   static_cast<int>(findings.cylinders.size()));
+    if (const CylinderList borderline = in_state(findings, State::borderline); !borderline.empty())
+        return say("engine.borderline", borderline);
+    if (each(findings, [](const CylinderFindings& cylinder) {
+            return cylinder.leak_down && cylinder.leak_down->state == State::good;
+        }))
+        return say("engine.seals_well");
+    if (each(findings, [](const CylinderFindings& cylinder) { return cylinder.state == State::good; }))
+        return say("engine.in_range");
+    return say("engine.no_limit");
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/instruments.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/uncertainty/coverage.h"
+
+namespace lapwing::findings {
+namespace {
+
+std::optional<uncertainty::AccuracyClass> class_of(const Gauge& dial) {
+    if (dial.scheme == AccuracyScheme::en_837_1 && !dial.accuracy.empty()) {
+        if (const auto made = uncertainty::en837_class(digits_value(dial.accuracy))) return *made;
+    }
+    if (dial.scheme == AccuracyScheme::asme_b40_100 && dial.accuracy.size() == 1) {
+        const char letter = dial.accuracy.front();
+        if (letter >= 'A' && letter <= 'D')
+            return uncertainty::asme_b40_100(static_cast<uncertainty::AsmeGrade>(letter - 'A'));
+    }
+    return std::nullopt;
+}
+
+}  // namespace
+
+Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step_pa,
+                         const Reference& reference) {
+    Instrument out;
+    const double assumed = reference.assumed("gauge-class");
+    out.gauge.accuracy = {assumed, assumed, assumed};
+    if (!dial) {
+        out.gauge.span_pa = std::max(reference.assumed("unknown-scale") * reading_pa, 1.0);
+        out.notes.push_back(say("note.tester_unknown"));
+        out.gauge.readable_step_pa = std::min(typed_step_pa, out.gauge.span_pa);
+        return out;
+    }
+    out.gauge.span_pa = dial->full_scale.si();
+    out.inputs.push_back(input("full_scale", "", figure_of(dial->full_scale)));
+    if (const auto known = class_of(*dial)) {
+        out.gauge.accuracy = *known;
+        out.inputs.push_back(input("gauge_class", "", dial->accuracy));
+    } else {
+        out.notes.push_back(say("note.class_unknown", figure(Dimension::share, assumed)));
+    }
+    const double half_division = dial->division ? 0.5 * dial->division->si() : 0.0;
+    out.gauge.readable_step_pa = std::clamp(typed_step_pa, half_division, out.gauge.span_pa);
+    if (dial->zero_at_rest)
+        out.gauge.zero_limit_pa = std::min(std::abs(dial->zero_at_rest->si()), out.gauge.span_pa);
+    return out;
+}
+
+Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
+                std::optional<TypedPressure> Reading::*field, const Gauge* dial) {
+    std::vector<double> values;
+    double step = 0.0;
+    for (const Reading* reading : readings) {
+        values.push_back((reading->*field)->si());
+        step = std::max(step, (reading->*field)->step_si());
+    }
+    const double highest = *std::ranges::max_element(values);
+    const Instrument instrument = instrument_of(dial, highest, step, at.reference);
+    const auto mean = uncertainty::mean_of_repeats(instrument.gauge, values);
+    Derived out;
+    if (values.size() == 1)
+        out.figure = figure_of(*(readings.front()->*field));
+    else
+        out.figure = figure(Dimension::gauge_pressure, mean ? mean->mean_pa : values.front());
+    if (mean) out.figure.u95 = uncertainty::expanded(mean->u_pa);
+    out.from.title = Word{"from:mean"};
+    out.from.symbols = values.size() > 1 ? "p = Σ pᵢ / n" : "";
+    for (const Reading* reading : readings)
+        out.from.inputs.push_back(input("reading", "pᵢ", figure_of(*(reading->*field))));
+    out.from.inputs.insert(out.from.inputs.end(), instrument.inputs.begin(), instrument.inputs.end());
+    out.from.source = say("source.typed");
+    out.from.notes = instrument.notes;
+    if (values.size() > 1) out.from.notes.push_back(say("note.mean", static_cast<int>(values.size())));
+    return out;
+}
+
+double u95_difference(const uncertainty::Gauge& gauge, double a_pa, double b_pa) {
+    return uncertainty::expanded(uncertainty::u_difference_same_gauge_pa(gauge, a_pa, b_pa));
+}
+
+double u95_quotient(const uncertainty::Gauge& gauge, double a_pa, double b_pa) {
+    if (!(b_pa > 0.0)) return 0.0;
+    const double quotient = a_pa / b_pa;
+    const double u_a = uncertainty::u_reading_pa(gauge, a_pa) / b_pa;
+    const double u_b = uncertainty::u_reading_pa(gauge, b_pa) * quotient / b_pa;
+    const double shared =
+        uncertainty::covariance_same_gauge_pa2(gauge, a_pa, b_pa) * quotient / (b_pa * b_pa);
+    return uncertainty::expanded(std::sqrt(std::max(u_a * u_a + u_b * u_b - 2.0 * shared, 0.0)));
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/leak_sums.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/instruments.h"
+#include "core/uncertainty/coverage.h"
+#include "core/uncertainty/leakage.h"
+
+namespace lapwing::findings {
+namespace {
+
+Figure share(double value, std::optional<double> u95 = {}) {
+    return figure(Dimension::share, value, u95);
+}
+
+physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, double set_pa) {
+    physics::TesterPneumatics out;
+    out.set_gauge_pa = set_pa;
+    out.ambient_pa = at.site.ambient_pa;
+    out.restrictor_diameter_m =
+        tester && tester->restrictor ? tester->restrictor->si() : at.reference.assumed("restrictor-diameter");
+    out.restrictor_cd =
+        tester && tester->restrictor_cd ? tester->restrictor_cd->si() : at.reference.assumed("restrictor-cd");
+    return out;
+}
+
+physics::TesterPneumatics other(const HeldOfSet& shown, Pressure set, Length restrictor) {
+    physics::TesterPneumatics out = shown.tester;
+    out.set_gauge_pa = set.si();
+    out.restrictor_diameter_m = restrictor.si();
+    return out;
+}
+
+/// 95 % uncertainty of `value(held)` from that of held alone, the set pressure's doubt folded into it.
+template <class Value>
+std::optional<double> carried(const HeldOfSet& shown, Value value) {
+    const double u = shown.leakage.figure.u95.value_or(0.0) * shown.tester.set_gauge_pa;
+    const double held = shown.held.figure.si;
+    const auto above = value(std::min(held + u, shown.tester.set_gauge_pa));
+    const auto below = value(std::max(held - u, 0.0));
+    if (!above || !below) return std::nullopt;
+    const double half = 0.5 * std::abs(*above - *below);
+    return std::isfinite(half) ? std::optional(half) : std::nullopt;
+}
+
+std::vector<Input> conversion_inputs(const HeldOfSet& shown, Pressure set, Length restrictor) {
+    return {
+        input("set", "p₁", shown.set.figure),
+        input("held", "p₂", shown.held.figure),
+        input("restrictor", "d", figure(Dimension::length, shown.tester.restrictor_diameter_m)),
+        input("ambient", "p₀", figure(Dimension::station_pressure, shown.tester.ambient_pa)),
+        input("other_set", "p₁′", figure(Dimension::gauge_pressure, set.si())),
+        input("other_restrictor", "d′", figure(Dimension::length, restrictor.si())),
+    };
+}
+
+}  // namespace
+
+std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
+                                     const Derived& held, double typed_step_pa) {
+    const double set_pa = set.figure.si;
+    const double held_pa = held.figure.si;
+    const auto leakage = physics::leakage(set_pa, held_pa);
+    if (!leakage) return std::nullopt;
+    HeldOfSet out{pneumatics(at, tester, set_pa), set, held, {}, tester && tester->restrictor};
+    const Gauge* dial = tester ? &tester->gauge : nullptr;
+    const Instrument after = instrument_of(dial, set_pa, typed_step_pa, at.reference);
+    const bool two_gauges = tester && tester->supply_gauge;
+    const double droop = two_gauges ? 0.0 : at.reference.assumed("droop") * set_pa;
+    const auto with_u =
+        two_gauges ? uncertainty::leakage_two_gauges(
+                         instrument_of(&*tester->supply_gauge, set_pa, typed_step_pa, at.reference).gauge,
+                         set_pa, after.gauge, held_pa)
+                   : uncertainty::leakage_one_gauge(after.gauge, set_pa, held_pa, droop);
+    out.leakage.figure = share(*leakage);
+    if (with_u) out.leakage.figure.u95 = uncertainty::expanded(with_u->u);
+    Derivation& from = out.leakage.from;
+    from.title = Word{"from:leakage"};
+    from.symbols = "(p₁ − p₂) / p₁";
+    from.inputs = {input("set", "p₁", set.figure), input("held", "p₂", held.figure)};
+    from.source = say("source.typed");
+    from.notes = after.notes;
+    if (!two_gauges) from.notes.push_back(say("note.droop", share(at.reference.assumed("droop"))));
+    return out;
+}
+
+std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor) {
+    const auto held = physics::held_on_other_tester_gauge_pa(
+        shown.tester, shown.held.figure.si, other(shown, set, restrictor), physics::LeakLaw::orifice);
+    if (!held) return std::nullopt;
+    return 1.0 - *held / set.si();
+}
+
+std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor,
+                                  const Reference& reference) {
+    const physics::TesterPneumatics to = other(shown, set, restrictor);
+    const auto converted = [&](physics::LeakLaw law) -> std::optional<Derived> {
+        const auto leakage = [&](double held_pa) -> std::optional<double> {
+            const auto held = physics::held_on_other_tester_gauge_pa(shown.tester, held_pa, to, law);
+            if (!held) return std::nullopt;
+            return 1.0 - *held / set.si();
+        };
+        const auto value = leakage(shown.held.figure.si);
+        if (!value) return std::nullopt;
+        Derived out;
+        out.figure = share(*value, carried(shown, leakage));
+        const bool orifice = law == physics::LeakLaw::orifice;
+        out.from.title = Word{orifice ? "from:converted" : "from:converted_laminar"};
+        out.from.symbols = orifice
+                               ? "A = Aᵣ p₁ ψ(p₂/p₁) / (p₂ ψ(p₀/p₂));  p₁′ ψ(p₂′/p₁′) Aᵣ′ = p₂′ ψ(p₀/p₂′) A"
+                               : "k = Aᵣ p₁ ψ(p₂/p₁) / (p₂² − p₀²);  p₁′ ψ(p₂′/p₁′) Aᵣ′ = k (p₂′² − p₀²)";
+        out.from.inputs = conversion_inputs(shown, set, restrictor);
+        out.from.source = say("source.physics", std::string("isentropic nozzle flow, continuity"));
+        out.from.notes.push_back(say("note.law_range"));
+        if (!shown.restrictor_known)
+            out.from.notes.push_back(
+                say("note.restrictor_unknown",
+                    figure(Dimension::length, reference.assumed("restrictor-diameter"))));
+        return out;
+    };
+    auto orifice = converted(physics::LeakLaw::orifice);
+    auto laminar = converted(physics::LeakLaw::laminar);
+    if (!orifice || !laminar) return std::nullopt;
+    return OnTester{set, restrictor, std::move(*orifice), std::move(*laminar)};
+}
+
+std::optional<OnTester> on_makers_tester(const Case& at, const HeldOfSet& shown) {
+    const FactoryLimits& card = at.engine.limits;
+    if (!card.leakage_set) return std::nullopt;
+    const Length restrictor = card.leakage_restrictor
+                                  ? card.leakage_restrictor->value()
+                                  : Length::from_si(at.reference.assumed("restrictor-diameter"));
+    return on_tester(shown, card.leakage_set->value(), restrictor, at.reference);
+}
+
+State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
+                 std::vector<Remark>& why) {
+    const auto& most = at.engine.limits.most_leakage;
+    if (most) {
+        // Without a set pressure on the card, the reading is held against the limit as it stands.
+        const auto makers = on_makers_tester(at, shown);
+        const Derived& leakage = makers ? makers->orifice : shown.leakage;
+        const double over = leakage.figure.si - most->si();
+        Remark because = remark("why.leak_maker", leakage.figure, figure_of(*most));
+        because.from = {leakage.from};
+        why.push_back(std::move(because));
+        const bool close = std::abs(over) < leakage.figure.u95.value_or(0.0);
+        if (close) why.push_back(remark("why.leak_close", leakage.figure, figure_of(*most)));
+        constexpr double hair = 1e-9;
+        if (over > hair) return State::fault;
+        return close ? State::borderline : State::good;
+    }
+    const LeakageBand& band = at.reference.deciding_band();
+    std::optional<Derived> leakage;
+    for (const OnTester& tester : testers)
+        if (tester.set == band.set && tester.restrictor == band.restrictor) leakage = tester.orifice;
+    if (!leakage) {
+        const auto converted = on_tester(shown, band.set, band.restrictor, at.reference);
+        if (!converted) return State::none;
+        leakage = converted->orifice;
+    }
+    Remark because = remark("why.leak_band", leakage->figure, share(band.good), share(band.borderline));
+    because.from = {leakage->from};
+    because.from.back().source = source_of(band.basis);
+    why.push_back(std::move(because));
+    return band.judge(leakage->figure.si);
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/findings/case.h"
+#include "core/physics/leakdown.h"
+
+/// Leak-down arithmetic on typed readings, for findings and pad alike. Internal to this room.
+namespace lapwing::findings {
+
+/// Set and held, with the 95 % uncertainty of their quotient and what stands behind it.
+struct HeldOfSet {
+    physics::TesterPneumatics tester;
+    Derived set;
+    Derived held;
+    Derived leakage;
+    bool restrictor_known = false;
+};
+
+/// Nothing where set is missing or zero, or held lies above set: the pad asks about those.
+std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
+                                     const Derived& held, double typed_step_pa);
+
+/// The same leak on another tester, at the shop's own air pressure.
+std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor,
+                                  const Reference& reference);
+
+/// Leakage alone on another tester, orifice law; absent where the sums fail.
+std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor);
+
+/// State and reasons: the maker's own limit on the maker's tester, else the trade's band.
+State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
+                 std::vector<Remark>& why);
+
+/// The maker's own tester, where the card names a set pressure.
+std::optional<OnTester> on_makers_tester(const Case& at, const HeldOfSet& shown);
+
+}  // namespace lapwing::findings

@@ -1,0 +1,119 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+/// What is worth doing next, by simple rules in the order in which a careful mechanic works: doubts about the
+/// measurement first, then what costs nothing (clearance), then air, oil last since it stays on the rings. It
+/// weighs no odds.
+namespace lapwing::findings {
+namespace {
+
+class Steps {
+public:
+    void add(Action action, std::optional<int> cylinder, std::string_view reason) {
+        add(action, cylinder, cylinder ? say(reason, *cylinder) : say(reason));
+    }
+    void add(Action action, std::optional<int> cylinder, Message reason) {
+        steps_.push_back({action, cylinder, std::move(reason)});
+    }
+    [[nodiscard]] bool empty() const { return steps_.empty(); }
+    std::vector<NextStep> take() { return std::move(steps_); }
+
+private:
+    std::vector<NextStep> steps_;
+};
+
+void add_tester_checks(const Findings& findings, std::string_view code, Steps& steps) {
+    for (const Remark& weak : findings.weakened_by)
+        if (weak.message.code == code)
+            steps.add(Action::tester_check, {}, Message{"next.tester_check", weak.message.args});
+}
+
+/// Clearance work that stands before any more testing of this cylinder. True when there is some.
+bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
+    if (cylinder.state < State::borderline) return false;
+    const Heard* heard = loudest(cylinder);
+    for (const Path valve : {Path::intake, Path::exhaust}) {
+        switch (clearance_need(at, cylinder, valve)) {
+            case ClearanceNeed::adjust:
+                steps.add(Action::adjust, cylinder.number, "next.adjust");
+                return true;
+            case ClearanceNeed::retest:
+                steps.add(cylinder.leak_down ? Action::leak_down : Action::dry, cylinder.number,
+                          "next.retest_adjusted");
+                return true;
+            case ClearanceNeed::record:
+                if (heard && heard->path == valve) {
+                    steps.add(Action::clearances, cylinder.number, "next.clearances");
+                    return true;
+                }
+                break;
+            case ClearanceNeed::none:
+                break;
+        }
+    }
+    return false;
+}
+
+void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
+    const int number = cylinder.number;
+    if (asks(cylinder, "question.tdc")) {
+        steps.add(Action::turn_once, number, "next.turn_once");
+        return;
+    }
+    if (add_clearance_work(at, cylinder, steps)) return;
+    const bool low = cylinder.dry && cylinder.dry->state >= State::borderline;
+    const bool leaks = cylinder.leak_down && cylinder.leak_down->state >= State::borderline;
+    if (!cylinder.leak_down && cylinder.headline.code == "cylinder.ask_decompressor")
+        steps.add(Action::leak_down, number, "next.leak_down_decompressor");
+    else if (low && !cylinder.leak_down)
+        steps.add(Action::leak_down, number, "next.leak_down_low");
+    else if (leaks && cylinder.exits.empty())
+        steps.add(Action::listen, number, "next.listen");
+    else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
+             at.engine.fuel == Fuel::petrol && !at.decompressor_works())
+        steps.add(Action::wet, number, "next.wet");
+}
+
+void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
+    std::vector<int> missing;
+    for (const CylinderFindings& cylinder : findings.cylinders)
+        if (!cylinder.dry) missing.push_back(cylinder.number);
+    if (missing.empty()) return;
+    const bool leak_down_everywhere = std::ranges::all_of(
+        findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.leak_down.has_value(); });
+    if (leak_down_everywhere) return;  // air says more than cranking
+    if (missing.size() == at.engine.cylinders.size())
+        steps.add(Action::dry, {}, "next.dry_all");
+    else
+        for (const int number : missing)
+            steps.add(Action::dry, number, "next.dry");
+}
+
+}  // namespace
+
+std::vector<NextStep> next_steps(const Case& at, const Findings& findings) {
+    Steps steps;
+    add_tester_checks(findings, "weak.self_check_failed", steps);
+    add_missing_dry(at, findings, steps);
+    std::vector<const CylinderFindings*> worst_first;
+    for (const CylinderFindings& cylinder : findings.cylinders)
+        worst_first.push_back(&cylinder);
+    std::ranges::stable_sort(worst_first, std::greater{},
+                             [](const CylinderFindings* cylinder) { return cylinder->state; });
+    for (const CylinderFindings* cylinder : worst_first)
+        add_for_cylinder(at, *cylinder, steps);
+    if (at.two_stroke() && at.engine.crankcase.set && !findings.crankcase)
+        steps.add(Action::crankcase, {}, "next.crankcase");
+    const bool fault = findings.state >= State::borderline;
+    const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
+    if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
+    if (fault) add_tester_checks(findings, "weak.self_check_missing", steps);
+    if (steps.empty()) steps.add(Action::plan, {}, fault ? "next.plan" : "next.nothing");
+    return steps.take();
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,173 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/pad.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/instruments.h"
+#include "core/findings/leak_sums.h"
+
+namespace lapwing::findings {
+namespace {
+
+Derived typed(const Case& at, const TypedPressure& value, const Gauge* dial) {
+    Reading reading;
+    reading.final = value;
+    return mean_of(at, {&reading}, &Reading::final, dial);
+}
+
+class Judge {
+public:
+    Judge(const Case& at, const PadEntry& entry)
+        : at_(at), entry_(entry), tester_(tester_of(at, entry.test, entry.tester)) {}
+
+    PadJudgement run() {
+        for (const auto* value : {&entry_.first, &entry_.final, &entry_.set, &entry_.held})
+            if (*value) ask_scale(**value, value == &entry_.set);
+        switch (entry_.test) {
+            case TestKind::dry:
+            case TestKind::wet:
+                cranking();
+                break;
+            case TestKind::leak_down:
+                leak_down();
+                break;
+            case TestKind::crankcase:
+                crankcase();
+                break;
+        }
+        return std::move(out_);
+    }
+
+private:
+    [[nodiscard]] const Gauge* dial() const { return tester_ ? &tester_->gauge : nullptr; }
+
+    template <class... Args>
+    void ask(std::string_view code, Args&&... args) {
+        out_.questions.push_back(remark(code, std::forward<Args>(args)...));
+    }
+
+    void ask_scale(const TypedPressure& value, bool is_set) {
+        if (value.si() < 0.0) ask("pad.negative");
+        if (!tester_) return;
+        const Gauge& gauge = is_set && tester_->supply_gauge ? *tester_->supply_gauge : tester_->gauge;
+        if (value.si() > gauge.full_scale.si())
+            ask("pad.over_scale", figure_of(value), figure_of(gauge.full_scale));
+    }
+
+    /// What this cylinder can be expected to show: the middle of the others' readings, else the limits.
+    [[nodiscard]] std::optional<double> expected() const {
+        std::vector<double> others;
+        for (const Reading& reading : at_.visit.readings)
+            if (reading.test == entry_.test && reading.final &&
+                (reading.cylinder != entry_.cylinder || entry_.test == TestKind::wet))
+                others.push_back(reading.final->si());
+        if (!others.empty()) {
+            const auto middle = others.begin() + static_cast<std::ptrdiff_t>(others.size() / 2);
+            std::ranges::nth_element(others, middle);
+            return *middle;
+        }
+        for (const auto* limit : {&at_.limits.low, &at_.limits.lowest, &at_.limits.high})
+            if (*limit) return (*limit)->figure.si;
+        return std::nullopt;
+    }
+
+    void ask_slip(const TypedPressure& value) {
+        const auto usual = expected();
+        if (!usual || !(*usual > 0.0)) return;
+        const double factor = at_.reference.assumed("slip-factor");
+        const Figure other = figure(Dimension::gauge_pressure, *usual);
+        if (value.si() > factor * *usual) ask("pad.slip_high", figure_of(value), other);
+        // A low reading may be a dead cylinder; it looks like a slip where ten times as much would fit.
+        const double moved = 10.0 * value.si();
+        if (value.si() < *usual / factor && moved > 0.5 * *usual && moved < 2.0 * *usual)
+            ask("pad.slip_low", figure_of(value), other);
+    }
+
+    void cranking() {
+        if (entry_.test == TestKind::wet && at_.engine.fuel == Fuel::diesel) ask("pad.diesel_wet");
+        if (!entry_.final) return;
+        Cranking reading;
+        reading.final = typed(at_, *entry_.final, dial());
+        out_.value = reading.final;
+        ask_slip(*entry_.final);
+        if (entry_.first && entry_.first->si() > entry_.final->si())
+            ask("pad.first_over_final", figure_of(*entry_.first), figure_of(*entry_.final));
+        if (entry_.test == TestKind::dry) {
+            judge_by_limits(at_, reading);
+            out_.state = reading.state;
+            return;
+        }
+        const auto dry = cranking_of(at_, TestKind::dry, entry_.cylinder);
+        if (!dry || !(dry->final.figure.si > 0.0)) return;
+        out_.rise = rise_of(at_, dry->final.figure, reading.final.figure, dial());
+        out_.state = state_of_rise(at_, *out_.rise);
+    }
+
+    void leak_down() {
+        if (!entry_.held) return;
+        out_.value = typed(at_, *entry_.held, dial());
+        std::optional<TypedPressure> set = entry_.set;
+        if (!set && tester_) set = tester_->set_pressure;
+        if (!set) {
+            ask("pad.no_set");
+            return;
+        }
+        if (entry_.held->si() > set->si()) {
+            ask("pad.held_over_set", figure_of(*entry_.held), figure_of(*set));
+            return;
+        }
+        constexpr double noticeably = 0.05;
+        if (entry_.set && tester_ && tester_->set_pressure &&
+            std::abs(set->si() - tester_->set_pressure->si()) > noticeably * tester_->set_pressure->si() &&
+            at_.visit.session.conditions.crank_held_by != CrankHeldBy::low_pressure)
+            ask("pad.set_differs", figure_of(*set), figure_of(*tester_->set_pressure));
+        const Gauge* before = tester_ && tester_->supply_gauge ? &*tester_->supply_gauge : dial();
+        const auto shown =
+            held_of_set(at_, tester_, typed(at_, *set, before), *out_.value, entry_.held->step_si());
+        if (!shown) return;
+        out_.leakage = shown->leakage;
+        const LeakageBand& band = at_.reference.deciding_band();
+        out_.converted = on_tester(*shown, band.set, band.restrictor, at_.reference);
+        std::vector<OnTester> testers;
+        if (out_.converted) testers.push_back(*out_.converted);
+        std::vector<Remark> why;
+        out_.state = judge_leak(at_, *shown, testers, why);
+        if (!at_.two_stroke() && entry_.held->si() < at_.reference.assumed("very-low-held") * set->si())
+            ask("pad.very_low_held");
+        const auto gauge = instrument_of(dial(), set->si(), entry_.held->step_si(), at_.reference).gauge;
+        const double lost = set->si() - entry_.held->si();
+        if (lost > 0.0 && lost <= u95_difference(gauge, set->si(), entry_.held->si()))
+            ask("pad.within_gauge", figure(Dimension::pressure_difference, lost));
+    }
+
+    void crankcase() {
+        if (!entry_.held) return;
+        out_.value = typed(at_, *entry_.held, dial());
+        if (entry_.set && entry_.held->si() > entry_.set->si())
+            ask("pad.held_over_set", figure_of(*entry_.held), figure_of(*entry_.set));
+        if (const auto& least = at_.engine.crankcase.end_at_least) {
+            const double above = entry_.held->si() - least->si();
+            out_.state = above < 0.0                                    ? State::fault
+                         : above < out_.value->figure.u95.value_or(0.0) ? State::borderline
+                                                                        : State::good;
+        }
+    }
+
+    const Case& at_;
+    const PadEntry& entry_;
+    const Tester* tester_;
+    PadJudgement out_;
+};
+
+}  // namespace
+
+PadJudgement judge_entry(const Dossier& dossier, const Visit& visit, const Reference& reference,
+                         const PadEntry& entry) {
+    const Case at = case_of(dossier, visit, reference, {});
+    return Judge(at, entry).run();
+}
+
+}  // namespace lapwing::findings

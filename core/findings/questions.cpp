@@ -1,0 +1,99 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+bool hears(const CylinderFindings& cylinder, Exit exit) {
+    return std::ranges::any_of(cylinder.exits, [&](const Heard& heard) {
+        return heard.exit == exit && heard.loudness != Loudness::nothing;
+    });
+}
+
+/// Air at intake and exhaust with very little held: both valves are open, the crank stands on overlap.
+bool overlap_suspected(const Case& at, const CylinderFindings& cylinder) {
+    if (at.two_stroke() || !cylinder.leak_down) return false;
+    const double set = cylinder.leak_down->set.figure.si;
+    return cylinder.leak_down->held.figure.si < at.reference.assumed("very-low-held") * set &&
+           hears(cylinder, Exit::intake) && hears(cylinder, Exit::exhaust);
+}
+
+void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
+    const double final = cylinder.dry->final.figure.si;
+    const double low = at.reference.assumed("decompressor-low");
+    const double high = at.reference.assumed("decompressor-high");
+    const bool typical = final >= low && final <= high;
+    const bool under = (at.limits.lowest && final < at.limits.lowest->figure.si) ||
+                       (at.limits.low && final < at.limits.low->figure.si);
+    if (at.decompressor_works()) {
+        if (typical || under || final < low)
+            cylinder.questions.push_back(remark("question.decompressor", cylinder.number));
+    } else if (at.engine.decompressor == Decompressor::unknown && typical &&
+               at.engine.cylinders.size() == 1) {
+        cylinder.questions.push_back(remark("question.decompressor_unknown", cylinder.number,
+                                            figure(Dimension::gauge_pressure, low),
+                                            figure(Dimension::gauge_pressure, high)));
+    }
+}
+
+bool oiled_before_leak_down(const Case& at, const CylinderFindings& cylinder) {
+    if (!cylinder.leak_down) return false;
+    if (cylinder.leak_down->oiled == Oiled::before || cylinder.leak_down->oiled == Oiled::fresh) return true;
+    for (const Reading& leak : at.visit.readings) {
+        if (std::ranges::find(cylinder.leak_down->readings, leak.id) == cylinder.leak_down->readings.end())
+            continue;
+        for (const Reading& wet : at.visit.readings)
+            if (wet.test == TestKind::wet && wet.cylinder == cylinder.number &&
+                wet.taken_at.unix_ms < leak.taken_at.unix_ms)
+                return true;
+    }
+    return false;
+}
+
+}  // namespace
+
+void add_questions(const Case& at, CylinderFindings& cylinder) {
+    const int number = cylinder.number;
+    if (overlap_suspected(at, cylinder)) {
+        cylinder.questions.push_back(remark("question.tdc", number));
+        // At the wrong TDC nothing was measured of how the cylinder seals.
+        cylinder.leak_down->state = State::none;
+    }
+    if (cylinder.dry) {
+        ask_decompressor(at, cylinder);
+        if (at.limits.high && cylinder.dry->final.figure.si > at.limits.high->figure.si)
+            cylinder.questions.push_back(remark("question.above_high", number, cylinder.dry->final.figure));
+    }
+    if (oiled_before_leak_down(at, cylinder))
+        cylinder.questions.push_back(remark("question.oil_before_leak_down", number));
+    if (cylinder.wet && !cylinder.dry)
+        cylinder.questions.push_back(remark("question.wet_without_dry", number));
+    for (const Heard& heard : cylinder.exits)
+        if (heard.exit == Exit::next_plug_hole && heard.neighbour && heard.loudness != Loudness::nothing &&
+            companions(at.engine, number, *heard.neighbour))
+            cylinder.questions.push_back(remark("question.companion", number, *heard.neighbour));
+}
+
+void add_contradictions(const Case& at, CylinderFindings& cylinder) {
+    if (const Heard* heard = loudest(cylinder);
+        heard && cylinder.state >= State::borderline && !asks(cylinder, "question.tdc") &&
+        clearance_need(at, cylinder, *heard->path) == ClearanceNeed::record)
+        cylinder.questions.push_back(remark("question.clearance", cylinder.number, word_of(*heard->path)));
+    if (!cylinder.dry || !cylinder.leak_down) return;
+    const auto contradict = [&](std::string_view code) {
+        Remark said = remark(code, cylinder.dry->final.figure, cylinder.leak_down->leakage.figure);
+        said.from = {cylinder.dry->final.from, cylinder.leak_down->leakage.from};
+        cylinder.contradictions.push_back(std::move(said));
+    };
+    const State dry = cylinder.dry->state;
+    const State leak = cylinder.leak_down->state;
+    if (dry == State::fault && leak == State::good && !asks(cylinder, "question.decompressor"))
+        contradict("contra.low_but_seals");
+    if (dry == State::good && leak == State::fault) contradict("contra.leaks_but_reads_well");
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,165 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+/// What a rule of thumb points at: the trade's rules know rings, and "valves" for the rest.
+enum class Verdict { none, rings, not_rings };
+
+State sealing(const CylinderFindings& cylinder) {
+    return worse(cylinder.dry ? cylinder.dry->state : State::none,
+                 cylinder.leak_down ? cylinder.leak_down->state : State::none);
+}
+
+bool suspect(const CylinderFindings& cylinder) {
+    return sealing(cylinder) >= State::borderline;
+}
+
+Word verdict_word(Verdict verdict) {
+    return Word{verdict == Verdict::rings ? "verdict:rings" : "verdict:not_rings"};
+}
+
+Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
+    if (!cylinder.wet || !cylinder.wet->rise || at.engine.fuel == Fuel::diesel || at.decompressor_works())
+        return Verdict::none;
+    const Derived& rise = *cylinder.wet->rise;
+    const double rule = at.reference.wet.rise;
+    constexpr double hair = 1e-9;
+    const bool rings = rise.figure.si >= rule - hair;
+    const Figure asked = figure(Dimension::share, rule);
+    Remark said = remark(rings             ? "thumb.wet_rings"
+                         : at.two_stroke() ? "thumb.wet_no_rise_two_stroke"
+                                           : "thumb.wet_no_rise",
+                         rise.figure, asked);
+    said.from = {rise.from};
+    cylinder.rules_of_thumb.push_back(std::move(said));
+    if (std::abs(rise.figure.si - rule) < rise.figure.u95.value_or(0.0))
+        cylinder.rules_of_thumb.push_back(remark("thumb.wet_within_gauge", asked));
+    return rings ? Verdict::rings : Verdict::not_rings;
+}
+
+/// First and last of several strokes against what the cylinder should reach.
+Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, double highest_pa) {
+    if (!cylinder.dry || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
+    const double should = at.limits.low ? std::max(at.limits.low->figure.si, highest_pa) : highest_pa;
+    const double first = cylinder.dry->first->figure.si;
+    const double final = cylinder.dry->final.figure.si;
+    if (!(should > 0.0) || first >= at.reference.assumed("first-puff-low") * should) return Verdict::none;
+    const bool builds = cylinder.dry->state != State::fault;
+    Remark said = remark(at.two_stroke() ? "thumb.first_puff_low_two_stroke"
+                         : builds        ? "thumb.first_puff_rings"
+                                         : "thumb.first_puff_valves",
+                         figure(Dimension::share, first / should));
+    Derivation from;
+    from.title = Word{"from:first_puff"};
+    from.inputs = {input("first", "", cylinder.dry->first->figure),
+                   input("final", "", figure(Dimension::gauge_pressure, final)),
+                   input("should_reach", "", figure(Dimension::gauge_pressure, should))};
+    from.source = say("source.published", std::string("GM 2006; Harley-Davidson Sportster 2012"));
+    said.from.push_back(std::move(from));
+    cylinder.rules_of_thumb.push_back(std::move(said));
+    if (at.two_stroke()) return Verdict::none;
+    return builds ? Verdict::rings : Verdict::not_rings;
+}
+
+std::optional<Path> exit_rule(const Case& at, CylinderFindings& cylinder) {
+    if (cylinder.exits.empty()) return std::nullopt;
+    const Heard& first = cylinder.exits.front();
+    if (first.loudness == Loudness::nothing) {
+        if (suspect(cylinder)) cylinder.rules_of_thumb.push_back(remark("thumb.nothing_heard"));
+        return std::nullopt;
+    }
+    const Heard* one = loudest(cylinder);
+    if (!one) {
+        if (!first.path && (cylinder.exits.size() == 1 || cylinder.exits[1].loudness != first.loudness))
+            cylinder.rules_of_thumb.push_back(
+                remark("thumb.loudest_exit_no_path", word_of(first.exit), word_of(first.loudness)));
+        else
+            cylinder.rules_of_thumb.push_back(
+                remark("thumb.exits_tie", word_of(first.exit), word_of(cylinder.exits[1].exit)));
+        return std::nullopt;
+    }
+    Remark said =
+        remark("thumb.loudest_exit", word_of(one->exit), word_of(one->loudness), word_of(*one->path));
+    Derivation from;
+    from.title = Word{"from:loudest_exit"};
+    from.source = source_of(at.reference.exits_basis);
+    said.from.push_back(std::move(from));
+    cylinder.rules_of_thumb.push_back(std::move(said));
+    if (one->path == Path::coolant || one->path == Path::gasket || one->path == Path::next_cylinder)
+        cylinder.rules_of_thumb.push_back(remark("thumb.gasket_or_crack"));
+    return one->path;
+}
+
+/// Both neighbours low and alike, another cylinder sound: the joint between them.
+void joint_rule(const Case& at, std::vector<CylinderFindings>& cylinders) {
+    const auto find = [&](int number) {
+        return std::ranges::find(cylinders, number, &CylinderFindings::number);
+    };
+    const auto low = [](const CylinderFindings& cylinder) {
+        return cylinder.dry && cylinder.dry->state == State::fault;
+    };
+    for (const auto& [a, b] : neighbours(at.engine)) {
+        const auto first = find(a);
+        const auto second = find(b);
+        if (first == cylinders.end() || second == cylinders.end() || !low(*first) || !low(*second)) continue;
+        const bool others_sound = std::ranges::any_of(cylinders, [&](const CylinderFindings& other) {
+            return other.number != a && other.number != b && other.dry && !low(other);
+        });
+        const double one = first->dry->final.figure.si;
+        const double two = second->dry->final.figure.si;
+        if (!others_sound ||
+            std::abs(one - two) > at.reference.assumed("neighbours-close") * std::max(one, two))
+            continue;
+        Remark said = remark("thumb.joint", a, b);
+        Derivation from;
+        from.title = Word{"from:joint"};
+        from.inputs = {input("reading", "", first->dry->final.figure),
+                       input("reading", "", second->dry->final.figure)};
+        from.source = say("source.published", std::string("Dodge Durango manual"));
+        said.from.push_back(std::move(from));
+        for (CylinderFindings* each : {&*first, &*second}) {
+            each->rules_of_thumb.push_back(said);
+            if (!each->points_at) each->points_at = Path::next_cylinder;
+        }
+    }
+}
+
+}  // namespace
+
+void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders) {
+    double highest = 0.0;
+    for (const CylinderFindings& cylinder : cylinders)
+        if (cylinder.dry) highest = std::max(highest, cylinder.dry->final.figure.si);
+    for (CylinderFindings& cylinder : cylinders) {
+        const Verdict wet = wet_rule(at, cylinder);
+        const Verdict puff = first_puff_rule(at, cylinder, highest);
+        const auto exit = exit_rule(at, cylinder);
+        if (!suspect(cylinder)) continue;
+        const Verdict heard = !exit                  ? Verdict::none
+                              : *exit == Path::rings ? Verdict::rings
+                                                     : Verdict::not_rings;
+        const auto disagree = [](Verdict a, Verdict b) {
+            return a != Verdict::none && b != Verdict::none && a != b;
+        };
+        if (disagree(wet, heard))
+            cylinder.contradictions.push_back(
+                remark("contra.rules_disagree", verdict_word(wet), word_of(*exit)));
+        else if (disagree(wet, puff))
+            cylinder.contradictions.push_back(
+                remark("contra.rules_disagree", verdict_word(wet), verdict_word(puff)));
+        if (exit && !disagree(wet, heard))
+            cylinder.points_at = exit;
+        else if (!exit && !disagree(wet, puff) && (wet == Verdict::rings || puff == Verdict::rings))
+            cylinder.points_at = Path::rings;
+    }
+    if (!at.decompressor_works()) joint_rule(at, cylinders);
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,131 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+bool did(const Visit& visit, TestKind test) {
+    return std::ranges::any_of(visit.readings, [&](const Reading& reading) { return reading.test == test; });
+}
+
+/// Whether a condition noted elsewhere already answers a step of Prepare.
+bool answered(const Conditions& conditions, PrepareStep step) {
+    switch (step) {
+        case PrepareStep::throttle_open:
+            return conditions.throttle != Throttle::unknown || conditions.induction == Induction::off;
+        case PrepareStep::temperature_noted:
+            return true;  // weak.heat_unknown says it
+        case PrepareStep::battery:
+            return conditions.battery.has_value();
+        default:
+            return false;
+    }
+}
+
+void add_steps(const Case& at, std::vector<Remark>& out) {
+    int open = 0;
+    for (const PrepareReason& step : at.reference.prepare) {
+        const bool fits =
+            (step.two_stroke || !at.two_stroke()) && (step.diesel || at.engine.fuel != Fuel::diesel);
+        const bool matters =
+            std::ranges::any_of(step.tests, [&](TestKind test) { return did(at.visit, test); });
+        if (!fits || !matters || step.if_not_done.empty() || answered(at.visit.session.conditions, step.step))
+            continue;
+        // The decompressor step is about engines that have one.
+        if (step.step == PrepareStep::decompressor_off && !at.decompressor_works()) continue;
+        const StepState state = step_state(at.visit.session, step.step);
+        if (state == StepState::not_done)
+            out.push_back(remark("weak.step", word_of(step.step), step.if_not_done));
+        if (state == StepState::open) ++open;
+    }
+    if (open > 0) out.push_back(remark("weak.steps_open", open));
+}
+
+void add_conditions(const Case& at, std::vector<Remark>& out) {
+    if (!did(at.visit, TestKind::dry) && !did(at.visit, TestKind::wet)) return;
+    const Conditions& conditions = at.visit.session.conditions;
+    if (conditions.throttle == Throttle::closed && conditions.induction != Induction::off &&
+        at.engine.fuel == Fuel::petrol)
+        out.push_back(remark("weak.throttle_closed"));
+    if (conditions.heat == EngineHeat::unknown) out.push_back(remark("weak.heat_unknown"));
+    if (conditions.battery) {
+        const double volts = conditions.battery->si();
+        const double flat = at.reference.assumed("battery-low");
+        const bool flat_12 = volts > 9.0 && volts < flat;
+        const bool flat_24 = volts > 15.0 && volts < 2.0 * flat;
+        if (flat_12 || flat_24) out.push_back(remark("weak.battery", figure(Dimension::voltage, volts)));
+    }
+}
+
+/// The cylinder that came first, measured again after others: what changed meanwhile is the battery's doing.
+void add_drift(const Case& at, std::vector<Remark>& out) {
+    std::vector<const Reading*> dry;
+    for (const CylinderList numbers = numbers_in_order(at.engine); const int number : numbers)
+        for (const Reading* reading : counted(at, TestKind::dry, number))
+            if (reading->final) dry.push_back(reading);
+    std::ranges::stable_sort(dry, {}, [](const Reading* reading) { return reading->taken_at.unix_ms; });
+    if (dry.size() < 3 || dry.front()->cylinder != dry.back()->cylinder) return;
+    const bool others = std::ranges::any_of(
+        dry, [&](const Reading* reading) { return reading->cylinder != dry.front()->cylinder; });
+    const double first = dry.front()->final->si();
+    if (!others || !(first > 0.0)) return;
+    const double change = dry.back()->final->si() / first - 1.0;
+    if (std::abs(change) >= at.reference.assumed("drift"))
+        out.push_back(remark("weak.drift", dry.front()->cylinder, figure(Dimension::share, change)));
+}
+
+void add_check(const Tester& tester, TesterCheckKind kind, bool wanted, std::vector<Remark>& out) {
+    const TesterCheck* check = last_check(tester, kind);
+    if (check && check->result == CheckResult::failed)
+        out.push_back(remark("weak.self_check_failed", tester.name, word_of(kind)));
+    else if (!check && wanted)
+        out.push_back(remark("weak.self_check_missing", tester.name, word_of(kind)));
+}
+
+void add_testers(const Case& at, std::vector<Remark>& out) {
+    std::vector<const Tester*> seen;
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet, TestKind::crankcase}) {
+        if (!did(at.visit, test)) continue;
+        std::optional<TesterId> own;
+        for (const Reading& reading : at.visit.readings)
+            if (reading.test == test && reading.tester) own = reading.tester;
+        const Tester* tester = tester_of(at, test, own);
+        if (!tester) {
+            out.push_back(remark("weak.tester_unknown", word_of(test)));
+            continue;
+        }
+        if (std::ranges::find(seen, tester) != seen.end()) continue;
+        seen.push_back(tester);
+        const bool leak_down = tester->kind == TesterKind::leak_down;
+        const bool cranking = tester->kind == TesterKind::compression_gauge;
+        add_check(*tester, TesterCheckKind::outlet_blocked, leak_down, out);
+        add_check(*tester, TesterCheckKind::holds_after_cranking, cranking, out);
+        add_check(*tester, TesterCheckKind::zero_at_rest, false, out);
+        add_check(*tester, TesterCheckKind::against_reference, false, out);
+        if (tester->gauge.scheme == AccuracyScheme::unknown || tester->gauge.accuracy.empty())
+            out.push_back(remark("weak.class_unknown", tester->name,
+                                 figure(Dimension::share, at.reference.assumed("gauge-class"))));
+        if (leak_down && !tester->supply_gauge) out.push_back(remark("weak.one_gauge", tester->name));
+        if (leak_down && !tester->restrictor)
+            out.push_back(remark("weak.restrictor_unknown", tester->name,
+                                 figure(Dimension::length, at.reference.assumed("restrictor-diameter"))));
+    }
+}
+
+}  // namespace
+
+std::vector<Remark> weakened_by(const Case& at) {
+    std::vector<Remark> out;
+    add_conditions(at, out);
+    add_drift(at, out);
+    add_testers(at, out);
+    add_steps(at, out);
+    return out;
+}
+
+}  // namespace lapwing::findings

@@ -1,0 +1,38 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/instruments.h"
+
+namespace lapwing::findings {
+
+Derived rise_of(const Case& at, const Figure& dry, const Figure& wet, const Gauge* dial) {
+    const auto gauge = instrument_of(dial, std::max(dry.si, wet.si), 0.0, at.reference).gauge;
+    Derived rise;
+    rise.figure = figure(Dimension::share, wet.si / dry.si - 1.0, u95_quotient(gauge, wet.si, dry.si));
+    rise.from.title = Word{"from:rise"};
+    rise.from.symbols = "p_wet / p_dry − 1";
+    rise.from.inputs = {input("wet", "p_wet", wet), input("dry", "p_dry", dry)};
+    rise.from.source = source_of(at.reference.wet.basis);
+    return rise;
+}
+
+State state_of_rise(const Case& at, const Derived& rise) {
+    // A rise says where the leak is, not how large: only the dry reading says whether there is a fault.
+    return rise.figure.si < at.reference.wet.rise ? State::good : State::borderline;
+}
+
+std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry) {
+    auto reading = cranking_of(at, TestKind::wet, cylinder);
+    if (!reading) return std::nullopt;
+    Wet out;
+    out.reading = std::move(*reading);
+    if (!dry || !(dry->final.figure.si > 0.0)) return out;
+    const Tester* tester = tester_of(at, TestKind::wet, {});
+    out.rise = rise_of(at, dry->final.figure, out.reading.final.figure, tester ? &tester->gauge : nullptr);
+    out.state = state_of_rise(at, *out.rise);
+    return out;
+}
+
+}  // namespace lapwing::findings
