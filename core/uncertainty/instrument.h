@@ -1,0 +1,96 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <span>
+
+#include "core/base/result.h"
+
+/// Pressure gauges and what their accuracy class says of a reading. Gauge pressures in Pa, from zero to full
+/// scale; every u is a standard uncertainty. Limits are taken as rectangular, so u = limit / sqrt(3) (JCGM
+/// 100, 4.3.7).
+namespace lapwing::uncertainty {
+
+/// Error limits as a fraction of span, by where on the scale the needle stands.
+struct AccuracyClass {
+    double lower_quarter = 0.0;
+    double middle_half = 0.0;
+    double upper_quarter = 0.0;
+
+    /// @param position reading over span
+    [[nodiscard]] double limit(double position) const {
+        if (position < 0.25) return lower_quarter;
+        return position <= 0.75 ? middle_half : upper_quarter;
+    }
+};
+
+/// EN 837-1: the class number is the error limit in per cent of span, the same everywhere. Fails with
+/// "gauge.class" outside 0.05 to 10.
+[[nodiscard]] Result<AccuracyClass> en837_class(double class_number);
+
+enum class AsmeGrade { a, b, c, d };
+
+/// ASME B40.100, per cent of span: A 2-1-2, B 3-2-3, C 4-3-4, D 5-5-5.
+[[nodiscard]] AccuracyClass asme_b40_100(AsmeGrade grade);
+
+/// How the class limit's variance divides: offset and gain (the latter at full scale) are shared by all
+/// readings of one gauge, what is left is local to the spot on the scale and the way the needle came there. A
+/// working assumption of this project, repeated in assets/reference; class limits say nothing of it.
+struct ErrorShares {
+    double offset = 0.4;
+    double gain = 0.2;
+};
+
+struct Gauge {
+    double span_pa = 0.0;
+    AccuracyClass accuracy;
+    double readable_step_pa =
+        0.0;  ///< smallest step told apart: half a graduation on a dial, a digit on a display
+    double zero_limit_pa = 0.0;  ///< how far off zero the needle may have rested unseen, beyond the class
+    ErrorShares shares;
+};
+
+/// Fails with "gauge.span", "gauge.class", "gauge.step", "gauge.zero" or "gauge.shares".
+[[nodiscard]] Status check(const Gauge& gauge);
+
+/// Standard uncertainties of one reading, Pa, by kind.
+struct ReadingErrors {
+    double offset_pa = 0.0;      ///< the same in every reading of this gauge
+    double gain_pa = 0.0;        ///< grows with the reading; fully correlated between readings
+    double local_pa = 0.0;       ///< independent from spot to spot
+    double resolution_pa = 0.0;  ///< independent; step / sqrt(12) (JCGM 100, F.2.2.1)
+
+    [[nodiscard]] double total_pa() const;
+};
+
+/// Only for a gauge that passed `check`, as all below. The class limit holds for every reading: offset, gain
+/// and local add up to limit / sqrt(3) wherever the needle stands.
+[[nodiscard]] ReadingErrors errors_at(const Gauge& gauge, double reading_pa);
+
+/// Of one reading.
+[[nodiscard]] double u_reading_pa(const Gauge& gauge, double reading_pa);
+
+/// Covariance, Pa2, of two readings on the same gauge: its offset and gain.
+[[nodiscard]] double covariance_same_gauge_pa2(const Gauge& gauge, double first_pa, double second_pa);
+
+/// Of the difference of two readings on the same gauge: the offset cancels, the gain nearly. Local errors are
+/// taken as independent even on one spot, since a needle that rises stops elsewhere than one that falls.
+[[nodiscard]] double u_difference_same_gauge_pa(const Gauge& gauge, double first_pa, double second_pa);
+
+/// Of the difference of two readings on different gauges: nothing cancels.
+[[nodiscard]] double u_difference_two_gauges_pa(const Gauge& first, double first_pa, const Gauge& second,
+                                                double second_pa);
+
+struct MeanOfRepeats {
+    double mean_pa = 0.0;
+    double scatter_pa = 0.0;  ///< standard deviation of a single repeat, 0 for one reading
+    double u_pa = 0.0;        ///< of the mean: scatter falls with the count, the gauge's own errors do not
+};
+
+/// Repeats of one reading on one gauge, its scatter a type A estimate (JCGM 100, 4.2). Two or three repeats
+/// know their scatter badly, and u does not widen for it: show their number beside it. Fails with
+/// "gauge.repeats" when there is none or one is not a number.
+[[nodiscard]] Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa);
+
+}  // namespace lapwing::uncertainty
