@@ -38,6 +38,8 @@ public:
     [[nodiscard]] QString text(const findings::Figure& figure) const;
     /// The same without the uncertainty: "36 %".
     [[nodiscard]] QString valueText(const findings::Figure& figure) const;
+    /// Anything that a sentence or a derivation carries.
+    [[nodiscard]] QString text(const findings::Arg& arg) const;
     /// Only the digits, for a large readout; its unit is unitOf(figure.dimension).
     [[nodiscard]] QString digits(const findings::Figure& figure) const;
     /// Only the uncertainty, "± 3"; empty when there is none.
@@ -79,7 +81,6 @@ public:
 
 private:
     [[nodiscard]] QString typedText(const std::string& digits, std::string_view unit) const;
-    [[nodiscard]] QString text(const findings::Arg& arg) const;
 
     Choice choice_;
     QLocale locale_;

@@ -5,6 +5,8 @@
 
 #include <QPointer>
 
+#include "qml/viewmodels/step_text.h"
+
 namespace lapwing {
 namespace {
 
@@ -49,7 +51,7 @@ void AppContext::run(workflow::Intent intent, QObject* receiver, Done done) {
             this,
             [this, guard, done, result = std::move(result)] {
                 if (!result) tell(result.error());
-                if (result) emit stepDone(format_.step(result->name, result->args), result->number);
+                if (result) emit stepDone(step_text(*result, format_), result->number);
                 if (guard && done) done(result);
             },
             Qt::QueuedConnection);
@@ -64,7 +66,7 @@ void AppContext::undo(qint64 step) {
                 if (!result)
                     tell(result.error());
                 else
-                    emit told(tr("Undone: %1").arg(format_.step(result->name, result->args)));
+                    emit told(tr("Undone: %1").arg(step_text(*result, format_)));
             },
             Qt::QueuedConnection);
     });

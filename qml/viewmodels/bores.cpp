@@ -3,6 +3,7 @@
 
 #include "qml/viewmodels/bores.h"
 
+#include <QtNumeric>
 #include <algorithm>
 
 namespace lapwing {
@@ -29,7 +30,7 @@ double cranking_top_pa(const Findings& findings) {
 }
 
 double share(const std::optional<Derived>& mark, double top) {
-    return mark && top > 0.0 ? mark->figure.si / top : -1.0;
+    return mark && top > 0.0 ? mark->figure.si / top : qQNaN();
 }
 
 }  // namespace
@@ -65,8 +66,8 @@ State state_of(const CylinderFindings* cylinder, std::optional<TestKind> test) {
 }
 
 QVariantMap bore(const Findings& findings, TestKind test, int number) {
-    QVariantMap map{{"measured", false}, {"value", 0.0}, {"u", 0.0},
-                    {"limit", -1.0},     {"low", -1.0},  {"high", -1.0}};
+    QVariantMap map{{"measured", false}, {"value", 0.0},   {"u", 0.0},
+                    {"limit", qQNaN()},  {"low", qQNaN()}, {"high", qQNaN()}};
     const auto* cylinder = findings.cylinder(number);
     map["state"] = state_key(state_of(cylinder, test));
     if (test == TestKind::leak_down) {
@@ -104,12 +105,12 @@ QVariantMap cylinder_item(const Findings& findings, const Engine&, const Cylinde
     map["row"] = cylinder.row;
     map["column"] = cylinder.column;
     const auto* found = findings.cylinder(cylinder.number);
-    QString numeral;
+    QString figure;
     if (found && test == TestKind::leak_down && found->leak_down)
-        numeral = format.valueText(found->leak_down->leakage.figure);
+        figure = format.valueText(found->leak_down->leakage.figure);
     else if (const auto* reading = found ? cranking_of(*found, test) : nullptr)
-        numeral = format.digits(reading->final.figure);
-    map["numeral"] = numeral;
+        figure = format.digits(reading->final.figure);
+    map["figure"] = figure;
     return map;
 }
 

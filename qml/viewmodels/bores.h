@@ -19,7 +19,7 @@ findings::State state_of(const findings::CylinderFindings* cylinder, std::option
 
 /// One bore as the glyph wants it: {measured, value, u, limit, low, high, state}, heights as shares of the
 /// glyph. Cranking tests share one scale over the engine, so that bores can be compared by eye; in leak-down
-/// the height is the held part of the set pressure. Missing marks are -1.
+/// the height is the held part of the set pressure. Missing marks are NaN.
 QVariantMap bore(const findings::Findings& findings, TestKind test, int cylinder);
 
 /// The test that says most about an engine at a glance: leak-down if any cylinder has one, else dry.

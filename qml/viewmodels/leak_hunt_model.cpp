@@ -130,7 +130,7 @@ QVariantList LeakHuntModel::exits() const {
 QVariantList LeakHuntModel::loudnesses() const {
     QVariantList list;
     for (const auto loudness : {Loudness::nothing, Loudness::faint, Loudness::clear, Loudness::strong})
-        list << QVariantMap{{"key", key_of(word(loudness))}, {"text", format::Formatter().name(loudness)}};
+        list << QVariantMap{{"value", key_of(word(loudness))}, {"text", format().name(loudness)}};
     return list;
 }
 
@@ -138,7 +138,7 @@ QVariantList LeakHuntModel::methods() const {
     QVariantList list;
     for (const auto by :
          {ListenedBy::ear, ListenedBy::hose, ListenedBy::soapy_water, ListenedBy::bubbles, ListenedBy::hand})
-        list << QVariantMap{{"key", key_of(word(by))}, {"text", format::Formatter().name(by)}};
+        list << QVariantMap{{"value", key_of(word(by))}, {"text", format().name(by)}};
     return list;
 }
 

@@ -364,8 +364,7 @@ void PadModel::judge() {
         auto from = other.orifice.figure, to = other.orifice.figure;
         from.si = low;
         to.si = high;
-        line({}, QStringLiteral("convert"),
-             tr("%1 to %2").arg(format().valueText(from), format().valueText(to)),
+        line({}, QStringLiteral("swap"), tr("%1 to %2").arg(format().valueText(from), format().valueText(to)),
              tr("on a %1 tester")
                  .arg(format().valueText({findings::Dimension::gauge_pressure, other.set.si(), {}, {}, {}})),
              {other.orifice.from, other.laminar.from});
@@ -376,7 +375,7 @@ void PadModel::judge() {
                                                    : format().name(judged.state),
              {judged.value->from});
     if (judged.rise)
-        line({}, QStringLiteral("convert"), format().text(judged.rise->figure), tr("over the dry reading"),
+        line({}, QStringLiteral("swap"), format().text(judged.rise->figure), tr("over the dry reading"),
              {judged.rise->from});
 }
 

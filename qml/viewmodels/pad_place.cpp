@@ -80,7 +80,7 @@ QVariantList PadModel::tags() const {
     QVariantList list;
     for (std::size_t i = 0; i < Words<Tag>::list.size(); ++i) {
         const auto tag = static_cast<Tag>(i);
-        list << QVariantMap{{"key", QString::fromUtf8(word(tag).data())}, {"text", format().name(tag)}};
+        list << QVariantMap{{"value", QString::fromUtf8(word(tag).data())}, {"text", format().name(tag)}};
     }
     return list;
 }

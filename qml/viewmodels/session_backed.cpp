@@ -3,7 +3,6 @@
 
 #include "qml/viewmodels/session_backed.h"
 
-#include <QPointer>
 #include <QStringList>
 
 namespace lapwing {
@@ -74,19 +73,22 @@ void SessionBacked::reload() {
 
 void SessionBacked::think() {
     if (!thinker_) thinker_ = std::make_unique<workflow::Background>();
-    thinker_->run([this, self = QPointer<SessionBacked>(this), dossier = dossier_,
-                   &reference = app_->reference()](std::stop_token) {
-        auto found = findings::find(dossier, dossier.visits.front(), reference);
-        // thinker_ is joined before this object goes, so posting to it is safe; the event dies with it.
-        QMetaObject::invokeMethod(
-            this,
-            [this, found = std::move(found)]() mutable {
-                findings_ = std::move(found);
-                refresh();
-                emit refreshed();
-            },
-            Qt::QueuedConnection);
-    });
+    // The dossier is copied: the page may read it again while this one is thought about. The thinker ends
+    // before the page does, so posting to the page is safe; a posted event dies with it.
+    thinker_->ask<findings::Findings>(
+        [dossier = dossier_, &reference = app_->reference()](const std::stop_token&) {
+            return findings::find(dossier, dossier.visits.front(), reference);
+        },
+        [this](findings::Findings found) {
+            QMetaObject::invokeMethod(
+                this,
+                [this, found = std::move(found)]() mutable {
+                    findings_ = std::move(found);
+                    refresh();
+                    emit refreshed();
+                },
+                Qt::QueuedConnection);
+        });
 }
 
 }  // namespace lapwing

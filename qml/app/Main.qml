@@ -1,0 +1,70 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+Window {
+    id: window
+
+    required property AppContext app
+    required property LookModel look
+    property var greetings: []
+
+    width: 412
+    height: 915
+    minimumWidth: 320
+    minimumHeight: 320
+    visible: true
+    title: qsTr("Lapwing")
+    color: Theme.ground
+
+    Binding {
+        target: Theme
+        property: "dark"
+        value: window.look.dark
+    }
+
+    Binding {
+        target: Theme
+        property: "textScale"
+        value: window.look.textScale
+    }
+
+    Binding {
+        target: Theme
+        property: "reducedMotion"
+        value: window.look.reducedMotion
+    }
+
+    Binding {
+        target: Theme
+        property: "leftHand"
+        value: window.app.settings.leftHand
+    }
+
+    Binding {
+        target: Theme
+        property: "bigKeys"
+        value: window.app.settings.bigKeys
+    }
+
+    Shell {
+        id: shell
+
+        objectName: "shell"
+        anchors.fill: parent
+        app: window.app
+        focus: true
+        Component.onCompleted: window.greetings.forEach(text => shell.tell(text))
+    }
+
+    // The system's back closes one page, and the window only from the first one.
+    onClosing: close => {
+        if (Qt.platform.os === "android" && shell.depth > 1) {
+            close.accepted = false;
+            shell.leave();
+        }
+    }
+}

@@ -1,0 +1,228 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import QtQuick.Templates as T
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The stack of pages, the list beside it on wide screens, and the messages over them. Pages ask to go somewhere by
+// name; only this file knows where pages lie. The place is kept, so that the app reopens where it was.
+FocusScope {
+    id: shell
+
+    required property AppContext app
+
+    readonly property bool wide: Theme.isWide(width)
+    readonly property alias depth: stack.depth
+    readonly property alias currentPage: stack.currentItem
+    property var places: []
+
+    signal told(text: string)
+
+    function url(name: string): string {
+        return "qrc:/qml/Lapwing/Pages/" + name + "Page.qml";
+    }
+
+    function properties(args: var): var {
+        return Object.assign({}, args, {
+            app: shell.app
+        });
+    }
+
+    function go(name: string, args: var) {
+        // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
+        const last = places.length - 1;
+        for (let at = last; at >= 0; --at) {
+            if (places[at].name !== name || name === "EngineCard")
+                continue;
+            unwind(at);
+            break;
+        }
+        places = places.concat([{
+                name: name,
+                args: args
+            }]);
+        stack.push(url(name), properties(args));
+        keepPlace();
+    }
+
+    function unwind(to: int) {
+        while (places.length > to) {
+            stack.pop(T.StackView.Immediate);
+            places = places.slice(0, -1);
+        }
+    }
+
+    function leave() {
+        if (stack.depth < 2)
+            return;
+        places = places.slice(0, -1);
+        stack.pop();
+        keepPlace();
+    }
+
+    function home() {
+        unwind(0);
+        keepPlace();
+    }
+
+    function keepPlace() {
+        app.keepDraft("place", JSON.stringify(places));
+    }
+
+    function reopen() {
+        let kept = [];
+        try {
+            kept = JSON.parse(app.draft("place") || "[]");
+        } catch (error) {
+            return;
+        }
+        if (!Array.isArray(kept) || kept.length === 0)
+            return;
+        places = kept;
+        // Only the last page is built now; the ones under it when someone goes back to them.
+        const items = [];
+        kept.forEach(place => items.push(url(place.name), properties(place.args)));
+        stack.push(items, T.StackView.Immediate);
+    }
+
+    function tell(text: string) {
+        told(text);
+        snack.step = -1;
+        snack.show(text, false);
+    }
+
+    Loader {
+        id: side
+
+        active: shell.wide
+        width: active ? Math.min(400, shell.width * 0.4) : 0
+        height: parent.height
+        source: active ? shell.url("Engines") : ""
+
+        function setUp() {
+            if (active)
+                setSource(shell.url("Engines"), shell.properties({}));
+        }
+
+        onActiveChanged: setUp()
+        Component.onCompleted: setUp()
+    }
+
+    Connections {
+        target: side.item
+        ignoreUnknownSignals: true
+
+        function onGo(name: string, args: var) {
+            shell.unwind(0);
+            shell.go(name, args);
+        }
+    }
+
+    T.StackView {
+        id: stack
+
+        objectName: "stack"
+        anchors.left: side.right
+        anchors.right: parent.right
+        anchors.top: parent.top
+        anchors.bottom: parent.bottom
+        focus: true
+        clip: true
+
+        initialItem: Component {
+            Loader {
+                // The first page is plain, or an empty right pane when the list stands beside it.
+                Component.onCompleted: load()
+
+                function load() {
+                    setSource(shell.wide ? "EmptyPane.qml" : shell.url("Engines"), shell.wide ? {} : shell.properties({}));
+                }
+
+                Connections {
+                    target: shell
+
+                    function onWideChanged() {
+                        load();
+                    }
+                }
+
+                Connections {
+                    target: item
+                    ignoreUnknownSignals: true
+
+                    function onGo(name: string, args: var) {
+                        shell.go(name, args);
+                    }
+                }
+            }
+        }
+
+        pushEnter: Transition {
+            NumberAnimation {
+                property: "x"
+                from: 40
+                to: 0
+                duration: Theme.motion
+                easing.type: Easing.OutCubic
+            }
+        }
+        popEnter: Transition {
+            NumberAnimation {
+                property: "x"
+                from: -40
+                to: 0
+                duration: Theme.motion
+                easing.type: Easing.OutCubic
+            }
+        }
+        onCurrentItemChanged: currentItem?.forceActiveFocus()
+        Component.onCompleted: shell.reopen()
+    }
+
+    Connections {
+        target: stack.currentItem
+        ignoreUnknownSignals: true
+
+        function onGo(name: string, args: var) {
+            shell.go(name, args);
+        }
+
+        function onBack() {
+            shell.leave();
+        }
+    }
+
+    Connections {
+        target: shell.app
+
+        // Pages where steps follow each other quickly show Undo in their own corner.
+        function onStepDone(text: string, step: double) {
+            if (stack.currentItem?.ownUndo)
+                return;
+            snack.step = step;
+            snack.show(text, true);
+        }
+
+        function onTold(text: string) {
+            shell.tell(text);
+        }
+    }
+
+    Snack {
+        id: snack
+
+        property double step: -1
+
+        objectName: "snack"
+        anchors.left: stack.left
+        anchors.right: parent.right
+        anchors.bottom: parent.bottom
+        anchors.margins: Theme.gap
+        anchors.bottomMargin: Theme.primaryTarget + 3 * Theme.gap
+        z: 10
+        onUndo: shell.app.undo(step)
+    }
+}

@@ -1,0 +1,59 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/app/composition.h"
+
+#include <QQmlEngine>
+#include <QtQml/QQmlExtensionPlugin>
+
+Q_IMPORT_QML_PLUGIN(Lapwing_ThemePlugin)
+Q_IMPORT_QML_PLUGIN(Lapwing_ComponentsPlugin)
+Q_IMPORT_QML_PLUGIN(Lapwing_ViewModelsPlugin)
+Q_IMPORT_QML_PLUGIN(Lapwing_PagesPlugin)
+Q_IMPORT_QML_PLUGIN(Lapwing_AppPlugin)
+
+namespace lapwing {
+
+Result<std::unique_ptr<Composition>> Composition::make(platform::Devices devices, const Clock& clock) {
+    auto reference = findings::built_in_reference();
+    if (!reference) return tl::unexpected(reference.error());
+    auto opened = workflow::Desk::open(devices.paths.data(), clock);
+    if (!opened) return tl::unexpected(opened.error());
+    return std::unique_ptr<Composition>(new Composition(devices, std::move(*opened), std::move(*reference)));
+}
+
+Composition::Composition(platform::Devices devices, workflow::Opened opened, findings::Reference reference)
+    : devices_(devices),
+      desk_(std::move(opened.desk)),
+      told_(std::move(opened.told)),
+      reference_(std::move(reference)),
+      settings_(std::make_unique<AppSettings>(
+          QString::fromStdString((devices.paths.data() / "settings.ini").string()))),
+      look_(std::make_unique<LookModel>(devices_.appearance, *settings_)),
+      context_(std::make_unique<AppContext>(*desk_, devices_, *settings_, reference_)) {}
+
+// Pages hold the context, and the desk's threads call back into it: both go before it does.
+Composition::~Composition() {
+    delete window_.data();
+    desk_.reset();
+}
+
+void Composition::addImports(QQmlEngine& engine) {
+    engine.addImportPath(QStringLiteral("qrc:/qml"));
+}
+
+QQuickWindow* Composition::show(QQmlApplicationEngine& engine) {
+    addImports(engine);
+    QStringList told;
+    for (const auto& error : told_)
+        told << context_->format().text(error);
+    engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(context_.get())},
+                                 {QStringLiteral("look"), QVariant::fromValue(look_.get())},
+                                 {QStringLiteral("greetings"), told}});
+    engine.load(QUrl(QStringLiteral("qrc:/qml/Lapwing/App/Main.qml")));
+    if (!engine.rootObjects().isEmpty())
+        window_ = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    return window_;
+}
+
+}  // namespace lapwing

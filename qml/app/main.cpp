@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCommandLineParser>
+#include <QGuiApplication>
+#include <QQuickWindow>
+#include <QTimer>
+#include <cstdio>
+
+#include "platform/linux/linux_devices.h"
+#include "qml/app/composition.h"
+#include "qml/app/tour.h"
+
+namespace {
+
+int fail_with(const lapwing::Error& error) {
+    std::fprintf(stderr, "lapwing: %s\n", error.english.c_str());
+    return 4;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QGuiApplication::setApplicationName(QStringLiteral("lapwing"));
+    QGuiApplication::setApplicationDisplayName(QStringLiteral("Lapwing"));
+    QGuiApplication::setDesktopFileName(QStringLiteral("lapwing"));
+    QGuiApplication gui(argc, argv);
+
+    QCommandLineParser options;
+    options.setApplicationDescription(QStringLiteral("Tests of how well an engine's cylinders seal."));
+    options.addHelpOption();
+    const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Keep the library in FOLDER."),
+                                  QStringLiteral("FOLDER"));
+    const QCommandLineOption tour(
+        QStringLiteral("demo-tour"),
+        QStringLiteral("Do the main job on the demo session without hands, write report, session file and "
+                       "screenshots into FOLDER, and end."),
+        QStringLiteral("FOLDER"));
+    const QCommandLineOption once(QStringLiteral("first-frame"),
+                                  QStringLiteral("End after the first frame (for timing)."));
+    options.addOptions({data, tour, once});
+    options.process(gui);
+
+    std::optional<std::filesystem::path> folder;
+    if (options.isSet(data)) folder = options.value(data).toStdString();
+    if (options.isSet(tour) && !folder)
+        folder = std::filesystem::path(options.value(tour).toStdString()) / "library";
+
+    const lapwing::SystemClock clock;
+    QQmlApplicationEngine engine;
+    lapwing::platform::LinuxDevices devices(engine, folder);
+    auto made = lapwing::Composition::make(devices.devices(), clock);
+    if (!made) return fail_with(made.error());
+    auto* window = (*made)->show(engine);
+    if (!window) return 4;
+    if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));
+    if (options.isSet(once))
+        QObject::connect(window, &QQuickWindow::frameSwapped, &gui, &QGuiApplication::quit,
+                         Qt::QueuedConnection);
+    return QGuiApplication::exec();
+}

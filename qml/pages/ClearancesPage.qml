@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// Valve clearances, valve by valve: digits and one touch each.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+    property int cylinder: 0
+
+    readonly property bool lying: width > height && height < 640
+    readonly property bool tight: !lying && height < 700
+
+    readonly property bool ownUndo: true
+
+    signal go(name: string, args: var)
+
+    corner: UndoCorner {
+        app: page.app
+    }
+
+    title: qsTr("Clearances")
+    subtitle: model.lastKept !== "" ? model.lastKept : model.engineName
+    focus: true
+
+    ClearancesModel {
+        id: model
+
+        app: page.app
+        sessionId: page.sessionId
+        onFinished: page.back()
+        Component.onCompleted: if (page.cylinder > 0)
+            choose(cylinders.findIndex(item => item.number === page.cylinder))
+    }
+
+    Keys.onPressed: event => {
+        const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
+        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
+            if (!event.isAutoRepeat)
+                model.keep();
+            event.accepted = true;
+        } else {
+            event.accepted = pad.takeKey(event);
+        }
+    }
+    Component.onCompleted: page.app.keepAwake(true)
+    Component.onDestruction: page.app.keepAwake(false)
+
+    ScrollColumn {
+        id: above
+
+        anchors.top: parent.top
+        anchors.left: parent.left
+        anchors.right: page.lying ? pad.left : parent.right
+        anchors.rightMargin: page.lying ? Theme.gap : 0
+        anchors.bottom: page.lying ? parent.bottom : pad.top
+        anchors.bottomMargin: Theme.space
+
+        CylinderRail {
+            visible: model.cylinders.length > 1
+            width: parent.width
+            height: visible ? implicitHeight : 0
+            cylinders: model.cylinders
+            current: model.currentIndex
+            tileHeight: Theme.minorTarget
+            onChosen: index => model.choose(index)
+        }
+
+        Flow {
+            id: valves
+
+            width: parent.width
+            spacing: Theme.space
+
+            Repeater {
+                model: model.valves
+
+                SideButton {
+                    required property var modelData
+                    required property int index
+
+                    objectName: "valve_" + index
+                    width: (valves.width - (Math.min(4, model.valves.length) - 1) * Theme.space) / Math.min(4, model.valves.length)
+                    chosen: index === model.valveIndex
+                    text: modelData.value === "" ? modelData.label : modelData.label + "\n" + modelData.value
+                    horizontalPadding: 4
+                    onClicked: model.chooseValve(index)
+                }
+            }
+        }
+
+        FieldTabs {
+            width: parent.width
+            fields: model.fields
+            current: model.field
+            onChosen: key => model.focusField(key)
+        }
+
+        ReadoutField {
+            objectName: "readout"
+            width: parent.width
+            caption: page.tight ? "" : model.caption
+            value: model.typed
+            placeholder: model.placeholder
+            unit: model.unit
+            caret: true
+            lines: model.lines
+            linesShown: 2
+        }
+    }
+
+    NumberPad {
+        id: pad
+
+        objectName: "pad"
+        width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
+        height: Math.min(4 * keyHeight + 3 * spacing, parent.height)
+        keyHeight: Theme.padKeyHeight(page.width, page.height)
+        anchors.bottom: parent.bottom
+        anchors.right: parent.right
+        onKey: character => model.press(character)
+        onBackspace: model.backspace()
+        onCleared: model.clear()
+        onHaptic: page.app.tick()
+    }
+
+    actions: [
+        IconWord {
+            objectName: "unit"
+            symbol: "swap"
+            text: model.unit === "mm" ? qsTr("thou") : qsTr("mm")
+            onClicked: model.switchUnit()
+        },
+        BigButton {
+            objectName: "keep"
+            text: model.keepText
+            onClicked: model.keep()
+        }
+    ]
+}

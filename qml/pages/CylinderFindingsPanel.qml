@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+
+// Findings of one cylinder: sentence, questions, figures, exits, rules of thumb in their own words.
+Panel {
+    id: panel
+
+    required property var findings
+
+    signal explain(int from)
+
+    Column {
+        width: parent.width
+        spacing: Theme.space
+
+        Item {
+            width: parent.width
+            height: Math.max(number.height, headline.height)
+
+            LText {
+                id: number
+
+                role: "numeral"
+                text: String(panel.findings.number)
+                wrapMode: Text.NoWrap
+                anchors.left: parent.left
+            }
+
+            StateMark {
+                id: mark
+
+                state: panel.findings.state
+                anchors.left: number.right
+                anchors.leftMargin: Theme.gap
+                anchors.verticalCenter: parent.verticalCenter
+            }
+
+            LText {
+                id: headline
+
+                role: "heading"
+                text: panel.findings.headline
+                anchors.left: mark.right
+                anchors.leftMargin: Theme.gap
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+            }
+        }
+
+        FindingLines {
+            width: parent.width
+            visible: lines.length > 0
+            lines: panel.findings.questions
+            onExplain: from => panel.explain(from)
+        }
+
+        FindingLines {
+            width: parent.width
+            visible: lines.length > 0
+            lines: panel.findings.contradictions
+            onExplain: from => panel.explain(from)
+        }
+
+        FindingLines {
+            width: parent.width
+            visible: lines.length > 0
+            lines: panel.findings.figures
+            onExplain: from => panel.explain(from)
+        }
+
+        LText {
+            width: parent.width
+            visible: panel.findings.exits !== ""
+            text: qsTr("Heard: %1").arg(panel.findings.exits)
+        }
+
+        LText {
+            width: parent.width
+            visible: panel.findings.rules.length > 0
+            role: "figure"
+            text: qsTr("Rules of thumb say")
+        }
+
+        FindingLines {
+            width: parent.width
+            visible: lines.length > 0
+            lines: panel.findings.rules
+            onExplain: from => panel.explain(from)
+        }
+    }
+}

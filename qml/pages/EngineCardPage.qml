@@ -1,0 +1,146 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// One engine: its sessions, its layout picture and its card, line by line.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string engineId
+
+    property bool allSessions: false
+
+    signal go(name: string, args: var)
+
+    title: card.found ? card.name : qsTr("Engine card")
+    subtitle: card.subtitle
+
+    EngineCardForm {
+        id: card
+
+        app: page.app
+        engineId: page.engineId
+        onRemoved: page.back()
+    }
+
+    EngineStarter {
+        id: starter
+
+        app: page.app
+        onSessionOpened: sessionId => page.go("Session", {
+                sessionId: sessionId
+            })
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        ErrorCard {
+            width: parent.width
+            visible: !card.found
+            heading: qsTr("This engine is gone")
+            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+        }
+
+        Column {
+            width: parent.width
+            visible: card.visits.length > 0
+            spacing: Theme.space / 2
+
+            LText {
+                width: parent.width
+                role: "heading"
+                text: qsTr("Sessions")
+            }
+
+            Repeater {
+                model: page.allSessions ? card.visits : card.visits.slice(0, 3)
+
+                ListRow {
+                    required property var modelData
+
+                    objectName: "session_" + modelData.sessionId
+                    width: parent.width
+                    text: modelData.text
+                    detail: modelData.detail
+                    onClicked: page.go("Session", {
+                        sessionId: modelData.sessionId
+                    })
+                }
+            }
+
+            SideButton {
+                objectName: "allSessions"
+                width: parent.width
+                visible: card.visits.length > 3 && !page.allSessions
+                text: qsTr("All %1 sessions").arg(card.visits.length)
+                onClicked: page.allSessions = true
+            }
+        }
+
+        LayoutPicture {
+            width: parent.width
+            visible: card.found
+            cylinders: card.cylinders
+            onSwapped: (a, b) => card.swapCylinders(a, b)
+            onEdit: index => {
+                sheets.index = index;
+                sheets.show(cylinderSheet);
+            }
+        }
+
+        FormList {
+            width: parent.width
+            form: card
+            opened: card.visits.length === 0 ? [1] : []
+        }
+
+        SideButton {
+            objectName: "deleteEngine"
+            width: parent.width
+            visible: card.found
+            text: qsTr("Delete this engine and its sessions")
+            onClicked: card.remove()
+        }
+    }
+
+    SheetLoader {
+        id: sheets
+
+        property int index: 0
+    }
+
+    Component {
+        id: cylinderSheet
+
+        CylinderSheet {
+            card: card
+            index: sheets.index
+        }
+    }
+
+    actions: [
+        IconWord {
+            objectName: "handOver"
+            symbol: "share"
+            text: qsTr("Hand over")
+            visible: card.visits.length > 0
+            onClicked: page.go("HandOver", {
+                engineId: page.engineId,
+                sessionId: card.visits[0].sessionId
+            })
+        },
+        BigButton {
+            objectName: "newSession"
+            enabled: card.found
+            text: qsTr("New session")
+            onClicked: starter.openSession(page.engineId)
+        }
+    ]
+}

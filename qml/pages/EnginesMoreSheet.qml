@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+
+// The routes that are taken now and then.
+Sheet {
+    id: sheet
+
+    signal go(name: string, args: var)
+    signal addEngine
+    signal openFile
+    signal demo
+
+    title: qsTr("More")
+
+    ListRow {
+        objectName: "addEngine"
+        width: parent.width
+        symbol: "plus"
+        text: qsTr("Add an engine")
+        onClicked: sheet.addEngine()
+    }
+
+    ListRow {
+        objectName: "openFile"
+        width: parent.width
+        symbol: "open"
+        text: qsTr("Open a session file")
+        onClicked: {
+            sheet.close();
+            sheet.openFile();
+        }
+    }
+
+    ListRow {
+        objectName: "demo"
+        width: parent.width
+        symbol: "play"
+        text: qsTr("Look at the demo")
+        onClicked: {
+            sheet.close();
+            sheet.demo();
+        }
+    }
+
+    ListRow {
+        objectName: "settings"
+        width: parent.width
+        symbol: "settings"
+        text: qsTr("Settings")
+        onClicked: {
+            sheet.close();
+            sheet.go("Settings", {});
+        }
+    }
+}

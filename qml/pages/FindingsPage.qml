@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// What the readings say: a plain sentence a cylinder, then the figures, and how each was made.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+
+    signal go(name: string, args: var)
+
+    title: qsTr("Findings")
+    subtitle: model.engineName + " · " + model.visitLine
+
+    FindingsModel {
+        id: model
+
+        app: page.app
+        sessionId: page.sessionId
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+
+        LText {
+            width: parent.width
+            visible: !model.ready
+            text: qsTr("Working it out …")
+        }
+
+        Repeater {
+            model: model.cylinders
+
+            CylinderFindingsPanel {
+                required property var modelData
+
+                objectName: "findings_" + modelData.number
+                width: parent.width
+                findings: modelData
+                onExplain: from => derivation.show(from)
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: model.ready
+
+            Column {
+                width: parent.width
+                spacing: Theme.space / 2
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Engine as a whole")
+                }
+
+                LText {
+                    width: parent.width
+                    text: model.headline
+                }
+
+                FindingLines {
+                    width: parent.width
+                    lines: model.engineLines
+                    onExplain: from => derivation.show(from)
+                }
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: model.weakenedBy.length > 0
+
+            Column {
+                width: parent.width
+                spacing: Theme.space / 2
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("What makes these readings worth less")
+                }
+
+                FindingLines {
+                    width: parent.width
+                    lines: model.weakenedBy
+                    onExplain: from => derivation.show(from)
+                }
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: model.nextSteps.length > 0
+            selected: true
+
+            Column {
+                width: parent.width
+                spacing: Theme.space
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Worth doing next")
+                }
+
+                Repeater {
+                    model: model.nextSteps
+
+                    Column {
+                        id: step
+
+                        required property var modelData
+
+                        width: parent.width
+
+                        LText {
+                            width: parent.width
+                            role: "figure"
+                            text: step.modelData.title
+                        }
+
+                        LText {
+                            width: parent.width
+                            text: step.modelData.text
+                        }
+                    }
+                }
+            }
+        }
+
+        LText {
+            width: parent.width
+            role: "label"
+            text: qsTr("Rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.")
+        }
+    }
+
+    actions: BigButton {
+        objectName: "handOver"
+        text: qsTr("Hand over")
+        onClicked: page.go("HandOver", {
+            engineId: model.engineId,
+            sessionId: page.sessionId
+        })
+    }
+
+    Loader {
+        id: derivation
+
+        property int from: -1
+
+        function show(index: int) {
+            from = index;
+            active = index >= 0;
+        }
+
+        active: false
+        sourceComponent: DerivationSheet {
+            steps: model.derivation(derivation.from)
+            onClosed: derivation.active = false
+            Component.onCompleted: open()
+        }
+    }
+}

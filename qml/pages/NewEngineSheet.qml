@@ -1,0 +1,86 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The least that a new engine takes; the rest of its card can wait.
+Sheet {
+    id: sheet
+
+    required property EngineStarter starter
+    property string name
+    property string cylinders
+    property string arrangement: "in-line"
+    property string problem
+
+    function keep() {
+        problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement);
+        if (problem === "")
+            close();
+    }
+
+    title: qsTr("Add an engine")
+    onOpened: nameRow.field.forceActiveFocus()
+
+    TextRow {
+        id: nameRow
+
+        objectName: "name"
+        width: parent.width
+        label: qsTr("Name")
+        text: sheet.name
+        placeholder: qsTr("As you call it in the shop")
+        onEdited: text => sheet.name = text
+
+        Connections {
+            target: nameRow.field
+
+            function onAccepted() {
+                countRow.field.forceActiveFocus();
+            }
+        }
+    }
+
+    NumberRow {
+        id: countRow
+
+        objectName: "cylinders"
+        width: parent.width
+        label: qsTr("Number of cylinders")
+        text: sheet.cylinders
+        onEdited: text => sheet.cylinders = text
+
+        Connections {
+            target: countRow.field
+
+            function onAccepted() {
+                sheet.keep();
+            }
+        }
+    }
+
+    ChoiceRow {
+        objectName: "arrangement"
+        width: parent.width
+        visible: sheet.cylinders.trim() !== "1"
+        label: qsTr("Arrangement")
+        options: sheet.starter.arrangements.filter(option => option.value !== "single")
+        current: sheet.arrangement
+        onChosen: value => sheet.arrangement = value
+    }
+
+    FieldHint {
+        width: parent.width
+        problem: sheet.problem
+        hint: qsTr("Everything else on the card can wait. A rotary engine is not supported.")
+    }
+
+    actions: BigButton {
+        objectName: "keep"
+        text: qsTr("Add it")
+        onClicked: sheet.keep()
+    }
+}

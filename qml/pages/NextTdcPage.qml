@@ -1,0 +1,163 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// How far to turn to the next cylinder, how to tell compression from overlap, and how hard the air will push.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+    property int cylinder: 0
+
+    signal go(name: string, args: var)
+
+    title: qsTr("Next TDC")
+    subtitle: model.engineName
+
+    NextTdcModel {
+        id: model
+
+        app: page.app
+        sessionId: page.sessionId
+        Component.onCompleted: if (page.cylinder > 0 && page.cylinder !== from)
+            target = page.cylinder
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+
+        Panel {
+            width: parent.width
+
+            Column {
+                width: parent.width
+                spacing: 4
+
+                LText {
+                    width: parent.width
+                    role: "label"
+                    text: qsTr("From cylinder %1 to cylinder %2, in the running direction").arg(model.from).arg(model.target)
+                }
+
+                LText {
+                    objectName: "turn"
+                    width: parent.width
+                    role: "readout"
+                    text: model.turnText
+                }
+
+                LText {
+                    width: parent.width
+                    visible: model.problem !== ""
+                    text: model.problem
+                }
+
+                SideButton {
+                    width: parent.width
+                    visible: model.problem !== ""
+                    text: qsTr("Open the engine card")
+                    onClicked: page.go("EngineCard", {
+                        engineId: model.engineId
+                    })
+                }
+            }
+        }
+
+        Repeater {
+            model: model.choices
+
+            ListRow {
+                required property var modelData
+
+                objectName: "tdc_" + modelData.number
+                width: parent.width
+                text: qsTr("Cylinder %1").arg(modelData.number) + (modelData.name ? ", " + modelData.name : "")
+                detail: modelData.here ? "" : qsTr("Touch to go there next")
+                figure: modelData.turn
+                forward: false
+                ticked: modelData.chosen
+                onClicked: modelData.here ? undefined : model.target = modelData.number
+            }
+        }
+
+        Panel {
+            width: parent.width
+
+            Column {
+                width: parent.width
+                spacing: Theme.space
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Compression or overlap?")
+                }
+
+                LText {
+                    width: parent.width
+                    text: qsTr("Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.")
+                }
+
+                LText {
+                    width: parent.width
+                    text: qsTr("Come up to TDC from before it. If you passed it, go back half a turn and come up again.")
+                }
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: model.torqueLines.length > 0
+
+            Column {
+                width: parent.width
+                spacing: Theme.space
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("How hard the air turns the crank")
+                }
+
+                Repeater {
+                    model: model.torqueLines
+
+                    InfoLine {
+                        required property var modelData
+
+                        width: parent.width
+                        figure: modelData.figure
+                        text: modelData.text
+                        explained: false
+                    }
+                }
+            }
+        }
+
+        Repeater {
+            model: model.cautions
+
+            Caution {
+                required property string modelData
+
+                width: parent.width
+                text: modelData
+            }
+        }
+    }
+
+    actions: BigButton {
+        objectName: "measure"
+        text: qsTr("Leak-down, cylinder %1").arg(model.target)
+        onClicked: page.go("Pad", {
+            sessionId: page.sessionId,
+            test: "leak-down",
+            cylinder: model.target
+        })
+    }
+}

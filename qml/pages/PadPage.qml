@@ -1,0 +1,189 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The pad: digits and one touch a cylinder. Upright the digits lie under the readout; lying down, beside it.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+    required property string test
+    property int cylinder: 0
+
+    readonly property bool lying: width > height && height < 640
+    readonly property bool tight: !lying && height < 700
+    readonly property real keyHeight: Theme.padKeyHeight(width, height)
+
+    readonly property bool ownUndo: true
+
+    signal go(name: string, args: var)
+
+    corner: UndoCorner {
+        app: page.app
+    }
+
+    title: model.title
+    subtitle: model.lastKept !== "" ? model.lastKept : model.subtitle
+    focus: true
+
+    PadModel {
+        id: model
+
+        app: page.app
+        sessionId: page.sessionId
+        test: page.test
+        Component.onCompleted: if (page.cylinder > 0)
+            chooseCylinder(page.cylinder)
+        onListenTo: cylinder => page.go("LeakHunt", {
+            sessionId: page.sessionId,
+            cylinder: cylinder
+        })
+        onFinished: page.back()
+    }
+
+    Keys.onPressed: event => {
+        const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
+        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
+            if (!event.isAutoRepeat)
+                model.keep();
+            event.accepted = true;
+        } else {
+            event.accepted = pad.takeKey(event);
+        }
+    }
+    Component.onCompleted: page.app.keepAwake(true)
+    Component.onDestruction: page.app.keepAwake(false)
+
+    PadReadout {
+        id: readout
+
+        model: model
+        tight: page.tight
+        lying: page.lying
+        anchors.top: parent.top
+        anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left
+        anchors.leftMargin: page.lying && Theme.leftHand ? Theme.gap : 0
+        anchors.right: page.lying && !Theme.leftHand ? pad.left : parent.right
+        anchors.rightMargin: page.lying && !Theme.leftHand ? Theme.gap : 0
+        anchors.bottom: page.lying ? parent.bottom : pad.top
+        anchors.bottomMargin: page.lying ? (buttons.height + 2 * Theme.space) : Theme.space
+        onDerivationAsked: line => derivation.show(line)
+        onMoreAsked: more.active = true
+    }
+
+    NumberPad {
+        id: pad
+
+        objectName: "pad"
+        visible: !model.refused
+        width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
+        height: Math.min(4 * page.keyHeight + 3 * spacing, parent.height)
+        keyHeight: page.keyHeight
+        decimalMark: Qt.locale().decimalPoint
+        decimalEnabled: model.decimals
+        anchors.bottom: parent.bottom
+        anchors.right: page.lying && Theme.leftHand ? undefined : parent.right
+        anchors.left: page.lying && Theme.leftHand ? parent.left : undefined
+        onKey: character => model.press(character)
+        onBackspace: model.backspace()
+        onCleared: model.clear()
+        onHaptic: page.app.tick()
+    }
+
+    // Lying down the buttons stand beside the digits, so that the digits get the height.
+    ActionBar {
+        id: buttons
+
+        parent: page.lying ? page.body : page
+        visible: !model.refused
+        height: implicitHeight
+        anchors.left: page.lying ? readout.left : parent?.left
+        anchors.right: page.lying ? readout.right : parent?.right
+        anchors.bottom: parent?.bottom
+        anchors.leftMargin: page.lying ? 0 : Theme.gap
+        anchors.rightMargin: page.lying ? 0 : Theme.gap
+        anchors.bottomMargin: page.lying ? 0 : Theme.gap
+
+        IconWord {
+            objectName: "more"
+            symbol: "more"
+            text: qsTr("More")
+            onClicked: more.active = true
+        }
+
+        IconWord {
+            objectName: "nextTdc"
+            visible: page.test === "leak-down"
+            symbol: "turn"
+            text: qsTr("Next TDC")
+            onClicked: page.go("NextTdc", {
+                sessionId: page.sessionId,
+                cylinder: model.cylinder
+            })
+        }
+
+        BigButton {
+            objectName: "keep"
+            text: model.keepText
+            onClicked: model.keep()
+        }
+    }
+
+    // Room for the buttons when they lie under the pad.
+    actions: Item {
+        visible: !page.lying && !model.refused
+        implicitHeight: buttons.implicitHeight
+        implicitWidth: 1
+    }
+
+    ErrorCard {
+        visible: model.refused
+        width: parent.width
+        anchors.verticalCenter: parent.verticalCenter
+        heading: qsTr("No wet test on a diesel")
+        message: qsTr("Oil does not compress. In a diesel's small chamber it can lock the engine and bend a rod. Use leak-down instead.")
+        action: qsTr("Back to the session")
+        onActed: page.back()
+    }
+
+    Loader {
+        id: more
+
+        active: false
+        sourceComponent: PadMoreSheet {
+            model: model
+            onClosed: more.active = false
+            Component.onCompleted: open()
+        }
+    }
+
+    Loader {
+        id: derivation
+
+        property int line: 0
+
+        function show(index: int) {
+            line = index;
+            active = true;
+        }
+
+        active: false
+        sourceComponent: DerivationSheet {
+            steps: model.derivation(derivation.line)
+            onClosed: derivation.active = false
+            Component.onCompleted: open()
+        }
+    }
+
+    CautionGate {
+        app: page.app
+        sessionId: page.sessionId
+        place: page.test
+        cautions: model.cautions
+    }
+}

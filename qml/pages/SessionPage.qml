@@ -1,0 +1,115 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// One visit to one engine: a tile a test, and what is worth doing next.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+
+    signal go(name: string, args: var)
+
+    title: model.engineName
+    subtitle: model.visitLine
+
+    SessionModel {
+        id: model
+
+        app: page.app
+        sessionId: page.sessionId
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+
+        ErrorCard {
+            width: parent.width
+            visible: !model.found
+            heading: qsTr("This session is gone")
+            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+        }
+
+        Repeater {
+            model: model.tiles
+
+            Tile {
+                required property var modelData
+
+                objectName: "tile_" + modelData.key
+                width: parent.width
+                title: modelData.title
+                detail: modelData.text
+                state: modelData.key === "visit" || modelData.key === "exits" ? "" : modelData.state
+                cylinders: modelData.bores
+                onClicked: page.go(modelData.page, modelData.args)
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: model.nextReason !== ""
+            selected: true
+
+            Column {
+                width: parent.width
+                spacing: 4
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Worth doing next")
+                }
+
+                LText {
+                    width: parent.width
+                    text: model.nextReason
+                }
+            }
+        }
+
+        Repeater {
+            model: model.cautions
+
+            Caution {
+                required property string modelData
+
+                width: parent.width
+                text: modelData
+                read: true
+            }
+        }
+
+        SideButton {
+            objectName: "deleteSession"
+            width: parent.width
+            text: qsTr("Delete this session")
+            onClicked: {
+                model.removeSession();
+                page.back();
+            }
+        }
+    }
+
+    actions: [
+        IconWord {
+            objectName: "handOver"
+            symbol: "share"
+            text: qsTr("Hand over")
+            onClicked: page.go("HandOver", {
+                engineId: model.engineId,
+                sessionId: page.sessionId
+            })
+        },
+        BigButton {
+            objectName: "next"
+            text: model.nextText
+            onClicked: page.go(model.nextPage, model.nextArgs)
+        }
+    ]
+}

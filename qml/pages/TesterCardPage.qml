@@ -1,0 +1,117 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// One gauge or tester: self-checks first, then its card line by line.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string testerId
+
+    // The check that is worth doing next: one that failed or was never done.
+    readonly property var due: card.checks.find(check => check.state !== "good") ?? card.checks[0]
+
+    signal go(name: string, args: var)
+
+    function check(which: var) {
+        sheets.check = which;
+        sheets.show(checkSheet);
+    }
+
+    title: card.found ? card.name : qsTr("Testers")
+    subtitle: card.kindName
+
+    TesterCardForm {
+        id: card
+
+        app: page.app
+        testerId: page.testerId
+        onRemoved: page.back()
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        ErrorCard {
+            width: parent.width
+            visible: !card.found
+            heading: qsTr("This tester is gone")
+            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+        }
+
+        Column {
+            width: parent.width
+            visible: card.found
+            spacing: Theme.space
+
+            LText {
+                width: parent.width
+                role: "heading"
+                text: qsTr("Self-checks")
+            }
+
+            LText {
+                width: parent.width
+                text: qsTr("Before you blame the engine.")
+            }
+
+            Repeater {
+                model: card.checks
+
+                ListRow {
+                    required property var modelData
+
+                    objectName: "check_" + modelData.kind
+                    width: parent.width
+                    targetKind: "primary"
+                    text: modelData.title
+                    detail: modelData.last
+                    mark: modelData.state
+                    onClicked: page.check(modelData)
+                }
+            }
+        }
+
+        FormList {
+            width: parent.width
+            form: card
+            opened: [0, 1]
+        }
+
+        SideButton {
+            objectName: "deleteTester"
+            width: parent.width
+            visible: card.found
+            text: qsTr("Delete this tester")
+            onClicked: card.remove()
+        }
+    }
+
+    SheetLoader {
+        id: sheets
+
+        property var check
+    }
+
+    Component {
+        id: checkSheet
+
+        TesterCheckSheet {
+            card: card
+            check: sheets.check
+        }
+    }
+
+    actions: BigButton {
+        objectName: "checkNext"
+        visible: card.found
+        text: page.due ? qsTr("Check: %1").arg(page.due.title) : ""
+        onClicked: page.check(page.due)
+    }
+}

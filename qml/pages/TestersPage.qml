@@ -1,0 +1,78 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The gauges and testers of the shop.
+AppPage {
+    id: page
+
+    required property AppContext app
+
+    signal go(name: string, args: var)
+
+    title: qsTr("Testers")
+
+    TesterListModel {
+        id: testers
+
+        app: page.app
+        onAdded: testerId => page.go("TesterCard", {
+                testerId: testerId
+            })
+    }
+
+    ListView {
+        anchors.fill: parent
+        objectName: "testers"
+        clip: true
+        spacing: Theme.space
+        boundsBehavior: Flickable.StopAtBounds
+        model: testers
+
+        delegate: ListRow {
+            required property string testerId
+            required property string name
+            required property string checkState
+            required detail
+
+            objectName: "tester_" + testerId
+            width: ListView.view.width
+            targetKind: "primary"
+            text: name
+            mark: checkState
+            onClicked: page.go("TesterCard", {
+                testerId: testerId
+            })
+        }
+    }
+
+    EmptyState {
+        visible: testers.count === 0
+        width: parent.width
+        y: Math.max(0, (parent.height - height) / 3)
+        heading: qsTr("No tester yet")
+        text: qsTr("A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.")
+    }
+
+    SheetLoader {
+        id: sheets
+    }
+
+    Component {
+        id: newTester
+
+        NewTesterSheet {
+            testers: testers
+        }
+    }
+
+    actions: BigButton {
+        objectName: "addTester"
+        text: qsTr("Add a tester")
+        onClicked: sheets.show(newTester)
+    }
+}

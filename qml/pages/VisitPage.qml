@@ -1,0 +1,58 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The visit itself: complaint, conditions, how it is cranked, testers used.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+
+    signal go(name: string, args: var)
+
+    title: qsTr("Visit and conditions")
+    subtitle: [visit.engineName, visit.visitLine].filter(part => part !== "").join(" · ")
+
+    VisitForm {
+        id: visit
+
+        app: page.app
+        sessionId: page.sessionId
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        ErrorCard {
+            width: parent.width
+            visible: !visit.found
+            heading: qsTr("This session is gone")
+            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+        }
+
+        FormList {
+            width: parent.width
+            form: visit
+            allOpened: true
+        }
+
+        SideButton {
+            objectName: "testers"
+            width: parent.width
+            text: qsTr("Testers")
+            onClicked: page.go("Testers", {})
+        }
+    }
+
+    actions: BigButton {
+        objectName: "done"
+        text: qsTr("Done")
+        onClicked: page.back()
+    }
+}
