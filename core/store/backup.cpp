@@ -9,6 +9,8 @@
 #include <cerrno>
 #include <optional>
 
+#include "core/base/atomic_file.h"
+
 namespace lapwing::store {
 namespace {
 
@@ -128,10 +130,7 @@ Result<bool> BackupJob::step(int pages) {
 Status BackupJob::finish() {
     backup_.reset();
     copy_.reset();
-    auto status = sync_file(part());
-    if (status) status = rename_file(part(), file_);
-    if (status) status = sync_folder(file_.parent_path());
-    return status;
+    return put_in_place(part(), file_);
 }
 
 std::string daily_backup_name(Timestamp at) {
@@ -189,15 +188,11 @@ Status restore(const Places& places, const Backup& backup) {
     std::error_code error;
     fs::copy_file(backup.file, part, fs::copy_options::overwrite_existing, error);
     if (error) {
-        const int system = error.value();
+        const auto reason = file_error(error.value(), part);
         fs::remove(part, error);
-        return tl::unexpected(
-            sqlite_error(SQLITE_IOERR, system, std::generic_category().message(system), places.library()));
+        return reason;
     }
-    auto status = sync_file(part);
-    if (status) status = rename_file(part, places.library());
-    if (status) status = sync_folder(places.folder);
-    return status;
+    return put_in_place(part, places.library());
 }
 
 Status quick_check(Connection& connection) {

@@ -127,7 +127,10 @@ TEST_F(Damage, TakesTheJournalFilesAlong) {
     scribble(file(), 0, 100);
     std::ofstream(folder.path() / "library.sqlite-wal") << "torn journal";
     expect_restored(open_or_restore(folder.path(), clock));
-    EXPECT_EQ(set_aside_files(folder.path()).size(), 2U);
+    const auto aside = folder.path() / "library.damaged-20260314T083000Z.sqlite";
+    EXPECT_TRUE(fs::exists(aside));
+    std::ifstream journal(aside.string() + "-wal", std::ios::binary);
+    EXPECT_EQ(std::string(std::istreambuf_iterator<char>(journal), {}), "torn journal");
 }
 
 TEST_F(Damage, OfANewestBackupFallsBackToTheOneBefore) {

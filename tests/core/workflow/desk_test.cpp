@@ -102,10 +102,11 @@ TEST_F(DeskOpen, CommitsWhatIsQueuedBeforeItCloses) {
 
 TEST_F(DeskOpen, LetsADoneAskForMoreEvenWhileClosing) {
     std::atomic<bool> second = false;
+    auto& closing = *desk;
     desk->run(Command{"test.add", {}, {Put{engine}}}, [&](const Result<Step>&) {
-        desk->flush();  // must not wait for itself
-        desk->run(Command{"test.add", {}, {Put{session}}},
-                  [&](const Result<Step>& step) { second = step.has_value(); });
+        closing.flush();  // must not wait for itself
+        closing.run(Command{"test.add", {}, {Put{session}}},
+                    [&](const Result<Step>& step) { second = step.has_value(); });
     });
     reopen();
     EXPECT_TRUE(second);

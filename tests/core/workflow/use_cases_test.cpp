@@ -175,7 +175,9 @@ TEST_F(UseCases, MarkOilOnTheRingsForEveryLaterReadingOfThatCylinder) {
     EXPECT_EQ(keep(TestKind::leak_down, 1).oiled, Oiled::before);
     EXPECT_EQ(keep(TestKind::dry, 2).oiled, Oiled::no);
     // A wet reading that was redone has still put oil in.
-    ASSERT_TRUE(run(redo_reading(wet.id, sample::reading(session.id, TestKind::wet))));
+    auto wet_again = sample::reading(session.id, TestKind::wet);
+    wet_again.taken_at = {};
+    ASSERT_TRUE(run(redo_reading(wet.id, wet_again)));
     EXPECT_EQ(keep(TestKind::dry, 1).oiled, Oiled::before);
     // One typed in later, but taken before the oil went in.
     auto earlier = sample::reading(session.id, TestKind::dry, 1, "9.9");
