@@ -58,6 +58,8 @@ LinuxAppearance::LinuxAppearance(QDBusConnection bus) : bus_(std::move(bus)) {
     });
 #endif
     if (!serviceOffered(bus_, portal)) return;
+    // A slot is found only when the types of its arguments are known by name.
+    qRegisterMetaType<QDBusVariant>();
     bus_.connect(portal, portalPath, settings, QStringLiteral("SettingChanged"), this,
                  SLOT(settingChanged(QString, QString, QDBusVariant)));
     ask(look, colourScheme);

@@ -75,10 +75,16 @@ void QuickFileDialog::show(QVariantMap properties, const QUrl& proposed, FilePic
         return picked(fail("picker.no_dialog", "No file dialog could be opened: {}",
                            component.errorString().trimmed().toStdString()));
     dialog->setParent(&engine_);
-    new Bridge(dialog, std::move(picked));
     // Only now: a file can be proposed only to a dialog that already knows its folder.
     if (!proposed.isEmpty()) dialog->setProperty("selectedFile", proposed);
     QMetaObject::invokeMethod(dialog, "open");
+    if (!dialog->property("visible").toBool()) {
+        delete dialog;
+        return picked(fail("picker.no_dialog",
+                           "No file dialog could be opened. Is Qt's folder list module "
+                           "(Qt.labs.folderlistmodel) installed?"));
+    }
+    new Bridge(dialog, std::move(picked));
 }
 
 }  // namespace lapwing::platform
