@@ -37,7 +37,7 @@ Result<HealthyReading> healthy_reading(const CrankingCase& engine, double site_p
     if (!middle) return tl::unexpected(middle.error());
     const auto low = scaled_reading(closing_doubt_rad);
     if (!low) return tl::unexpected(low.error());
-    // No valve closes before bottom dead centre's piston turns: the band ends there.
+    // Nothing is compressed before bottom dead centre: the band ends there.
     const auto high = scaled_reading(-std::min(closing_doubt_rad, engine.closing_after_bdc_rad));
     if (!high) return tl::unexpected(high.error());
     return HealthyReading{*middle, *low, *high};

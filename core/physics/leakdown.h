@@ -29,8 +29,8 @@ struct TesterPneumatics {
 enum class LeakState {
     none,  ///< held equals set: less than the gauge can show. All areas and flows are 0.
     measured,
-    wide_open,  ///< held is 0: more than the tester can feed. Areas are infinite; the flow is what the
-                ///< restrictor passes, a lower bound of nothing but what this tester can deliver.
+    wide_open,  ///< held is 0: more than the tester can feed. Areas are infinite; the flow is all the
+                ///< restrictor passes.
 };
 
 struct Leakdown {

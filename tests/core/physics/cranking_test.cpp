@@ -325,7 +325,14 @@ RC_GTEST_PROP(Cranking, AnyPossibleCaseGivesAReading, ()) {
         RC_ASSERT(std::isfinite(reading->puffs_gauge_pa[i]));
         RC_ASSERT(reading->puffs_gauge_pa[i] >= (i == 0 ? 0.0 : reading->puffs_gauge_pa[i - 1]));
     }
-    RC_ASSERT(reading->last_gauge_pa <= reading->limit_gauge_pa * 1.002 + 100.0);
+    RC_ASSERT(reading->last_gauge_pa <= reading->limit_gauge_pa * 1.001 + 100.0);
+    // In the corners of the range the usual tolerance still keeps 0.2 % (or 200 Pa of a low reading).
+    const auto fine = crank(of, {1e-8, 0.1});
+    RC_ASSERT(fine.has_value());
+    for (std::size_t i = 0; i < 8; ++i) {
+        RC_ASSERT(std::abs(reading->puffs_gauge_pa[i] - fine->puffs_gauge_pa[i]) <=
+                  std::max(2e-3 * fine->puffs_gauge_pa[i], 200.0));
+    }
     RC_ASSERT(std::isfinite(reading->polytropic_exponent));
     RC_ASSERT(reading->peak_first_pa >= of.fill * of.ambient_pa * 0.999);
 }
