@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/format/formatter.h"
+
+#include <QCoreApplication>
+#include <QDateTime>
+
+#include "qml/format/tables.h"
+
+namespace lapwing::format {
+namespace {
+
+QString text_of(std::string_view text) {
+    return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
+}
+
+/// Puts "%1" to "%9" in at one go, so that a percent sign in a person's own text stays what it is.
+QString filled(const QString& pattern, const QStringList& args) {
+    QString out;
+    for (qsizetype i = 0; i < pattern.size(); ++i) {
+        const bool place = pattern[i] == u'%' && i + 1 < pattern.size() && pattern[i + 1].isDigit();
+        const int number = place ? pattern[i + 1].digitValue() : 0;
+        if (place && number >= 1 && number <= args.size()) {
+            out += args[number - 1];
+            ++i;
+        } else {
+            out += pattern[i];
+        }
+    }
+    return out.trimmed();
+}
+
+QDateTime where_noted(Timestamp at) {
+    return QDateTime::fromMSecsSinceEpoch(at.unix_ms, Qt::OffsetFromUTC, at.offset_min * 60);
+}
+
+}  // namespace
+
+QString translated(const char* english) {
+    return QCoreApplication::translate("Findings", english);
+}
+
+Formatter::Formatter(Choice choice, QLocale locale) : choice_(choice), locale_(std::move(locale)) {
+    locale_.setNumberOptions(QLocale::OmitGroupSeparator | QLocale::RejectGroupSeparator);
+}
+
+bool Formatter::knowsMessage(const std::string& code) {
+    return sentenceOf(code) != nullptr;
+}
+
+bool Formatter::knowsWord(const std::string& code) {
+    return wordOf(code) != nullptr || titleOf(code) != nullptr;
+}
+
+QString Formatter::text(const findings::Word& word) const {
+    if (const char* english = wordOf(word.code)) return translated(english);
+    if (const char* english = titleOf(word.code)) return translated(english);
+    // A word from a newer core: better its bare name than nothing.
+    return text_of(word.code).section(u':', 1);
+}
+
+QString Formatter::list(const std::vector<int>& cylinders) const {
+    QString out;
+    for (std::size_t i = 0; i < cylinders.size(); ++i) {
+        if (i > 0)
+            out += i + 1 == cylinders.size() ? QCoreApplication::translate("Findings", " and ")
+                                             : QStringLiteral(", ");
+        out += QString::number(cylinders[i]);
+    }
+    return out;
+}
+
+QString Formatter::text(const findings::Arg& arg) const {
+    struct Texts {
+        const Formatter& format;
+        QString operator()(const findings::Figure& figure) const { return format.text(figure); }
+        QString operator()(int number) const { return QString::number(number); }
+        QString operator()(const findings::Word& word) const { return format.text(word); }
+        QString operator()(const findings::CylinderList& list) const {
+            const char* noun = list.size() == 1 ? QT_TRANSLATE_NOOP("Findings", "cylinder %1")
+                                                : QT_TRANSLATE_NOOP("Findings", "cylinders %1");
+            return filled(translated(noun), {format.list(list)});
+        }
+        QString operator()(const std::string& text) const { return format.reference(text); }
+    };
+    return std::visit(Texts{*this}, arg);
+}
+
+QString Formatter::text(const findings::Message& message) const {
+    const char* english = sentenceOf(message.code);
+    if (!english) return {};
+    QStringList args;
+    for (const findings::Arg& arg : message.args)
+        args += text(arg);
+    return filled(translated(english), args);
+}
+
+QStringList Formatter::lines(const findings::Derivation& derivation) const {
+    QStringList out;
+    out += text(derivation.title);
+    if (const char* words = inWordsOf(derivation.title.code)) out += translated(words);
+    if (!derivation.symbols.empty()) out += text_of(derivation.symbols);
+    for (const findings::Input& input : derivation.inputs) {
+        const QString symbol =
+            input.symbol.empty() ? QString() : text_of(input.symbol) + QStringLiteral(" = ");
+        out += text(input.name) + QStringLiteral(": ") + symbol + text(input.value);
+    }
+    if (const QString source = text(derivation.source); !source.isEmpty()) out += source;
+    for (const findings::Message& note : derivation.notes)
+        out += text(note);
+    return out;
+}
+
+QString Formatter::text(const findings::Derivation& derivation) const {
+    return lines(derivation).join(u'\n');
+}
+
+QString Formatter::text(const Error& error) const {
+    const QString pattern = QCoreApplication::translate("Errors", error.code.c_str());
+    if (pattern == text_of(error.code)) return text_of(error.english);
+    QStringList args;
+    for (const std::string& arg : error.args)
+        args += text_of(arg);
+    return filled(pattern, args);
+}
+
+QString Formatter::typedText(const std::string& digits, std::string_view unit) const {
+    QString out = text_of(digits);
+    out.replace(u'.', locale_.decimalPoint());
+    return unit.empty() ? out : out + u' ' + text_of(unit);
+}
+
+QString Formatter::shortDate(Timestamp at) const {
+    return locale_.toString(where_noted(at).date(), QLocale::ShortFormat);
+}
+
+QString Formatter::shortDateTime(Timestamp at) const {
+    const QDateTime noted = where_noted(at);
+    return locale_.toString(noted.date(), QLocale::ShortFormat) + u' ' +
+           locale_.toString(noted.time(), QLocale::ShortFormat);
+}
+
+QString Formatter::reference(const std::string& english) const {
+    return english.empty() ? QString() : QCoreApplication::translate("Reference", english.c_str());
+}
+
+}  // namespace lapwing::format

@@ -1,0 +1,263 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QtGlobal>
+#include <unordered_map>
+
+#include "qml/format/tables.h"
+
+namespace lapwing::format {
+namespace {
+
+#define SAY(code, english) \
+    { code, QT_TRANSLATE_NOOP("Findings", english) }
+
+const std::unordered_map<std::string_view, const char*> sentences = {
+    SAY("cylinder.not_measured", "Cylinder %1: not measured."),
+    SAY("cylinder.seals_well", "Cylinder %1 seals well."),
+    SAY("cylinder.reads_in_range", "Cylinder %1 reads %2: in range."),
+    SAY("cylinder.reads_no_limit", "Cylinder %1 reads %2. There is no factory limit to hold it against."),
+    SAY("cylinder.reads_borderline", "Cylinder %1 reads %2: borderline."),
+    SAY("cylinder.reads_low", "Cylinder %1 reads %2: too low. A leak-down test shows where it leaks."),
+    SAY("cylinder.low_points_at", "Cylinder %1 reads %2: too low, and the signs point at %3."),
+    SAY("cylinder.low_adjust_first",
+        "Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again."),
+    SAY("cylinder.wear", "Cylinder %1 loses %2: wear, not yet a fault."),
+    SAY("cylinder.leaks_unheard", "Cylinder %1 leaks %2. Listen where the air comes out."),
+    SAY("cylinder.leaks_at", "Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell."),
+    SAY("cylinder.leaks_clearance_first",
+        "Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve "
+        "without clearance looks burnt."),
+    SAY("cylinder.leaks_adjust_first",
+        "Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again."),
+    SAY("cylinder.ask_tdc",
+        "Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any "
+        "verdict."),
+    SAY("cylinder.ask_decompressor",
+        "Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test."),
+    SAY("cylinder.seals_but_reads_low",
+        "Cylinder %1 seals well (leakage %3) yet reads only %2. Look at valve timing, throttle, starter "
+        "speed "
+        "and hose."),
+    SAY("cylinder.leaks_but_reads_well",
+        "Cylinder %1 reads %2, in range, yet leaks %3. Test again and listen where the air comes out."),
+    SAY("cylinder.joint_with",
+        "Cylinder %1 and its neighbour %2 are both low: look at the joint between them."),
+    SAY("cylinder.wet_only", "Cylinder %1 has a wet test only: nothing to compare it with."),
+
+    SAY("engine.not_measured", "Nothing measured yet."),
+    SAY("engine.seals_well", "Every cylinder seals well."),
+    SAY("engine.in_range", "Every cylinder is in range."),
+    SAY("engine.no_limit",
+        "Measured, but there is nothing to judge the readings by. Put the factory limits on the engine "
+        "card."),
+    SAY("engine.fault", "Fault at %1."),
+    SAY("engine.borderline", "Borderline: %1. No fault."),
+    SAY("engine.not_all_measured", "%1 of %2 cylinders measured, no fault so far."),
+    SAY("engine.questions_first", "A question about %1 comes before any verdict."),
+    SAY("engine.low_but_seals",
+        "Every cylinder seals well yet reads low: look at valve timing, throttle, starter speed and hose."),
+    SAY("engine.joint", "Cylinders %1 and %2 are both low: look at the joint between them."),
+    SAY("engine.low_everywhere",
+        "Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and "
+        "hose, "
+        "valve timing."),
+    SAY("engine.crankcase", "The crankcase does not hold its pressure."),
+
+    SAY("limits.none", "The engine card has no factory limits."),
+    SAY("limits.scaled_pressure", "Factory limits are scaled to the shop's air pressure, %1."),
+    SAY("limits.scaled_altitude", "Factory limits are scaled to the shop's altitude, %1 (air pressure %2)."),
+    SAY("limits.altitude_unknown",
+        "The shop's altitude is not known: factory limits are taken as they stand, for sea level."),
+    SAY("limits.site_refused",
+        "The altitude or air pressure noted can't be right: factory limits are taken as they stand, for sea "
+        "level."),
+
+    SAY("why.in_range", "%1 is within the normal range, which begins at %2."),
+    SAY("why.above_lowest", "%1 is above the lowest limit of %2."),
+    SAY("why.below_low", "%1 is below the normal range, which begins at %2."),
+    SAY("why.below_lowest", "%1 is below the lowest limit of %2."),
+    SAY("why.close_to_lowest",
+        "%1 is so close to the lowest limit of %2 that the gauge can't tell them apart."),
+    SAY("why.above_high", "%1 is above the normal range, which ends at %2."),
+    SAY("why.below_typical",
+        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
+    SAY("why.within_typical",
+        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that."),
+    SAY("why.leak_band",
+        "On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
+    SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
+    SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
+
+    SAY("spread.ratio_holds", "The lowest cylinder has %1 of the highest; at least %2 is asked (%3)."),
+    SAY("spread.ratio_fails", "Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4)."),
+    SAY("spread.ratio_under", "Below %2: %1 (%3)."),
+    SAY("spread.average_holds", "No cylinder lies %1 below the average of %2 (%3)."),
+    SAY("spread.average_fails", "%2 or more below the average of %3: %1 (%4)."),
+    SAY("spread.difference_holds", "The cylinders differ by %1; the engine's own limit is %2."),
+    SAY("spread.difference_fails",
+        "Too far below the highest: %1. The difference is %2; the engine's own limit is %3."),
+    SAY("spread.difference_close",
+        "Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the "
+        "gauge "
+        "can't tell them apart."),
+    SAY("spread.own_ratio_holds", "The lowest cylinder has %1 of the highest; the maker asks at least %2."),
+    SAY("spread.own_ratio_fails",
+        "Too far below the highest: %1. The lowest has %2; the maker asks at least %3."),
+    SAY("spread.within_gauge",
+        "The cylinders differ by %1: less than the gauge's own uncertainty of %2. As far as this gauge can "
+        "tell "
+        "they are alike."),
+
+    SAY("thumb.wet_rings", "Oil raised the reading by %1, %2 or more: rings."),
+    SAY("thumb.wet_no_rise",
+        "Oil raised the reading by %1, less than %2: valves, a broken ring or the head gasket."),
+    SAY("thumb.wet_no_rise_two_stroke",
+        "Oil raised the reading by %1, less than %2: a broken ring or the head gasket."),
+    SAY("thumb.wet_within_gauge", "The gauge can't tell this rise from %1 with certainty."),
+    SAY("thumb.loudest_exit", "Loudest exit: %1 (%2). That means %3."),
+    SAY("thumb.loudest_exit_no_path", "Loudest exit: %1 (%2). In this engine it names no single path."),
+    SAY("thumb.exits_tie", "%1 and %2 are equally loud: no single path stands out."),
+    SAY("thumb.nothing_heard",
+        "Air is lost, yet nothing was heard at any exit. Try hose, hand and soapy water."),
+    SAY("thumb.gasket_or_crack", "A gasket sign may also be a crack in head or block."),
+    SAY("thumb.first_puff_rings", "First puff low (%1 of what it should reach), then it builds up: rings."),
+    SAY("thumb.first_puff_valves",
+        "First puff low (%1 of what it should reach) and it does not build up: valves."),
+    SAY("thumb.first_puff_low_two_stroke",
+        "First puff low (%1 of what it should reach): rings or head gasket."),
+    SAY("thumb.joint", "Cylinders %1 and %2 are neighbours and both low: the joint between them."),
+
+    SAY("contra.rules_disagree", "Two rules of thumb disagree: one says %1, the other %2."),
+    SAY("contra.low_but_seals",
+        "It reads low (%1) yet seals well (leakage %2): look at valve timing, throttle, starter speed and "
+        "hose."),
+    SAY("contra.leaks_but_reads_well",
+        "It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking "
+        "adapter."),
+
+    SAY("question.tdc",
+        "Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and "
+        "intake, "
+        "both valves open? Turn the crank one full turn and test again."),
+    SAY("question.clearance",
+        "The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is."),
+    SAY("question.decompressor",
+        "The decompressor of cylinder %1 was at work: a low reading is no proof of a leak. Do a leak-down "
+        "test."),
+    SAY("question.decompressor_unknown",
+        "Has this engine a decompressor? With one at work, cylinders read %2 to %3, as cylinder %1 does. A "
+        "leak-down test settles it."),
+    SAY("question.oil_before_leak_down",
+        "Oil went into cylinder %1 before its leak-down test: oiled rings leak less than they will."),
+    SAY("question.wet_on_diesel",
+        "Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it."),
+    SAY("question.wet_without_dry", "Cylinder %1 has a wet test but no dry one: the rise is not known."),
+    SAY("question.above_high",
+        "Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or "
+        "limits?"),
+    SAY("question.companion",
+        "Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint "
+        "only if "
+        "its valves are shut: turn %2 away from overlap or look at its rockers."),
+    SAY("clearance.none", "Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first."),
+    SAY("clearance.too_small", "Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first."),
+    SAY("clearance.too_large",
+        "Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats."),
+    SAY("clearance.adjusted",
+        "Cylinder %1, %2 %3: was too small and is put right. Readings from before don't count for this "
+        "valve."),
+
+    SAY("weak.step", "Not done: %1. %2"),
+    SAY("weak.steps_open", "Steps of Prepare that were not marked either way: %1."),
+    SAY("weak.throttle_closed", "The throttle was closed: every cylinder reads low."),
+    SAY("weak.battery", "The battery showed %1: a slow starter makes every cylinder read low."),
+    SAY("weak.drift",
+        "Cylinder %1 read %2 different when it was measured again at the end: the battery was tiring, or the "
+        "engine warmed up."),
+    SAY("weak.heat_unknown", "Cold or warm is not noted: a cold engine reads about 10 % lower."),
+    SAY("weak.tester_unknown", "Which gauge was used for the %1 is not noted: its uncertainty is assumed."),
+    SAY("weak.self_check_missing", "%1: the self-check \"%2\" was never done."),
+    SAY("weak.self_check_failed",
+        "%1: the self-check \"%2\" failed. Put the tester right before blaming the engine."),
+    SAY("weak.class_unknown", "%1: the gauge's class is not known; %2 of its full scale is assumed."),
+    SAY("weak.one_gauge", "%1 has one gauge: the regulator may sag under flow without being seen."),
+    SAY("weak.restrictor_unknown", "%1: the restrictor is not known; %2 is assumed."),
+
+    SAY("crankcase.holds", "The crankcase holds: %1 after %3, at least %2 is asked."),
+    SAY("crankcase.holds_no_time",
+        "The crankcase ended at %1, at least %2 is asked; how long it was held is not noted."),
+    SAY("crankcase.loses",
+        "The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve."),
+    SAY("crankcase.close", "The crankcase ended at %1, so close to %2 that the gauge can't tell them apart."),
+    SAY("crankcase.too_short", "The crankcase was held for %1 only; the maker asks for %2."),
+    SAY("crankcase.no_limit", "The crankcase went from %1 to %2; the card has no limit for it."),
+
+    SAY("next.dry_all", "Start with the dry test: it is quick and shows which cylinder to look at."),
+    SAY("next.dry", "Cylinder %1 has no dry reading yet: the others can't be compared with it."),
+    SAY("next.leak_down_low",
+        "Cylinder %1 is not in range: a leak-down test shows how much it leaks and where."),
+    SAY("next.leak_down_decompressor", "Leak-down test of cylinder %1: it does not mind the decompressor."),
+    SAY("next.leak_down_all",
+        "Leak-down test of every cylinder: if they seal well, the cause lies elsewhere."),
+    SAY("next.listen", "Listen at cylinder %1's exits with the air on: where it comes out names the leak."),
+    SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
+    SAY("next.clearances",
+        "Check the valve clearances of cylinder %1: a valve without clearance looks burnt."),
+    SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
+    SAY("next.retest_adjusted", "The clearance of cylinder %1 was put right: test it again."),
+    SAY("next.turn_once",
+        "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
+    SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
+    SAY("next.tester_check", "Check \"%1\" first: %2."),
+    SAY("next.plan", "No test outstanding: make a plan."),
+    SAY("next.nothing", "Nothing outstanding."),
+
+    SAY("pad.negative", "Below zero? Look at the needle at rest."),
+    SAY("pad.over_scale", "%1 is over the gauge's scale of %2. Is the decimal point right?"),
+    SAY("pad.held_over_set", "Held %1 is over the set %2. Were the two swapped?"),
+    SAY("pad.no_set", "Type the set pressure too: leakage needs both."),
+    SAY("pad.set_differs", "Set %1; this tester is usually set to %2. Is that meant?"),
+    SAY("pad.first_over_final", "First puff %1 is over the final reading %2. Were the two swapped?"),
+    SAY("pad.slip_high", "%1 is far above what to expect here (about %2). Is the decimal point right?"),
+    SAY("pad.slip_low", "%1 is far below what to expect here (about %2). Is the decimal point right?"),
+    SAY("pad.very_low_held",
+        "Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full "
+        "turn."),
+    SAY("pad.within_gauge", "A fall of %1 is within the gauge's own error."),
+    SAY("pad.diesel_wet", "No oil into a diesel: it can lock the engine and bend a rod."),
+
+    SAY("source.typed", "From the readings."),
+    SAY("source.published", "Published: %1."),
+    SAY("source.common_practice", "Common practice of the trade, no published source."),
+    SAY("source.assumption", "A working assumption of this app. %1"),
+    SAY("source.physics", "Physics: %1."),
+    SAY("source.card", "Engine card (%1) %2"),
+
+    SAY("note.mean", "Mean of %1 readings; all of them count."),
+    SAY("note.class_unknown", "The gauge's class is not known: %1 of its full scale is assumed."),
+    SAY("note.tester_unknown", "Which gauge it was is not noted: its error is assumed."),
+    SAY("note.restrictor_unknown", "The tester's restrictor is not known: %1 is assumed."),
+    SAY("note.cd_assumed",
+        "The restrictor's discharge coefficient is taken from the working assumptions unless the tester has "
+        "its own."),
+    SAY("note.droop", "One gauge: the regulator may sag by up to %1 of the set pressure under flow."),
+    SAY("note.hot", "On a hot engine the leak comes out about 11 % too small."),
+    SAY("note.law_range",
+        "Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a "
+        "gasket."),
+    SAY("note.altitude_unknown", "The shop's altitude is not known: not scaled."),
+    SAY("note.wide_open", "Nothing was held: the leak is larger than this tester can tell."),
+    SAY("note.none_lost", "Nothing was lost that this gauge could show."),
+};
+
+#undef SAY
+
+}  // namespace
+
+const char* sentenceOf(std::string_view code) {
+    const auto at = sentences.find(code);
+    return at == sentences.end() ? nullptr : at->second;
+}
+
+}  // namespace lapwing::format

@@ -1,0 +1,20 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+#include <string_view>
+
+/// English source texts by code; lupdate finds them in the context "Findings". Internal to this room.
+namespace lapwing::format {
+
+/// Null for a code that has no text.
+const char* sentenceOf(std::string_view code);
+const char* wordOf(std::string_view code);
+const char* titleOf(std::string_view code);    ///< name of a derived number
+const char* inWordsOf(std::string_view code);  ///< its formula in words; may be empty
+
+QString translated(const char* english);
+
+}  // namespace lapwing::format

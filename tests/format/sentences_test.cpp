@@ -1,0 +1,176 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gtest/gtest.h>
+
+#include <QRegularExpression>
+#include <filesystem>
+#include <fstream>
+#include <regex>
+#include <set>
+#include <sstream>
+
+#include "core/findings/codes.h"
+#include "qml/format/formatter.h"
+
+namespace lapwing::format {
+namespace {
+
+using namespace findings;
+
+Arg sample(char kind) {
+    const auto figure = [](Dimension dimension, double si) { return Figure{dimension, si, {}, {}, {}}; };
+    switch (kind) {
+        case 'c':
+        case 'n':
+            return 3;
+        case 'l':
+            return CylinderList{1, 2};
+        case 'p':
+            return figure(Dimension::gauge_pressure, 9e5);
+        case 'd':
+            return figure(Dimension::pressure_difference, 1e5);
+        case 'P':
+            return figure(Dimension::station_pressure, 98e3);
+        case 'A':
+            return figure(Dimension::altitude, 240);
+        case 's':
+            return figure(Dimension::share, 0.36);
+        case 'v':
+            return figure(Dimension::voltage, 11.2);
+        case 'L':
+            return figure(Dimension::length, 1e-3);
+        case 'T':
+            return figure(Dimension::time, 360);
+        case 'w':
+            return word_of(Exit::exhaust);
+        default:
+            return std::string("Mill Lane gauge");
+    }
+}
+
+TEST(Sentences, EveryCodeHasATextThatUsesWhatItIsGiven) {
+    const Formatter format;
+    for (const auto& [code, args] : codes::all) {
+        ASSERT_TRUE(Formatter::knowsMessage(std::string(code))) << code;
+        Message message{std::string(code), {}};
+        for (const char kind : args)
+            message.args.push_back(sample(kind));
+        const QString text = format.text(message);
+        EXPECT_FALSE(text.isEmpty()) << code;
+        // A place that nothing filled, or a bare code, must not reach a person.
+        EXPECT_FALSE(text.contains(QRegularExpression("%\\d"))) << text.toStdString();
+        EXPECT_FALSE(text.contains(QRegularExpression("\\b[a-z_]+[.:][a-z_]+\\b"))) << text.toStdString();
+        if (!args.empty()) {
+            const Message without{std::string(code), {}};
+            EXPECT_TRUE(format.text(without).contains(u'%')) << code << " ignores its arguments";
+        }
+    }
+}
+
+TEST(Sentences, CodesAreListedOnce) {
+    std::set<std::string_view> seen;
+    for (const auto& code : codes::all)
+        EXPECT_TRUE(seen.insert(code.code).second) << code.code;
+}
+
+// What the sources of the room say is held against the list, so that a new sentence can't be forgotten.
+TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
+    std::set<std::string, std::less<>> listed;
+    for (const auto& code : codes::all)
+        listed.emplace(code.code);
+    const std::regex message(
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|source|note)\.[a-z_0-9]+)")re");
+    const std::regex word(R"re("((?:from|verdict):[a-z_0-9]+)")re");
+    const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
+    int found = 0;
+    const auto folder = std::filesystem::path(LAPWING_SOURCE_DIR) / "core/findings";
+    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+        // The reader of the reference data names files, not messages.
+        if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json") continue;
+        std::ifstream file(entry.path());
+        std::stringstream content;
+        content << file.rdbuf();
+        const std::string text = content.str();
+        const auto each = [&](const std::regex& pattern, auto check) {
+            for (std::sregex_iterator at(text.begin(), text.end(), pattern), end; at != end; ++at)
+                check((*at)[1].str());
+        };
+        each(message, [&](const std::string& code) {
+            ++found;
+            EXPECT_TRUE(listed.contains(code)) << code << " in " << entry.path();
+        });
+        each(word, [&](const std::string& code) {
+            EXPECT_TRUE(Formatter::knowsWord(code)) << code << " in " << entry.path();
+        });
+        each(input, [&](const std::string& name) {
+            EXPECT_TRUE(Formatter::knowsWord("input:" + name)) << name << " in " << entry.path();
+        });
+    }
+    EXPECT_GT(found, 100);
+}
+
+template <class... Enums>
+void every_word_has_a_name() {
+    const auto check = [](auto example) {
+        using Enum = decltype(example);
+        for (std::size_t i = 0; i < Words<Enum>::list.size(); ++i)
+            EXPECT_TRUE(Formatter::knowsWord(word_of(static_cast<Enum>(i)).code))
+                << word_of(static_cast<Enum>(i)).code;
+    };
+    (check(Enums{}), ...);
+}
+
+TEST(Words, EveryWordOfTheModelHasATradeWord) {
+    every_word_has_a_name<StrokeCycle, Fuel, Arrangement, Cooling, Adjuster, Decompressor, ValveTiming,
+                          Origin, TimingAt, TiedTo, AttachmentKind, PhotoOf, NoteKind, PlanOption, TestKind,
+                          Tag, Oiled, ReadingFrom, Exit, Loudness, ListenedBy, ValveSide, Symptom,
+                          PrepareStep, StepState, EngineHeat, Throttle, Induction, CrankedBy, CrankHeldBy,
+                          OwnerAnswer, TesterKind, CheckValveAt, CheckValveCore, AdapterSeal, AccuracyScheme,
+                          TesterCheckKind, CheckResult, Path, BasisKind, State, Action>();
+}
+
+TEST(Sentences, APercentSignInAPersonsTextStays) {
+    const Formatter format;
+    const Message message{"weak.one_gauge", {std::string("50 %1 tester")}};
+    EXPECT_TRUE(format.text(message).startsWith("50 %1 tester has"));
+}
+
+TEST(Sentences, ListsOfCylindersReadAsLists) {
+    const Formatter format;
+    EXPECT_EQ(format.text(Message{"engine.fault", {CylinderList{3}}}), "Fault at cylinder 3.");
+    EXPECT_EQ(format.text(Message{"engine.fault", {CylinderList{2, 3}}}), "Fault at cylinders 2 and 3.");
+    EXPECT_EQ(format.list({1, 2, 4}), "1, 2 and 4");
+}
+
+TEST(Sentences, AnErrorWithoutTranslationIsSaidInEnglish) {
+    const Formatter format;
+    EXPECT_EQ(format.text(Error{"store.newer_version", {"9"}, "Made by a newer version."}),
+              "Made by a newer version.");
+}
+
+TEST(Sentences, ADerivationNamesNumberFormulaInputsAndSource) {
+    Derivation from;
+    from.title = Word{"from:leakage"};
+    from.symbols = "(p₁ − p₂) / p₁";
+    from.inputs = {
+        {Word{"input:set"}, "p₁", Figure{Dimension::gauge_pressure, 80 * 6894.757, {}, "80", "psi"}}};
+    from.source = Message{"source.typed", {}};
+    const Formatter format(Choice{.pressure = units::psi});
+    const QStringList lines = format.lines(from);
+    ASSERT_EQ(lines.size(), 5);
+    EXPECT_EQ(lines[0], "Leakage");
+    EXPECT_EQ(lines[2], QString::fromUtf8("(p₁ − p₂) / p₁"));
+    EXPECT_EQ(lines[3], QString::fromUtf8("set pressure: p₁ = 80 psi"));
+    EXPECT_EQ(lines[4], "From the readings.");
+}
+
+TEST(Dates, AreShownAsNotedWhereTheyWereNoted) {
+    // 2026-03-14 23:30 UTC is already the 15th one hour east of Greenwich: by definition of the offset.
+    const Formatter format(Choice{}, QLocale(QLocale::English, QLocale::UnitedKingdom));
+    const auto at = *parse_rfc3339("2026-03-15T00:30:00.000+01:00");
+    EXPECT_EQ(format.shortDate(at), "15/03/2026");
+}
+
+}  // namespace
+}  // namespace lapwing::format
