@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <atomic>
+#include <chrono>
 #include <future>
 
 #include "core/workflow/desk.h"
@@ -10,11 +12,21 @@
 
 namespace lapwing::workflow {
 
+/// A clock that a test moves while the writer thread looks at it.
+class MovedClock final : public Clock {
+public:
+    [[nodiscard]] Timestamp now() const override { return {unix_ms_, sample::clock().now().offset_min}; }
+    void move_by(std::chrono::milliseconds by) { unix_ms_ += by.count(); }
+
+private:
+    std::atomic<std::int64_t> unix_ms_ = sample::clock().now().unix_ms;
+};
+
 /// A desk in a folder of its own, with waiting forms of its doors.
 class DeskTest : public testing::Test {
 protected:
     sample::Folder folder;
-    FixedClock clock{sample::clock().now()};
+    MovedClock clock;
     std::unique_ptr<Desk> desk = open();
 
     std::unique_ptr<Desk> open() {
