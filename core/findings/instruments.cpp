@@ -45,7 +45,7 @@ Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step
         out.notes.push_back(say("note.class_unknown", figure(Dimension::share, assumed)));
     }
     const double half_division = dial->division ? 0.5 * dial->division->si() : 0.0;
-    out.gauge.readable_step_pa = std::clamp(typed_step_pa, half_division, out.gauge.span_pa);
+    out.gauge.readable_step_pa = std::min(std::max(typed_step_pa, half_division), out.gauge.span_pa);
     if (dial->zero_at_rest)
         out.gauge.zero_limit_pa = std::min(std::abs(dial->zero_at_rest->si()), out.gauge.span_pa);
     return out;

@@ -84,6 +84,8 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const
     from.inputs = {input("set", "p₁", set.figure), input("held", "p₂", held.figure)};
     from.source = say("source.typed");
     from.notes = after.notes;
+    if (!(held_pa > 0.0)) from.notes.push_back(say("note.wide_open"));
+    if (!(*leakage > 0.0)) from.notes.push_back(say("note.none_lost"));
     if (!two_gauges) from.notes.push_back(say("note.droop", share(at.reference.assumed("droop"))));
     return out;
 }

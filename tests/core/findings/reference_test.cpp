@@ -1,0 +1,95 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/reference.h"
+
+#include <string>
+
+#include "tests/core/findings/bench.h"
+
+namespace lapwing::findings {
+namespace {
+
+TEST(ReferenceData, BuiltInFilesRead) {
+    const auto reference = built_in_reference();
+    ASSERT_TRUE(reference.has_value()) << reference.error().english;
+    EXPECT_EQ(reference->spread.size(), 4U);
+    EXPECT_EQ(reference->deciding_band().id, "trade");
+}
+
+TEST(ReferenceData, EveryPublishedValueNamesItsSource) {
+    const Reference& reference = Bench::reference();
+    const auto check = [](const auto& list) {
+        for (const auto& entry : list) {
+            EXPECT_EQ(entry.basis.kind == BasisKind::published, !entry.basis.source.empty()) << entry.id;
+            EXPECT_FALSE(entry.basis.comment.empty()) << entry.id;
+        }
+    };
+    check(reference.spread);
+    check(reference.leakage);
+    check(reference.testers);
+    check(reference.assumptions);
+    check(reference.typical_cranking);
+}
+
+TEST(ReferenceData, AssumptionsComeInSi) {
+    const Reference& reference = Bench::reference();
+    EXPECT_DOUBLE_EQ(reference.assumed("restrictor-cd"), 0.85);
+    EXPECT_DOUBLE_EQ(reference.assumed("restrictor-diameter"), 1.016e-3);
+    EXPECT_DOUBLE_EQ(reference.assumed("gauge-class"), 0.025);
+    EXPECT_DOUBLE_EQ(reference.assumed("battery-low"), 11.8);
+    // NIST SP 811: 1 psi = 6.894757 kPa.
+    EXPECT_NEAR(reference.assumed("decompressor-low"), 57 * 6894.757, 0.1);
+}
+
+TEST(ReferenceData, CautionsStandWhereTheDangerIs) {
+    const Reference& reference = Bench::reference();
+    for (const char* place :
+         {"dry", "leak-down", "wet", "exits", "staking", "start", "session", "adapter", "tdc"})
+        EXPECT_FALSE(reference.cautions_at(place).empty()) << place;
+    EXPECT_TRUE(reference.cautions_at("settings").empty());
+}
+
+TEST(ReferenceData, ExitsNamePathsByStrokeCycle) {
+    const Reference& reference = Bench::reference();
+    EXPECT_EQ(reference.path_of(Exit::exhaust, StrokeCycle::four), Path::exhaust);
+    EXPECT_EQ(reference.path_of(Exit::exhaust, StrokeCycle::two), Path::rings);
+    EXPECT_EQ(reference.path_of(Exit::breather, StrokeCycle::four), Path::rings);
+    EXPECT_EQ(reference.path_of(Exit::other, StrokeCycle::four), std::nullopt);
+}
+
+TEST(ReferenceData, MalformedFilesAreRefusedWithTheirPlace) {
+    const ReferenceTexts good = built_in_texts();
+    ReferenceTexts texts = good;
+    texts.wet = "{";
+    EXPECT_EQ(read_reference(texts).error().code, "reference.malformed");
+    EXPECT_NE(read_reference(texts).error().english.find("wet.json"), std::string::npos);
+
+    const auto changed = [](std::string_view text, const std::string& from, const std::string& to) {
+        std::string out(text);
+        const auto at = out.find(from);
+        EXPECT_NE(at, std::string::npos) << from;
+        return out.replace(at, from.size(), to);
+    };
+    for (const auto& [from, to, place] : {
+             std::tuple("\"share\": 0.75", "\"share\": 75", "spread[0]"),
+             std::tuple("\"set\": \"80psi\"", "\"set\": \"80\"", "testers[0]"),
+             std::tuple("\"kind\": \"lowest of highest\"", "\"kind\": \"lowest\"", "spread[0]"),
+             std::tuple("\"version\": 1", "\"version\": 2", "version 2"),
+             std::tuple("\"gives_state\": true", "\"gives_state\": false", "exactly one band"),
+         }) {
+        const std::string limits = changed(good.limits, from, to);
+        texts = good;
+        texts.limits = limits;
+        const auto refused = read_reference(texts);
+        ASSERT_FALSE(refused.has_value()) << from;
+        EXPECT_NE(refused.error().english.find(place), std::string::npos) << refused.error().english;
+    }
+    const std::string assumptions = changed(good.assumptions, "\"id\": \"droop\"", "\"id\": \"drop\"");
+    texts = good;
+    texts.assumptions = assumptions;
+    EXPECT_FALSE(read_reference(texts).has_value()) << "an assumption that the code asks for is missing";
+}
+
+}  // namespace
+}  // namespace lapwing::findings

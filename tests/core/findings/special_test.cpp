@@ -1,0 +1,333 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// The rules that keep a reading from being taken for more than it is. Expected verdicts: the trade's common
+// practice as the rule states it, no source, unless a test names one.
+
+#include "tests/core/findings/bench.h"
+
+namespace lapwing::findings {
+namespace {
+
+TEST(Questions, AirAtIntakeAndExhaustAsksForTheRightTdcBeforeAnyVerdict) {
+    Bench bench(1);
+    bench.leak(1, "80", "6");
+    bench.hear(1, Exit::intake, Loudness::strong);
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(1)->questions, "question.tdc"));
+    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.ask_tdc");
+    EXPECT_EQ(found.cylinder(1)->state, State::none);
+    EXPECT_EQ(found.next.front().action, Action::turn_once);
+    // Only one of the two, or more held: no such question.
+    Bench one(1);
+    one.leak(1, "80", "6");
+    one.hear(1, Exit::exhaust, Loudness::strong);
+    EXPECT_FALSE(says(one.find().cylinder(1)->questions, "question.tdc"));
+    Bench held(1);
+    held.leak(1, "80", "40");
+    held.hear(1, Exit::intake, Loudness::clear);
+    held.hear(1, Exit::exhaust, Loudness::clear);
+    EXPECT_FALSE(says(held.find().cylinder(1)->questions, "question.tdc"));
+}
+
+TEST(Questions, NoVerdictOnAValveBeforeItsClearanceIsRecorded) {
+    // Army TM 1-1500-204-23-1: clearance first, a valve without it is held open.
+    Bench bench(1);
+    bench.wanted_clearances();
+    bench.leak(1, "80", "40");
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    const Findings unknown = bench.find();
+    EXPECT_TRUE(says(unknown.cylinder(1)->questions, "question.clearance"));
+    EXPECT_EQ(unknown.cylinder(1)->headline.code, "cylinder.leaks_clearance_first");
+    EXPECT_TRUE(next_is(unknown, Action::clearances, 1));
+    // The intake's clearance says nothing of the exhaust's.
+    bench.clearance(1, ValveSide::intake, "0.10");
+    EXPECT_TRUE(says(bench.find().cylinder(1)->questions, "question.clearance"));
+    bench.clearance(1, ValveSide::exhaust, "0.15");
+    const Findings known = bench.find();
+    EXPECT_FALSE(says(known.cylinder(1)->questions, "question.clearance"));
+    EXPECT_EQ(known.cylinder(1)->headline.code, "cylinder.leaks_at");
+    EXPECT_EQ(known.cylinder(1)->points_at, Path::exhaust);
+}
+
+TEST(Questions, NoOrTooLittleClearanceAsksToAdjustFirst) {
+    for (const char* found_mm : {"0.00", "0.05"}) {
+        Bench bench(1);
+        bench.wanted_clearances();
+        bench.leak(1, "80", "40");
+        bench.hear(1, Exit::exhaust, Loudness::strong);
+        bench.clearance(1, ValveSide::exhaust, found_mm);
+        const Findings found = bench.find();
+        EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.leaks_adjust_first") << found_mm;
+        EXPECT_EQ(found.cylinder(1)->clearances.state, State::fault);
+        EXPECT_TRUE(next_is(found, Action::adjust, 1));
+        // Put right: the old reading does not count for it, so test again; then the verdict may come.
+        bench.visit().clearances.front().left = Bench::mm("0.15");
+        EXPECT_EQ(bench.find().next.front().reason.code, "next.retest_adjusted");
+        bench.leak(1, "80", "76").tag = Tag::after_adjustment;
+        EXPECT_EQ(bench.find().cylinder(1)->headline.code, "cylinder.seals_well");
+    }
+}
+
+TEST(Questions, HydraulicAdjustersHaveNoClearanceToRecord) {
+    Bench bench(1);
+    bench.engine().valves.adjuster = Adjuster::hydraulic;
+    bench.leak(1, "80", "40");
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    EXPECT_EQ(bench.find().cylinder(1)->headline.code, "cylinder.leaks_at");
+}
+
+TEST(Questions, OilBeforeLeakDownIsSaid) {
+    Bench bench(1);
+    bench.dry(1, "150");
+    bench.wet(1, "160");
+    bench.leak(1, "80", "70");
+    EXPECT_TRUE(says(bench.find().cylinder(1)->questions, "question.oil_before_leak_down"));
+    Bench right(1);
+    right.dry(1, "150");
+    right.leak(1, "80", "70");
+    right.wet(1, "160");
+    EXPECT_FALSE(says(right.find().cylinder(1)->questions, "question.oil_before_leak_down"));
+}
+
+TEST(Diesel, NoWetTest) {
+    Bench bench(2);
+    bench.engine().fuel = Fuel::diesel;
+    bench.dry_all({"400", "250"});
+    bench.wet(2, "330");
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.questions, "question.wet_on_diesel"));
+    EXPECT_FALSE(says(found.cylinder(2)->rules_of_thumb, "thumb.wet_rings"));
+    EXPECT_FALSE(next_is(found, Action::wet, 2));
+    PadEntry entry;
+    entry.test = TestKind::wet;
+    EXPECT_TRUE(says(bench.judge(entry).questions, "pad.diesel_wet"));
+}
+
+TEST(Contradictions, LowButSealsWellLooksElsewhere) {
+    Bench bench(2);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
+    bench.dry_all({"90", "92"});
+    bench.leak(1, "80", "77");
+    bench.leak(2, "80", "76");
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(1)->contradictions, "contra.low_but_seals"));
+    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.seals_but_reads_low");
+    EXPECT_EQ(found.headline.code, "engine.low_but_seals");
+}
+
+TEST(Contradictions, LeaksYetReadsWell) {
+    Bench bench(1);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
+    bench.dry(1, "160");
+    bench.leak(1, "80", "45");
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(1)->contradictions, "contra.leaks_but_reads_well"));
+    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.leaks_but_reads_well");
+    EXPECT_TRUE(next_is(found, Action::listen, 1));
+}
+
+TEST(Contradictions, OilSaysRingsTheEarSaysExhaust) {
+    Bench bench(2);
+    bench.wanted_clearances();
+    bench.dry_all({"160", "100"});
+    bench.leak(2, "80", "50");
+    bench.hear(2, Exit::exhaust, Loudness::strong);
+    bench.hear(2, Exit::breather, Loudness::faint);
+    bench.clearance(2, ValveSide::exhaust, "0.15");
+    EXPECT_EQ(bench.find().cylinder(2)->points_at, Path::exhaust);
+    bench.wet(2, "125");
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(2)->contradictions, "contra.rules_disagree"));
+    EXPECT_FALSE(found.cylinder(2)->points_at.has_value());
+}
+
+TEST(Exits, EquallyLoudOnesNameNoPath) {
+    Bench bench(1);
+    bench.leak(1, "80", "50");
+    bench.hear(1, Exit::breather, Loudness::clear);
+    bench.hear(1, Exit::exhaust, Loudness::clear);
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(1)->rules_of_thumb, "thumb.exits_tie"));
+    EXPECT_FALSE(found.cylinder(1)->points_at.has_value());
+}
+
+TEST(Exits, NextPlugHoleOfACompanionIsNoProofOfTheJoint) {
+    // 1 and 4 of a four with firing order 1-3-4-2 stand at top dead centre together.
+    Bench bench(4);
+    bench.engine().firing_order = {1, 3, 4, 2};
+    bench.leak(1, "80", "50");
+    bench.hear(1, Exit::next_plug_hole, Loudness::clear, 4);
+    EXPECT_TRUE(says(bench.find().cylinder(1)->questions, "question.companion"));
+    Bench other(4);
+    other.engine().firing_order = {1, 3, 4, 2};
+    other.leak(1, "80", "50");
+    other.hear(1, Exit::next_plug_hole, Loudness::clear, 2);
+    EXPECT_FALSE(says(other.find().cylinder(1)->questions, "question.companion"));
+}
+
+TEST(TwoStroke, RingAirAtExhaustAndCarburettorMeansRings) {
+    Bench bench(1, StrokeCycle::two);
+    bench.leak(1, "80", "8");
+    bench.hear(1, Exit::intake, Loudness::strong);
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    const Findings found = bench.find();
+    EXPECT_EQ(found.cylinder(1)->points_at, Path::rings);
+    EXPECT_TRUE(found.cylinder(1)->questions.empty()) << "no valves: neither overlap nor clearance";
+    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.leaks_at");
+}
+
+TEST(TwoStroke, NoValveWordsAnywhere) {
+    Bench bench(2, StrokeCycle::two);
+    bench.dry(1, "60").first = Bench::pressure("30", "psi");
+    bench.dry(2, "120");
+    bench.wet(1, "61");
+    for (const CylinderFindings& cylinder : bench.find().cylinders)
+        for (const Remark& rule : cylinder.rules_of_thumb) {
+            EXPECT_NE(rule.message.code, "thumb.wet_no_rise");
+            EXPECT_NE(rule.message.code, "thumb.first_puff_valves");
+        }
+}
+
+TEST(TwoStroke, CrankcaseHoldTestAgainstItsLimits) {
+    Bench bench(1, StrokeCycle::two);
+    bench.engine().crankcase.set = Bench::pressure("0.6", "bar");
+    bench.engine().crankcase.end_at_least = Bench::pressure("0.5", "bar");
+    bench.engine().crankcase.hold = *TypedTime::make("6", units::minute);
+    EXPECT_TRUE(next_is(bench.find(), Action::crankcase, {}));
+    const auto test = [&](const char* end, const char* minutes) {
+        bench.visit().readings.clear();
+        Reading& reading = bench.add(TestKind::crankcase, 0);
+        reading.set = Bench::pressure("0.6", "bar");
+        reading.held = Bench::pressure(end, "bar");
+        reading.hold = *TypedTime::make(minutes, units::minute);
+        return *bench.find().crankcase;
+    };
+    EXPECT_EQ(test("0.58", "6").state, State::good);
+    EXPECT_EQ(test("0.30", "6").state, State::fault);
+    EXPECT_EQ(test("0.58", "2").remark.message.code, "crankcase.too_short");
+}
+
+TEST(Gauge, ADifferenceWithinItsOwnUncertaintyIsSaid) {
+    Bench bench(2);
+    bench.tester(TesterKind::compression_gauge, "16", "bar", "2.5");
+    const Findings found = bench.dry_all({"10.0", "9.9"}, "bar").find();
+    EXPECT_EQ(verdict(found, "within-gauge").remark.message.code, "spread.within_gauge");
+    Bench apart(2);
+    apart.tester(TesterKind::compression_gauge, "16", "bar", "2.5");
+    const Findings clear = apart.dry_all({"10.0", "7.0"}, "bar").find();
+    EXPECT_THROW(verdict(clear, "within-gauge"), std::runtime_error);
+}
+
+TEST(Gauge, CloseToTheLimitIsBorderlineAndSaid) {
+    Bench bench(1);
+    bench.tester(TesterKind::compression_gauge, "16", "bar", "2.5");
+    bench.engine().limits.lowest = Bench::pressure("8.0", "bar");
+    bench.dry(1, "8.1", "bar");
+    const Findings found = bench.find();
+    EXPECT_EQ(found.cylinder(1)->dry->state, State::borderline);
+    EXPECT_TRUE(says(found.cylinder(1)->dry->why, "why.close_to_lowest"));
+    bench.dry(1, "11.0", "bar").tag = Tag::after_running;
+    EXPECT_EQ(bench.find().cylinder(1)->dry->state, State::good);
+}
+
+TEST(Gauge, SelfChecksMissingOrFailedAreSaid) {
+    Bench bench(1);
+    Tester& tester = bench.tester(TesterKind::leak_down, "7", "bar", "1.6");
+    bench.leak(1, "5.5", "5.2", "bar");
+    EXPECT_TRUE(says(bench.find().weakened_by, "weak.self_check_missing"));
+    tester.checks.push_back({TesterCheckKind::outlet_blocked, {}, CheckResult::failed, {}, {}, {}, {}});
+    const Findings failed = bench.find();
+    EXPECT_TRUE(says(failed.weakened_by, "weak.self_check_failed"));
+    EXPECT_EQ(failed.next.front().action, Action::tester_check);
+    tester.checks.back().result = CheckResult::passed;
+    const Findings passed = bench.find();
+    EXPECT_FALSE(says(passed.weakened_by, "weak.self_check_failed"));
+    EXPECT_FALSE(says(passed.weakened_by, "weak.self_check_missing"));
+}
+
+TEST(Conditions, WhatWasNotDoneWeakens) {
+    Bench bench(2);
+    bench.dry_all({"150", "150"});
+    bench.session().prepare = {{PrepareStep::throttle_open, StepState::not_done, {}},
+                               {PrepareStep::all_plugs_out, StepState::not_done, {}}};
+    bench.session().conditions.battery = *TypedVoltage::make("10.9", units::volt);
+    const auto weak = bench.find().weakened_by;
+    EXPECT_EQ(std::ranges::count(weak, "weak.step", [](const Remark& r) { return r.message.code; }), 2);
+    EXPECT_TRUE(says(weak, "weak.battery"));
+    EXPECT_TRUE(says(weak, "weak.heat_unknown"));
+    EXPECT_TRUE(says(weak, "weak.tester_unknown"));
+    // Leak-down does not mind the throttle.
+    Bench air(1);
+    air.leak(1, "80", "76");
+    air.session().prepare = {{PrepareStep::throttle_open, StepState::not_done, {}}};
+    EXPECT_FALSE(says(air.find().weakened_by, "weak.step"));
+}
+
+TEST(Conditions, TheFirstCylinderAgainAtTheEndShowsDrift) {
+    Bench bench(2);
+    bench.dry_all({"150", "148"});
+    EXPECT_FALSE(says(bench.find().weakened_by, "weak.drift"));
+    bench.dry(1, "135");  // 10 % less
+    EXPECT_TRUE(says(bench.find().weakened_by, "weak.drift"));
+}
+
+TEST(Readings, RepeatsCountAndRedoneOnesDoNot) {
+    Bench bench(1);
+    bench.dry(1, "150");
+    const ReadingId first = bench.visit().readings.front().id;
+    bench.dry(1, "154");
+    EXPECT_NEAR(units::psi.number(Pressure::from_si(bench.find().cylinder(1)->dry->final.figure.si)), 152.0,
+                1e-9);
+    bench.visit().readings.back().replaces = first;
+    EXPECT_EQ(bench.find().cylinder(1)->dry->repeats, 1);
+}
+
+TEST(Readings, TheNewestTagSpeaksUnlessAnotherIsAskedFor) {
+    Bench bench(1);
+    bench.leak(1, "80", "40");
+    bench.leak(1, "80", "76").tag = Tag::after_staking;
+    EXPECT_EQ(bench.find().cylinder(1)->state, State::good);
+    const Findings before = find(bench.dossier, bench.visit(), Bench::reference(), {Tag::as_found});
+    EXPECT_EQ(before.cylinder(1)->state, State::fault);
+}
+
+TEST(Engine, LowEverywhereLooksElsewhereFirst) {
+    Bench bench(4);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
+    const Findings found = bench.dry_all({"90", "92", "88", "91"}).find();
+    EXPECT_EQ(found.headline.code, "engine.low_everywhere");
+}
+
+TEST(Engine, NothingMeasuredStartsWithTheDryTest) {
+    Bench bench(2);
+    const Findings found = bench.find();
+    EXPECT_EQ(found.headline.code, "engine.not_measured");
+    EXPECT_EQ(found.state, State::none);
+    ASSERT_EQ(found.next.size(), 1U);
+    EXPECT_EQ(found.next.front().action, Action::dry);
+}
+
+TEST(Engine, AllInRangeLeavesNothingOutstanding) {
+    Bench bench(2);
+    const Findings found = bench.dry_all({"150", "152"}).find();
+    EXPECT_EQ(found.headline.code, "engine.in_range");
+    EXPECT_EQ(found.next.front().reason.code, "next.nothing");
+}
+
+TEST(Engine, ALowCylinderAsksForLeakDownThenForTheEarThenForOil) {
+    Bench bench(2);
+    bench.dry_all({"150", "90"});
+    EXPECT_TRUE(next_is(bench.find(), Action::leak_down, 2));
+    bench.leak(2, "80", "50");
+    EXPECT_TRUE(next_is(bench.find(), Action::listen, 2));
+    bench.hear(2, Exit::breather, Loudness::clear);
+    bench.hear(2, Exit::joint, Loudness::clear);
+    EXPECT_TRUE(next_is(bench.find(), Action::wet, 2));
+    bench.wet(2, "120");
+    EXPECT_FALSE(next_is(bench.find(), Action::wet, 2));
+}
+
+}  // namespace
+}  // namespace lapwing::findings
