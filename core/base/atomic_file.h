@@ -1,0 +1,30 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <filesystem>
+#include <string_view>
+
+#include "core/base/result.h"
+
+namespace lapwing {
+
+/// The sentence for a system error number while working on `path`: `file.no_space`, `file.not_allowed`,
+/// `file.not_found` or `file.failed`; the path is its argument.
+tl::unexpected<Error> file_error(int system_error, const std::filesystem::path& path);
+
+/// A name beside `target` that no file has yet.
+std::filesystem::path temporary_beside(const std::filesystem::path& target);
+
+/// Gives a finished file its name for good: its bytes are on the disk before the name points to them, and the
+/// name is on the disk before this returns. After an error `from` is gone and `target` as it was.
+Status put_in_place(const std::filesystem::path& from, const std::filesystem::path& target);
+
+/// Writes a whole file: after a power cut there is the old one or the new one, never a part.
+Status write_atomically(const std::filesystem::path& target, std::string_view bytes);
+
+/// The bytes of a whole file; a file of more than `longest` bytes is an error (`file.too_large`).
+Result<std::string> read_file(const std::filesystem::path& path, std::size_t longest);
+
+}  // namespace lapwing
