@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/report/pieces.h"
+#include "core/report/sections.h"
+
+namespace lapwing::report {
+
+using findings::Dimension;
+
+namespace {
+
+void add_derived(Facts& to, Label name, const std::optional<findings::Derived>& derived) {
+    if (derived) add(to, name, {derived->figure});
+}
+
+Line origin_of(const FactoryLimits& limits) {
+    Line line;
+    if (limits.origin != Origin::unknown) line.emplace_back(findings::word_of(limits.origin));
+    if (!limits.note.empty()) line.emplace_back(OwnWords{limits.note});
+    return line;
+}
+
+/// "at 80 psi, 1.016 mm": which tester the maker's figure belongs to.
+Line most_leakage(const FactoryLimits& limits) {
+    Line line;
+    if (limits.most_leakage) line.emplace_back(as_typed(Dimension::share, *limits.most_leakage));
+    if (limits.most_leakage && limits.leakage_set)
+        line.emplace_back(as_typed(Dimension::gauge_pressure, *limits.leakage_set));
+    if (limits.most_leakage && limits.leakage_restrictor)
+        line.emplace_back(as_typed(Dimension::length, *limits.leakage_restrictor));
+    return line;
+}
+
+void add_clearance(Facts& to, Label name, const std::optional<Sourced<ClearanceRange>>& wanted) {
+    if (wanted)
+        add(to, name,
+            with_origin({Range{as_typed(Dimension::length, wanted->value.low),
+                               as_typed(Dimension::length, wanted->value.high)}},
+                        *wanted));
+}
+
+void add_timing(Facts& to, Label name, const std::optional<Sourced<TypedAngle>>& angle, TimingAt at) {
+    if (!angle) return;
+    Line line{as_typed(Dimension::angle, angle->value)};
+    if (at != TimingAt::unknown) line.emplace_back(findings::word_of(at));
+    add(to, name, with_origin(std::move(line), *angle));
+}
+
+void add_valves(Facts& to, const ValveGear& valves) {
+    if (valves.intake_valves + valves.exhaust_valves > 0)
+        add(to, Label::valves_per_cylinder, {valves.intake_valves + valves.exhaust_valves});
+    add_known(to, Label::adjusters, valves.adjuster);
+    add_clearance(to, Label::intake_clearance, valves.intake_clearance);
+    add_clearance(to, Label::exhaust_clearance, valves.exhaust_clearance);
+    add_known(to, Label::valve_timing, valves.timing);
+    add_timing(to, Label::intake_closing, valves.intake_closing, valves.intake_closing_at);
+    add_timing(to, Label::exhaust_opening, valves.exhaust_opening, valves.exhaust_opening_at);
+}
+
+}  // namespace
+
+Section limits(const Engine& engine, const findings::Findings& found) {
+    Facts facts;
+    const findings::Limits& here = found.limits;
+    if (here.low && here.high) {
+        add(facts, Label::range, {Range{here.low->figure, here.high->figure}});
+    } else {
+        add_derived(facts, Label::range, here.low);
+        add_derived(facts, Label::range, here.high);
+    }
+    add_derived(facts, Label::lowest, here.lowest);
+    add_derived(facts, Label::difference, here.difference);
+    add(facts, Label::most_leakage, most_leakage(engine.limits));
+    if (engine.limits.least_ratio)
+        add(facts, Label::least_ratio, {as_typed(Dimension::share, *engine.limits.least_ratio)});
+    add(facts, Label::basis, {here.basis.message});
+    if (facts.facts.size() > 1) add(facts, Label::origin, origin_of(engine.limits));
+    return {Label::limits, {std::move(facts)}};
+}
+
+Section engine_data(const Engine& engine) {
+    Facts facts;
+    add_words(facts, Label::description, engine.description);
+    add(facts, Label::cycle, {findings::word_of(engine.cycle)});
+    add(facts, Label::fuel, {findings::word_of(engine.fuel)});
+    add(facts, Label::arrangement,
+        {static_cast<int>(engine.cylinders.size()), findings::word_of(engine.arrangement)});
+    add(facts, Label::bank_angle, Dimension::angle, engine.bank_angle);
+    add_known(facts, Label::cooling, engine.cooling);
+    if (!engine.firing_order.empty()) {
+        Line order;
+        for (int number : engine.firing_order)
+            order.emplace_back(number);
+        add(facts, Label::firing_order, std::move(order));
+    }
+    add_sourced(facts, Label::bore, Dimension::length, engine.bore);
+    add_sourced(facts, Label::stroke, Dimension::length, engine.stroke);
+    add_sourced(facts, Label::rod, Dimension::length, engine.rod);
+    add_sourced(facts, Label::compression_ratio, Dimension::number, engine.compression_ratio);
+    add_sourced(facts, Label::port_closing, Dimension::angle, engine.exhaust_port_closing);
+    add_valves(facts, engine.valves);
+    add_known(facts, Label::decompressor, engine.decompressor);
+    add_words(facts, Label::plug_thread, engine.plug_thread);
+    add(facts, Label::plug_reach, Dimension::length, engine.plug_reach);
+    add_words(facts, Label::history, engine.history);
+    return {Label::engine, {std::move(facts)}};
+}
+
+}  // namespace lapwing::report

@@ -1,0 +1,22 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/findings/findings.h"
+#include "core/report/report.h"
+
+namespace lapwing::report {
+
+struct Options {
+    bool owner_name = true;
+    bool owner_contact = false;  ///< stays private unless the sender ticks it
+    Timestamp made_at;
+};
+
+/// The report of one visit of the dossier. Sections that would have nothing to say are left out. Earlier
+/// visits of the dossier appear with their readings beside this one's. `found` are the findings of `visit`.
+Report make_report(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                   const findings::Reference& reference, const Options& options);
+
+}  // namespace lapwing::report

@@ -1,0 +1,227 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <set>
+
+#include "core/report/pieces.h"
+#include "core/report/sections.h"
+
+namespace lapwing::report {
+
+using findings::Action;
+using findings::CylinderFindings;
+using findings::Derivation;
+using findings::Findings;
+using findings::word_of;
+
+namespace {
+
+Sentence plain(Text text) {
+    return {std::move(text), std::nullopt, std::nullopt};
+}
+
+void add_remarks(Sentences& to, const std::vector<findings::Remark>& remarks, std::optional<int> cylinder) {
+    for (const findings::Remark& remark : remarks)
+        to.sentences.push_back({remark.message, std::nullopt, cylinder});
+}
+
+/// Where the cautions of an action stand in assets/reference.
+std::string_view place_of(Action action) {
+    switch (action) {
+        case Action::dry:
+            return "dry";
+        case Action::wet:
+            return "wet";
+        case Action::leak_down:
+        case Action::turn_once:
+            return "leak-down";
+        case Action::listen:
+            return "exits";
+        case Action::plan:
+            return "plan";
+        case Action::clearances:
+        case Action::adjust:
+        case Action::crankcase:
+        case Action::tester_check:
+            break;
+    }
+    return "session";
+}
+
+/// How each number of a cylinder was made, in the order of the tests.
+std::vector<const Derivation*> derivations(const CylinderFindings& cylinder) {
+    std::vector<const Derivation*> all;
+    const auto add = [&](const std::optional<findings::Derived>& derived) {
+        if (derived) all.push_back(&derived->from);
+    };
+    if (cylinder.dry) all.push_back(&cylinder.dry->final.from);
+    if (cylinder.leak_down) {
+        all.push_back(&cylinder.leak_down->leakage.from);
+        for (const findings::OnTester& on : cylinder.leak_down->on_testers) {
+            all.push_back(&on.orifice.from);
+            all.push_back(&on.laminar.from);
+        }
+        add(cylinder.leak_down->leak_area);
+        add(cylinder.leak_down->leak_hole);
+        add(cylinder.leak_down->flow);
+    }
+    if (cylinder.wet) add(cylinder.wet->rise);
+    return all;
+}
+
+std::vector<const Derivation*> derivations(const findings::Limits& limits) {
+    for (const auto* limit : {&limits.lowest, &limits.low, &limits.high})
+        if (*limit) return {&(*limit)->from};
+    return {};
+}
+
+std::optional<findings::Message> source_message(const findings::Basis& basis) {
+    if (basis.kind != findings::BasisKind::published) return std::nullopt;
+    return findings::Message{"source.published", {basis.source}};
+}
+
+}  // namespace
+
+Section why(const Findings& found) {
+    Sentences of_cylinders;
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        if (cylinder.dry) add_remarks(of_cylinders, cylinder.dry->why, cylinder.number);
+        if (cylinder.leak_down) add_remarks(of_cylinders, cylinder.leak_down->why, cylinder.number);
+        add_remarks(of_cylinders, cylinder.rules_of_thumb, cylinder.number);
+        add_remarks(of_cylinders, cylinder.clearances.remarks, cylinder.number);
+    }
+    Sentences spread;
+    for (const findings::RuleVerdict& rule : found.spread)
+        spread.sentences.push_back(plain(rule.remark.message));
+    Section section{Label::why, {}};
+    add_block(section, of_cylinders, !of_cylinders.sentences.empty());
+    add_block(section, spread, !spread.sentences.empty());
+    if (!section.blocks.empty()) section.blocks.emplace_back(Sentences{{plain(Label::how_rules)}});
+    return section;
+}
+
+Section remarks(Label heading, const Findings& found,
+                std::vector<findings::Remark> CylinderFindings::*of_cylinder,
+                const std::vector<findings::Remark>& of_engine) {
+    Sentences sentences;
+    add_remarks(sentences, of_engine, std::nullopt);
+    if (of_cylinder)
+        for (const CylinderFindings& cylinder : found.cylinders)
+            add_remarks(sentences, cylinder.*of_cylinder, cylinder.number);
+    Section section{heading, {}};
+    add_block(section, sentences, !sentences.sentences.empty());
+    return section;
+}
+
+Section worth_doing_next(const Findings& found) {
+    Sentences sentences;
+    for (const findings::NextStep& step : found.next)
+        sentences.sentences.push_back(plain(step.reason));
+    Section section{Label::worth_doing_next, {}};
+    add_block(section, sentences, !sentences.sentences.empty());
+    return section;
+}
+
+Section cautions(const Findings& found, const findings::Reference& reference) {
+    std::vector<std::string_view> places;
+    for (const findings::NextStep& step : found.next)
+        places.push_back(place_of(step.action));
+    places.emplace_back("findings");
+    places.emplace_back("plan");
+    Sentences sentences;
+    std::set<std::string> said;
+    for (std::string_view place : places)
+        for (const findings::Caution* caution : reference.cautions_at(place))
+            if (said.insert(caution->id).second)
+                sentences.sentences.push_back(plain(ReferenceText{caution->text}));
+    Section section{Label::cautions, {}};
+    add_block(section, sentences, !sentences.sentences.empty());
+    return section;
+}
+
+Section plan(const Visit& visit) {
+    Table table{{{{Label::cylinder}, 1.3},
+                 {{Label::option}, 2.0},
+                 {{Label::work}, 4.0},
+                 {{Label::price}, 2.2},
+                 {{Label::if_left}, 3.0},
+                 {{Label::expected}, 2.2}},
+                {}};
+    std::vector<const PlanLine*> lines;
+    for (const PlanLine& line : visit.plan)
+        lines.push_back(&line);
+    std::ranges::stable_sort(lines, {}, [](const PlanLine* line) { return line->order; });
+    for (const PlanLine* line : lines) {
+        Cell work;
+        for (const std::string* words : {&line->work, &line->parts, &line->reason})
+            if (!words->empty()) work.lines.push_back({OwnWords{*words}});
+        if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
+        Cell price;
+        if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});
+        if (line->labour) price.lines.push_back({findings::figure_of(*line->labour)});
+        Cell expected;
+        if (line->predicted_low && line->predicted_high)
+            expected = cell({Range{findings::figure_of(*line->predicted_low),
+                                   findings::figure_of(*line->predicted_high)}});
+        table.rows.push_back({line->cylinder ? cell({*line->cylinder}) : Cell{},
+                              cell({word_of(line->option)}), work, price,
+                              line->if_left.empty() ? Cell{} : cell({OwnWords{line->if_left}}), expected});
+    }
+    Facts facts;
+    if (visit.session.owner_answer != OwnerAnswer::none) {
+        Line answer{word_of(visit.session.owner_answer)};
+        if (visit.session.owner_answered_at) answer.emplace_back(*visit.session.owner_answered_at);
+        add(facts, Label::owner_answer, std::move(answer));
+    }
+    if (visit.session.retest_planned_for)
+        add(facts, Label::planned_retest, {*visit.session.retest_planned_for});
+    Section section{Label::plan, {}};
+    add_block(section, table, !table.rows.empty());
+    add_block(section, facts, !facts.facts.empty());
+    return section;
+}
+
+Section uncertainty(const Findings& found) {
+    Sentences sentences{{plain(Label::how_interval), plain(Label::how_shared), plain(Label::how_states)}};
+    return {Label::uncertainty,
+            found.state == findings::State::none ? std::vector<Block>{} : std::vector<Block>{sentences}};
+}
+
+Section worked(const Findings& found) {
+    Section section{Label::worked, {}};
+    std::set<std::string> shown;
+    for (const Derivation* from : derivations(found.limits))
+        if (shown.insert(from->title.code).second) section.blocks.emplace_back(Worked{std::nullopt, *from});
+    for (const CylinderFindings& cylinder : found.cylinders)
+        for (const Derivation* from : derivations(cylinder))
+            if (shown.insert(from->title.code).second)
+                section.blocks.emplace_back(Worked{cylinder.number, *from});
+    return section;
+}
+
+Section sources(const Findings& found, const findings::Reference& reference) {
+    Sentences sentences;
+    std::set<std::string> named;
+    const auto add = [&](const std::optional<findings::Message>& source) {
+        if (!source || source->code != "source.published" || source->args.empty()) return;
+        const auto* name = std::get_if<std::string>(&source->args.front());
+        if (name && named.insert(*name).second) sentences.sentences.push_back(plain(*source));
+    };
+    for (const CylinderFindings& cylinder : found.cylinders)
+        for (const Derivation* from : derivations(cylinder))
+            add(from->source);
+    if (std::ranges::any_of(found.cylinders,
+                            [](const auto& cylinder) { return cylinder.leak_down.has_value(); }))
+        add(source_message(reference.deciding_band().basis));
+    for (const findings::RuleVerdict& rule : found.spread)
+        if (const findings::SpreadRule* known = reference.spread_rule(rule.rule))
+            add(source_message(known->basis));
+    if (std::ranges::any_of(found.cylinders, [](const auto& cylinder) { return cylinder.wet.has_value(); }))
+        add(source_message(reference.wet.basis));
+    Section section{Label::sources, {}};
+    add_block(section, sentences, !sentences.sentences.empty());
+    return section;
+}
+
+}  // namespace lapwing::report

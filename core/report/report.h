@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "core/base/clock.h"
+#include "core/findings/derivation.h"
+#include "core/findings/message.h"
+#include "core/findings/state.h"
+#include "core/report/label.h"
+
+/// What the owner of an engine gets in the hand: content only, in no language and with nothing drawn.
+/// qml/print makes pages of it.
+namespace lapwing::report {
+
+/// Somebody's own words; never translated.
+struct OwnWords {
+    std::string text;
+
+    bool operator==(const OwnWords&) const = default;
+};
+
+/// A text of assets/reference, which is written in English and may have a translation.
+struct ReferenceText {
+    std::string english;
+
+    bool operator==(const ReferenceText&) const = default;
+};
+
+/// "36 to 41 %": two values between which the truth lies.
+struct Range {
+    findings::Figure low;
+    findings::Figure high;
+};
+
+/// One piece of text.
+using Text = std::variant<Label, findings::Word, findings::Message, findings::Figure, Range,
+                          findings::CylinderList, int, Timestamp, TypedUsage, OwnWords, ReferenceText>;
+
+/// Pieces that belong on one line, to be written as a list: "starter, 250 rpm". A label that stands first
+/// names the rest: "first puff: 3.1 bar".
+using Line = std::vector<Text>;
+
+/// "Job number: 114".
+struct Fact {
+    Text name;
+    Line value;
+};
+struct Facts {
+    std::vector<Fact> facts;
+};
+
+/// One sentence, with the state that it speaks of and the cylinder that it belongs to.
+struct Sentence {
+    Text text;
+    std::optional<findings::State> state;
+    std::optional<int> cylinder;
+};
+struct Sentences {
+    std::vector<Sentence> sentences;
+};
+
+/// An empty cell (no lines, no state) is one where nothing was noted.
+struct Cell {
+    std::vector<Line> lines;
+    std::optional<findings::State> state;  ///< written below the lines as a mark with its word
+};
+struct Column {
+    Line head;
+    double width = 1.0;  ///< share of the table's width, in units of the other columns' shares
+};
+/// Every row has as many cells as there are columns. Rows are never taken apart unless one alone is longer
+/// than a page.
+struct Table {
+    std::vector<Column> columns;
+    std::vector<std::vector<Cell>> rows;
+};
+
+/// One cylinder's bore. Heights are shares of the drawn height, 0 at its foot and 1 at its top.
+struct Bore {
+    int number = 1;
+    std::string name;  ///< "front"; may be empty
+    findings::State state = findings::State::none;
+    std::optional<findings::Figure> shown;  ///< the figure written below; absent: not measured
+    std::optional<double> piston;           ///< where the measured value stands
+    double whisker = 0.0;                   ///< half the 95 % interval
+    std::optional<double> notch;            ///< lowest limit
+    std::optional<double> band_low;         ///< lower end of the normal range
+    std::optional<double> band_high;
+};
+/// The bores of one test, all in one scale, in the order of the cylinders' numbers.
+struct Bores {
+    Label test;
+    std::vector<Bore> bores;
+};
+
+/// A cylinder's verdict: the one sentence that the owner reads first.
+struct Verdict {
+    int number = 1;
+    std::string name;
+    findings::State state = findings::State::none;
+    findings::Message headline;
+};
+struct Verdicts {
+    std::vector<Verdict> verdicts;
+};
+
+/// How one figure was made, worked through for one cylinder.
+struct Worked {
+    std::optional<int> cylinder;
+    findings::Derivation derivation;
+};
+
+/// One quantity of every cylinder over the visits, oldest first.
+struct Series {
+    Label what;
+    struct Visit {
+        Timestamp at;
+        std::string title;
+    };
+    struct Row {
+        int number = 1;
+        std::vector<std::optional<findings::Figure>> values;  ///< as many as visits
+        std::vector<findings::State> states;                  ///< as many as visits
+    };
+    std::vector<Visit> visits;
+    std::vector<Row> rows;
+};
+
+using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series>;
+
+struct Section {
+    Label heading;
+    std::vector<Block> blocks;  ///< never empty
+};
+
+struct Report {
+    std::string engine;       ///< its name
+    std::string description;  ///< maker, type, year: own words; may be empty
+    std::string session;      ///< the visit's title; may be empty
+    Timestamp session_at;
+    Timestamp made_at;
+    std::string job_number;
+    Facts head;
+    std::vector<Section> sections;
+};
+
+}  // namespace lapwing::report

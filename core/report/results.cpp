@@ -1,0 +1,335 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/report/pieces.h"
+#include "core/report/sections.h"
+
+namespace lapwing::report {
+
+using findings::CylinderFindings;
+using findings::Figure;
+using findings::Findings;
+using findings::State;
+using findings::word_of;
+
+namespace {
+
+std::string name_of(const Engine& engine, int number) {
+    const Cylinder* cylinder = find_cylinder(engine, number);
+    return cylinder ? cylinder->name : std::string();
+}
+
+Cell cylinder_cell(const Engine& engine, int number) {
+    Cell cell{{{number}}, std::nullopt};
+    if (const std::string name = name_of(engine, number); !name.empty())
+        cell.lines.push_back({OwnWords{name}});
+    return cell;
+}
+
+const findings::Cranking* dry(const CylinderFindings& cylinder) {
+    return cylinder.dry ? &*cylinder.dry : nullptr;
+}
+const findings::Cranking* wet(const CylinderFindings& cylinder) {
+    return cylinder.wet ? &cylinder.wet->reading : nullptr;
+}
+using CrankingOf = const findings::Cranking* (*)(const CylinderFindings&);
+
+bool any(const Findings& found, auto has) {
+    return std::ranges::any_of(found.cylinders, has);
+}
+
+/// A tenth over the highest mark, the same for dry and wet so that they can be compared by eye. Above 0.
+double cranking_top_pa(const Findings& found) {
+    double top = 1.0;
+    for (const CylinderFindings& cylinder : found.cylinders)
+        for (const auto* cranking : {dry(cylinder), wet(cylinder)})
+            if (cranking)
+                top = std::max(top, cranking->final.figure.si + cranking->final.figure.u95.value_or(0));
+    for (const auto* limit : {&found.limits.high, &found.limits.lowest})
+        if (*limit) top = std::max(top, (*limit)->figure.si);
+    return top * 1.1;
+}
+
+Bores cranking_bores(Label test, const Engine& engine, const Findings& found, CrankingOf of) {
+    const double top = cranking_top_pa(found);
+    const auto height = [&](const std::optional<findings::Derived>& limit) {
+        return limit ? std::optional(limit->figure.si / top) : std::nullopt;
+    };
+    Bores bores{test, {}};
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        Bore bore;
+        bore.number = cylinder.number;
+        bore.name = name_of(engine, cylinder.number);
+        bore.notch = height(found.limits.lowest);
+        bore.band_low = height(found.limits.low);
+        bore.band_high = height(found.limits.high);
+        if (const findings::Cranking* cranking = of(cylinder)) {
+            bore.state = cranking->state;
+            bore.shown = cranking->final.figure;
+            bore.piston = std::clamp(cranking->final.figure.si / top, 0.0, 1.0);
+            bore.whisker = cranking->final.figure.u95.value_or(0.0) / top;
+        }
+        bores.bores.push_back(std::move(bore));
+    }
+    return bores;
+}
+
+Bores leak_down_bores(const Engine& engine, const Findings& found) {
+    Bores bores{Label::leak_down, {}};
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        Bore bore;
+        bore.number = cylinder.number;
+        bore.name = name_of(engine, cylinder.number);
+        if (cylinder.leak_down) {
+            const Figure& leakage = cylinder.leak_down->leakage.figure;
+            bore.state = cylinder.leak_down->state;
+            bore.shown = leakage;
+            bore.piston = std::clamp(1.0 - leakage.si, 0.0, 1.0);
+            bore.whisker = leakage.u95.value_or(0.0);
+        }
+        bores.bores.push_back(std::move(bore));
+    }
+    return bores;
+}
+
+/// What the reading came after, where that isn't plain.
+void add_circumstances(Cell& cell, Tag tag, Oiled oiled, int repeats) {
+    if (repeats > 1) cell.lines.push_back({Label::repeats, repeats});
+    if (tag != Tag::as_found) cell.lines.push_back({word_of(tag)});
+    if (oiled == Oiled::before) cell.lines.push_back({word_of(oiled)});
+}
+
+Cell dry_cell(const findings::Cranking& dry) {
+    Cell cell{{{dry.final.figure}}, dry.state};
+    if (dry.first) cell.lines.push_back({Label::first_puff, dry.first->figure});
+    add_circumstances(cell, dry.tag, dry.oiled, dry.repeats);
+    return cell;
+}
+
+Cell leak_down_cell(const findings::LeakDown& test) {
+    Cell cell{{{test.leakage.figure}, {Label::held, test.held.figure}, {Label::set, test.set.figure}},
+              test.state};
+    add_circumstances(cell, test.tag, test.oiled, test.repeats);
+    return cell;
+}
+
+Cell wet_cell(const findings::Wet& test) {
+    Cell cell{{{test.reading.final.figure}}, test.state};
+    if (test.rise) cell.lines.push_back({Label::rise, test.rise->figure});
+    add_circumstances(cell, test.reading.tag, Oiled::unknown, test.reading.repeats);
+    return cell;
+}
+
+/// The other testers that any cylinder's leak was converted to, at most two: more columns than a page takes
+/// would have to shrink.
+std::vector<std::pair<Figure, std::size_t>> other_testers(const Findings& found) {
+    std::vector<std::pair<Figure, std::size_t>> testers;
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        if (!cylinder.leak_down || !testers.empty()) continue;
+        const auto& on = cylinder.leak_down->on_testers;
+        for (std::size_t i = 0; i < std::min<std::size_t>(on.size(), 2); ++i)
+            testers.emplace_back(
+                Figure{findings::Dimension::gauge_pressure, on[i].set.si(), std::nullopt, {}, {}}, i);
+    }
+    return testers;
+}
+
+Cell same_leak_cell(const CylinderFindings& cylinder, std::size_t tester) {
+    if (!cylinder.leak_down || tester >= cylinder.leak_down->on_testers.size()) return {};
+    const findings::OnTester& on = cylinder.leak_down->on_testers[tester];
+    Figure low = on.orifice.figure;
+    Figure high = on.laminar.figure;
+    if (low.si > high.si) std::swap(low, high);
+    return cell({Range{low, high}});
+}
+
+std::vector<Exit> exits_listened_at(const Findings& found) {
+    std::vector<Exit> exits;
+    for (const CylinderFindings& cylinder : found.cylinders)
+        for (const findings::Heard& heard : cylinder.exits)
+            if (!std::ranges::count(exits, heard.exit)) exits.push_back(heard.exit);
+    std::ranges::sort(exits);
+    return exits;
+}
+
+Cell exit_cell(const CylinderFindings& cylinder, Exit exit) {
+    Cell cell;
+    for (const findings::Heard& heard : cylinder.exits) {
+        if (heard.exit != exit) continue;
+        Line line{word_of(heard.loudness)};
+        if (heard.neighbour) line.emplace_back(*heard.neighbour);
+        cell.lines.push_back(std::move(line));
+        cell.lines.push_back({word_of(heard.by)});
+    }
+    return cell;
+}
+
+}  // namespace
+
+Section in_short(const Engine& engine, const Findings& found) {
+    Section section{Label::in_short, {Sentences{{{found.headline, found.state, std::nullopt}}}}};
+    add_block(section, cranking_bores(Label::dry_test, engine, found, dry),
+              any(found, [](const auto& cylinder) { return cylinder.dry.has_value(); }));
+    add_block(section, leak_down_bores(engine, found),
+              any(found, [](const auto& cylinder) { return cylinder.leak_down.has_value(); }));
+    add_block(section, cranking_bores(Label::wet_test, engine, found, wet),
+              any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); }));
+    Verdicts verdicts;
+    for (const CylinderFindings& cylinder : found.cylinders)
+        verdicts.verdicts.push_back(
+            {cylinder.number, name_of(engine, cylinder.number), cylinder.state, cylinder.headline});
+    add_block(section, verdicts, !verdicts.verdicts.empty());
+    return section;
+}
+
+Section readings(const Engine& engine, const Findings& found) {
+    const bool has_dry = any(found, [](const auto& cylinder) { return cylinder.dry.has_value(); });
+    const bool has_leak = any(found, [](const auto& cylinder) { return cylinder.leak_down.has_value(); });
+    const bool has_wet = any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); });
+    const auto testers = other_testers(found);
+
+    Table table{{{{Label::cylinder}, 1.6}}, {}};
+    if (has_dry) table.columns.push_back({{Label::dry_test}, 2.6});
+    if (has_leak) table.columns.push_back({{Label::leak_down}, 2.6});
+    for (const auto& tester : testers)
+        table.columns.push_back({{Label::same_leak, tester.first}, 2.2});
+    if (has_wet) table.columns.push_back({{Label::wet_test}, 2.6});
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
+        const Cell missing{{}, State::none};
+        if (has_dry) row.push_back(cylinder.dry ? dry_cell(*cylinder.dry) : missing);
+        if (has_leak) row.push_back(cylinder.leak_down ? leak_down_cell(*cylinder.leak_down) : missing);
+        for (const auto& tester : testers)
+            row.push_back(same_leak_cell(cylinder, tester.second));
+        if (has_wet) row.push_back(cylinder.wet ? wet_cell(*cylinder.wet) : missing);
+        table.rows.push_back(std::move(row));
+    }
+    Section section{Label::readings, {}};
+    add_block(section, table, has_dry || has_leak || has_wet);
+    add_block(section, Sentences{{{Label::how_same_leak, std::nullopt, std::nullopt}}}, !testers.empty());
+    add_block(section, Sentences{{{Label::no_readings, std::nullopt, std::nullopt}}}, section.blocks.empty());
+    return section;
+}
+
+Section clearances(const Engine& engine, const Visit& visit) {
+    Table table{{{{Label::cylinder}, 2.0},
+                 {{Label::valve}, 2.0},
+                 {{Label::wanted}, 3.0},
+                 {{Label::found}, 2.0},
+                 {{Label::left}, 2.0}},
+                {}};
+    const auto clearance = [](const std::optional<TypedLength>& typed) {
+        return typed ? cell({findings::figure_of(*typed)}) : Cell{};
+    };
+    for (int number : numbers_in_order(engine))
+        for (const Clearance* valve : standing(visit.clearances, number)) {
+            const auto& wanted = valve->side == ValveSide::intake ? engine.valves.intake_clearance
+                                                                  : engine.valves.exhaust_clearance;
+            Cell range;
+            if (wanted)
+                range = cell(
+                    {Range{findings::figure_of(wanted->value.low), findings::figure_of(wanted->value.high)}});
+            table.rows.push_back({cylinder_cell(engine, number), cell({word_of(valve->side), valve->valve}),
+                                  range, clearance(valve->found), clearance(valve->left)});
+        }
+    Section section{Label::clearances, {}};
+    add_block(section, table, !table.rows.empty());
+    return section;
+}
+
+Section exits(const Engine& engine, const Findings& found) {
+    const std::vector<Exit> listened_at = exits_listened_at(found);
+    Table table{{{{Label::cylinder}, 1.6}}, {}};
+    for (Exit exit : listened_at)
+        table.columns.push_back({{word_of(exit)}, 2.0});
+    table.columns.push_back({{Label::points_at}, 2.0});
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        if (cylinder.exits.empty()) continue;
+        std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
+        for (Exit exit : listened_at)
+            row.push_back(exit_cell(cylinder, exit));
+        row.push_back(cylinder.points_at ? cell({word_of(*cylinder.points_at)}) : Cell{});
+        table.rows.push_back(std::move(row));
+    }
+    Section section{Label::exits, {}};
+    add_block(section, table, !table.rows.empty());
+    return section;
+}
+
+Section crankcase(const Findings& found) {
+    Section section{Label::crankcase, {}};
+    if (!found.crankcase) return section;
+    const findings::Crankcase& test = *found.crankcase;
+    Facts facts;
+    add(facts, Label::set, {test.set.figure});
+    add(facts, Label::end_pressure, {test.end.figure});
+    if (test.hold) add(facts, Label::hold_time, {test.hold->figure});
+    section.blocks = {std::move(facts), Sentences{{{test.remark.message, test.state, std::nullopt}}}};
+    return section;
+}
+
+namespace {
+
+/// Every visit up to this one, oldest first, with its findings.
+struct Judged {
+    const Visit* visit;
+    Findings found;
+};
+
+const Figure& figure_of_test(const findings::Cranking& test) {
+    return test.final.figure;
+}
+const Figure& figure_of_test(const findings::LeakDown& test) {
+    return test.leakage.figure;
+}
+
+/// As many as stand side by side on a page; older ones are in the session file.
+constexpr int most_visits = 6;
+
+template <class Of>
+Series series_of(Label what, const Engine& engine, const std::vector<Judged>& visits, Of of) {
+    Series series{what, {}, {}};
+    std::vector<const Judged*> with_any;
+    for (const Judged& judged : visits)
+        if (std::ranges::any_of(judged.found.cylinders, [&](const auto& cylinder) { return of(cylinder); }))
+            with_any.push_back(&judged);
+    if (with_any.size() > most_visits) with_any.erase(with_any.begin(), with_any.end() - most_visits);
+    for (const Judged* judged : with_any)
+        series.visits.push_back({judged->visit->session.opened_at, judged->visit->session.title});
+    for (int number : numbers_in_order(engine)) {
+        Series::Row row{number, {}, {}};
+        for (const Judged* judged : with_any) {
+            const CylinderFindings* cylinder = judged->found.cylinder(number);
+            const auto* test = cylinder ? of(*cylinder) : nullptr;
+            row.values.push_back(test ? std::optional(figure_of_test(*test)) : std::nullopt);
+            row.states.push_back(test ? test->state : State::none);
+        }
+        series.rows.push_back(std::move(row));
+    }
+    return series;
+}
+
+}  // namespace
+
+Section earlier_visits(const Dossier& dossier, const Visit& visit, const Findings& found,
+                       const findings::Reference& reference) {
+    std::vector<Judged> visits;
+    for (const Visit& other : dossier.visits)
+        if (other.session.id != visit.session.id && other.session.opened_at < visit.session.opened_at)
+            visits.push_back({&other, findings::find(dossier, other, reference)});
+    Section section{Label::earlier_visits, {}};
+    if (visits.empty()) return section;
+    visits.push_back({&visit, found});
+    for (Series series :
+         {series_of(Label::dry_test, dossier.engine, visits,
+                    [](const auto& cylinder) { return dry(cylinder); }),
+          series_of(Label::leak_down, dossier.engine, visits, [](const CylinderFindings& cylinder) {
+              return cylinder.leak_down ? &*cylinder.leak_down : nullptr;
+          })})
+        if (series.visits.size() > 1) section.blocks.emplace_back(std::move(series));
+    return section;
+}
+
+}  // namespace lapwing::report

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/findings/findings.h"
+#include "core/report/report.h"
+
+/// The sections of a report, each from what it needs. One with no blocks has nothing to say.
+namespace lapwing::report {
+
+// results.cpp: what was measured
+Section in_short(const Engine& engine, const findings::Findings& found);
+Section readings(const Engine& engine, const findings::Findings& found);
+Section clearances(const Engine& engine, const Visit& visit);
+Section exits(const Engine& engine, const findings::Findings& found);
+Section crankcase(const findings::Findings& found);
+Section earlier_visits(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                       const findings::Reference& reference);
+
+// reasons.cpp: what follows from it
+Section why(const findings::Findings& found);
+Section remarks(Label heading, const findings::Findings& found,
+                std::vector<findings::Remark> findings::CylinderFindings::*of_cylinder,
+                const std::vector<findings::Remark>& of_engine);
+Section worth_doing_next(const findings::Findings& found);
+Section cautions(const findings::Findings& found, const findings::Reference& reference);
+Section plan(const Visit& visit);
+Section uncertainty(const findings::Findings& found);
+Section worked(const findings::Findings& found);
+Section sources(const findings::Findings& found, const findings::Reference& reference);
+
+// circumstances.cpp: of the visit
+Section complaint(const Session& session);
+Section conditions(const Engine& engine, const Session& session);
+Section not_done(const Engine& engine, const Session& session, const findings::Reference& reference);
+Section testers(const Dossier& dossier, const Visit& visit);
+
+// engine_data.cpp: the engine card
+Section limits(const Engine& engine, const findings::Findings& found);
+Section engine_data(const Engine& engine);
+
+}  // namespace lapwing::report

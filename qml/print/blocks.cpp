@@ -1,0 +1,138 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/print/blocks.h"
+
+#include <QPainter>
+
+#include "qml/print/styles.h"
+
+namespace lapwing::print {
+namespace {
+
+constexpr double gutter = mm(4);
+constexpr double line_gap = mm(0.9);
+
+void append(Pieces& to, Pieces more) {
+    to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+}
+
+QString cylinder_title(const Wording& wording, int number) {
+    return text_of(report::Label::cylinder) + u' ' + wording.formatter().locale().toString(number);
+}
+
+}  // namespace
+
+Pieces state_pieces(const Wording& wording, findings::State state, const Style& style, double width) {
+    const double mark = style.size * 0.82;
+    const double indent = style.size * 1.25;
+    Pieces pieces = typeset(wording.formatter().name(state), style, width - indent);
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+        pieces[i].draw = [draw = pieces[i].draw, first = i == 0, height = pieces[i].height, mark, indent,
+                          state](QPainter& painter, QPointF at) {
+            if (first)
+                charts::paint_state_mark(painter, QRectF(at.x(), at.y() + (height - mark) / 2.0, mark, mark),
+                                         state, styles::bore);
+            draw(painter, at + QPointF(indent, 0.0));
+        };
+    return pieces;
+}
+
+void put_heading(Flow& flow, const QString& text) {
+    flow.put_with_next({{{0.0, typeset(text, styles::heading, flow.width())}}, mm(5.5), mm(1.2), true});
+    flow.put_with_next({{{0.0, {gap(mm(1.2))}}}});
+}
+
+void put(Flow& flow, const Wording& wording, const report::Facts& facts) {
+    const double half = (flow.width() - gutter) / 2.0;
+    const double name_width = mm(33);
+    Row pair;
+    const auto flush = [&] {
+        if (!pair.boxes.empty()) flow.put(std::move(pair));
+        pair = Row{{}, 0.0, line_gap};
+    };
+    flush();
+    for (const report::Fact& fact : facts.facts) {
+        Pieces name = typeset(wording.text(fact.name), styles::label, name_width - mm(2));
+        const QString value = wording.text(fact.value);
+        Pieces beside = typeset(value, styles::body, half - name_width);
+        const bool wide = beside.size() > 2;
+        if (wide) {
+            flush();
+            beside = typeset(value, styles::body, flow.width() - name_width);
+        }
+        const double x = pair.boxes.empty() ? 0.0 : half + gutter;
+        pair.boxes.push_back({x, std::move(name)});
+        pair.boxes.push_back({x + name_width, std::move(beside)});
+        if (wide || pair.boxes.size() == 4) flush();
+    }
+    flush();
+}
+
+void put(Flow& flow, const Wording& wording, const report::Sentences& sentences) {
+    const bool numbered = std::ranges::any_of(
+        sentences.sentences, [](const auto& sentence) { return sentence.cylinder.has_value(); });
+    const double mark_width = mm(25);
+    const double indent = numbered ? mm(24) : 0.0;
+    std::optional<int> last;
+    for (const report::Sentence& sentence : sentences.sentences) {
+        Row row{{}, 0.0, mm(1.2)};
+        double x = indent;
+        if (sentence.cylinder && sentence.cylinder != last)
+            row.boxes.push_back({0.0, typeset(cylinder_title(wording, *sentence.cylinder), styles::body_bold,
+                                              indent - mm(1))});
+        last = sentence.cylinder;
+        if (sentence.state) {
+            row.boxes.push_back(
+                {x, state_pieces(wording, *sentence.state, styles::body_bold, mark_width - mm(2))});
+            x += mark_width;
+        }
+        row.boxes.push_back({x, typeset(wording.text(sentence.text), styles::body, flow.width() - x)});
+        flow.put(std::move(row));
+    }
+}
+
+void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
+    const double state_x = mm(22);
+    const double text_x = state_x + mm(28);
+    for (const report::Verdict& verdict : verdicts.verdicts) {
+        Row row{{}, mm(1.4), mm(1.4), true};
+        row.boxes.push_back(
+            {0.0, typeset(wording.formatter().locale().toString(verdict.number), styles::numeral, mm(12))});
+        row.boxes.push_back({mm(9), typeset(QString::fromStdString(verdict.name), styles::small, mm(12))});
+        row.boxes.push_back({state_x, state_pieces(wording, verdict.state, styles::body_bold, mm(26))});
+        row.boxes.push_back(
+            {text_x, typeset(wording.text(verdict.headline), styles::body, flow.width() - text_x)});
+        flow.put(std::move(row));
+    }
+}
+
+void put(Flow& flow, const Wording& wording, const report::Worked& worked) {
+    const QStringList lines = wording.formatter().lines(worked.derivation);
+    if (lines.isEmpty()) return;
+    QString title = lines.first();
+    if (worked.cylinder) title += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked.cylinder));
+    Pieces pieces = typeset(title, styles::body_bold, flow.width());
+    for (qsizetype i = 1; i < lines.size(); ++i)
+        append(pieces, typeset(lines[i], styles::small, flow.width()));
+    flow.put({{{0.0, std::move(pieces)}}, 0.0, mm(2.2)});
+}
+
+void put_blocks(Flow& flow, const Wording& wording, const std::vector<report::Block>& blocks) {
+    std::vector<const report::Bores*> strips;
+    for (const report::Block& block : blocks) {
+        if (const auto* bores = std::get_if<report::Bores>(&block)) {
+            strips.push_back(bores);
+            continue;
+        }
+        if (!strips.empty()) put(flow, wording, std::exchange(strips, {}));
+        std::visit(
+            [&]<class Block>(const Block& one) {
+                if constexpr (!std::is_same_v<Block, report::Bores>) put(flow, wording, one);
+            },
+            block);
+    }
+    if (!strips.empty()) put(flow, wording, strips);
+}
+
+}  // namespace lapwing::print

@@ -1,0 +1,153 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/print/pdf.h"
+
+#include <QBuffer>
+#include <QFile>
+#include <QGuiApplication>
+#include <QPageLayout>
+#include <QPainter>
+#include <QPdfWriter>
+#include <QSaveFile>
+
+#include "qml/print/blocks.h"
+#include "qml/print/styles.h"
+
+namespace lapwing::print {
+namespace {
+
+constexpr double side_margin = mm(16);
+constexpr double head_margin = mm(19);
+constexpr double foot_margin = mm(18);
+
+struct Furniture {
+    QString left;   ///< engine and session
+    QString right;  ///< job number
+    QString made;
+};
+
+QString joined(const QStringList& parts) {
+    QStringList present = parts;
+    present.removeAll(QString());
+    return present.join(QStringLiteral(" · "));
+}
+
+QString own(const std::string& words) {
+    return QString::fromStdString(words).trimmed();
+}
+
+Furniture furniture_of(const report::Report& report, const Wording& wording) {
+    const QString session = wording.formatter().shortDate(report.session_at);
+    Furniture furniture;
+    furniture.left = joined({own(report.engine), session, own(report.session)});
+    if (!report.job_number.empty())
+        furniture.right = text_of(report::Label::job_number) + u' ' + own(report.job_number);
+    furniture.made = joined({QStringLiteral("Lapwing"), text_of(report::Label::made) + u' ' +
+                                                            wording.formatter().shortDate(report.made_at)});
+    return furniture;
+}
+
+void put_title(Flow& flow, const report::Report& report, const Wording& wording) {
+    flow.put({{{0.0, typeset(own(report.engine), styles::title, flow.width())}}, 0.0, mm(0.5)});
+    const QString below = joined({text_of(report::Label::sealing_test),
+                                  wording.formatter().shortDate(report.session_at), own(report.session)});
+    flow.put({{{0.0, typeset(below, styles::subtitle, flow.width())}}, 0.0, mm(3), true});
+    flow.put({{{0.0, {gap(mm(2))}}}});
+    put(flow, wording, report.head);
+}
+
+/// A text in one line, cut at its end where it would run into what stands beside it.
+void line_at(QPainter& painter, const QString& text, Style style, double x, double y, double width) {
+    QString shown = text;
+    while (shown.size() > 1 && width_of(shown, style) > width) {
+        shown.chop(shown.endsWith(u'…') ? 2 : 1);
+        shown += u'…';
+    }
+    const Pieces pieces = typeset(shown, style, width);
+    if (!pieces.empty()) pieces.front().draw(painter, {x, y});
+}
+
+void paint_furniture(QPainter& painter, const Furniture& furniture, const QSizeF& page, int number,
+                     int count) {
+    const double width = page.width() - 2 * side_margin;
+    const double half = width / 2.0 - mm(3);
+    if (number > 1) {
+        line_at(painter, furniture.left, styles::running, side_margin, mm(10), width * 0.68);
+        line_at(painter, furniture.right, styles::in(styles::running, Qt::AlignRight),
+                side_margin + width * 0.7, mm(10), width * 0.3);
+    }
+    const double foot = page.height() - mm(13);
+    line_at(painter, furniture.made, styles::running, side_margin, foot, half);
+    const QString pages = text_of(report::Label::page_of).arg(number).arg(count);
+    line_at(painter, pages, styles::in(styles::running, Qt::AlignRight), side_margin + width - half, foot,
+            half);
+}
+
+void set_up(QPdfWriter& writer, const report::Report& report, const Wording& wording, PageSize size) {
+    writer.setResolution(720);
+    writer.setPageLayout(QPageLayout(QPageSize(size == PageSize::a4 ? QPageSize::A4 : QPageSize::Letter),
+                                     QPageLayout::Portrait, QMarginsF()));
+    writer.setTitle(
+        joined({own(report.engine), wording.formatter().shortDate(report.session_at), own(report.session)}));
+    writer.setCreator(QStringLiteral("Lapwing " LAPWING_VERSION));
+}
+
+Result<QByteArray> drawn(const report::Report& report, const format::Formatter& formatter, PageSize size) {
+    if (!qGuiApp)
+        return fail("print.no_window_system", "A report can be drawn only while Qt's graphics are running.");
+    if (!load_typeface())
+        return fail("print.font",
+                    "The report's typeface, B612, is missing from this program. Install it again.");
+
+    QBuffer buffer;
+    buffer.open(QIODevice::WriteOnly);
+    const Wording wording(formatter);
+    QPdfWriter writer(&buffer);
+    set_up(writer, report, wording, size);
+    const QSizeF page(writer.width(), writer.height());
+
+    Flow flow(QRectF(side_margin, head_margin, page.width() - 2 * side_margin,
+                     page.height() - head_margin - foot_margin));
+    put_title(flow, report, wording);
+    for (const report::Section& section : report.sections) {
+        put_heading(flow, text_of(section.heading));
+        put_blocks(flow, wording, section.blocks);
+    }
+
+    const Furniture furniture = furniture_of(report, wording);
+    QPainter painter(&writer);
+    for (int i = 0; i < flow.page_count(); ++i) {
+        if (i > 0) writer.newPage();
+        paint_furniture(painter, furniture, page, i + 1, flow.page_count());
+        flow.paint(painter, i);
+    }
+    painter.end();
+    return buffer.data();
+}
+
+}  // namespace
+
+Status write_pdf(const report::Report& report, const format::Formatter& formatter, QIODevice& out,
+                 PageSize size) {
+    const auto bytes = drawn(report, formatter, size);
+    if (!bytes) return tl::unexpected(bytes.error());
+    if (out.write(*bytes) == bytes->size()) return {};
+    return fail("print.write_device", "The report can't be written: {}. Choose another place or make room.",
+                out.errorString().toStdString());
+}
+
+Status write_pdf(const report::Report& report, const format::Formatter& formatter,
+                 const std::filesystem::path& file, PageSize size) {
+    const auto bytes = drawn(report, formatter, size);
+    if (!bytes) return tl::unexpected(bytes.error());
+    const QString name = QFile::decodeName(QByteArray::fromStdString(file.string()));
+    QSaveFile out(name);
+    if (!out.open(QIODevice::WriteOnly) || out.write(*bytes) != bytes->size() || !out.commit())
+        return fail("print.write",
+                    "The report can't be written to {}: {}. Choose another place or make room.",
+                    name.toStdString(), out.errorString().toStdString());
+    return {};
+}
+
+}  // namespace lapwing::print

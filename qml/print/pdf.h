@@ -1,0 +1,27 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <filesystem>
+
+#include "core/base/result.h"
+#include "core/report/report.h"
+#include "qml/format/formatter.h"
+
+class QIODevice;
+
+namespace lapwing::print {
+
+enum class PageSize { a4, letter };
+
+/// Draws the report as a PDF, in the formatter's language and units. Needs a QGuiApplication, which may be an
+/// offscreen one. Fails with "print.no_window_system" without one, "print.font" when the typeface is missing,
+/// and "print.write" or "print.write_device" when it can't be written; a file that was there before then
+/// stays.
+Status write_pdf(const report::Report& report, const format::Formatter& formatter, QIODevice& out,
+                 PageSize size = PageSize::a4);
+Status write_pdf(const report::Report& report, const format::Formatter& formatter,
+                 const std::filesystem::path& file, PageSize size = PageSize::a4);
+
+}  // namespace lapwing::print

@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <numeric>
+
+#include "qml/print/blocks.h"
+#include "qml/print/styles.h"
+
+namespace lapwing::print {
+namespace {
+
+constexpr double padding = mm(1.6);
+
+struct Layout {
+    double scale = 1.0;            ///< of the type
+    std::vector<double> x, width;  ///< of each column's text
+};
+
+double longest_word(const QString& text, const Style& style) {
+    double longest = 0.0;
+    for (const QString& word : text.split(u' ', Qt::SkipEmptyParts))
+        longest = std::max(longest, width_of(word, style));
+    return longest;
+}
+
+Style style_of(const report::Cell& cell, std::size_t line) {
+    if (line > 0) return styles::small;
+    return cell.state ? styles::body_bold : styles::body;
+}
+
+/// What a column needs so that no word of it is broken.
+double least_width(const Wording& wording, const report::Table& table, std::size_t column, double scale) {
+    double least =
+        longest_word(wording.text(table.columns[column].head), styles::scaled(styles::column_head, scale));
+    for (const auto& row : table.rows) {
+        const report::Cell& cell = row[column];
+        for (std::size_t i = 0; i < cell.lines.size(); ++i)
+            least = std::max(
+                least, longest_word(wording.text(cell.lines[i]), styles::scaled(style_of(cell, i), scale)));
+        if (cell.state) {
+            const Style style = styles::scaled(styles::small, scale);
+            least = std::max(least,
+                             longest_word(wording.formatter().name(*cell.state), style) + style.size * 1.25);
+        }
+    }
+    return least + padding;
+}
+
+/// Shares the width by the columns' weights, but no column gets less than its longest word; only where even
+/// that doesn't fit does the type shrink.
+Layout lay_out(const Wording& wording, const report::Table& table, double width) {
+    Layout layout;
+    const std::size_t count = table.columns.size();
+    std::vector<double> least(count);
+    for (layout.scale = 1.0; layout.scale > 0.7; layout.scale -= 0.06) {
+        for (std::size_t i = 0; i < count; ++i)
+            least[i] = least_width(wording, table, i, layout.scale);
+        if (std::accumulate(least.begin(), least.end(), 0.0) <= width) break;
+    }
+    const double needed = std::accumulate(least.begin(), least.end(), 0.0);
+    if (needed > width)
+        for (double& one : least)
+            one *= width / needed;
+
+    std::vector<bool> fixed(count, false);
+    layout.width.assign(count, 0.0);
+    for (bool again = true; again;) {
+        again = false;
+        double left = width;
+        double weights = 0.0;
+        for (std::size_t i = 0; i < count; ++i)
+            (fixed[i] ? left : weights) += fixed[i] ? -least[i] : table.columns[i].width;
+        for (std::size_t i = 0; i < count; ++i) {
+            layout.width[i] = fixed[i] ? least[i] : left * table.columns[i].width / weights;
+            if (!fixed[i] && layout.width[i] < least[i]) fixed[i] = again = true;
+        }
+    }
+    double x = 0.0;
+    for (double& one : layout.width) {
+        layout.x.push_back(x);
+        x += one;
+        one -= padding;
+    }
+    return layout;
+}
+
+Pieces cell_pieces(const Wording& wording, const report::Cell& cell, double width, double scale) {
+    Pieces pieces;
+    for (std::size_t i = 0; i < cell.lines.size(); ++i)
+        for (Piece& piece :
+             typeset(wording.text(cell.lines[i]), styles::scaled(style_of(cell, i), scale), width))
+            pieces.push_back(std::move(piece));
+    if (cell.state)
+        for (Piece& piece : state_pieces(wording, *cell.state, styles::scaled(styles::small, scale), width))
+            pieces.push_back(std::move(piece));
+    if (pieces.empty()) pieces = typeset(QStringLiteral("–"), styles::scaled(styles::body, scale), width);
+    return pieces;
+}
+
+report::Table table_of(const report::Series& series) {
+    report::Table table{{{{series.what}, 1.4}}, {}};
+    for (const report::Series::Visit& visit : series.visits) {
+        report::Line head{visit.at};
+        if (!visit.title.empty()) head.emplace_back(report::OwnWords{visit.title});
+        table.columns.push_back({std::move(head), 2.0});
+    }
+    for (const report::Series::Row& row : series.rows) {
+        std::vector<report::Cell> cells{{{{report::Label::cylinder, row.number}}, std::nullopt}};
+        for (std::size_t i = 0; i < row.values.size(); ++i) {
+            report::Cell cell{{}, row.states[i]};
+            if (row.values[i]) cell.lines.push_back({*row.values[i]});
+            cells.push_back(std::move(cell));
+        }
+        table.rows.push_back(std::move(cells));
+    }
+    return table;
+}
+
+}  // namespace
+
+void put(Flow& flow, const Wording& wording, const report::Table& table) {
+    const Layout layout = lay_out(wording, table, flow.width());
+    Row head{{}, mm(0.8), mm(0.8), true};
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        head.boxes.push_back(
+            {layout.x[i], typeset(wording.text(table.columns[i].head),
+                                  styles::scaled(styles::column_head, layout.scale), layout.width[i])});
+    flow.repeat(std::move(head));
+    for (const auto& cells : table.rows) {
+        Row row{{}, mm(1), mm(1), true};
+        for (std::size_t i = 0; i < cells.size(); ++i)
+            row.boxes.push_back({layout.x[i], cell_pieces(wording, cells[i], layout.width[i], layout.scale)});
+        flow.put(std::move(row));
+    }
+    flow.end_repeat();
+    flow.put({{{0.0, {gap(mm(2))}}}});
+}
+
+void put(Flow& flow, const Wording& wording, const report::Series& series) {
+    put(flow, wording, table_of(series));
+}
+
+}  // namespace lapwing::print

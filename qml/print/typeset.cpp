@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/print/typeset.h"
+
+#include <QFont>
+#include <QFontDatabase>
+#include <QFontMetricsF>
+#include <QPainter>
+#include <QTextLayout>
+#include <cmath>
+#include <memory>
+
+namespace lapwing::print {
+namespace {
+
+// Every figure of B612 is as wide as the others, so columns of numbers stand straight without a font feature.
+const QString family = QStringLiteral("B612");
+constexpr double line_spacing = 1.28;
+
+QFont font_of(const Style& style) {
+    QFont font(family);
+    font.setPixelSize(static_cast<int>(std::lround(style.size)));
+    font.setBold(style.bold);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    font.setKerning(true);
+    return font;
+}
+
+}  // namespace
+
+Pieces typeset(const QString& text, const Style& style, double width) {
+    Pieces pieces;
+    if (text.isEmpty()) return pieces;
+    QString shown = text;
+    shown.replace(QStringLiteral("\r\n"), QStringLiteral("\n")).replace(u'\n', QChar::LineSeparator);
+    auto layout = std::make_shared<QTextLayout>(shown, font_of(style));
+    QTextOption option(style.align);
+    option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
+    layout->setTextOption(option);
+    layout->setCacheEnabled(true);
+    layout->beginLayout();
+    for (QTextLine line = layout->createLine(); line.isValid(); line = layout->createLine())
+        line.setLineWidth(width);
+    layout->endLayout();
+    const double height = style.size * line_spacing;
+    for (int i = 0; i < layout->lineCount(); ++i)
+        pieces.push_back({height, [layout, i, height, colour = style.colour](QPainter& painter, QPointF at) {
+                              const QTextLine line = layout->lineAt(i);
+                              painter.setPen(colour);
+                              line.draw(&painter, at + QPointF(0.0, (height - line.height()) / 2.0));
+                          }});
+    return pieces;
+}
+
+double width_of(const QString& text, const Style& style) {
+    return QFontMetricsF(font_of(style)).horizontalAdvance(text);
+}
+
+double height_of(const Pieces& pieces) {
+    double height = 0.0;
+    for (const Piece& piece : pieces)
+        height += piece.height;
+    return height;
+}
+
+Piece gap(double height) {
+    return {height, [](QPainter&, QPointF) {}};
+}
+
+bool load_typeface() {
+    static const bool loaded = [] {
+        bool all = true;
+        for (const char* face : {":/print/fonts/B612-Regular.otf", ":/print/fonts/B612-Bold.otf"})
+            all = QFontDatabase::addApplicationFont(QLatin1String(face)) >= 0 && all;
+        return all;
+    }();
+    return loaded;
+}
+
+}  // namespace lapwing::print

@@ -1,0 +1,240 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "tests/core/report/sample.h"
+
+namespace lapwing::report {
+namespace {
+
+using findings::State;
+using sample::bar;
+
+const Section* section(const Report& report, Label heading) {
+    const auto found = std::ranges::find(report.sections, heading, &Section::heading);
+    return found == report.sections.end() ? nullptr : &*found;
+}
+
+template <class Block>
+std::vector<const Block*> blocks(const Section& section) {
+    std::vector<const Block*> found;
+    for (const auto& block : section.blocks)
+        if (const auto* one = std::get_if<Block>(&block)) found.push_back(one);
+    return found;
+}
+
+const Line* fact(const Facts& facts, Label name) {
+    for (const Fact& one : facts.facts)
+        if (const auto* label = std::get_if<Label>(&one.name); label && *label == name) return &one.value;
+    return nullptr;
+}
+
+const Cell& cell(const Table& table, std::size_t row, Label column) {
+    for (std::size_t i = 0; i < table.columns.size(); ++i)
+        if (const auto* label = std::get_if<Label>(&table.columns[i].head.front()); label && *label == column)
+            return table.rows.at(row).at(i);
+    throw std::runtime_error("no such column");
+}
+
+double first_figure(const Cell& cell) {
+    return std::get<findings::Figure>(cell.lines.at(0).at(0)).si;
+}
+
+std::string own(const Text& text) {
+    return std::get<OwnWords>(text).text;
+}
+
+TEST(Report, TakesTheReadingsAsTheyWereTyped) {
+    const Report report = sample::orchard().report();
+    const Table& table = *blocks<Table>(*section(report, Label::readings)).at(0);
+    ASSERT_EQ(table.rows.size(), 2u);
+    // 6.1 and 7.7 bar were typed; 1 bar is 1e5 Pa (NIST SP 811).
+    EXPECT_NEAR(first_figure(cell(table, 0, Label::dry_test)), 6.1e5, 1.0);
+    EXPECT_NEAR(first_figure(cell(table, 1, Label::dry_test)), 7.7e5, 1.0);
+    // (5.5 - 3.5) / 5.5, the mechanic's leakage, by hand.
+    EXPECT_NEAR(first_figure(cell(table, 0, Label::leak_down)), 0.3636, 1e-4);
+    EXPECT_NEAR(first_figure(cell(table, 1, Label::wet_test)), 9.4e5, 1.0);
+    for (const auto& row : table.rows)
+        EXPECT_EQ(row.size(), table.columns.size());
+}
+
+TEST(Report, GivesEveryFigureMeasuredItsUncertainty) {
+    const Report report = sample::orchard().report();
+    for (const Bores* bores : blocks<Bores>(*section(report, Label::in_short)))
+        for (const Bore& bore : bores->bores) {
+            ASSERT_TRUE(bore.shown);
+            ASSERT_TRUE(bore.shown->u95);
+            EXPECT_GT(*bore.shown->u95, 0.0);
+            EXPECT_GT(bore.whisker, 0.0);
+        }
+}
+
+TEST(Report, PutsTheVerdictOfEveryCylinderFirst) {
+    const Report report = sample::orchard().report();
+    EXPECT_EQ(report.sections.front().heading, Label::in_short);
+    const Verdicts& verdicts = *blocks<Verdicts>(report.sections.front()).at(0);
+    ASSERT_EQ(verdicts.verdicts.size(), 2u);
+    EXPECT_EQ(verdicts.verdicts[0].name, "front");
+    // 6.1 bar stands far below the invented limit of 8.0 bar, whatever the altitude of 240 m takes off it.
+    EXPECT_EQ(verdicts.verdicts[0].state, State::fault);
+    EXPECT_FALSE(verdicts.verdicts[0].headline.code.empty());
+}
+
+TEST(Report, DrawsCrankingBoresInOneScale) {
+    const Report report = sample::orchard().report();
+    const auto bores = blocks<Bores>(*section(report, Label::in_short));
+    ASSERT_EQ(bores.size(), 3u);
+    const Bore& dry = bores[0]->bores[1];
+    const Bore& wet = bores[2]->bores[1];
+    EXPECT_EQ(bores[0]->test, Label::dry_test);
+    EXPECT_EQ(bores[2]->test, Label::wet_test);
+    EXPECT_NEAR(*dry.piston / *wet.piston, 7.7 / 9.4, 1e-9);
+    EXPECT_EQ(dry.notch, wet.notch);
+    EXPECT_LT(*dry.notch, *dry.band_low);
+    EXPECT_LT(*dry.band_low, *dry.band_high);
+    EXPECT_LE(*dry.band_high, 1.0);
+    // In leak-down the height is the held part of the set pressure.
+    EXPECT_EQ(bores[1]->test, Label::leak_down);
+    EXPECT_NEAR(*bores[1]->bores[0].piston, 3.5 / 5.5, 1e-9);
+}
+
+TEST(Report, SaysWhatWasNotMeasured) {
+    sample::Shop shop(2);
+    Visit& visit = shop.visit("2026-03-14", "");
+    shop.dry(visit, 1, "9.0");
+    const Report report = shop.report();
+    const Bores& bores = *blocks<Bores>(*section(report, Label::in_short)).at(0);
+    EXPECT_FALSE(bores.bores[1].piston);
+    EXPECT_FALSE(bores.bores[1].shown);
+    const Table& table = *blocks<Table>(*section(report, Label::readings)).at(0);
+    EXPECT_EQ(cell(table, 1, Label::dry_test).state, State::none);
+    EXPECT_TRUE(cell(table, 1, Label::dry_test).lines.empty());
+}
+
+TEST(Report, SaysThatNothingWasMeasured) {
+    sample::Shop shop(1);
+    shop.visit("2026-03-14", "");
+    const Report report = shop.report();
+    const Sentences& sentences = *blocks<Sentences>(*section(report, Label::readings)).at(0);
+    EXPECT_EQ(std::get<Label>(sentences.sentences.at(0).text), Label::no_readings);
+    EXPECT_EQ(section(report, Label::uncertainty), nullptr);
+}
+
+TEST(Report, NamesTheOwnerOnlyIfWantedAndTheContactOnlyIfTicked) {
+    const sample::Shop shop = sample::orchard();
+    const auto head = [&](bool name, bool contact) { return shop.report({name, contact, {}}).head; };
+    EXPECT_EQ(own(fact(head(true, false), Label::owner)->at(0)), "Mill Lane Engine Club");
+    EXPECT_EQ(fact(head(true, false), Label::contact), nullptr);
+    EXPECT_EQ(own(fact(head(true, true), Label::contact)->at(0)), "bench@mill-lane.example");
+    EXPECT_EQ(fact(head(false, false), Label::owner), nullptr);
+}
+
+TEST(Report, ListsWhatWasNotDoneWithItsEffect) {
+    const Report report = sample::orchard().report();
+    const Section& not_done = *section(report, Label::not_done);
+    const Table& table = *blocks<Table>(not_done).at(0);
+    ASSERT_EQ(table.rows.size(), 1u);
+    EXPECT_EQ(std::get<findings::Word>(table.rows[0][0].lines[0][0]).code, "prepare:battery");
+    EXPECT_FALSE(std::get<ReferenceText>(table.rows[0][1].lines[0][0]).english.empty());
+    EXPECT_EQ(own(table.rows[0][2].lines[0][0]), "Charger was in use");
+    // A step that was done is in neither list.
+    const Line* open = fact(*blocks<Facts>(not_done).at(0), Label::not_marked);
+    ASSERT_TRUE(open);
+    for (const Text& step : *open)
+        EXPECT_NE(std::get<findings::Word>(step).code, "prepare:all plugs out");
+}
+
+TEST(Report, NamesEachTesterOnceWithItsNewestChecks) {
+    sample::Shop shop = sample::orchard();
+    TesterCheck older{
+        TesterCheckKind::zero_at_rest, sample::day("2025-01-01"), CheckResult::failed, {}, {}, {}, ""};
+    shop.dossier.testers[0].checks.insert(shop.dossier.testers[0].checks.begin(), older);
+    for (Reading& reading : shop.dossier.visits.back().readings)
+        if (reading.test != TestKind::leak_down) reading.tester = shop.dossier.testers[0].id;
+    const Report report = shop.report();
+    const Table& table = *blocks<Table>(*section(report, Label::testers)).at(0);
+    ASSERT_EQ(table.rows.size(), 2u);
+    EXPECT_EQ(own(table.rows[0][0].lines[0][0]), "Bench gauge");
+    const Cell& checks = cell(table, 0, Label::last_checks);
+    ASSERT_EQ(checks.lines.size(), 2u);
+    for (const Line& check : checks.lines)
+        EXPECT_EQ(std::get<findings::Word>(check.at(2)).code, "check_result:passed");
+}
+
+TEST(Report, ShowsEarlierVisitsBesideThisOne) {
+    const Report report = sample::orchard().report();
+    const auto series = blocks<Series>(*section(report, Label::earlier_visits));
+    // Leak-down was done once only, which is no series.
+    ASSERT_EQ(series.size(), 1u);
+    ASSERT_EQ(series[0]->visits.size(), 2u);
+    EXPECT_EQ(series[0]->visits[0].title, "Yearly look");
+    EXPECT_NEAR(series[0]->rows[1].values[0]->si, 8.9e5, 1.0);
+    EXPECT_NEAR(series[0]->rows[1].values[1]->si, 7.7e5, 1.0);
+}
+
+TEST(Report, LeavesLaterVisitsOut) {
+    sample::Shop shop = sample::orchard();
+    std::swap(shop.dossier.visits[0].session.opened_at, shop.dossier.visits[1].session.opened_at);
+    EXPECT_EQ(section(shop.report(), Label::earlier_visits), nullptr);
+}
+
+TEST(Report, LeavesOutWhatWouldSayNothing) {
+    const Report report = sample::row_of(4).report();
+    EXPECT_EQ(section(report, Label::plan), nullptr);
+    EXPECT_EQ(section(report, Label::complaint), nullptr);
+    EXPECT_EQ(section(report, Label::crankcase), nullptr);
+    for (const Section& one : report.sections)
+        EXPECT_FALSE(one.blocks.empty());
+}
+
+TEST(Report, KeepsThePlanInItsOrder) {
+    sample::Shop shop = sample::orchard();
+    Visit& visit = shop.dossier.visits.back();
+    PlanLine first;
+    first.work = "Run it, then test again";
+    first.order = -1;
+    visit.plan.push_back(first);
+    const Report report = shop.report();
+    const Table& table = *blocks<Table>(*section(report, Label::plan)).at(0);
+    EXPECT_EQ(own(cell(table, 0, Label::work).lines[0][0]), "Run it, then test again");
+    EXPECT_EQ(own(cell(table, 1, Label::price).lines[0][0]), "420 EUR");
+    EXPECT_NE(fact(*blocks<Facts>(*section(report, Label::plan)).at(0), Label::owner_answer), nullptr);
+}
+
+TEST(Report, TellsApartNotListenedFromNothingHeard) {
+    const Report report = sample::orchard().report();
+    const Table& table = *blocks<Table>(*section(report, Label::exits)).at(0);
+    // Columns: cylinder, exhaust, breather, points at; nobody listened elsewhere.
+    ASSERT_EQ(table.columns.size(), 4u);
+    EXPECT_EQ(std::get<findings::Word>(table.rows[1][1].lines[0][0]).code, "loudness:nothing");
+    EXPECT_EQ(std::get<findings::Word>(table.rows[0][1].lines[0][0]).code, "loudness:strong");
+}
+
+TEST(Report, EveryTableIsFilled) {
+    for (int cylinders : {1, 2, 6, 16}) {
+        const Report report = sample::row_of(cylinders, "words").report();
+        for (const Section& one : report.sections)
+            for (const Table* table : blocks<Table>(one))
+                for (const auto& row : table->rows)
+                    EXPECT_EQ(row.size(), table->columns.size());
+        EXPECT_EQ(blocks<Table>(*section(report, Label::readings)).at(0)->rows.size(),
+                  static_cast<std::size_t>(cylinders));
+    }
+}
+
+TEST(Report, WorksEachKindOfNumberThroughOnce) {
+    const Report report = sample::row_of(6).report();
+    std::vector<std::string> titles;
+    for (const Worked* worked : blocks<Worked>(*section(report, Label::worked)))
+        titles.push_back(worked->derivation.title.code);
+    EXPECT_THAT(titles, testing::Contains("from:leakage"));
+    std::ranges::sort(titles);
+    EXPECT_EQ(std::ranges::adjacent_find(titles), titles.end());
+}
+
+}  // namespace
+}  // namespace lapwing::report
