@@ -71,12 +71,18 @@ public:
     template <class T>
     void operator()(const char* name, const T& value) {
         if constexpr (may_be_missing<T>) {
-            if (value == T{}) return;
+            if (is_missing(value)) return;
         }
         object_[name] = of(value);
     }
 
 private:
+    template <class T>
+    static bool is_missing(const std::optional<T>& value) {
+        return !value.has_value();
+    }
+    static bool is_missing(const auto& values) { return values.empty(); }
+
     Json object_ = Json::object();
 };
 
