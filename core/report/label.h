@@ -127,6 +127,7 @@ enum class Label {
     no_readings,
     sealing_test,
     page_of,
+    uncertainty_mark,
     how_bores,
     how_interval,
     how_shared,

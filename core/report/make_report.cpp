@@ -36,13 +36,13 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
                   session.job_number,
                   head(engine, session, options),
                   {}};
-    // The owner reads from the top: what was found, what to do, then what it rests on.
+    // The owner reads from the top: what was asked, what was found, what to do, then what it rests on.
     for (Section& section : std::vector<Section>{
+             complaint(session),
              in_short(engine, found),
              worth_doing_next(found),
              cautions(found, reference),
              plan(visit),
-             complaint(session),
              readings(engine, found),
              limits(engine, found),
              clearances(engine, visit),

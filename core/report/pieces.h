@@ -52,6 +52,11 @@ inline Cell cell(Line line) {
     return {{std::move(line)}, std::nullopt};
 }
 
+/// A reading with nothing to judge it by has no state; it isn't "not measured".
+inline std::optional<findings::State> judged(findings::State state) {
+    return state == findings::State::none ? std::nullopt : std::optional(state);
+}
+
 template <class Block>
 void add_block(Section& to, Block block, bool worth_showing) {
     if (worth_showing) to.blocks.emplace_back(std::move(block));

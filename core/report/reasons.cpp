@@ -91,9 +91,15 @@ Section why(const Findings& found) {
         add_remarks(of_cylinders, cylinder.rules_of_thumb, cylinder.number);
         add_remarks(of_cylinders, cylinder.clearances.remarks, cylinder.number);
     }
+    // A rule that a cylinder fails already stands with that cylinder.
+    const auto said = [&](const findings::Message& message) {
+        return std::ranges::any_of(of_cylinders.sentences, [&](const Sentence& one) {
+            return std::get<findings::Message>(one.text) == message;
+        });
+    };
     Sentences spread;
     for (const findings::RuleVerdict& rule : found.spread)
-        spread.sentences.push_back(plain(rule.remark.message));
+        if (!said(rule.remark.message)) spread.sentences.push_back(plain(rule.remark.message));
     Section section{Label::why, {}};
     add_block(section, of_cylinders, !of_cylinders.sentences.empty());
     add_block(section, spread, !spread.sentences.empty());
@@ -159,7 +165,7 @@ Section plan(const Visit& visit) {
         if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
         Cell price;
         if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});
-        if (line->labour) price.lines.push_back({findings::figure_of(*line->labour)});
+        if (line->labour) price.lines.push_back({*line->labour});
         Cell expected;
         if (line->predicted_low && line->predicted_high)
             expected = cell({Range{findings::figure_of(*line->predicted_low),

@@ -39,8 +39,9 @@ struct Range {
 };
 
 /// One piece of text.
-using Text = std::variant<Label, findings::Word, findings::Message, findings::Figure, Range,
-                          findings::CylinderList, int, Timestamp, TypedUsage, OwnWords, ReferenceText>;
+using Text =
+    std::variant<Label, findings::Word, findings::Message, findings::Figure, Range, findings::CylinderList,
+                 int, Timestamp, TypedTime, TypedUsage, OwnWords, ReferenceText>;
 
 /// Pieces that belong on one line, to be written as a list: "starter, 250 rpm". A label that stands first
 /// names the rest: "first puff: 3.1 bar".
@@ -84,8 +85,8 @@ struct Table {
 /// One cylinder's bore. Heights are shares of the drawn height, 0 at its foot and 1 at its top.
 struct Bore {
     int number = 1;
-    std::string name;  ///< "front"; may be empty
-    findings::State state = findings::State::none;
+    std::string name;                       ///< "front"; may be empty
+    std::optional<findings::State> state;   ///< absent: measured, with nothing to judge it by
     std::optional<findings::Figure> shown;  ///< the figure written below; absent: not measured
     std::optional<double> piston;           ///< where the measured value stands
     double whisker = 0.0;                   ///< half the 95 % interval
@@ -103,7 +104,7 @@ struct Bores {
 struct Verdict {
     int number = 1;
     std::string name;
-    findings::State state = findings::State::none;
+    std::optional<findings::State> state;  ///< absent: measured, with nothing to judge it by
     findings::Message headline;
 };
 struct Verdicts {
@@ -126,7 +127,7 @@ struct Series {
     struct Row {
         int number = 1;
         std::vector<std::optional<findings::Figure>> values;  ///< as many as visits
-        std::vector<findings::State> states;                  ///< as many as visits
+        std::vector<std::optional<findings::State>> states;   ///< as many as visits
     };
     std::vector<Visit> visits;
     std::vector<Row> rows;

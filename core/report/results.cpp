@@ -22,10 +22,9 @@ std::string name_of(const Engine& engine, int number) {
 }
 
 Cell cylinder_cell(const Engine& engine, int number) {
-    Cell cell{{{number}}, std::nullopt};
-    if (const std::string name = name_of(engine, number); !name.empty())
-        cell.lines.push_back({OwnWords{name}});
-    return cell;
+    Line line{number};
+    if (const std::string name = name_of(engine, number); !name.empty()) line.emplace_back(OwnWords{name});
+    return cell(std::move(line));
 }
 
 const findings::Cranking* dry(const CylinderFindings& cylinder) {
@@ -34,6 +33,13 @@ const findings::Cranking* dry(const CylinderFindings& cylinder) {
 const findings::Cranking* wet(const CylinderFindings& cylinder) {
     return cylinder.wet ? &cylinder.wet->reading : nullptr;
 }
+bool measured(const CylinderFindings& cylinder) {
+    return cylinder.dry || cylinder.leak_down || cylinder.wet;
+}
+std::optional<State> state_of(const CylinderFindings& cylinder) {
+    return measured(cylinder) ? judged(cylinder.state) : State::none;
+}
+
 using CrankingOf = const findings::Cranking* (*)(const CylinderFindings&);
 
 bool any(const Findings& found, auto has) {
@@ -52,7 +58,8 @@ double cranking_top_pa(const Findings& found) {
     return top * 1.1;
 }
 
-Bores cranking_bores(Label test, const Engine& engine, const Findings& found, CrankingOf of) {
+Bores cranking_bores(Label test, const Engine& engine, const Findings& found, CrankingOf of,
+                     State (*state_of_test)(const CylinderFindings&)) {
     const double top = cranking_top_pa(found);
     const auto height = [&](const std::optional<findings::Derived>& limit) {
         return limit ? std::optional(limit->figure.si / top) : std::nullopt;
@@ -62,11 +69,12 @@ Bores cranking_bores(Label test, const Engine& engine, const Findings& found, Cr
         Bore bore;
         bore.number = cylinder.number;
         bore.name = name_of(engine, cylinder.number);
+        bore.state = State::none;
         bore.notch = height(found.limits.lowest);
         bore.band_low = height(found.limits.low);
         bore.band_high = height(found.limits.high);
         if (const findings::Cranking* cranking = of(cylinder)) {
-            bore.state = cranking->state;
+            bore.state = judged(state_of_test(cylinder));
             bore.shown = cranking->final.figure;
             bore.piston = std::clamp(cranking->final.figure.si / top, 0.0, 1.0);
             bore.whisker = cranking->final.figure.u95.value_or(0.0) / top;
@@ -82,9 +90,10 @@ Bores leak_down_bores(const Engine& engine, const Findings& found) {
         Bore bore;
         bore.number = cylinder.number;
         bore.name = name_of(engine, cylinder.number);
+        bore.state = State::none;
         if (cylinder.leak_down) {
             const Figure& leakage = cylinder.leak_down->leakage.figure;
-            bore.state = cylinder.leak_down->state;
+            bore.state = judged(cylinder.leak_down->state);
             bore.shown = leakage;
             bore.piston = std::clamp(1.0 - leakage.si, 0.0, 1.0);
             bore.whisker = leakage.u95.value_or(0.0);
@@ -102,7 +111,7 @@ void add_circumstances(Cell& cell, Tag tag, Oiled oiled, int repeats) {
 }
 
 Cell dry_cell(const findings::Cranking& dry) {
-    Cell cell{{{dry.final.figure}}, dry.state};
+    Cell cell{{{dry.final.figure}}, judged(dry.state)};
     if (dry.first) cell.lines.push_back({Label::first_puff, dry.first->figure});
     add_circumstances(cell, dry.tag, dry.oiled, dry.repeats);
     return cell;
@@ -110,13 +119,13 @@ Cell dry_cell(const findings::Cranking& dry) {
 
 Cell leak_down_cell(const findings::LeakDown& test) {
     Cell cell{{{test.leakage.figure}, {Label::held, test.held.figure}, {Label::set, test.set.figure}},
-              test.state};
+              judged(test.state)};
     add_circumstances(cell, test.tag, test.oiled, test.repeats);
     return cell;
 }
 
 Cell wet_cell(const findings::Wet& test) {
-    Cell cell{{{test.reading.final.figure}}, test.state};
+    Cell cell{{{test.reading.final.figure}}, judged(test.state)};
     if (test.rise) cell.lines.push_back({Label::rise, test.rise->figure});
     add_circumstances(cell, test.reading.tag, Oiled::unknown, test.reading.repeats);
     return cell;
@@ -169,17 +178,23 @@ Cell exit_cell(const CylinderFindings& cylinder, Exit exit) {
 }  // namespace
 
 Section in_short(const Engine& engine, const Findings& found) {
-    Section section{Label::in_short, {Sentences{{{found.headline, found.state, std::nullopt}}}}};
-    add_block(section, cranking_bores(Label::dry_test, engine, found, dry),
+    Section section{Label::in_short,
+                    {Sentences{{{found.headline, any(found, measured) ? judged(found.state) : State::none,
+                                 std::nullopt}}}}};
+    add_block(section,
+              cranking_bores(Label::dry_test, engine, found, dry,
+                             [](const auto& cylinder) { return cylinder.dry->state; }),
               any(found, [](const auto& cylinder) { return cylinder.dry.has_value(); }));
     add_block(section, leak_down_bores(engine, found),
               any(found, [](const auto& cylinder) { return cylinder.leak_down.has_value(); }));
-    add_block(section, cranking_bores(Label::wet_test, engine, found, wet),
+    add_block(section,
+              cranking_bores(Label::wet_test, engine, found, wet,
+                             [](const auto& cylinder) { return cylinder.wet->state; }),
               any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); }));
     Verdicts verdicts;
     for (const CylinderFindings& cylinder : found.cylinders)
         verdicts.verdicts.push_back(
-            {cylinder.number, name_of(engine, cylinder.number), cylinder.state, cylinder.headline});
+            {cylinder.number, name_of(engine, cylinder.number), state_of(cylinder), cylinder.headline});
     add_block(section, verdicts, !verdicts.verdicts.empty());
     return section;
 }
@@ -214,12 +229,11 @@ Section readings(const Engine& engine, const Findings& found) {
 }
 
 Section clearances(const Engine& engine, const Visit& visit) {
-    Table table{{{{Label::cylinder}, 2.0},
-                 {{Label::valve}, 2.0},
-                 {{Label::wanted}, 3.0},
-                 {{Label::found}, 2.0},
-                 {{Label::left}, 2.0}},
-                {}};
+    Table table{
+        {{{Label::cylinder}, 2.0}, {{Label::valve}, 2.0}, {{Label::wanted}, 3.0}, {{Label::found}, 2.0}}, {}};
+    const bool any_left =
+        std::ranges::any_of(visit.clearances, [](const Clearance& valve) { return valve.left.has_value(); });
+    if (any_left) table.columns.push_back({{Label::left}, 2.0});
     const auto clearance = [](const std::optional<TypedLength>& typed) {
         return typed ? cell({findings::figure_of(*typed)}) : Cell{};
     };
@@ -232,7 +246,8 @@ Section clearances(const Engine& engine, const Visit& visit) {
                 range = cell(
                     {Range{findings::figure_of(wanted->value.low), findings::figure_of(wanted->value.high)}});
             table.rows.push_back({cylinder_cell(engine, number), cell({word_of(valve->side), valve->valve}),
-                                  range, clearance(valve->found), clearance(valve->left)});
+                                  range, clearance(valve->found)});
+            if (any_left) table.rows.back().push_back(clearance(valve->left));
         }
     Section section{Label::clearances, {}};
     add_block(section, table, !table.rows.empty());
@@ -267,68 +282,6 @@ Section crankcase(const Findings& found) {
     add(facts, Label::end_pressure, {test.end.figure});
     if (test.hold) add(facts, Label::hold_time, {test.hold->figure});
     section.blocks = {std::move(facts), Sentences{{{test.remark.message, test.state, std::nullopt}}}};
-    return section;
-}
-
-namespace {
-
-/// Every visit up to this one, oldest first, with its findings.
-struct Judged {
-    const Visit* visit;
-    Findings found;
-};
-
-const Figure& figure_of_test(const findings::Cranking& test) {
-    return test.final.figure;
-}
-const Figure& figure_of_test(const findings::LeakDown& test) {
-    return test.leakage.figure;
-}
-
-/// As many as stand side by side on a page; older ones are in the session file.
-constexpr int most_visits = 6;
-
-template <class Of>
-Series series_of(Label what, const Engine& engine, const std::vector<Judged>& visits, Of of) {
-    Series series{what, {}, {}};
-    std::vector<const Judged*> with_any;
-    for (const Judged& judged : visits)
-        if (std::ranges::any_of(judged.found.cylinders, [&](const auto& cylinder) { return of(cylinder); }))
-            with_any.push_back(&judged);
-    if (with_any.size() > most_visits) with_any.erase(with_any.begin(), with_any.end() - most_visits);
-    for (const Judged* judged : with_any)
-        series.visits.push_back({judged->visit->session.opened_at, judged->visit->session.title});
-    for (int number : numbers_in_order(engine)) {
-        Series::Row row{number, {}, {}};
-        for (const Judged* judged : with_any) {
-            const CylinderFindings* cylinder = judged->found.cylinder(number);
-            const auto* test = cylinder ? of(*cylinder) : nullptr;
-            row.values.push_back(test ? std::optional(figure_of_test(*test)) : std::nullopt);
-            row.states.push_back(test ? test->state : State::none);
-        }
-        series.rows.push_back(std::move(row));
-    }
-    return series;
-}
-
-}  // namespace
-
-Section earlier_visits(const Dossier& dossier, const Visit& visit, const Findings& found,
-                       const findings::Reference& reference) {
-    std::vector<Judged> visits;
-    for (const Visit& other : dossier.visits)
-        if (other.session.id != visit.session.id && other.session.opened_at < visit.session.opened_at)
-            visits.push_back({&other, findings::find(dossier, other, reference)});
-    Section section{Label::earlier_visits, {}};
-    if (visits.empty()) return section;
-    visits.push_back({&visit, found});
-    for (Series series :
-         {series_of(Label::dry_test, dossier.engine, visits,
-                    [](const auto& cylinder) { return dry(cylinder); }),
-          series_of(Label::leak_down, dossier.engine, visits, [](const CylinderFindings& cylinder) {
-              return cylinder.leak_down ? &*cylinder.leak_down : nullptr;
-          })})
-        if (series.visits.size() > 1) section.blocks.emplace_back(std::move(series));
     return section;
 }
 

@@ -15,6 +15,8 @@ Section readings(const Engine& engine, const findings::Findings& found);
 Section clearances(const Engine& engine, const Visit& visit);
 Section exits(const Engine& engine, const findings::Findings& found);
 Section crankcase(const findings::Findings& found);
+
+// earlier_visits.cpp
 Section earlier_visits(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
                        const findings::Reference& reference);
 

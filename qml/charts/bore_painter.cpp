@@ -35,46 +35,6 @@ QPen dashes(const QColor& colour, double width, double dash) {
     return pen;
 }
 
-void paint_band(QPainter& painter, const Scale& scale, double margin, double low, double high,
-                const BoreLook& look) {
-    const QRectF band(QPointF(scale.tube.right() + margin * 0.3, scale.y(high)),
-                      QPointF(scale.tube.right() + margin * 0.9, scale.y(low)));
-    painter.setPen(line(look.ink, look.stroke * 0.6));
-    painter.setBrush(Qt::NoBrush);
-    painter.drawRect(band);
-    painter.save();
-    painter.setClipRect(band, Qt::IntersectClip);
-    for (double y = band.top(); y < band.bottom() + band.width(); y += look.stroke * 2.5)
-        painter.drawLine(QPointF(band.left(), y), QPointF(band.right(), y - band.width()));
-    painter.restore();
-}
-
-void paint_notch(QPainter& painter, const Scale& scale, double margin, double at, const BoreLook& look) {
-    const double y = scale.y(at);
-    const double reach = margin * 0.9;
-    painter.setPen(Qt::NoPen);
-    painter.setBrush(look.ink);
-    painter.drawPolygon(QPolygonF{QPointF(scale.tube.left(), y),
-                                  QPointF(scale.tube.left() - reach, y - reach * 0.55),
-                                  QPointF(scale.tube.left() - reach, y + reach * 0.55)});
-}
-
-void paint_whisker(QPainter& painter, const Scale& scale, double at, double half, const BoreLook& look) {
-    const double x = scale.tube.center().x();
-    const double cap = scale.tube.width() * 0.16;
-    const double top = scale.y(at + half);
-    const double bottom = scale.y(at - half);
-    const auto strokes = [&](const QPen& pen) {
-        painter.setPen(pen);
-        painter.drawLine(QPointF(x, top), QPointF(x, bottom));
-        for (double y : {top, bottom})
-            painter.drawLine(QPointF(x - cap, y), QPointF(x + cap, y));
-    };
-    // A rim of paper keeps the whisker off the piston line.
-    strokes(line(look.paper, look.stroke * 2.6));
-    strokes(line(look.ink, look.stroke * 0.9));
-}
-
 }  // namespace
 
 QColor BoreLook::of(State state) const {
@@ -94,6 +54,42 @@ QColor BoreLook::of(State state) const {
 BoreLook paper_look(double stroke) {
     return {QColor("#14181B"), Qt::white, QColor("#D9D9D9"), QColor("#00563F"), QColor("#5E5200"),
             QColor("#8F2D06"), stroke};
+}
+
+void paint_band(QPainter& painter, const QRectF& area, const BoreLook& look) {
+    painter.save();
+    painter.setPen(line(look.ink, look.stroke * 0.6));
+    painter.setBrush(Qt::NoBrush);
+    painter.drawRect(area);
+    painter.setClipRect(area, Qt::IntersectClip);
+    for (double y = area.top(); y < area.bottom() + area.width(); y += look.stroke * 2.5)
+        painter.drawLine(QPointF(area.left(), y), QPointF(area.right(), y - area.width()));
+    painter.restore();
+}
+
+void paint_notch(QPainter& painter, const QRectF& area, const BoreLook& look) {
+    painter.save();
+    painter.setPen(Qt::NoPen);
+    painter.setBrush(look.ink);
+    painter.drawPolygon(
+        QPolygonF{QPointF(area.right(), area.center().y()), area.topLeft(), area.bottomLeft()});
+    painter.restore();
+}
+
+void paint_whisker(QPainter& painter, const QRectF& area, const BoreLook& look) {
+    const double x = area.center().x();
+    const double cap = std::min(area.width(), look.stroke * 6.0) / 2.0;
+    const auto strokes = [&](const QPen& pen) {
+        painter.setPen(pen);
+        painter.drawLine(QPointF(x, area.top()), QPointF(x, area.bottom()));
+        for (double y : {area.top(), area.bottom()})
+            painter.drawLine(QPointF(x - cap, y), QPointF(x + cap, y));
+    };
+    painter.save();
+    // A rim of paper keeps the whisker off the piston line.
+    strokes(line(look.paper, look.stroke * 2.6));
+    strokes(line(look.ink, look.stroke * 0.9));
+    painter.restore();
 }
 
 void paint_state_mark(QPainter& painter, const QRectF& square, State state, const BoreLook& look) {
@@ -139,16 +135,28 @@ void paint_bore(QPainter& painter, const QRectF& area, const report::Bore& bore,
     } else {
         const double y = scale.y(*bore.piston);
         painter.fillRect(QRectF(QPointF(scale.tube.left(), y), scale.tube.bottomRight()), look.filled);
-        painter.setPen(line(look.of(bore.state), look.stroke * 2.6));
+        painter.setPen(line(look.of(bore.state.value_or(State::none)), look.stroke * 2.6));
         painter.drawLine(QPointF(scale.tube.left(), y), QPointF(scale.tube.right(), y));
-        if (bore.whisker > 0.0) paint_whisker(painter, scale, *bore.piston, bore.whisker, look);
+        if (bore.whisker > 0.0)
+            paint_whisker(painter,
+                          QRectF(QPointF(scale.tube.left(), scale.y(*bore.piston + bore.whisker)),
+                                 QPointF(scale.tube.right(), scale.y(*bore.piston - bore.whisker))),
+                          look);
         painter.setBrush(Qt::NoBrush);
         painter.setPen(line(look.ink, look.stroke * 1.4));
         painter.drawRect(scale.tube);
     }
     if (bore.band_low && bore.band_high)
-        paint_band(painter, scale, margin, *bore.band_low, *bore.band_high, look);
-    if (bore.notch) paint_notch(painter, scale, margin, *bore.notch, look);
+        paint_band(painter,
+                   QRectF(QPointF(scale.tube.right() + margin * 0.3, scale.y(*bore.band_high)),
+                          QPointF(scale.tube.right() + margin * 0.9, scale.y(*bore.band_low))),
+                   look);
+    if (bore.notch) {
+        const double size = margin * 0.9;
+        paint_notch(painter,
+                    QRectF(scale.tube.left() - size, scale.y(*bore.notch) - size * 0.55, size, size * 1.1),
+                    look);
+    }
     painter.restore();
 }
 

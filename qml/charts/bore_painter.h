@@ -29,6 +29,11 @@ BoreLook paper_look(double stroke);
 /// The shape of a state: filled disc, half disc, open triangle, dashed ring.
 void paint_state_mark(QPainter& painter, const QRectF& square, findings::State state, const BoreLook& look);
 
+/// The parts of a bore that a legend shows one by one: normal range, lowest limit, uncertainty.
+void paint_band(QPainter& painter, const QRectF& area, const BoreLook& look);
+void paint_notch(QPainter& painter, const QRectF& area, const BoreLook& look);
+void paint_whisker(QPainter& painter, const QRectF& area, const BoreLook& look);
+
 /// The bore's outline fills the middle of `area`; the normal range stands right of it as a hatched band, the
 /// lowest limit left of it as a wedge.
 void paint_bore(QPainter& painter, const QRectF& area, const report::Bore& bore, const BoreLook& look);

@@ -93,46 +93,92 @@ void put(Flow& flow, const Wording& wording, const report::Sentences& sentences)
 }
 
 void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
-    const double state_x = mm(22);
+    const double state_x = mm(31);
     const double text_x = state_x + mm(28);
+    // Sets the small type on the numeral's line.
+    const double drop = (styles::numeral.size - styles::body.size) * 0.95;
+    const auto dropped = [&](Pieces pieces) {
+        pieces.insert(pieces.begin(), gap(drop));
+        return pieces;
+    };
     for (const report::Verdict& verdict : verdicts.verdicts) {
-        Row row{{}, mm(1.4), mm(1.4), true};
+        Row row{{}, mm(0.6), mm(1.6), true};
         row.boxes.push_back(
-            {0.0, typeset(wording.formatter().locale().toString(verdict.number), styles::numeral, mm(12))});
-        row.boxes.push_back({mm(9), typeset(QString::fromStdString(verdict.name), styles::small, mm(12))});
-        row.boxes.push_back({state_x, state_pieces(wording, verdict.state, styles::body_bold, mm(26))});
+            {0.0, typeset(wording.formatter().locale().toString(verdict.number), styles::numeral, mm(9))});
         row.boxes.push_back(
-            {text_x, typeset(wording.text(verdict.headline), styles::body, flow.width() - text_x)});
+            {mm(10), dropped(typeset(QString::fromStdString(verdict.name), styles::body, mm(20)))});
+        if (verdict.state)
+            row.boxes.push_back(
+                {state_x, dropped(state_pieces(wording, *verdict.state, styles::body_bold, mm(26)))});
+        row.boxes.push_back(
+            {text_x, dropped(typeset(wording.text(verdict.headline), styles::body, flow.width() - text_x))});
         flow.put(std::move(row));
     }
 }
 
-void put(Flow& flow, const Wording& wording, const report::Worked& worked) {
+namespace {
+
+Pieces worked_pieces(const Wording& wording, const report::Worked& worked, double width) {
     const QStringList lines = wording.formatter().lines(worked.derivation);
-    if (lines.isEmpty()) return;
-    QString title = lines.first();
-    if (worked.cylinder) title += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked.cylinder));
-    Pieces pieces = typeset(title, styles::body_bold, flow.width());
-    for (qsizetype i = 1; i < lines.size(); ++i)
-        append(pieces, typeset(lines[i], styles::small, flow.width()));
-    flow.put({{{0.0, std::move(pieces)}}, 0.0, mm(2.2)});
+    Pieces pieces;
+    for (qsizetype i = 0; i < lines.size(); ++i) {
+        QString line = lines[i];
+        if (i == 0 && worked.cylinder)
+            line += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked.cylinder));
+        append(pieces, typeset(line, i == 0 ? styles::body_bold : styles::small, width));
+    }
+    return pieces;
 }
 
+}  // namespace
+
+void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked) {
+    const double half = (flow.width() - gutter) / 2.0;
+    for (std::size_t i = 0; i < worked.size(); i += 2) {
+        Row row{{{0.0, worked_pieces(wording, *worked[i], half)}}, 0.0, mm(2.6)};
+        if (i + 1 < worked.size())
+            row.boxes.push_back({half + gutter, worked_pieces(wording, *worked[i + 1], half)});
+        flow.put(std::move(row));
+    }
+}
+
+namespace {
+
+/// Blocks of one kind that follow each other, put together once another kind follows.
+template <class Block>
+class Run {
+public:
+    bool take(const report::Block& block) {
+        const auto* one = std::get_if<Block>(&block);
+        if (one) blocks_.push_back(one);
+        return one != nullptr;
+    }
+    void end(Flow& flow, const Wording& wording) {
+        if (!blocks_.empty()) put(flow, wording, std::exchange(blocks_, {}));
+    }
+
+private:
+    std::vector<const Block*> blocks_;
+};
+
+}  // namespace
+
 void put_blocks(Flow& flow, const Wording& wording, const std::vector<report::Block>& blocks) {
-    std::vector<const report::Bores*> strips;
+    Run<report::Bores> bores;
+    Run<report::Worked> worked;
     for (const report::Block& block : blocks) {
-        if (const auto* bores = std::get_if<report::Bores>(&block)) {
-            strips.push_back(bores);
-            continue;
-        }
-        if (!strips.empty()) put(flow, wording, std::exchange(strips, {}));
+        if (bores.take(block) || worked.take(block)) continue;
+        bores.end(flow, wording);
+        worked.end(flow, wording);
         std::visit(
             [&]<class Block>(const Block& one) {
-                if constexpr (!std::is_same_v<Block, report::Bores>) put(flow, wording, one);
+                if constexpr (!std::is_same_v<Block, report::Bores> && !std::is_same_v<Block, report::Worked>)
+                    put(flow, wording, one);
             },
             block);
     }
-    if (!strips.empty()) put(flow, wording, strips);
+    bores.end(flow, wording);
+    worked.end(flow, wording);
 }
 
 }  // namespace lapwing::print

@@ -10,13 +10,13 @@
 namespace lapwing::print {
 
 void put_heading(Flow& flow, const QString& text);
-/// Every block of a section; bores that follow each other share a line where they fit.
+/// Every block of a section; bores and worked numbers that follow each other stand side by side.
 void put_blocks(Flow& flow, const Wording& wording, const std::vector<report::Block>& blocks);
 
 void put(Flow& flow, const Wording& wording, const report::Facts& facts);
 void put(Flow& flow, const Wording& wording, const report::Sentences& sentences);
 void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts);
-void put(Flow& flow, const Wording& wording, const report::Worked& worked);
+void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked);
 // table_layout.cpp
 void put(Flow& flow, const Wording& wording, const report::Table& table);
 void put(Flow& flow, const Wording& wording, const report::Series& series);

@@ -40,9 +40,10 @@ Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitc
     for (Piece& piece : centred(figure, styles::column_head))
         pieces.push_back(std::move(piece));
     pieces.push_back({mark + mm(0.4), [state = bore.state, pitch](QPainter& painter, QPointF at) {
+                          if (!state) return;
                           charts::paint_state_mark(painter,
                                                    QRectF(at.x() + (pitch - mark) / 2.0, at.y(), mark, mark),
-                                                   state, styles::bore);
+                                                   *state, styles::bore);
                       }});
     return pieces;
 }
@@ -75,22 +76,39 @@ void put_line(Flow& flow, const Wording& wording, const std::vector<const report
     flow.put(std::move(row));
 }
 
-/// What the marks beside and in a bore mean.
+/// What the marks beside and in a bore mean: a row of pictures, each with its word.
 Piece legend(const Wording& wording) {
     const double height = styles::small.size * 1.28;
-    return {height * 1.1, [&wording, height](QPainter& painter, QPointF at) {
+    const double size = height * 0.68;
+    struct Entry {
+        double width;
+        QString word;
+        std::function<void(QPainter&, const QRectF&)> picture;
+    };
+    std::vector<Entry> entries;
+    for (State state : {State::good, State::borderline, State::fault, State::none})
+        entries.push_back(
+            {size, wording.formatter().name(state), [state](QPainter& painter, const QRectF& area) {
+                 charts::paint_state_mark(painter, area, state, styles::bore);
+             }});
+    entries.push_back({size, text_of(report::Label::lowest), [](QPainter& painter, const QRectF& area) {
+                           charts::paint_notch(painter, area, styles::bore);
+                       }});
+    entries.push_back({size * 0.7, text_of(report::Label::range), [](QPainter& painter, const QRectF& area) {
+                           charts::paint_band(painter, area, styles::bore);
+                       }});
+    entries.push_back(
+        {size, text_of(report::Label::uncertainty_mark),
+         [](QPainter& painter, const QRectF& area) { charts::paint_whisker(painter, area, styles::bore); }});
+    return {height * 1.1, [=](QPainter& painter, QPointF at) {
                 double x = at.x();
-                const auto word = [&](const QString& text) {
-                    const double width = width_of(text, styles::small);
-                    typeset(text, styles::small, width + pt(2)).front().draw(painter, {x, at.y()});
-                    x += width + mm(4.5);
-                };
-                const double size = height * 0.68;
-                for (State state : {State::good, State::borderline, State::fault, State::none}) {
-                    charts::paint_state_mark(painter, QRectF(x, at.y() + (height - size) / 2.0, size, size),
-                                             state, styles::bore);
-                    x += size + mm(1.2);
-                    word(wording.formatter().name(state));
+                for (const Entry& entry : entries) {
+                    entry.picture(painter, QRectF(x, at.y() + (height - size) / 2.0, entry.width, size));
+                    x += entry.width + mm(1.2);
+                    const QString word = entry.word.left(1).toLower() + entry.word.mid(1);
+                    const double width = width_of(word, styles::small);
+                    typeset(word, styles::small, width + pt(2)).front().draw(painter, {x, at.y()});
+                    x += width + mm(4.2);
                 }
             }};
 }

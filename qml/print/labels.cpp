@@ -33,7 +33,7 @@ const char* english(report::Label label) {
         case Label::crankcase:
             return QT_TRANSLATE_NOOP("Report", "Crankcase hold test");
         case Label::why:
-            return QT_TRANSLATE_NOOP("Report", "Rules of thumb");
+            return QT_TRANSLATE_NOOP("Report", "What the readings say");
         case Label::questions:
             return QT_TRANSLATE_NOOP("Report", "To be answered before any verdict");
         case Label::contradictions:
@@ -244,6 +244,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Nothing was measured in this session.");
         case Label::sealing_test:
             return QT_TRANSLATE_NOOP("Report", "Sealing test");
+        case Label::uncertainty_mark:
+            return QT_TRANSLATE_NOOP("Report", "uncertainty");
         case Label::page_of:
             return QT_TRANSLATE_NOOP("Report", "Page %1 of %2");
         case Label::how_bores:

@@ -17,6 +17,13 @@ struct Layout {
     std::vector<double> x, width;  ///< of each column's text
 };
 
+/// Words of the core start small; a column's head starts with a capital.
+QString head_text(const Wording& wording, const report::Column& column) {
+    QString text = wording.text(column.head);
+    if (!text.isEmpty()) text[0] = text[0].toUpper();
+    return text;
+}
+
 double longest_word(const QString& text, const Style& style) {
     double longest = 0.0;
     for (const QString& word : text.split(u' ', Qt::SkipEmptyParts))
@@ -32,7 +39,7 @@ Style style_of(const report::Cell& cell, std::size_t line) {
 /// What a column needs so that no word of it is broken.
 double least_width(const Wording& wording, const report::Table& table, std::size_t column, double scale) {
     double least =
-        longest_word(wording.text(table.columns[column].head), styles::scaled(styles::column_head, scale));
+        longest_word(head_text(wording, table.columns[column]), styles::scaled(styles::column_head, scale));
     for (const auto& row : table.rows) {
         const report::Cell& cell = row[column];
         for (std::size_t i = 0; i < cell.lines.size(); ++i)
@@ -99,14 +106,14 @@ Pieces cell_pieces(const Wording& wording, const report::Cell& cell, double widt
 }
 
 report::Table table_of(const report::Series& series) {
-    report::Table table{{{{series.what}, 1.4}}, {}};
+    report::Table table{{{{report::Label::cylinder}, 1.4}}, {}};
     for (const report::Series::Visit& visit : series.visits) {
         report::Line head{visit.at};
         if (!visit.title.empty()) head.emplace_back(report::OwnWords{visit.title});
         table.columns.push_back({std::move(head), 2.0});
     }
     for (const report::Series::Row& row : series.rows) {
-        std::vector<report::Cell> cells{{{{report::Label::cylinder, row.number}}, std::nullopt}};
+        std::vector<report::Cell> cells{{{{row.number}}, std::nullopt}};
         for (std::size_t i = 0; i < row.values.size(); ++i) {
             report::Cell cell{{}, row.states[i]};
             if (row.values[i]) cell.lines.push_back({*row.values[i]});
@@ -124,7 +131,7 @@ void put(Flow& flow, const Wording& wording, const report::Table& table) {
     Row head{{}, mm(0.8), mm(0.8), true};
     for (std::size_t i = 0; i < table.columns.size(); ++i)
         head.boxes.push_back(
-            {layout.x[i], typeset(wording.text(table.columns[i].head),
+            {layout.x[i], typeset(head_text(wording, table.columns[i]),
                                   styles::scaled(styles::column_head, layout.scale), layout.width[i])});
     flow.repeat(std::move(head));
     for (const auto& cells : table.rows) {
@@ -138,6 +145,7 @@ void put(Flow& flow, const Wording& wording, const report::Table& table) {
 }
 
 void put(Flow& flow, const Wording& wording, const report::Series& series) {
+    flow.put_with_next({{{0.0, typeset(text_of(series.what), styles::body_bold, flow.width())}}, mm(1)});
     put(flow, wording, table_of(series));
 }
 

@@ -4,7 +4,6 @@
 #include "qml/print/typeset.h"
 
 #include <QFont>
-#include <QFontDatabase>
 #include <QFontMetricsF>
 #include <QPainter>
 #include <QTextLayout>
@@ -14,8 +13,9 @@
 namespace lapwing::print {
 namespace {
 
-// Every figure of B612 is as wide as the others, so columns of numbers stand straight without a font feature.
-const QString family = QStringLiteral("B612");
+// The name that B612 goes by inside this program (typeface.cpp). Every figure of it is as wide as the others,
+// so columns of numbers stand straight without a font feature.
+const QString family = QStringLiteral("L612");
 constexpr double line_spacing = 1.28;
 
 QFont font_of(const Style& style) {
@@ -66,16 +66,6 @@ double height_of(const Pieces& pieces) {
 
 Piece gap(double height) {
     return {height, [](QPainter&, QPointF) {}};
-}
-
-bool load_typeface() {
-    static const bool loaded = [] {
-        bool all = true;
-        for (const char* face : {":/print/fonts/B612-Regular.otf", ":/print/fonts/B612-Bold.otf"})
-            all = QFontDatabase::addApplicationFont(QLatin1String(face)) >= 0 && all;
-        return all;
-    }();
-    return loaded;
 }
 
 }  // namespace lapwing::print

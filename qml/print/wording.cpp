@@ -13,6 +13,17 @@ struct Overloaded : Case... {
 template <class... Case>
 Overloaded(Case...) -> Overloaded<Case...>;
 
+/// Kept on one line: no break between a number and its unit.
+QString together(QString text) {
+    return text.replace(u' ', QChar::Nbsp);
+}
+
+QString figure_text(const format::Formatter& formatter, const findings::Figure& figure) {
+    const QString doubt = formatter.uncertainty(figure);
+    const QString value = together(formatter.valueText(figure));
+    return doubt.isEmpty() ? value : value + u' ' + together(doubt);
+}
+
 }  // namespace
 
 QString Wording::text(const report::Range& range) const {
@@ -22,8 +33,8 @@ QString Wording::text(const report::Range& range) const {
     const QString low = formatter_.valueText(range.low);
     // "9.0–11.5 bar"; both units where the two ends are shown in different ones
     if (!unit.isEmpty() && low.endsWith(unit) && formatter_.valueText(range.high).endsWith(unit))
-        return formatter_.digits(range.low) + QChar(0x2013) + formatter_.valueText(range.high);
-    return low + QStringLiteral(" – ") + formatter_.valueText(range.high);
+        return together(formatter_.digits(range.low) + QChar(0x2013) + formatter_.valueText(range.high));
+    return together(low) + QStringLiteral(" – ") + together(formatter_.valueText(range.high));
 }
 
 QString Wording::text(const report::Text& text) const {
@@ -31,12 +42,13 @@ QString Wording::text(const report::Text& text) const {
         Overloaded{[](report::Label label) { return text_of(label); },
                    [this](const findings::Word& word) { return formatter_.text(word); },
                    [this](const findings::Message& message) { return formatter_.text(message); },
-                   [this](const findings::Figure& figure) { return formatter_.text(figure); },
+                   [this](const findings::Figure& figure) { return figure_text(formatter_, figure); },
                    [this](const report::Range& range) { return this->text(range); },
                    [this](const findings::CylinderList& list) { return formatter_.list(list); },
                    [this](int number) { return formatter_.locale().toString(number); },
                    [this](Timestamp at) { return formatter_.shortDate(at); },
-                   [this](const TypedUsage& usage) { return formatter_.typed(usage); },
+                   [this](const TypedTime& time) { return together(formatter_.typed(time)); },
+                   [this](const TypedUsage& usage) { return together(formatter_.typed(usage)); },
                    [](const report::OwnWords& own) { return QString::fromStdString(own.text).trimmed(); },
                    [this](const report::ReferenceText& text) { return formatter_.reference(text.english); }},
         text);

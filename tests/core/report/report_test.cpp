@@ -75,8 +75,9 @@ TEST(Report, GivesEveryFigureMeasuredItsUncertainty) {
 
 TEST(Report, PutsTheVerdictOfEveryCylinderFirst) {
     const Report report = sample::orchard().report();
-    EXPECT_EQ(report.sections.front().heading, Label::in_short);
-    const Verdicts& verdicts = *blocks<Verdicts>(report.sections.front()).at(0);
+    EXPECT_EQ(report.sections[0].heading, Label::complaint);
+    EXPECT_EQ(report.sections[1].heading, Label::in_short);
+    const Verdicts& verdicts = *blocks<Verdicts>(report.sections[1]).at(0);
     ASSERT_EQ(verdicts.verdicts.size(), 2u);
     EXPECT_EQ(verdicts.verdicts[0].name, "front");
     // 6.1 bar stands far below the invented limit of 8.0 bar, whatever the altitude of 240 m takes off it.
@@ -113,6 +114,19 @@ TEST(Report, SaysWhatWasNotMeasured) {
     const Table& table = *blocks<Table>(*section(report, Label::readings)).at(0);
     EXPECT_EQ(cell(table, 1, Label::dry_test).state, State::none);
     EXPECT_TRUE(cell(table, 1, Label::dry_test).lines.empty());
+}
+
+TEST(Report, DoesNotCallAReadingWithoutLimitsNotMeasured) {
+    sample::Shop shop(1);
+    Visit& visit = shop.visit("2026-03-14", "");
+    shop.dry(visit, 1, "9.0");
+    const Report report = shop.report();
+    const Section& in_short = *section(report, Label::in_short);
+    EXPECT_FALSE(blocks<Bores>(in_short).at(0)->bores[0].state);
+    EXPECT_TRUE(blocks<Bores>(in_short).at(0)->bores[0].piston);
+    EXPECT_FALSE(blocks<Verdicts>(in_short).at(0)->verdicts[0].state);
+    EXPECT_FALSE(blocks<Sentences>(in_short).at(0)->sentences[0].state);
+    EXPECT_FALSE(cell(*blocks<Table>(*section(report, Label::readings)).at(0), 0, Label::dry_test).state);
 }
 
 TEST(Report, SaysThatNothingWasMeasured) {
