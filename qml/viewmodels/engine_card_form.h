@@ -1,0 +1,62 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "qml/viewmodels/card_form.h"
+
+namespace lapwing {
+
+/// The Engine card: its lines, the layout picture and the engine's sessions.
+class EngineCardForm : public CardForm {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString engineId READ engineId WRITE setEngineId NOTIFY engineIdChanged REQUIRED)
+    Q_PROPERTY(QString name READ name NOTIFY reset)
+    Q_PROPERTY(QString subtitle READ subtitle NOTIFY reset)
+    Q_PROPERTY(bool banked READ banked NOTIFY reset)
+    Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY reset)
+    Q_PROPERTY(QVariantList visits READ sessionList NOTIFY reset)
+
+public:
+    using CardForm::CardForm;
+
+    [[nodiscard]] QString engineId() const { return id_; }
+    void setEngineId(const QString& id);
+
+    [[nodiscard]] QString name() const;
+    [[nodiscard]] QString subtitle() const;  ///< "4 cylinders, in-line, petrol"
+    [[nodiscard]] bool banked() const;       ///< V or flat
+    /// The layout picture: {index, number, name, bank, row, column} of every cylinder.
+    [[nodiscard]] QVariantList cylinders() const;
+    /// Newest first: {sessionId, text, detail}.
+    [[nodiscard]] QVariantList sessionList() const;
+
+    /// Two cylinders change places on the layout picture.
+    Q_INVOKABLE void swapCylinders(int a, int b);
+    /// Takes number, name and bank of one cylinder. Empty when taken, or what is wrong.
+    Q_INVOKABLE QString changeCylinder(int index, const QString& number, const QString& name, int bank);
+
+    /// Takes the engine out with all its sessions; Undo brings everything back.
+    Q_INVOKABLE void remove();
+
+signals:
+    void engineIdChanged();
+    void removed();
+
+protected:
+    bool read() override;
+    void refresh() override;
+    Status take(const QString& key, const FormEntry& entry) override;
+    [[nodiscard]] bool concerns(const workflow::Change& change) const override;
+    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("engine/") + id_; }
+
+private:
+    Status keep(Engine changed);
+
+    QString id_;
+    Engine engine_;
+    std::vector<Session> sessions_;
+};
+
+}  // namespace lapwing

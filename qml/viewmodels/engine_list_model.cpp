@@ -1,0 +1,154 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/engine_list_model.h"
+
+#include <algorithm>
+
+#include "qml/viewmodels/engine_glances.h"
+
+namespace lapwing {
+namespace {
+
+bool fits(const workflow::EngineSummary& engine, const QStringList& words) {
+    QString all =
+        QString::fromStdString(engine.name) + QLatin1Char('\n') + QString::fromStdString(engine.description);
+    for (const auto& tag : engine.tags)
+        all += QLatin1Char('\n') + QString::fromStdString(tag);
+    return std::all_of(words.begin(), words.end(),
+                       [&](const QString& word) { return all.contains(word, Qt::CaseInsensitive); });
+}
+
+QStringList words_of(const QString& text) {
+    return text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
+}
+
+}  // namespace
+
+void EngineListModel::setApp(AppContext* app) {
+    if (app_ == app) return;
+    app_ = app;
+    emit appChanged();
+}
+
+void EngineListModel::componentComplete() {
+    glances_ = new EngineGlances(app_->desk(), app_->reference(), this);
+    connect(glances_, &EngineGlances::ready, this, &EngineListModel::showGlance);
+    connect(app_, &AppContext::changed, this, &EngineListModel::forget);
+    connect(app_, &AppContext::formatChanged, this, [this] {
+        if (count() > 0) emit dataChanged(index(0), index(count() - 1));
+    });
+    reload();
+}
+
+void EngineListModel::forget(const workflow::Change& change) {
+    if (change.engines.empty() && !change.kinds.contains(RecordKind::tester)) return;
+    glances_->forget(change);
+    reload();
+}
+
+void EngineListModel::reload() {
+    auto engines = app_->desk().engines();
+    const bool same_rows = engines.size() == engines_.size() &&
+                           std::equal(engines.begin(), engines.end(), engines_.begin(),
+                                      [](const auto& a, const auto& b) { return a.id == b.id; });
+    if (same_rows && filter_.isEmpty()) {
+        engines_ = std::move(engines);
+        if (count() > 0) emit dataChanged(index(0), index(count() - 1));
+        emit refreshed();
+        return;
+    }
+    engines_ = std::move(engines);
+    pick();
+}
+
+void EngineListModel::pick() {
+    beginResetModel();
+    rows_.clear();
+    const QStringList words = words_of(filter_);
+    for (std::size_t i = 0; i < engines_.size(); ++i)
+        if (fits(engines_[i], words)) rows_.push_back(i);
+    endResetModel();
+    emit refreshed();
+}
+
+void EngineListModel::setFilter(const QString& filter) {
+    if (filter_ == filter) return;
+    filter_ = filter;
+    emit filterChanged();
+    pick();
+}
+
+int EngineListModel::rowCount(const QModelIndex& parent) const {
+    return parent.isValid() ? 0 : count();
+}
+
+QVariant EngineListModel::data(const QModelIndex& index, int role) const {
+    if (!index.isValid() || index.row() >= count()) return {};
+    const auto& engine = engines_[rows_[static_cast<std::size_t>(index.row())]];
+    switch (role) {
+        case IdRole:
+            return QString::fromStdString(engine.id.text());
+        case NameRole:
+            return QString::fromStdString(engine.name);
+        case LastRole:
+            return lastLine(engine);
+        case TagsRole: {
+            QStringList tags;
+            for (const auto& tag : engine.tags)
+                tags << QString::fromStdString(tag);
+            return tags.join(QStringLiteral(" · "));
+        }
+        case BoresRole:
+            return glances_->of(engine).bores;
+        case BoreLineRole:
+            return glances_->of(engine).line;
+        case BoreStateRole:
+            return glances_->of(engine).state;
+        case RetestRole:
+            return engine.retest_planned_for
+                       ? tr("Retest planned for %1").arg(app_->format().shortDate(*engine.retest_planned_for))
+                       : QString();
+        default:
+            return {};
+    }
+}
+
+QHash<int, QByteArray> EngineListModel::roleNames() const {
+    return {{IdRole, "engineId"},         {NameRole, "name"},    {LastRole, "last"},
+            {TagsRole, "tags"},           {BoresRole, "bores"},  {BoreLineRole, "boreLine"},
+            {BoreStateRole, "boreState"}, {RetestRole, "retest"}};
+}
+
+QString EngineListModel::lastLine(const workflow::EngineSummary& summary) const {
+    if (!summary.last_opened_at) return tr("No session yet");
+    const QString date = app_->format().shortDate(*summary.last_opened_at);
+    return summary.last_title.empty()
+               ? date
+               : QString::fromStdString(summary.last_title) + QStringLiteral(" · ") + date;
+}
+
+void EngineListModel::showGlance(const QString& engineId) {
+    for (int row = 0; row < count(); ++row)
+        if (data(index(row), IdRole).toString() == engineId)
+            emit dataChanged(index(row), index(row), {BoresRole, BoreLineRole, BoreStateRole});
+}
+
+QVariantList EngineListModel::choices(const QString& words, int most) const {
+    QVariantList list;
+    const QStringList wanted = words_of(words);
+    for (const auto& engine : engines_) {
+        if (list.size() >= most) break;
+        if (!fits(engine, wanted)) continue;
+        list << QVariantMap{{QStringLiteral("value"), QString::fromStdString(engine.id.text())},
+                            {QStringLiteral("text"), QString::fromStdString(engine.name)},
+                            {QStringLiteral("detail"), lastLine(engine)}};
+    }
+    return list;
+}
+
+QString EngineListModel::onlyEngine() const {
+    return engines_.size() == 1 ? QString::fromStdString(engines_.front().id.text()) : QString();
+}
+
+}  // namespace lapwing

@@ -1,0 +1,82 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QAbstractListModel>
+#include <QQmlParserStatus>
+#include <QVariant>
+
+#include "qml/viewmodels/app_context.h"
+
+namespace lapwing {
+
+class EngineGlances;
+
+/// All engines, the one worked on last first, and those that a search leaves. What a card says of the
+/// cylinders is worked out off the UI thread, only for rows that are looked at, and kept until it changes.
+class EngineListModel : public QAbstractListModel, public QQmlParserStatus {
+    Q_OBJECT
+    Q_INTERFACES(QQmlParserStatus)
+    QML_ELEMENT
+    Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
+    Q_PROPERTY(QString filter READ filter WRITE setFilter NOTIFY filterChanged)
+    Q_PROPERTY(int count READ count NOTIFY refreshed)
+    Q_PROPERTY(int total READ total NOTIFY refreshed)
+
+public:
+    enum Roles {
+        IdRole = Qt::UserRole + 1,
+        NameRole,
+        LastRole,
+        TagsRole,
+        BoresRole,
+        BoreLineRole,
+        BoreStateRole,
+        RetestRole
+    };
+
+    using QAbstractListModel::QAbstractListModel;
+
+    [[nodiscard]] AppContext* app() const { return app_; }
+    void setApp(AppContext* app);
+    [[nodiscard]] QString filter() const { return filter_; }
+    /// Words that must all occur in name, tags or description; upper and lower case are the same.
+    void setFilter(const QString& filter);
+    [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
+    [[nodiscard]] int total() const { return static_cast<int>(engines_.size()); }
+
+    [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
+    [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
+    [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
+
+    /// The first `most` engines that fit `words`: {value, text, detail}.
+    Q_INVOKABLE QVariantList choices(const QString& words, int most) const;
+    /// The only engine's id when there is just one, else empty.
+    Q_INVOKABLE QString onlyEngine() const;
+
+    void classBegin() override {}
+    void componentComplete() override;
+
+signals:
+    void appChanged();
+    void filterChanged();
+    void refreshed();
+
+private:
+    void reload();
+    void pick();
+    void forget(const workflow::Change& change);
+    void showGlance(const QString& engineId);
+    [[nodiscard]] QString lastLine(const workflow::EngineSummary& summary) const;
+
+    AppContext* app_ = nullptr;
+    QString filter_;
+    std::vector<workflow::EngineSummary> engines_;
+    std::vector<std::size_t> rows_;  ///< indices into engines_ that the filter leaves
+    EngineGlances* glances_ = nullptr;
+};
+
+}  // namespace lapwing

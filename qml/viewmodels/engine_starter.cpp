@@ -1,0 +1,60 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/engine_starter.h"
+
+#include "core/workflow/engines.h"
+#include "core/workflow/sessions.h"
+#include "qml/viewmodels/engine_changes.h"
+#include "qml/viewmodels/form_lines.h"
+
+namespace lapwing {
+
+void EngineStarter::setApp(AppContext* app) {
+    if (app_ == app) return;
+    app_ = app;
+    emit appChanged();
+}
+
+QVariantList EngineStarter::arrangements() const {
+    QVariantList list;
+    if (!app_) return list;
+    for (const auto arrangement : FormLines<Engine>::all<Arrangement>())
+        list << QVariantMap{{QStringLiteral("value"), QString::fromUtf8(word(arrangement).data())},
+                            {QStringLiteral("text"), app_->format().name(arrangement)}};
+    return list;
+}
+
+QString EngineStarter::addEngine(const QString& name, const QString& cylinders, const QString& arrangement) {
+    auto made = forms::whole(cylinders.trimmed(), tr("Number of cylinders"))
+                    .and_then([&](int count) {
+                        return new_engine(
+                            name, count,
+                            from_word<Arrangement>(arrangement.toStdString()).value_or(Arrangement::in_line));
+                    })
+                    .and_then([&](Engine engine) {
+                        engine.id = app_->desk().make_id<EngineId>();
+                        engine.made_at = app_->desk().clock().now();
+                        return checked(std::move(engine));
+                    });
+    if (!made) return app_->format().text(made.error());
+    const QString id = QString::fromStdString(made->id.text());
+    app_->run(workflow::save_engine(std::move(*made)), this, [this, id](const Result<workflow::Step>& step) {
+        if (step) emit engineAdded(id);
+    });
+    return {};
+}
+
+void EngineStarter::openSession(const QString& engineId) {
+    const auto engine = EngineId::parse(engineId.toStdString());
+    if (!engine) return;
+    const auto session = app_->desk().make_id<SessionId>();
+    const bool first = app_->desk().sessions(*engine).empty();
+    const QString title = first ? tr("As found") : QString();
+    app_->run(workflow::open_session(session, *engine, title.toStdString()), this,
+              [this, id = QString::fromStdString(session.text())](const Result<workflow::Step>& step) {
+                  if (step) emit sessionOpened(id);
+              });
+}
+
+}  // namespace lapwing

@@ -1,0 +1,43 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QtQml/qqmlregistration.h>
+
+#include <QVariant>
+
+#include "qml/viewmodels/app_context.h"
+
+namespace lapwing {
+
+/// Adds engines and opens sessions on them.
+class EngineStarter : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
+    Q_PROPERTY(QVariantList arrangements READ arrangements NOTIFY appChanged)
+
+public:
+    using QObject::QObject;
+
+    [[nodiscard]] AppContext* app() const { return app_; }
+    void setApp(AppContext* app);
+    [[nodiscard]] QVariantList arrangements() const;  ///< {value, text}
+
+    /// Adds an engine with as little as it takes; `engineAdded` follows once it is stored. Empty when it was
+    /// taken, or what is wrong.
+    Q_INVOKABLE QString addEngine(const QString& name, const QString& cylinders, const QString& arrangement);
+    /// Opens a session; `sessionOpened` follows once it is stored.
+    Q_INVOKABLE void openSession(const QString& engineId);
+
+signals:
+    void appChanged();
+    void engineAdded(const QString& engineId);
+    void sessionOpened(const QString& sessionId);
+
+private:
+    AppContext* app_ = nullptr;
+};
+
+}  // namespace lapwing

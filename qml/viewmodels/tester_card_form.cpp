@@ -1,0 +1,84 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/tester_card_form.h"
+
+#include <algorithm>
+
+#include "core/workflow/testers.h"
+#include "qml/viewmodels/tester_card_lines.h"
+#include "qml/viewmodels/tester_checks.h"
+
+namespace lapwing {
+
+void TesterCardForm::setTesterId(const QString& id) {
+    if (id_ == id) return;
+    id_ = id;
+    emit testerIdChanged();
+    reload();
+}
+
+bool TesterCardForm::read() {
+    const auto id = TesterId::parse(id_.toStdString());
+    auto testers = app()->desk().testers();
+    const auto found = id ? std::ranges::find(testers, *id, &Tester::id) : testers.end();
+    if (found == testers.end()) return false;
+    tester_ = std::move(*found);
+    return true;
+}
+
+void TesterCardForm::refresh() {
+    show(tester_card_lines(tester_, format()).fields());
+}
+
+Status TesterCardForm::take(const QString& key, const FormEntry& entry) {
+    Tester changed = tester_;
+    if (auto taken = tester_card_lines(tester_, format()).take(key, changed, entry); !taken) return taken;
+    auto possible = checked(std::move(changed));
+    if (!possible) return tl::unexpected(possible.error());
+    tester_ = std::move(*possible);
+    store(workflow::save_tester(tester_));
+    return {};
+}
+
+bool TesterCardForm::concerns(const workflow::Change& change) const {
+    return change.kinds.contains(RecordKind::tester);
+}
+
+QString TesterCardForm::name() const {
+    return QString::fromStdString(tester_.name);
+}
+
+QString TesterCardForm::kindName() const {
+    if (!found()) return {};
+    const QString kind = format().name(tester_.kind);
+    return tester_.home_made ? tr("%1, home-made").arg(kind) : kind;
+}
+
+QString TesterCardForm::unit() const {
+    const auto symbol = tester_.gauge.full_scale.unit().symbol();
+    return QString::fromUtf8(symbol.data(), qsizetype(symbol.size()));
+}
+
+QVariantList TesterCardForm::checks() const {
+    return found() ? tester_checks(tester_, format()) : QVariantList();
+}
+
+QString TesterCardForm::keepCheck(const QString& kind, bool passed, const QVariantMap& typed) {
+    auto check = tester_check_from(tester_, kind, passed, typed, app()->desk().clock().now());
+    if (!check) return sentence(check.error());
+    Tester with = tester_;
+    with.checks.push_back(*check);
+    if (auto possible = checked(std::move(with)); !possible) return sentence(possible.error());
+    tester_.checks.push_back(*check);
+    store(workflow::keep_check(tester_.id, *check));
+    return {};
+}
+
+void TesterCardForm::remove() {
+    app()->run(workflow::remove_tester(tester_.id), this, [this](const Result<workflow::Step>& step) {
+        if (step) emit removed();
+    });
+}
+
+}  // namespace lapwing

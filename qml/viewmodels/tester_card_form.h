@@ -1,0 +1,56 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "qml/viewmodels/card_form.h"
+
+namespace lapwing {
+
+/// The Tester card, line by line, and its self-checks.
+class TesterCardForm : public CardForm {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString testerId READ testerId WRITE setTesterId NOTIFY testerIdChanged REQUIRED)
+    Q_PROPERTY(QString name READ name NOTIFY reset)
+    Q_PROPERTY(QString kindName READ kindName NOTIFY reset)
+    Q_PROPERTY(QVariantList checks READ checks NOTIFY reset)
+    Q_PROPERTY(QString unit READ unit NOTIFY reset)
+
+public:
+    using CardForm::CardForm;
+
+    [[nodiscard]] QString testerId() const { return id_; }
+    void setTesterId(const QString& id);
+    [[nodiscard]] QString name() const;
+    [[nodiscard]] QString kindName() const;
+    /// Self-checks that this kind of tester has, as maps: kind, title, instruction, last (a sentence), state
+    /// ("good", "fault" or "none"), asks (a list of "set", "shown", "hole").
+    [[nodiscard]] QVariantList checks() const;
+    /// File symbol of the unit that the dial is written in.
+    [[nodiscard]] QString unit() const;
+
+    /// Records one self-check: {set, shown, hole, note} as typed, pressures in the dial's unit, the hole in
+    /// mm. Empty when it was taken, or what is wrong.
+    Q_INVOKABLE QString keepCheck(const QString& kind, bool passed, const QVariantMap& typed);
+
+    /// Takes the tester out. Refused while a session names it.
+    Q_INVOKABLE void remove();
+
+signals:
+    void testerIdChanged();
+    void removed();
+
+protected:
+    bool read() override;
+    void refresh() override;
+    Status take(const QString& key, const FormEntry& entry) override;
+    [[nodiscard]] bool concerns(const workflow::Change& change) const override;
+    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("tester/") + id_; }
+
+private:
+    QString id_;
+    Tester tester_;
+};
+
+}  // namespace lapwing

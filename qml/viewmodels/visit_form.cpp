@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/visit_form.h"
+
+#include "core/workflow/sessions.h"
+#include "qml/viewmodels/visit_lines.h"
+
+namespace lapwing {
+
+void VisitForm::setSessionId(const QString& id) {
+    if (id_ == id) return;
+    id_ = id;
+    emit sessionIdChanged();
+    reload();
+}
+
+bool VisitForm::read() {
+    const auto id = SessionId::parse(id_.toStdString());
+    auto session = id ? app()->desk().session(*id) : std::nullopt;
+    if (!session) return false;
+    session_ = std::move(*session);
+    testers_ = app()->desk().testers();
+    const auto engine = app()->desk().engine(session_.engine);
+    engine_name_ = engine ? engine->name : std::string();
+    return true;
+}
+
+void VisitForm::refresh() {
+    show(visit_lines(session_, testers_, format()).fields());
+}
+
+Status VisitForm::take(const QString& key, const FormEntry& entry) {
+    Session changed = session_;
+    if (auto taken = visit_lines(session_, testers_, format()).take(key, changed, entry); !taken)
+        return taken;
+    auto possible = checked(std::move(changed));
+    if (!possible) return tl::unexpected(possible.error());
+    // Conditions and testers have commands of their own, so that Undo says what it takes back.
+    const bool conditions = possible->conditions != session_.conditions;
+    const auto use = changed_tester(session_, *possible);
+    session_ = std::move(*possible);
+    if (use)
+        store(workflow::choose_tester(session_.id, *use, tester_for(session_, *use)));
+    else if (conditions)
+        store(workflow::set_conditions(session_.id, session_.conditions));
+    else
+        store(workflow::save_session(session_));
+    return {};
+}
+
+bool VisitForm::concerns(const workflow::Change& change) const {
+    return change.sessions.contains(session_.id) || change.engines.contains(session_.engine) ||
+           change.kinds.contains(RecordKind::tester);
+}
+
+QString VisitForm::engineName() const {
+    return QString::fromStdString(engine_name_);
+}
+
+QString VisitForm::visitLine() const {
+    if (!found()) return {};
+    QStringList parts{format().shortDate(session_.opened_at)};
+    if (!session_.title.empty()) parts << QString::fromStdString(session_.title);
+    return parts.join(QStringLiteral(" · "));
+}
+
+}  // namespace lapwing

@@ -1,0 +1,172 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/workflow/readings.h"
+#include "qml/viewmodels/engine_list_model.h"
+#include "qml/viewmodels/engine_starter.h"
+#include "tests/viewmodels/shop.h"
+
+namespace lapwing {
+
+class EngineListTest : public QObject {
+    Q_OBJECT
+
+private:
+    static QString shown(const EngineListModel& list, int row, int role) {
+        return list.data(list.index(row), role).toString();
+    }
+    static QStringList names(const EngineListModel& list) {
+        QStringList all;
+        for (int row = 0; row < list.count(); ++row)
+            all << shown(list, row, EngineListModel::NameRole);
+        all.sort();
+        return all;
+    }
+    static void keep_dry(Shop& shop, SessionId session, int cylinder, const char* bar) {
+        Reading reading;
+        reading.session = session;
+        reading.test = TestKind::dry;
+        reading.cylinder = cylinder;
+        reading.final = TypedPressure::make(bar, units::bar).value();
+        shop.desk->run(workflow::keep_reading(reading));
+    }
+
+private slots:
+    void an_empty_library_has_no_rows() {
+        Shop shop;
+        EngineListModel list;
+        complete(list, shop);
+        QCOMPARE(list.count(), 0);
+        QCOMPARE(list.total(), 0);
+        QVERIFY(list.onlyEngine().isEmpty());
+    }
+
+    void a_new_engine_shows_up_by_itself() {
+        Shop shop;
+        EngineListModel list;
+        complete(list, shop);
+        const Engine engine = shop.add_engine(QStringLiteral("Mower"), 1, Arrangement::single);
+        QCOMPARE(list.count(), 1);
+        QCOMPARE(list.onlyEngine(), text_id(engine.id));
+        QCOMPARE(shown(list, 0, EngineListModel::LastRole), QStringLiteral("No session yet"));
+        QCOMPARE(list.data(list.index(0), EngineListModel::BoresRole).toList().size(), 1);
+        shop.undo();
+        QCOMPARE(list.count(), 0);
+    }
+
+    void the_search_looks_at_name_tags_and_description() {
+        Shop shop;
+        shop.add_engine(QStringLiteral("Harbour six"), 6, Arrangement::in_line, {"boat"});
+        shop.add_engine(QStringLiteral("Orchard V-twin"), 2, Arrangement::vee, {"club", "Racing"});
+        Engine tractor = shop.add_engine(QStringLiteral("Grey tractor"), 4);
+        tractor.description = "older machine, 1954";
+        shop.desk->run(workflow::save_engine(tractor));
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        const auto left = [&](const char* words) {
+            list.setFilter(QString::fromLatin1(words));
+            return names(list);
+        };
+        QCOMPARE(left("harb"), QStringList{QStringLiteral("Harbour six")});
+        QCOMPARE(left("RACING"), QStringList{QStringLiteral("Orchard V-twin")});
+        QCOMPARE(left("1954 grey"), QStringList{QStringLiteral("Grey tractor")});
+        QCOMPARE(left("grey boat"), QStringList());
+        QCOMPARE(left("  ").size(), 3);
+        QCOMPARE(list.total(), 3);
+    }
+
+    void bores_come_from_the_last_session() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
+        const SessionId session = shop.open_session(engine, "As found");
+        keep_dry(shop, session, 1, "10.2");
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        QVERIFY(shown(list, 0, EngineListModel::LastRole).startsWith(QStringLiteral("As found")));
+        const auto bores = [&] { return list.data(list.index(0), EngineListModel::BoresRole).toList(); };
+        QCOMPARE(bores().size(), 2);
+        QTRY_VERIFY(bores().at(0).toMap().value(QStringLiteral("measured")).toBool());
+        QVERIFY(!bores().at(1).toMap().value(QStringLiteral("measured")).toBool());
+
+        keep_dry(shop, session, 2, "10.1");
+        shop.settle();
+        QTRY_VERIFY(bores().at(1).toMap().value(QStringLiteral("measured")).toBool());
+    }
+
+    void above_six_cylinders_a_line_counts_them() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Eight"), 8);
+        const SessionId session = shop.open_session(engine, "As found");
+        keep_dry(shop, session, 3, "10.2");
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        const auto line = [&] { return shown(list, 0, EngineListModel::BoreLineRole); };
+        QVERIFY(list.data(list.index(0), EngineListModel::BoresRole).toList().isEmpty());
+        QTRY_VERIFY(line().endsWith(QStringLiteral("7 not measured")));
+    }
+
+    void a_session_is_opened_on_the_chosen_engine() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Mower"), 1);
+        EngineStarter starter;
+        starter.setApp(shop.app.get());
+        QSignalSpy opened(&starter, &EngineStarter::sessionOpened);
+        starter.openSession(text_id(engine.id));
+        shop.settle();
+        QCOMPARE(opened.size(), 1);
+        const auto sessions = shop.desk->sessions(engine.id);
+        QCOMPARE(sessions.size(), 1u);
+        QCOMPARE(opened.at(0).at(0).toString(), text_id(sessions.front().id));
+        QCOMPARE(sessions.front().title, std::string("As found"));
+    }
+
+    void a_new_engine_takes_three_answers() {
+        Shop shop;
+        EngineStarter starter;
+        starter.setApp(shop.app.get());
+        QSignalSpy added(&starter, &EngineStarter::engineAdded);
+        QVERIFY(starter.addEngine(QStringLiteral("Tug"), QStringLiteral("six"), {})
+                    .contains(QStringLiteral("six")));
+        QVERIFY(starter.addEngine(QStringLiteral("Tug"), QStringLiteral("17"), {})
+                    .contains(QStringLiteral("16")));
+        QVERIFY(!starter.addEngine(QStringLiteral("  "), QStringLiteral("2"), {}).isEmpty());
+        shop.settle();
+        QCOMPARE(shop.desk->engines().size(), 0u);
+        QCOMPARE(starter.addEngine(QStringLiteral("Tug"), QStringLiteral("4"), QStringLiteral("v")),
+                 QString());
+        shop.settle();
+        QCOMPARE(added.size(), 1);
+        const Engine made = shop.desk->engine(shop.desk->engines().front().id).value();
+        QCOMPARE(made.cylinders.size(), 4u);
+        QCOMPARE(made.cylinders[3].bank, 1);
+    }
+
+    void two_thousand_engines_open_without_a_look_at_each() {
+        Shop shop;
+        workflow::Command many{"engine.add", {"many"}, {}};
+        for (int i = 0; i < 2000; ++i) {
+            Engine engine = new_engine(QStringLiteral("Engine %1").arg(i), 4, Arrangement::in_line).value();
+            engine.id = shop.desk->make_id<EngineId>();
+            engine.made_at = shop.clock.now();
+            many.edits.push_back(Put{engine});
+        }
+        shop.desk->run(std::move(many));
+        shop.settle();
+        EngineListModel list;
+        QElapsedTimer timer;
+        timer.start();
+        complete(list, shop);
+        QCOMPARE(list.count(), 2000);
+        // Far above what it takes (some 10 ms): it only has to catch a list that opens every card.
+        QVERIFY2(timer.elapsed() < 500, qPrintable(QString::number(timer.elapsed())));
+        QCOMPARE(list.choices(QStringLiteral("engine 19"), 12).size(), 12);
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::EngineListTest)
+#include "engine_list_test.moc"
