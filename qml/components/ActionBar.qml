@@ -15,6 +15,11 @@ Item {
     readonly property var lines: plan()
     readonly property var heights: (lines ?? []).map(line => Math.max(0, ...line.map(item => item.implicitHeight)))
 
+    // Words may break into two lines, but not more.
+    function leastWidth(item: var): real {
+        return item.stretch && item.text.includes(" ") ? 0.7 * item.implicitWidth : item.implicitWidth;
+    }
+
     function plan(): var {
         const items = [];
         for (let i = 0; i < children.length; ++i)
@@ -22,7 +27,7 @@ Item {
                 items.push(children[i]);
         if (items.length < 2)
             return items.length ? [items] : [];
-        const needed = items.reduce((sum, item) => sum + item.implicitWidth, 0) + spacing * (items.length - 1);
+        const needed = items.reduce((sum, item) => sum + leastWidth(item), 0) + spacing * (items.length - 1);
         return needed <= width ? [items] : [items.slice(0, -1), items.slice(-1)];
     }
 

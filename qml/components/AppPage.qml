@@ -66,6 +66,7 @@ FocusScope {
 
             anchors.left: backButton.right
             anchors.right: cornerItems.left
+            anchors.rightMargin: Theme.space
             anchors.verticalCenter: parent.verticalCenter
 
             LText {
@@ -81,7 +82,7 @@ FocusScope {
                 text: page.subtitle
                 visible: text !== ""
                 width: parent.width
-                maximumLineCount: 2
+                maximumLineCount: page.compact ? 1 : 2
                 elide: Text.ElideRight
             }
         }

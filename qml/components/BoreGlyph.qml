@@ -1,9 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
-import QtQuick.Shapes
 import Lapwing.Theme
+import Lapwing.Components
 
 // A cylinder as an upright bore. All heights are shares of the bore, 0 at the bottom and 1 at the top: the
 // piston line at `value`, a notch at the lowest `limit`, a band from `low` to `high`, a whisker of `value` plus
@@ -69,26 +70,13 @@ Item {
         border.color: Theme.ink
     }
 
-    Shape {
-        anchors.fill: parent
+    LineDrawing {
         visible: !bore.measured
-        ShapePath {
-            strokeColor: Theme.ink
-            strokeWidth: bore.stroke
-            strokeStyle: ShapePath.DashLine
-            dashPattern: [2.4, 2]
-            capStyle: ShapePath.FlatCap
-            fillColor: "transparent"
-
-            PathSvg {
-                readonly property real r: bore.width / 6
-                readonly property real h: bore.stroke / 2
-                readonly property real w: bore.width - 2 * h - 2 * r
-                readonly property real v: bore.height - 2 * h - 2 * r
-
-                path: bore.measured ? "" : `M${h + r} ${h} h${w} a${r} ${r} 0 0 1 ${r} ${r} v${v} a${r} ${r} 0 0 1 ${-r} ${r} h${-w} a${r} ${r} 0 0 1 ${-r} ${-r} v${-v} a${r} ${r} 0 0 1 ${r} ${-r}`
-            }
-        }
+        anchors.fill: parent
+        color: Theme.ink
+        thickness: bore.stroke
+        dashes: [2.4, 2]
+        line: `B ${bore.stroke / 2} ${bore.stroke / 2} ${bore.width - bore.stroke} ${bore.height - bore.stroke} ${bore.width / 6}`
     }
 
     Repeater {

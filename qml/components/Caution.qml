@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
-import QtQuick.Shapes
 import Lapwing.Theme
+import Lapwing.Components
 
 // A danger, where it is, written out. Once `read` it folds to its `brief` line, which stays; a touch opens and folds
 // it again. acknowledged() comes with the first folding.
@@ -39,32 +39,22 @@ Rectangle {
         onClicked: card.turn()
     }
 
-    Shape {
-        id: triangle
-
-        x: card.LayoutMirroring.enabled ? card.width - 14 - width : 14
+    LineDrawing {
+        x: Theme.rightToLeft ? card.width - 14 - width : 14
         y: Theme.gap
-        width: 24
-        height: 24
-
-        ShapePath {
-            strokeColor: Theme.fault
-            strokeWidth: 2.5
-            joinStyle: ShapePath.RoundJoin
-            capStyle: ShapePath.RoundCap
-            fillColor: "transparent"
-
-            PathSvg {
-                path: "M12 2.5 L23 21.5 H1 Z M12 9 V14.5 M12 18 V18.3"
-            }
-        }
+        width: Theme.markSize + 2
+        height: width
+        grid: 24
+        color: Theme.fault
+        thickness: 2.5
+        line: "M 12 2.5 L 23 21.5 L 1 21.5 Z M 12 9.5 L 12 14.5 M 12 18 L 12 18.1"
     }
 
     Column {
         id: column
 
         anchors.left: parent.left
-        anchors.leftMargin: 14 + 24 + Theme.gap
+        anchors.leftMargin: 14 + Theme.markSize + 2 + Theme.gap
         anchors.right: fold.left
         anchors.rightMargin: Theme.space
         y: Math.max(Theme.gap, (card.height - height) / 2)

@@ -10,7 +10,7 @@ Pressable {
 
     fill: checked ? Theme.chosen : Theme.key
     outlineColor: checked ? Theme.info : "transparent"
-    horizontalPadding: 14
+    horizontalPadding: Theme.space
     Accessible.role: checkable ? Accessible.CheckBox : Accessible.RadioButton
     Accessible.checkable: true
     Accessible.checked: checked

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
@@ -14,7 +15,7 @@ Column {
     property var current
     property string targetKind: "secondary"
 
-    readonly property real widest: options.reduce((most, option) => Math.max(most, metrics.advanceWidth(option.text)), 0) + 2 * 14 + 4
+    readonly property real widest: options.reduce((most, option) => Math.max(most, metrics.advanceWidth(option.text)), 0) / 100 * Theme.bodySize + 2 * Theme.space + 4
     readonly property int perLine: {
         const fit = Math.max(1, Math.min(options.length, Math.floor((width + Theme.space) / (widest + Theme.space))));
         return Math.ceil(options.length / Math.max(1, Math.ceil(options.length / fit)));
@@ -28,7 +29,7 @@ Column {
         id: metrics
 
         font.family: Theme.family
-        font.pixelSize: Theme.bodySize
+        font.pixelSize: 100
         font.bold: true
     }
 

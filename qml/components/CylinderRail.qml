@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
@@ -20,6 +21,10 @@ Item {
     readonly property int columnCount: cylinders.reduce((most, cylinder, i) => Math.max(most, (cylinder.column ?? i) + 1), 1)
 
     signal chosen(int index)
+
+    // The engine stands as it stands, in every language.
+    LayoutMirroring.enabled: false
+    LayoutMirroring.childrenInherit: true
 
     implicitHeight: strip ? Math.min(tileHeight, 96) + 4 + stripWords.height : rowCount * (tileHeight + Theme.space) - Theme.space
 

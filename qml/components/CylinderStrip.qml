@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
@@ -12,24 +13,48 @@ Item {
     property var cylinders: []
     property int current: 0
 
+    readonly property real tileWidth: 84
+    readonly property real middle: current * (tileWidth + list.spacing) - (list.width - tileWidth) / 2
+
     signal opened
+
+    onMiddleChanged: {
+        slide.stop();
+        if (list.ready)
+            slide.start();
+        else
+            list.contentX = middle;
+    }
+
+    NumberAnimation {
+        id: slide
+
+        target: list
+        property: "contentX"
+        to: strip.middle
+        duration: Theme.motion
+    }
 
     ListView {
         id: list
 
+        property bool ready: false
+
         objectName: "strip"
         width: parent.width
-        height: strip.height - words.height - 4
+        height: parent.height - words.height - 4
         orientation: ListView.Horizontal
         spacing: Theme.space
+        leftMargin: (width - strip.tileWidth) / 2
+        rightMargin: leftMargin
         clip: true
         model: strip.cylinders
-        currentIndex: strip.current
-        highlightRangeMode: ListView.ApplyRange
-        preferredHighlightBegin: (width - 84) / 2
-        preferredHighlightEnd: (width + 84) / 2
-        highlightMoveDuration: Theme.motion
+        currentIndex: -1
         boundsBehavior: Flickable.StopAtBounds
+        Component.onCompleted: Qt.callLater(() => {
+                contentX = strip.middle;
+                ready = true;
+            })
 
         delegate: CylinderTile {
             required property var modelData
@@ -38,7 +63,7 @@ Item {
             objectName: "cylinder_" + index
             cylinder: modelData
             selected: index === strip.current
-            width: 84
+            width: strip.tileWidth
             height: list.height
             onClicked: strip.opened()
         }
@@ -49,8 +74,7 @@ Item {
 
         role: "label"
         text: qsTr("%1 of %2").arg(strip.current + 1).arg(strip.cylinders.length)
-        anchors.top: list.bottom
-        anchors.topMargin: 4
+        anchors.bottom: parent.bottom
         anchors.horizontalCenter: parent.horizontalCenter
     }
 }

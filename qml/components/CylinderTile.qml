@@ -15,24 +15,27 @@ Pressable {
     readonly property string cylinderState: cylinder.state ?? "none"
     readonly property bool wide: width >= 110
     readonly property bool tall: height >= 100
-    readonly property bool low: height < 70
+    // The mark stands under the name when there is room, else beside the numeral.
+    readonly property bool markUnder: wide && tall && Theme.textScale <= 1.3
 
     padding: tall ? 10 : 4
     horizontalPadding: wide ? 12 : 4
     fill: selected ? Theme.chosen : Theme.panel
     outlineColor: selected ? Theme.info : Theme.hairline
-    text: qsTr("Cylinder %1").arg(numeral) + (cylinder.name ? ", " + cylinder.name : "") + ", " + States.word(cylinderState)
+    text: States.sentence([qsTr("Cylinder %1").arg(numeral), cylinder.name ?? "", States.word(cylinderState)])
     Accessible.role: Accessible.PageTab
     Accessible.selected: selected
 
     inside: Item {
+        id: room
+
         BoreGlyph {
             id: bore
 
             visible: tile.wide || tile.tall
-            width: visible ? (tile.tall && tile.wide ? 40 : 24) : 0
-            height: tile.wide ? parent.height : Math.min(parent.height - words.height, 72)
-            x: tile.wide ? (tile.mirrored ? parent.width - width : 0) : (parent.width - width) / 2
+            width: !visible ? 0 : tile.wide && tile.tall ? 40 : 24
+            height: tile.wide ? room.height : Math.min(room.height - words.height - 4, 72)
+            x: tile.wide ? 0 : (room.width - width) / 2
             anchors.bottom: parent.bottom
             measured: tile.cylinder.measured ?? false
             state: tile.cylinderState
@@ -46,37 +49,42 @@ Pressable {
         Column {
             id: words
 
-            x: tile.wide ? (tile.mirrored ? 0 : bore.width + Theme.gap) : 0
-            width: tile.wide ? parent.width - bore.width - Theme.gap : parent.width
-            y: tile.wide ? (parent.height - height) / 2 : 0
-            spacing: tile.tall ? 2 : 0
+            readonly property real markRoom: tile.markUnder ? 0 : beside.width + line.spacing
+            readonly property real numeralSize: Math.min(Theme.numeralSize, room.height * (tile.tall ? 0.4 : 0.6), (width - markRoom) / (0.65 * tile.numeral.length))
+
+            x: tile.wide ? bore.width + Theme.gap : 0
+            y: tile.wide || !tile.tall ? (room.height - height) / 2 : 0
+            width: room.width - x
+            spacing: tile.markUnder ? 2 : 0
 
             Row {
-                x: tile.wide ? 0 : (parent.width - width) / 2
-                spacing: tile.width < 60 ? 2 : 6
+                id: line
+
+                x: tile.wide ? 0 : (words.width - width) / 2
+                spacing: tile.width < 70 ? 2 : 6
 
                 LText {
-                    id: numeral
-
                     silent: true
                     role: "numeral"
                     text: tile.numeral
                     wrapMode: Text.NoWrap
-                    font.pixelSize: Math.min(Theme.numeralSize, (tile.height - 8) * 0.6, tile.width * 0.5)
+                    font.pixelSize: Math.max(12, words.numeralSize)
                 }
 
                 StateMark {
-                    visible: !(tile.wide && tile.tall)
+                    id: beside
+
+                    visible: !tile.markUnder
                     state: tile.cylinderState
                     silent: true
-                    size: Math.min(20, tile.width * 0.28)
+                    size: Math.min(Theme.markSize, tile.width * 0.24)
                     anchors.verticalCenter: parent.verticalCenter
                 }
             }
 
             LText {
                 width: parent.width
-                visible: tile.wide && text !== "" && !tile.low
+                visible: tile.wide && tile.height >= 70 && text !== ""
                 role: "label"
                 silent: true
                 text: tile.cylinder.name ?? ""
@@ -85,7 +93,7 @@ Pressable {
             }
 
             StateMark {
-                visible: tile.wide && tile.tall
+                visible: tile.markUnder
                 state: tile.cylinderState
                 silent: true
             }

@@ -18,9 +18,7 @@ Item {
         id: mark
 
         visible: line.problem !== ""
-        width: visible ? size + Theme.space : 0
         state: "fault"
-        size: 18
         silent: true
         anchors.left: parent.left
         anchors.verticalCenter: parent.verticalCenter
@@ -32,7 +30,8 @@ Item {
         role: "label"
         text: line.problem !== "" ? line.problem : line.hint
         color: line.problem !== "" ? Theme.ink : Theme.quietInk
-        anchors.left: mark.right
+        anchors.left: parent.left
+        anchors.leftMargin: mark.visible ? mark.width + Theme.space : 0
         anchors.right: parent.right
     }
 }

@@ -31,29 +31,33 @@ Pressable {
 
             mark: control.mark
             symbol: control.symbol
-            size: 22
+            size: Theme.markSize
             color: Theme.info
             gap: Theme.space
             anchors.left: parent.left
             anchors.verticalCenter: parent.verticalCenter
         }
 
-        LText {
+        Column {
             id: words
 
-            readonly property string escapedFigure: quoted(control.figure)
-            readonly property string escapedText: quoted(control.text)
-
-            function quoted(plain: string): string {
-                return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
-            }
-
-            silent: true
-            textFormat: Text.StyledText
-            text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
             anchors.left: picture.right
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
+
+            LText {
+                readonly property string escapedFigure: quoted(control.figure)
+                readonly property string escapedText: quoted(control.text)
+
+                function quoted(plain: string): string {
+                    return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+                }
+
+                width: parent.width
+                silent: true
+                textFormat: Text.StyledText
+                text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
+            }
         }
     }
 }

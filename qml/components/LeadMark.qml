@@ -21,7 +21,7 @@ Item {
     StateMark {
         visible: lead.mark !== ""
         state: lead.mark
-        size: Math.min(22, lead.size)
+        size: lead.size
         silent: true
         anchors.left: parent.left
         anchors.leftMargin: (lead.size - size) / 2

@@ -2,8 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
-import QtQuick.Shapes
 import Lapwing.Theme
+import Lapwing.Components
 import "patterns.js" as Patterns
 
 // The colour and pattern of a leak path, filling its rectangle: "rings" plain, "intake" dots, "exhaust" slant
@@ -17,21 +17,16 @@ Rectangle {
     implicitHeight: 24
     radius: 6
     color: Theme.pathColor(path)
-    border.width: Theme.dark ? 0 : 1
+    border.width: 1
     border.color: Theme.inkOnPath
-    clip: true
 
-    Shape {
+    LineDrawing {
+        visible: swatch.path !== "rings"
         anchors.fill: parent
         anchors.margins: 2
-        ShapePath {
-            strokeColor: swatch.path === "intake" ? "transparent" : "#5A14181B"
-            strokeWidth: 1.2
-            fillColor: swatch.path === "intake" ? "#8014181B" : "transparent"
-
-            PathSvg {
-                path: Patterns.lines(swatch.path, swatch.width - 4, swatch.height - 4)
-            }
-        }
+        color: swatch.path === "intake" ? "#8014181B" : "#5A14181B"
+        thickness: 1.2
+        line: swatch.path === "intake" ? "" : Patterns.lines(swatch.path, width, height)
+        area: swatch.path === "intake" ? Patterns.lines(swatch.path, width, height) : ""
     }
 }

@@ -1,12 +1,13 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
 
 // The huge figure being typed, its unit and a caret, and the derived `lines` under it: a list of
-// {mark?, symbol?, figure, text}. Lines that find no room fold into one "more"; a touch on a line asks where it
-// comes from: lineTapped(index).
+// {mark?, symbol?, figure, text}. `linesShown` of them find room, the others fold into one "more"; a touch on a
+// line asks where it comes from: lineTapped(index).
 Item {
     id: readout
 
@@ -17,8 +18,8 @@ Item {
     property bool caret: false
     property var lines: []
     property int linesShown: Theme.textScale > 1.3 ? 1 : 3
+    property real figureSize: Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
 
-    signal valueTapped
     signal lineTapped(int index)
 
     implicitHeight: column.height
@@ -37,21 +38,34 @@ Item {
 
         Item {
             width: parent.width
-            height: figure.height
+            height: Math.max(figure.height, more.beside ? more.height : 0)
+
+            Accessible.role: Accessible.StaticText
+            Accessible.name: (readout.value === "" ? States.word("none") : readout.value) + " " + readout.unit
+
+            TextMetrics {
+                id: hundred
+
+                font.family: Theme.family
+                font.bold: true
+                font.pixelSize: 100
+                text: figure.text
+            }
 
             LText {
                 id: figure
 
+                readonly property real room: parent.width - caret.width - unit.implicitWidth - 14 - (more.beside ? more.width + Theme.space : 0)
+
+                objectName: "figure"
                 role: "readout"
                 silent: true
                 text: readout.value !== "" ? readout.value : readout.placeholder
                 color: readout.value !== "" ? Theme.ink : Theme.quietInk
-                width: Math.min(implicitWidth, parent.width - unit.width - caret.width - 3 * 6)
-                height: Math.min(Theme.readoutSize, Math.max(Theme.readoutFloor, readout.width / 4)) * 1.15
-                fontSizeMode: Text.Fit
-                minimumPixelSize: Theme.readoutFloor
+                font.pixelSize: Math.max(Theme.readoutFloor, Math.min(readout.figureSize, Math.floor(100 * room / Math.max(1, hundred.advanceWidth))))
+                height: font.pixelSize * 1.15
+                verticalAlignment: Text.AlignVCenter
                 wrapMode: Text.NoWrap
-                anchors.left: parent.left
             }
 
             Rectangle {
@@ -72,15 +86,28 @@ Item {
 
                 silent: true
                 text: readout.unit
-                font.pixelSize: Theme.textSize(24)
+                font.pixelSize: Math.min(Theme.textSize(24), readout.figureSize * 0.6)
                 wrapMode: Text.NoWrap
                 anchors.left: caret.right
-                anchors.leftMargin: 10
+                anchors.leftMargin: 7
                 anchors.baseline: figure.baseline
             }
 
-            Accessible.role: Accessible.StaticText
-            Accessible.name: (readout.value === "" ? States.word("none") : readout.value) + " " + readout.unit
+            SideButton {
+                id: more
+
+                readonly property int folded: readout.lines.length - readout.linesShown
+                readonly property bool beside: folded > 0 && readout.linesShown === 0
+
+                parent: readout.linesShown === 0 ? figure.parent : belowSlot
+                objectName: "more"
+                visible: folded > 0
+                targetKind: "minor"
+                horizontalPadding: 12
+                text: qsTr("%1 more").arg(folded)
+                anchors.right: parent.right
+                onClicked: moreSheet.createObject(readout)
+            }
         }
 
         Repeater {
@@ -100,13 +127,12 @@ Item {
             }
         }
 
-        SideButton {
-            objectName: "more"
-            visible: readout.lines.length > readout.linesShown
-            targetKind: "minor"
+        Item {
+            id: belowSlot
+
             width: parent.width
-            text: qsTr("%n more", "", readout.lines.length - readout.linesShown)
-            onClicked: moreSheet.createObject(readout)
+            height: more.height
+            visible: more.folded > 0 && !more.beside
         }
     }
 

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
@@ -30,7 +31,7 @@ Item {
                 required property var modelData
 
                 path: modelData.path
-                width: bar.room * modelData.share / bar.total
+                width: Math.floor(bar.room * modelData.share / bar.total)
                 height: bar.height
 
                 Rectangle {

@@ -2,53 +2,30 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
-import QtQuick.Shapes
 import Lapwing.Theme
+import Lapwing.Components
 
 // The shape of a state: "good" a filled disc, "borderline" a half disc, "fault" an open triangle and "none" a
 // dashed ring.
-Item {
+LineDrawing {
     id: mark
 
     required property string state
-    property real size: 22
+    property real size: Theme.markSize
     property bool silent: false
-    property color color: Theme.stateColor(state)
 
     implicitWidth: size
     implicitHeight: size
+    width: size
+    height: size
+    grid: 24
+    thickness: 2.5
+    color: Theme.stateColor(state)
+    dashes: state === "none" ? [1.35, 1.1] : []
+    line: state === "fault" ? "M 12 3 L 22 20.5 L 2 20.5 Z" : "O 12 12 9.5"
+    area: state === "good" ? "O 12 12 9.5" : state === "borderline" ? "M 12 2.5 A 12 12 9.5 90 180 Z" : ""
 
     Accessible.role: Accessible.Graphic
     Accessible.name: States.word(state)
     Accessible.ignored: silent
-
-    Shape {
-        width: 24
-        height: 24
-        scale: mark.size / 24
-        transformOrigin: Item.TopLeft
-
-        ShapePath {
-            strokeColor: mark.color
-            strokeWidth: 2.5
-            strokeStyle: mark.state === "none" ? ShapePath.DashLine : ShapePath.SolidLine
-            dashPattern: [1.35, 1.1]
-            capStyle: ShapePath.FlatCap
-            joinStyle: ShapePath.RoundJoin
-            fillColor: mark.state === "good" ? mark.color : "transparent"
-
-            PathSvg {
-                path: mark.state === "fault" ? "M12 3 L22 20.5 H2 Z" : "M2.5 12 a9.5 9.5 0 1 1 19 0 a9.5 9.5 0 1 1 -19 0"
-            }
-        }
-
-        ShapePath {
-            strokeColor: "transparent"
-            fillColor: mark.state === "borderline" ? mark.color : "transparent"
-
-            PathSvg {
-                path: "M12 2.5 a9.5 9.5 0 0 0 0 19 Z"
-            }
-        }
-    }
 }

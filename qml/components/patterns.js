@@ -6,7 +6,7 @@ function circles(w, h, step, r) {
     let d = "";
     for (let y = step / 2; y + r <= h; y += step)
         for (let x = step / 2; x + r <= w; x += step)
-            d += `M${x - r} ${y} a${r} ${r} 0 1 0 ${2 * r} 0 a${r} ${r} 0 1 0 ${-2 * r} 0 `;
+            d += `O ${x} ${y} ${r} `;
     return d;
 }
 
@@ -16,7 +16,7 @@ function slants(w, h, step, rising) {
     for (let c = step; c < w + h; c += step) {
         const x0 = Math.min(c, w), y0 = c - x0;
         const y1 = Math.min(c, h), x1 = c - y1;
-        d += rising ? `M${x0} ${y0} L${x1} ${y1} ` : `M${w - x0} ${y0} L${w - x1} ${y1} `;
+        d += rising ? `M ${x0} ${y0} L ${x1} ${y1} ` : `M ${w - x0} ${y0} L ${w - x1} ${y1} `;
     }
     return d;
 }

@@ -2,43 +2,38 @@
 // SPDX-License-Identifier: Apache-2.0
 .pragma library
 
-const circle = (x, y, r) => `M${x - r} ${y} a${r} ${r} 0 1 0 ${2 * r} 0 a${r} ${r} 0 1 0 ${-2 * r} 0`;
-
+// In LineDrawing's words, on a grid of 24 x 24.
 const paths = {
-    back: "M15 5 L8 12 L15 19",
-    forward: "M9 5 L16 12 L9 19",
-    up: "M5 15 L12 8 L19 15",
-    down: "M5 9 L12 16 L19 9",
-    backspace: "M8 5 H21 V19 H8 L2 12 Z M11 9 L17 15 M17 9 L11 15",
-    photo: "M4 7 H8 L10 4 H14 L16 7 H20 V19 H4 Z " + circle(12, 13, 3.5),
-    voice: "M9 6 a3 3 0 0 1 6 0 V11 a3 3 0 0 1 -6 0 Z M6 11 a6 6 0 0 0 12 0 M12 17 V21 M9 21 H15",
-    check: "M4 13 L10 19 L20 6",
-    plus: "M12 4 V20 M4 12 H20",
-    minus: "M4 12 H20",
-    close: "M5 5 L19 19 M19 5 L5 19",
-    more: "M4 7 H20 M4 12 H20 M4 17 H20",
-    search: circle(10, 10, 6) + " M15 15 L20 20",
-    share: "M12 15 V3 M7 8 L12 3 L17 8 M5 13 V21 H19 V13",
-    open: "M3 19 V5 H9 L11 8 H21 V19 Z",
-    undo: "M8 5 L3 10 L8 15 M3 10 H15 a5 5 0 0 1 0 10 H10",
-    torch: "M8 3 H16 V8 L14 11 V21 H10 V11 L8 8 Z M12 14 V16",
-    swap: "M4 8 H20 L16 4 M20 16 H4 L8 20",
-    wipe: "M4 20 H20 M6 16 L15 4 L19 7 L12 16 Z",
-    settings: "M4 7 H11 M17 7 H20 M4 17 H7 M13 17 H20 " + circle(14, 7, 3) + " " + circle(10, 17, 3),
-    gauge: circle(12, 12, 9) + " M12 12 L7 8",
-    turn: "M19 12 a7 7 0 1 1 -3 -5.7 M17 2 V7 H12",
-    ear: "M7 10 a5 5 0 0 1 10 0 c0 4 -4 4 -4 8 a3 3 0 0 1 -5 1 M10 10 a2 2 0 0 1 4 0 c0 2 -2 2 -2 3",
-    bin: "M4 7 H20 M9 7 V4 H15 V7 M6 7 L7 21 H17 L18 7",
-    pencil: "M4 20 L5 15 L16 4 L20 8 L9 19 Z",
-    question: "M8 9 a4 4 0 1 1 6 3.4 c-1.4 0.9 -2 1.6 -2 3 M12 19 V19.5",
-    play: "M7 4 L19 12 L7 20 Z",
-    stop: "M6 6 H18 V18 H6 Z"
+    back: "M 15 5 L 8 12 L 15 19",
+    forward: "M 9 5 L 16 12 L 9 19",
+    up: "M 5 15 L 12 8 L 19 15",
+    down: "M 5 9 L 12 16 L 19 9",
+    backspace: "M 8 5 L 21 5 L 21 19 L 8 19 L 2 12 Z M 11 9 L 17 15 M 17 9 L 11 15",
+    photo: "M 4 7 L 8 7 L 10 4 L 14 4 L 16 7 L 20 7 L 20 19 L 4 19 Z O 12 13 3.5",
+    voice: "B 9 3 6 11 3 M 6 11 A 12 11 6 180 180 M 12 17 L 12 21 M 9 21 L 15 21",
+    check: "M 4 13 L 10 19 L 20 6",
+    plus: "M 12 4 L 12 20 M 4 12 L 20 12",
+    minus: "M 4 12 L 20 12",
+    close: "M 5 5 L 19 19 M 19 5 L 5 19",
+    more: "M 4 7 L 20 7 M 4 12 L 20 12 M 4 17 L 20 17",
+    search: "O 10 10 6 M 15 15 L 20 20",
+    share: "M 12 15 L 12 3 M 7 8 L 12 3 L 17 8 M 5 13 L 5 21 L 19 21 L 19 13",
+    open: "M 3 19 L 3 5 L 9 5 L 11 8 L 21 8 L 21 19 Z",
+    undo: "M 8 5 L 3 10 L 8 15 M 3 10 L 15 10 A 15 15 5 90 -180 L 10 20",
+    torch: "M 8 3 L 16 3 L 16 8 L 14 11 L 14 21 L 10 21 L 10 11 L 8 8 Z M 12 14 L 12 16",
+    swap: "M 4 8 L 20 8 L 16 4 M 20 16 L 4 16 L 8 20",
+    wipe: "M 4 20 L 20 20 M 6 16 L 15 4 L 19 7 L 12 16 Z",
+    settings: "M 4 7 L 11 7 M 17 7 L 20 7 M 4 17 L 7 17 M 13 17 L 20 17 O 14 7 3 O 10 17 3",
+    gauge: "O 12 12 9 M 12 12 L 7 8",
+    turn: "M 19 12 A 12 12 7 0 -300 M 17 2 L 17 7 L 12 7",
+    ear: "M 7 10 A 12 10 5 180 -180 Q 17 12 15 14 Q 13 16 13 18 A 10.5 18 2.5 0 -150 M 10 10 A 12 10 2 180 -180 Q 14 11 13 12.5 Q 12 13.5 12 15",
+    bin: "M 4 7 L 20 7 M 9 7 L 9 4 L 15 4 L 15 7 M 6 7 L 7 21 L 17 21 L 18 7",
+    pencil: "M 4 20 L 5 15 L 16 4 L 20 8 L 9 19 Z",
+    question: "M 8 9 A 12 9 4 180 -250 Q 12 14 12 16 M 12 19.5 L 12 19.6",
+    play: "M 7 4 L 19 12 L 7 20 Z",
+    stop: "M 6 6 L 18 6 L 18 18 L 6 18 Z"
 };
 
 function path(name) {
     return paths[name] ?? "";
-}
-
-function names() {
-    return Object.keys(paths);
 }

@@ -1,7 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma Singleton
 import QtQuick
+import Lapwing.Theme
 
 // The tokens of the two looks. The app sets the writable properties; everything else follows.
 QtObject {
@@ -18,7 +20,7 @@ QtObject {
     readonly property color ground: dark ? "#14181B" : "#F6F3EA"
     readonly property color panel: dark ? "#1F262A" : "#FFFFFF"
     readonly property color key: dark ? "#2A3237" : "#E6DFCD"
-    readonly property color keyPressed: dark ? "#3B464D" : "#D2C8AF"
+    readonly property color keyPressed: dark ? "#353F46" : "#D2C8AF"
     readonly property color hairline: dark ? "#1F262A" : "#D8D0BC"
     readonly property color chosen: dark ? "#1D2C38" : "#EEF5FA"
     readonly property color scrim: "#99000000"
@@ -53,13 +55,7 @@ QtObject {
 
     readonly property int motion: reducedMotion ? 0 : 150
 
-    readonly property string family: "B612"
-    readonly property FontLoader regularFace: FontLoader {
-        source: "qrc:/fonts/B612-Regular.otf"
-    }
-    readonly property FontLoader boldFace: FontLoader {
-        source: "qrc:/fonts/B612-Bold.otf"
-    }
+    readonly property string family: Typeface.family
 
     readonly property int titleSize: textSize(20)
     readonly property int headingSize: textSize(18)
@@ -68,9 +64,11 @@ QtObject {
     readonly property int buttonSize: textSize(20)
     readonly property int keySize: textSize(28)
     readonly property int numeralSize: textSize(36)
-    readonly property int readoutSize: textSize(68)
+    readonly property int readoutSize: Math.min(textSize(80), 112)
     // No readout may shrink below this to fit, whatever the screen.
     readonly property int readoutFloor: 44
+    // Marks grow with the text, but not as far.
+    readonly property real markSize: 22 * Math.min(1.5, Math.max(1, textScale))
 
     function textSize(dp: real): int {
         return Math.round(dp * Math.min(2, Math.max(1, textScale)));

@@ -1,9 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QtQuickTest/quicktest.h>
+
 #include <QQmlEngine>
 #include <QQmlExtensionPlugin>
-#include <QtQuickTest/quicktest.h>
 
 Q_IMPORT_QML_PLUGIN(Lapwing_ThemePlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_ComponentsPlugin)

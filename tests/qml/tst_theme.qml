@@ -27,8 +27,8 @@ TestCase {
 
     function test_contrast_formula() {
         // WCAG 2.1: black on white is 21:1, a colour on itself 1:1.
-        compare(contrast("#000000", "#ffffff").toFixed(3), "21.000");
-        compare(contrast("#777777", "#777777"), 1);
+        compare(contrast(Qt.rgba(0, 0, 0, 1), Qt.rgba(1, 1, 1, 1)).toFixed(3), "21.000");
+        compare(contrast(Qt.rgba(0.5, 0.5, 0.5, 1), Qt.rgba(0.5, 0.5, 0.5, 1)), 1);
     }
 
     function test_contrast_data() {
@@ -84,9 +84,29 @@ TestCase {
         compare(Theme.padKeyHeight(412, 915), 120);
     }
 
-    function test_b612_is_loaded() {
-        compare(Theme.regularFace.status, FontLoader.Ready);
-        compare(Theme.boldFace.status, FontLoader.Ready);
-        compare(Theme.regularFace.name, Theme.family);
+    FontMetrics {
+        id: regular
+
+        font.family: Theme.family
+        font.pixelSize: 100
+    }
+
+    FontMetrics {
+        id: bold
+
+        font.family: Theme.family
+        font.pixelSize: 100
+        font.bold: true
+    }
+
+    // A B612 Mono on the system must not be taken for B612, and every digit must be as wide as the next.
+    function test_our_own_b612_is_drawn() {
+        for (const metrics of [regular, bold]) {
+            compare(Qt.fontFamilies().includes(Theme.family), true);
+            verify(metrics.advanceWidth("i") < 0.6 * metrics.advanceWidth("m"));
+            for (const digit of "123456789")
+                compare(metrics.advanceWidth(digit), metrics.advanceWidth("0"));
+        }
+        verify(bold.advanceWidth("n") > regular.advanceWidth("n"));
     }
 }

@@ -1,5 +1,6 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
+
 pragma ComponentBehavior: Bound
 import QtQuick
 import QtQuick.Templates as T
@@ -56,6 +57,7 @@ Window {
                 id: rail
 
                 width: parent.width
+                tileHeight: page.compact || Theme.textScale > 1.3 ? 56 : 128
                 cylinders: window.samples.twin
             }
 
@@ -67,7 +69,7 @@ Window {
                 value: "3.50"
                 unit: "bar"
                 caret: true
-                linesShown: page.compact || Theme.textScale > 1.3 ? 1 : 2
+                linesShown: page.compact || Theme.textScale > 1.3 ? 0 : 2
                 lines: [{
                         "mark": "fault",
                         "figure": "36 %",

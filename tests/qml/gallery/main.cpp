@@ -35,7 +35,8 @@ QList<Shot> all_shots(const QStringList& scenes) {
     for (const auto& scene : scenes)
         for (const bool dark : {true, false})
             for (const double scale : {1.0, 2.0})
-                for (const QSize size : {QSize(412, 915), QSize(320, 568)}) shots.append({scene, dark, scale, size});
+                for (const QSize size : {QSize(412, 915), QSize(320, 568)})
+                    shots.append({scene, dark, scale, size});
     return shots;
 }
 

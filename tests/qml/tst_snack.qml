@@ -1,0 +1,73 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import QtTest
+import Lapwing.Components
+
+TestCase {
+    name: "Snack"
+    when: windowShown
+    width: 400
+    height: 200
+    visible: true
+
+    Snack {
+        id: snack
+
+        width: 388
+    }
+
+    SignalSpy {
+        id: undone
+
+        target: snack
+        signalName: "undo"
+    }
+
+    SignalSpy {
+        id: gone
+
+        target: snack
+        signalName: "gone"
+    }
+
+    function init() {
+        snack.hide();
+        snack.stay = 8000;
+        undone.clear();
+        gone.clear();
+    }
+
+    function test_undo_is_told_once_and_the_snack_goes() {
+        snack.show("Cylinder 2 kept: 7.7 bar", true);
+        verify(snack.visible);
+        mouseClick(findChild(snack, "undo"));
+        compare(undone.count, 1);
+        compare(gone.count, 1);
+        verify(!snack.visible);
+    }
+
+    function test_without_undo_there_is_no_button() {
+        snack.show("Copied", false);
+        verify(!findChild(snack, "undo").visible);
+    }
+
+    function test_it_stays_eight_seconds() {
+        compare(snack.stay, 8000);
+        snack.stay = 100;
+        snack.show("Copied", false);
+        tryCompare(snack, "visible", false, 1000);
+        compare(gone.count, 1);
+    }
+
+    function test_the_next_message_replaces_and_starts_anew() {
+        snack.stay = 300;
+        snack.show("one", true);
+        wait(200);
+        snack.show("two", true);
+        wait(200);
+        verify(snack.visible);
+        compare(snack.message, "two");
+    }
+}
