@@ -185,7 +185,9 @@ std::vector<int> numbers_in_order(const Engine& engine) {
 }
 
 void lay_out(Engine& engine) {
-    const bool banks = engine.arrangement == Arrangement::vee || engine.arrangement == Arrangement::flat;
+    // A twin stands side by side whatever its arrangement: two rows of one would only waste height.
+    const bool banks = engine.cylinders.size() > 2 &&
+                       (engine.arrangement == Arrangement::vee || engine.arrangement == Arrangement::flat);
     std::map<int, int> next_column;
     for (const int number : numbers_in_order(engine)) {
         const auto cylinder = std::ranges::find(engine.cylinders, number, &Cylinder::number);

@@ -57,7 +57,8 @@ Window {
         anchors.fill: parent
         app: window.app
         focus: true
-        Component.onCompleted: window.greetings.forEach(text => shell.tell(text))
+        Component.onCompleted: if (window.greetings.length > 0)
+            shell.tell(window.greetings.join("\n\n"))
     }
 
     // The system's back closes one page, and the window only from the first one.

@@ -5,6 +5,7 @@
 
 #include <QQmlEngine>
 #include <QtQml/QQmlExtensionPlugin>
+#include <algorithm>
 
 Q_IMPORT_QML_PLUGIN(Lapwing_ThemePlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_ComponentsPlugin)
@@ -40,6 +41,19 @@ Composition::~Composition() {
 
 void Composition::addImports(QQmlEngine& engine) {
     engine.addImportPath(QStringLiteral("qrc:/qml"));
+}
+
+QQuickWindow* Composition::showTrouble(QQmlApplicationEngine& engine, const platform::Devices& devices,
+                                       const Error& error) {
+    addImports(engine);
+    const format::Formatter format({}, QLocale());
+    engine.setInitialProperties(
+        {{QStringLiteral("message"), format.text(error)},
+         {QStringLiteral("dark"), devices.appearance.dark().value_or(true)},
+         {QStringLiteral("textScale"), std::clamp(devices.appearance.textScale().value_or(1.0), 1.0, 2.0)}});
+    engine.load(QUrl(QStringLiteral("qrc:/qml/Lapwing/App/Trouble.qml")));
+    return engine.rootObjects().isEmpty() ? nullptr
+                                          : qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
 }
 
 QQuickWindow* Composition::show(QQmlApplicationEngine& engine) {

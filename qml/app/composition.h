@@ -37,6 +37,10 @@ public:
 
     static void addImports(QQmlEngine& engine);
 
+    /// The window that stands in for the app when `make` failed: says what is wrong and what to do.
+    static QQuickWindow* showTrouble(QQmlApplicationEngine& engine, const platform::Devices& devices,
+                                     const Error& error);
+
 private:
     Composition(platform::Devices devices, workflow::Opened opened, findings::Reference reference);
 

@@ -50,7 +50,13 @@ int main(int argc, char** argv) {
     QQmlApplicationEngine engine;
     lapwing::platform::LinuxDevices devices(engine, folder);
     auto made = lapwing::Composition::make(devices.devices(), clock);
-    if (!made) return fail_with(made.error());
+    if (!made) {
+        // Without hands there is nobody to read a window.
+        if (!options.isSet(tour) && !options.isSet(once) &&
+            lapwing::Composition::showTrouble(engine, devices.devices(), made.error()))
+            QGuiApplication::exec();
+        return fail_with(made.error());
+    }
     auto* window = (*made)->show(engine);
     if (!window) return 4;
     if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));

@@ -131,6 +131,10 @@ QString Formatter::typedText(const std::string& digits, std::string_view unit) c
     return unit.empty() ? out : out + u' ' + text_of(unit);
 }
 
+QString Formatter::headed(const QString& words) const {
+    return locale_.toUpper(words.left(1)) + words.mid(1);
+}
+
 QString Formatter::shortDate(Timestamp at) const {
     return locale_.toString(where_noted(at).date(), QLocale::ShortFormat);
 }

@@ -60,6 +60,13 @@ public:
     [[nodiscard]] QString name(Enum value) const {
         return text(findings::word_of(value));
     }
+    /// The same word at the head of a page or card: "Dry test".
+    template <class Enum>
+    [[nodiscard]] QString heading(Enum value) const {
+        return headed(name(value));
+    }
+    /// With its first letter as a capital, as the language writes it.
+    [[nodiscard]] QString headed(const QString& words) const;
     /// Whether a text for this code exists (for tests).
     [[nodiscard]] static bool knowsMessage(const std::string& code);
     [[nodiscard]] static bool knowsWord(const std::string& code);

@@ -26,11 +26,11 @@ AppPage {
     }
 
     title: qsTr("Clearances")
-    subtitle: model.lastKept !== "" ? model.lastKept : model.engineName
+    subtitle: viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.engineName
     focus: true
 
     ClearancesModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -43,7 +43,7 @@ AppPage {
         const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
         if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
             if (!event.isAutoRepeat)
-                model.keep();
+                viewModel.keep();
             event.accepted = true;
         } else {
             event.accepted = pad.takeKey(event);
@@ -63,13 +63,13 @@ AppPage {
         anchors.bottomMargin: Theme.space
 
         CylinderRail {
-            visible: model.cylinders.length > 1
+            visible: viewModel.cylinders.length > 1
             width: parent.width
             height: visible ? implicitHeight : 0
-            cylinders: model.cylinders
-            current: model.currentIndex
+            cylinders: viewModel.cylinders
+            current: viewModel.currentIndex
             tileHeight: Theme.minorTarget
-            onChosen: index => model.choose(index)
+            onChosen: index => viewModel.choose(index)
         }
 
         Flow {
@@ -79,38 +79,38 @@ AppPage {
             spacing: Theme.space
 
             Repeater {
-                model: model.valves
+                model: viewModel.valves
 
                 SideButton {
                     required property var modelData
                     required property int index
 
                     objectName: "valve_" + index
-                    width: (valves.width - (Math.min(4, model.valves.length) - 1) * Theme.space) / Math.min(4, model.valves.length)
-                    chosen: index === model.valveIndex
+                    width: (valves.width - (Math.min(4, viewModel.valves.length) - 1) * Theme.space) / Math.min(4, viewModel.valves.length)
+                    chosen: index === viewModel.valveIndex
                     text: modelData.value === "" ? modelData.label : modelData.label + "\n" + modelData.value
                     horizontalPadding: 4
-                    onClicked: model.chooseValve(index)
+                    onClicked: viewModel.chooseValve(index)
                 }
             }
         }
 
         FieldTabs {
             width: parent.width
-            fields: model.fields
-            current: model.field
-            onChosen: key => model.focusField(key)
+            fields: viewModel.fields
+            current: viewModel.field
+            onChosen: key => viewModel.focusField(key)
         }
 
         ReadoutField {
             objectName: "readout"
             width: parent.width
-            caption: page.tight ? "" : model.caption
-            value: model.typed
-            placeholder: model.placeholder
-            unit: model.unit
+            caption: page.tight ? "" : viewModel.caption
+            value: viewModel.typed
+            placeholder: viewModel.placeholder
+            unit: viewModel.unit
             caret: true
-            lines: model.lines
+            lines: viewModel.lines
             linesShown: 2
         }
     }
@@ -124,9 +124,9 @@ AppPage {
         keyHeight: Theme.padKeyHeight(page.width, page.height)
         anchors.bottom: parent.bottom
         anchors.right: parent.right
-        onKey: character => model.press(character)
-        onBackspace: model.backspace()
-        onCleared: model.clear()
+        onKey: character => viewModel.press(character)
+        onBackspace: viewModel.backspace()
+        onCleared: viewModel.clear()
         onHaptic: page.app.tick()
     }
 
@@ -134,13 +134,13 @@ AppPage {
         IconWord {
             objectName: "unit"
             symbol: "swap"
-            text: model.unit === "mm" ? qsTr("thou") : qsTr("mm")
-            onClicked: model.switchUnit()
+            text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
+            onClicked: viewModel.switchUnit()
         },
         BigButton {
             objectName: "keep"
-            text: model.keepText
-            onClicked: model.keep()
+            text: viewModel.keepText
+            onClicked: viewModel.keep()
         }
     ]
 }

@@ -16,10 +16,10 @@ AppPage {
     signal go(name: string, args: var)
 
     title: qsTr("Findings")
-    subtitle: model.engineName + " · " + model.visitLine
+    subtitle: viewModel.engineName + " · " + viewModel.visitLine
 
     FindingsModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -30,12 +30,12 @@ AppPage {
 
         LText {
             width: parent.width
-            visible: !model.ready
+            visible: !viewModel.ready
             text: qsTr("Working it out …")
         }
 
         Repeater {
-            model: model.cylinders
+            model: viewModel.cylinders
 
             CylinderFindingsPanel {
                 required property var modelData
@@ -49,7 +49,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: model.ready
+            visible: viewModel.ready
 
             Column {
                 width: parent.width
@@ -63,12 +63,12 @@ AppPage {
 
                 LText {
                     width: parent.width
-                    text: model.headline
+                    text: viewModel.headline
                 }
 
                 FindingLines {
                     width: parent.width
-                    lines: model.engineLines
+                    lines: viewModel.engineLines
                     onExplain: from => derivation.show(from)
                 }
             }
@@ -76,7 +76,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: model.weakenedBy.length > 0
+            visible: viewModel.weakenedBy.length > 0
 
             Column {
                 width: parent.width
@@ -90,7 +90,7 @@ AppPage {
 
                 FindingLines {
                     width: parent.width
-                    lines: model.weakenedBy
+                    lines: viewModel.weakenedBy
                     onExplain: from => derivation.show(from)
                 }
             }
@@ -98,7 +98,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: model.nextSteps.length > 0
+            visible: viewModel.nextSteps.length > 0
             selected: true
 
             Column {
@@ -112,7 +112,7 @@ AppPage {
                 }
 
                 Repeater {
-                    model: model.nextSteps
+                    model: viewModel.nextSteps
 
                     Column {
                         id: step
@@ -147,7 +147,7 @@ AppPage {
         objectName: "handOver"
         text: qsTr("Hand over")
         onClicked: page.go("HandOver", {
-            engineId: model.engineId,
+            engineId: viewModel.engineId,
             sessionId: page.sessionId
         })
     }
@@ -164,7 +164,7 @@ AppPage {
 
         active: false
         sourceComponent: DerivationSheet {
-            steps: model.derivation(derivation.from)
+            steps: viewModel.derivation(derivation.from)
             onClosed: derivation.active = false
             Component.onCompleted: open()
         }

@@ -22,11 +22,11 @@ AppPage {
         app: page.app
     }
 
-    title: qsTr("Leak hunt, cylinder %1").arg(model.cylinder)
-    subtitle: model.heldLine
+    title: qsTr("Leak hunt, cylinder %1").arg(viewModel.cylinder)
+    subtitle: viewModel.heldLine
 
     LeakHuntModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -40,10 +40,10 @@ AppPage {
         Flow {
             width: parent.width
             spacing: Theme.space
-            visible: model.cylinders.length > 1
+            visible: viewModel.cylinders.length > 1
 
             Repeater {
-                model: model.cylinders
+                model: viewModel.cylinders
 
                 Chip {
                     required property var modelData
@@ -52,13 +52,13 @@ AppPage {
                     text: modelData.listened ? modelData.number + " ✓" : String(modelData.number)
                     Accessible.name: modelData.listened ? qsTr("Cylinder %1, listened").arg(modelData.number) : qsTr("Cylinder %1").arg(modelData.number)
                     checked: modelData.chosen
-                    onClicked: model.cylinder = modelData.number
+                    onClicked: viewModel.cylinder = modelData.number
                 }
             }
         }
 
         Repeater {
-            model: model.questions
+            model: viewModel.questions
 
             ErrorCard {
                 required property string modelData
@@ -69,7 +69,7 @@ AppPage {
                 action: qsTr("Next TDC")
                 onActed: page.go("NextTdc", {
                     sessionId: page.sessionId,
-                    cylinder: model.cylinder
+                    cylinder: viewModel.cylinder
                 })
             }
         }
@@ -77,13 +77,13 @@ AppPage {
         ChoiceRow {
             width: parent.width
             label: qsTr("Listening by")
-            options: model.methods
-            current: model.method
-            onChosen: value => model.method = value
+            options: viewModel.methods
+            current: viewModel.method
+            onChosen: value => viewModel.method = value
         }
 
         Repeater {
-            model: model.exits
+            model: viewModel.exits
 
             Panel {
                 id: exit
@@ -111,11 +111,11 @@ AppPage {
 
                     ChoiceRow {
                         width: parent.width
-                        options: model.loudnesses
+                        options: viewModel.loudnesses
                         current: exit.modelData.loudness
                         onChosen: value => {
                             page.app.tick();
-                            model.note(exit.modelData.key, exit.modelData.neighbour, value);
+                            viewModel.note(exit.modelData.key, exit.modelData.neighbour, value);
                         }
                     }
                 }
@@ -124,7 +124,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: model.canStake
+            visible: viewModel.canStake
 
             Column {
                 width: parent.width
@@ -142,7 +142,7 @@ AppPage {
                 }
 
                 Repeater {
-                    model: model.stakingCautions
+                    model: viewModel.stakingCautions
 
                     Caution {
                         required property string modelData
@@ -155,14 +155,14 @@ AppPage {
                 SwitchRow {
                     width: parent.width
                     text: qsTr("After staking")
-                    checked: model.staked
-                    onToggled: model.staked = checked
+                    checked: viewModel.staked
+                    onToggled: viewModel.staked = checked
                 }
             }
         }
 
         Repeater {
-            model: model.cautions
+            model: viewModel.cautions
 
             Caution {
                 required property string modelData
@@ -177,23 +177,23 @@ AppPage {
     actions: [
         IconWord {
             objectName: "clearances"
-            visible: model.canStake
+            visible: viewModel.canStake
             symbol: "gauge"
             text: qsTr("Clearances")
             onClicked: page.go("Clearances", {
                 sessionId: page.sessionId,
-                cylinder: model.cylinder
+                cylinder: viewModel.cylinder
             })
         },
         BigButton {
             objectName: "done"
-            text: model.doneText
+            text: viewModel.doneText
             onClicked: {
-                if (model.nextCylinder > 0)
+                if (viewModel.nextCylinder > 0)
                     page.go("Pad", {
                         sessionId: page.sessionId,
                         test: "leak-down",
-                        cylinder: model.nextCylinder
+                        cylinder: viewModel.nextCylinder
                     });
                 else
                     page.back();

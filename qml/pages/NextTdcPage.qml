@@ -17,10 +17,10 @@ AppPage {
     signal go(name: string, args: var)
 
     title: qsTr("Next TDC")
-    subtitle: model.engineName
+    subtitle: viewModel.engineName
 
     NextTdcModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -41,35 +41,35 @@ AppPage {
                 LText {
                     width: parent.width
                     role: "label"
-                    text: qsTr("From cylinder %1 to cylinder %2, in the running direction").arg(model.from).arg(model.target)
+                    text: qsTr("From cylinder %1 to cylinder %2, in the running direction").arg(viewModel.from).arg(viewModel.target)
                 }
 
                 LText {
                     objectName: "turn"
                     width: parent.width
                     role: "readout"
-                    text: model.turnText
+                    text: viewModel.turnText
                 }
 
                 LText {
                     width: parent.width
-                    visible: model.problem !== ""
-                    text: model.problem
+                    visible: viewModel.problem !== ""
+                    text: viewModel.problem
                 }
 
                 SideButton {
                     width: parent.width
-                    visible: model.problem !== ""
+                    visible: viewModel.problem !== ""
                     text: qsTr("Open the engine card")
                     onClicked: page.go("EngineCard", {
-                        engineId: model.engineId
+                        engineId: viewModel.engineId
                     })
                 }
             }
         }
 
         Repeater {
-            model: model.choices
+            model: viewModel.choices
 
             ListRow {
                 required property var modelData
@@ -81,7 +81,7 @@ AppPage {
                 figure: modelData.turn
                 forward: false
                 ticked: modelData.chosen
-                onClicked: modelData.here ? undefined : model.target = modelData.number
+                onClicked: modelData.here ? undefined : viewModel.target = modelData.number
             }
         }
 
@@ -112,7 +112,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: model.torqueLines.length > 0
+            visible: viewModel.torqueLines.length > 0
 
             Column {
                 width: parent.width
@@ -125,7 +125,7 @@ AppPage {
                 }
 
                 Repeater {
-                    model: model.torqueLines
+                    model: viewModel.torqueLines
 
                     InfoLine {
                         required property var modelData
@@ -140,7 +140,7 @@ AppPage {
         }
 
         Repeater {
-            model: model.cautions
+            model: viewModel.cautions
 
             Caution {
                 required property string modelData
@@ -153,11 +153,11 @@ AppPage {
 
     actions: BigButton {
         objectName: "measure"
-        text: qsTr("Leak-down, cylinder %1").arg(model.target)
+        text: qsTr("Leak-down, cylinder %1").arg(viewModel.target)
         onClicked: page.go("Pad", {
             sessionId: page.sessionId,
             test: "leak-down",
-            cylinder: model.target
+            cylinder: viewModel.target
         })
     }
 }

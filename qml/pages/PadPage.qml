@@ -27,12 +27,12 @@ AppPage {
         app: page.app
     }
 
-    title: model.title
-    subtitle: model.lastKept !== "" ? model.lastKept : model.subtitle
+    title: viewModel.title
+    subtitle: viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.subtitle
     focus: true
 
     PadModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -50,7 +50,7 @@ AppPage {
         const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
         if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
             if (!event.isAutoRepeat)
-                model.keep();
+                viewModel.keep();
             event.accepted = true;
         } else {
             event.accepted = pad.takeKey(event);
@@ -62,7 +62,7 @@ AppPage {
     PadReadout {
         id: readout
 
-        model: model
+        model: viewModel
         tight: page.tight
         lying: page.lying
         anchors.top: parent.top
@@ -80,18 +80,18 @@ AppPage {
         id: pad
 
         objectName: "pad"
-        visible: !model.refused
+        visible: !viewModel.refused
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
         height: Math.min(4 * page.keyHeight + 3 * spacing, parent.height)
         keyHeight: page.keyHeight
         decimalMark: Qt.locale().decimalPoint
-        decimalEnabled: model.decimals
+        decimalEnabled: viewModel.decimals
         anchors.bottom: parent.bottom
         anchors.right: page.lying && Theme.leftHand ? undefined : parent.right
         anchors.left: page.lying && Theme.leftHand ? parent.left : undefined
-        onKey: character => model.press(character)
-        onBackspace: model.backspace()
-        onCleared: model.clear()
+        onKey: character => viewModel.press(character)
+        onBackspace: viewModel.backspace()
+        onCleared: viewModel.clear()
         onHaptic: page.app.tick()
     }
 
@@ -100,7 +100,7 @@ AppPage {
         id: buttons
 
         parent: page.lying ? page.body : page
-        visible: !model.refused
+        visible: !viewModel.refused
         height: implicitHeight
         anchors.left: page.lying ? readout.left : parent?.left
         anchors.right: page.lying ? readout.right : parent?.right
@@ -123,26 +123,26 @@ AppPage {
             text: qsTr("Next TDC")
             onClicked: page.go("NextTdc", {
                 sessionId: page.sessionId,
-                cylinder: model.cylinder
+                cylinder: viewModel.cylinder
             })
         }
 
         BigButton {
             objectName: "keep"
-            text: model.keepText
-            onClicked: model.keep()
+            text: viewModel.keepText
+            onClicked: viewModel.keep()
         }
     }
 
     // Room for the buttons when they lie under the pad.
     actions: Item {
-        visible: !page.lying && !model.refused
+        visible: !page.lying && !viewModel.refused
         implicitHeight: buttons.implicitHeight
         implicitWidth: 1
     }
 
     ErrorCard {
-        visible: model.refused
+        visible: viewModel.refused
         width: parent.width
         anchors.verticalCenter: parent.verticalCenter
         heading: qsTr("No wet test on a diesel")
@@ -156,7 +156,7 @@ AppPage {
 
         active: false
         sourceComponent: PadMoreSheet {
-            model: model
+            model: readout.model
             onClosed: more.active = false
             Component.onCompleted: open()
         }
@@ -174,7 +174,7 @@ AppPage {
 
         active: false
         sourceComponent: DerivationSheet {
-            steps: model.derivation(derivation.line)
+            steps: viewModel.derivation(derivation.line)
             onClosed: derivation.active = false
             Component.onCompleted: open()
         }
@@ -184,6 +184,6 @@ AppPage {
         app: page.app
         sessionId: page.sessionId
         place: page.test
-        cautions: model.cautions
+        cautions: viewModel.cautions
     }
 }

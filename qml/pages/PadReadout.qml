@@ -15,6 +15,8 @@ Item {
     property bool lying: false
 
     readonly property bool beside: tight || lying
+    // Whole lines that find room between the figure and the digits, "more" counted as one.
+    readonly property int linesFitting: Math.floor((height - figure.y - 124 * Theme.textScale) / (56 * Theme.textScale))
 
     signal derivationAsked(int line)
     signal moreAsked
@@ -57,7 +59,7 @@ Item {
         unit: readout.model.unit
         caret: true
         lines: readout.beside ? [] : readout.model.lines
-        linesShown: Math.max(1, Math.min(3, Math.floor((readout.height - y - 110 * Theme.textScale) / (Theme.minorTarget * Theme.textScale))))
+        linesShown: readout.model.lines.length <= readout.linesFitting ? readout.model.lines.length : Math.max(0, readout.linesFitting - 1)
         onLineTapped: line => readout.derivationAsked(line)
     }
 
@@ -74,17 +76,6 @@ Item {
         figure: first.figure ?? ""
         text: first.text ?? ""
         onClicked: lines.active = true
-    }
-
-    SideButton {
-        objectName: "dropPoint"
-        visible: readout.model.pointPlaced && !readout.beside
-        targetKind: "minor"
-        anchors.right: parent.right
-        anchors.top: tabs.bottom
-        anchors.topMargin: Theme.space
-        text: qsTr("Without the point")
-        onClicked: readout.model.dropPoint()
     }
 
     Loader {

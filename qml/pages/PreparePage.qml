@@ -22,10 +22,10 @@ AppPage {
     }
 
     title: qsTr("Prepare")
-    subtitle: model.engineName + " · " + model.progress
+    subtitle: viewModel.engineName + " · " + viewModel.progress
 
     PrepareModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -39,7 +39,7 @@ AppPage {
         spacing: Theme.space
         // The list is short; keeping every line avoids jumps when one is marked.
         cacheBuffer: 10000
-        model: model.steps.length
+        model: viewModel.steps.length
 
         header: Column {
             width: list.width
@@ -47,7 +47,7 @@ AppPage {
             bottomPadding: Theme.space
 
             Repeater {
-                model: model.cautions
+                model: viewModel.cautions
 
                 Caution {
                     required property string modelData
@@ -62,7 +62,7 @@ AppPage {
             id: step
 
             required property int index
-            readonly property var entry: model.steps[index] ?? {}
+            readonly property var entry: viewModel.steps[index] ?? {}
 
             objectName: "step_" + index
             width: list.width
@@ -102,7 +102,7 @@ AppPage {
                             "value": "not needed",
                             "text": qsTr("Not needed")
                         }]
-                    onChosen: value => model.mark(step.entry.key, value === step.entry.state ? "open" : value)
+                    onChosen: value => viewModel.mark(step.entry.key, value === step.entry.state ? "open" : value)
                 }
             }
         }

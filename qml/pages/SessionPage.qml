@@ -15,11 +15,11 @@ AppPage {
 
     signal go(name: string, args: var)
 
-    title: model.engineName
-    subtitle: model.visitLine
+    title: viewModel.engineName
+    subtitle: viewModel.visitLine
 
     SessionModel {
-        id: model
+        id: viewModel
 
         app: page.app
         sessionId: page.sessionId
@@ -30,30 +30,14 @@ AppPage {
 
         ErrorCard {
             width: parent.width
-            visible: !model.found
+            visible: !viewModel.found
             heading: qsTr("This session is gone")
             message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
         }
 
-        Repeater {
-            model: model.tiles
-
-            Tile {
-                required property var modelData
-
-                objectName: "tile_" + modelData.key
-                width: parent.width
-                title: modelData.title
-                detail: modelData.text
-                state: modelData.key === "visit" || modelData.key === "exits" ? "" : modelData.state
-                cylinders: modelData.bores
-                onClicked: page.go(modelData.page, modelData.args)
-            }
-        }
-
         Panel {
             width: parent.width
-            visible: model.nextReason !== ""
+            visible: viewModel.nextReason !== ""
             selected: true
 
             Column {
@@ -68,13 +52,29 @@ AppPage {
 
                 LText {
                     width: parent.width
-                    text: model.nextReason
+                    text: viewModel.nextReason
                 }
             }
         }
 
         Repeater {
-            model: model.cautions
+            model: viewModel.tiles
+
+            Tile {
+                required property var modelData
+
+                objectName: "tile_" + modelData.key
+                width: parent.width
+                title: modelData.title
+                detail: modelData.text
+                state: modelData.key === "visit" || modelData.key === "exits" ? "" : modelData.state
+                cylinders: modelData.bores
+                onClicked: page.go(modelData.page, modelData.args)
+            }
+        }
+
+        Repeater {
+            model: viewModel.cautions
 
             Caution {
                 required property string modelData
@@ -90,7 +90,7 @@ AppPage {
             width: parent.width
             text: qsTr("Delete this session")
             onClicked: {
-                model.removeSession();
+                viewModel.removeSession();
                 page.back();
             }
         }
@@ -102,14 +102,14 @@ AppPage {
             symbol: "share"
             text: qsTr("Hand over")
             onClicked: page.go("HandOver", {
-                engineId: model.engineId,
+                engineId: viewModel.engineId,
                 sessionId: page.sessionId
             })
         },
         BigButton {
             objectName: "next"
-            text: model.nextText
-            onClicked: page.go(model.nextPage, model.nextArgs)
+            text: viewModel.nextText
+            onClicked: page.go(viewModel.nextPage, viewModel.nextArgs)
         }
     ]
 }

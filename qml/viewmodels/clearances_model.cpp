@@ -52,7 +52,9 @@ std::optional<ClearanceRange> ClearancesModel::wanted(ValveSide side) const {
 Unit<LengthTag> ClearancesModel::lengthUnit() const {
     if (chosen_unit_) return *chosen_unit_;
     if (const auto range = wanted(valve().side)) return range->low.unit();
-    return Unit<LengthTag>::find(app()->settings()->clearanceUnit().toStdString()).value_or(units::mm);
+    return Unit<LengthTag>::find(
+               (app() ? app()->settings()->clearanceUnit() : QStringLiteral("mm")).toStdString())
+        .value_or(units::mm);
 }
 
 findings::State ClearancesModel::stateOf(const Clearance& clearance) const {
@@ -101,7 +103,7 @@ QVariantList ClearancesModel::valves() const {
     for (const auto which : valvesOfCylinder()) {
         const bool several = (which.side == ValveSide::intake ? engine().valves.intake_valves
                                                               : engine().valves.exhaust_valves) > 1;
-        const QString side = format().name(which.side);
+        const QString side = format().heading(which.side);
         const auto* clearance = recorded(cylinder_, which);
         QString value;
         if (clearance && clearance->found) value = format().typed(*clearance->found);

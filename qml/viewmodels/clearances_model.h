@@ -82,7 +82,7 @@ private:
     [[nodiscard]] std::optional<ClearanceRange> wanted(ValveSide side) const;
     [[nodiscard]] Unit<LengthTag> lengthUnit() const;
     [[nodiscard]] findings::State stateOf(const Clearance& clearance) const;
-    [[nodiscard]] bool advance();
+    bool advance();
     [[nodiscard]] QString shown(QString digits) const;
     QString& text();
     void saveDraft();

@@ -139,7 +139,7 @@ QVariantList FindingsModel::nextSteps() const {
     QVariantList list;
     if (!ready()) return list;
     for (const auto& step : findings()->next) {
-        const QString what = format().name(step.action);
+        const QString what = format().heading(step.action);
         list << QVariantMap{
             {"title", step.cylinder ? tr("%1, cylinder %2").arg(what).arg(*step.cylinder) : what},
             {"text", format().text(step.reason)}};

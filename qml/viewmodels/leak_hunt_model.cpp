@@ -94,7 +94,7 @@ QVariantList LeakHuntModel::exits() const {
     QVariantList list;
     const auto add = [&](Exit exit, const QString& hint, std::optional<int> neighbour = {}) {
         const auto* note = standingNote(exit, neighbour);
-        QString name = format().name(exit);
+        QString name = format().heading(exit);
         if (neighbour) name = tr("Plug hole of cylinder %1").arg(*neighbour);
         list << QVariantMap{{"key", key_of(word(exit))},
                             {"neighbour", neighbour.value_or(0)},
@@ -208,14 +208,14 @@ QString LeakHuntModel::doneText() const {
 
 QStringList LeakHuntModel::cautions() const {
     QStringList texts;
-    for (const auto* caution : app()->reference().cautions_at("exits"))
+    for (const auto* caution : reference().cautions_at("exits"))
         texts << format().reference(caution->text);
     return texts;
 }
 
 QStringList LeakHuntModel::stakingCautions() const {
     QStringList texts;
-    for (const auto* caution : app()->reference().cautions_at("staking"))
+    for (const auto* caution : reference().cautions_at("staking"))
         texts << format().reference(caution->text);
     return texts;
 }

@@ -117,7 +117,7 @@ QVariantList NextTdcModel::torqueLines() const {
 
 QStringList NextTdcModel::cautions() const {
     QStringList texts;
-    for (const auto* caution : app()->reference().cautions_at("leak-down"))
+    for (const auto* caution : reference().cautions_at("leak-down"))
         texts << format().reference(caution->text);
     return texts;
 }

@@ -38,7 +38,7 @@ void PadModel::setTest(const QString& text) {
 }
 
 QString PadModel::title() const {
-    return format().name(test_);
+    return format().heading(test_);
 }
 
 QString PadModel::subtitle() const {
@@ -254,6 +254,13 @@ QVariantList PadModel::fields() const {
 }
 
 QString PadModel::caption() const {
+    if (!pointPlaced()) return fieldCaption();
+    // The placed point is said, and the point key takes it away again.
+    return tr("%1 (point placed; “%2” for %3)")
+        .arg(fieldCaption(), QString(format().locale().decimalPoint()), entry().text.value(field_));
+}
+
+QString PadModel::fieldCaption() const {
     const QString who = test_ == TestKind::crankcase ? tr("Crankcase") : tr("Cylinder %1").arg(current_);
     if (field_ == first_field) return tr("%1, first puff").arg(who);
     if (field_ == final_field)
@@ -345,7 +352,7 @@ void PadModel::judge() {
     derivations_.clear();
     questioned_ = false;
     if (empty()) return;
-    const auto judged = findings::judge_entry(dossier(), visit(), app()->reference(), padEntry());
+    const auto judged = findings::judge_entry(dossier(), visit(), reference(), padEntry());
     const auto line = [&](const QString& mark, const QString& symbol, const QString& figure,
                           const QString& text, std::vector<findings::Derivation> from) {
         lines_ << QVariantMap{{"mark", mark}, {"symbol", symbol}, {"figure", figure}, {"text", text}};

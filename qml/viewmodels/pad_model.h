@@ -125,6 +125,7 @@ private:
 
     [[nodiscard]] bool cranking() const { return test_ == TestKind::dry || test_ == TestKind::wet; }
     [[nodiscard]] QString mainField() const;
+    [[nodiscard]] QString fieldCaption() const;
     [[nodiscard]] const Tester* tester() const;
     [[nodiscard]] Unit<PressureTag> pressureUnit() const;
     [[nodiscard]] double fullScale() const;

@@ -71,7 +71,7 @@ QVariantList PadModel::history() const {
 QStringList PadModel::cautions() const {
     const char* place = test_ == TestKind::wet ? "wet" : test_ == TestKind::dry ? "dry" : "leak-down";
     QStringList texts;
-    for (const auto* caution : app()->reference().cautions_at(place))
+    for (const auto* caution : reference().cautions_at(place))
         texts << format().reference(caution->text);
     return texts;
 }

@@ -10,11 +10,11 @@ namespace lapwing {
 void PrepareModel::refresh() {
     if (!found()) return;
     steps_.clear();
-    for (const auto& reason : app()->reference().prepare) {
+    for (const auto& reason : reference().prepare) {
         if (engine().cycle == StrokeCycle::two && !reason.two_stroke) continue;
         if (engine().fuel == Fuel::diesel && !reason.diesel) continue;
         steps_ << QVariantMap{{"key", QString::fromUtf8(word(reason.step).data())},
-                              {"name", format().name(reason.step)},
+                              {"name", format().heading(reason.step)},
                               {"reason", format().reference(reason.reason)},
                               {"ifNotDone", format().reference(reason.if_not_done)},
                               {"state", QString::fromUtf8(word(step_state(session(), reason.step)).data())}};
@@ -31,7 +31,7 @@ QString PrepareModel::progress() const {
 QStringList PrepareModel::cautions() const {
     QStringList texts;
     for (const auto* place : {"start", "adapter"})
-        for (const auto* caution : app()->reference().cautions_at(place))
+        for (const auto* caution : reference().cautions_at(place))
             texts << format().reference(caution->text);
     return texts;
 }

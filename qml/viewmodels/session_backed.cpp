@@ -50,6 +50,16 @@ QString SessionBacked::visitLine() const {
     return parts.join(QStringLiteral(" · "));
 }
 
+const format::Formatter& SessionBacked::format() const {
+    static const format::Formatter before;
+    return app_ ? app_->format() : before;
+}
+
+const findings::Reference& SessionBacked::reference() const {
+    static const findings::Reference before;
+    return app_ ? app_->reference() : before;
+}
+
 void SessionBacked::take(const workflow::Change& change) {
     const bool here = change.sessions.contains(session().id) || change.engines.contains(engine().id) ||
                       change.kinds.contains(RecordKind::tester);
@@ -76,7 +86,7 @@ void SessionBacked::think() {
     // The dossier is copied: the page may read it again while this one is thought about. The thinker ends
     // before the page does, so posting to the page is safe; a posted event dies with it.
     thinker_->ask<findings::Findings>(
-        [dossier = dossier_, &reference = app_->reference()](const std::stop_token&) {
+        [dossier = dossier_, &reference = reference()](const std::stop_token&) {
             return findings::find(dossier, dossier.visits.front(), reference);
         },
         [this](findings::Findings found) {

@@ -65,7 +65,9 @@ protected:
     [[nodiscard]] const Session& session() const { return visit().session; }
     /// The newest that were worked out; absent until the first time.
     [[nodiscard]] const std::optional<findings::Findings>& findings() const { return findings_; }
-    [[nodiscard]] const format::Formatter& format() const { return app_->format(); }
+    // Bindings may ask before the page has handed the app over: then there is nothing to say yet.
+    [[nodiscard]] const format::Formatter& format() const;
+    [[nodiscard]] const findings::Reference& reference() const;
     void reload();
 
 private:

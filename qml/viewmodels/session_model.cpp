@@ -49,14 +49,14 @@ QVariantMap SessionModel::visitTile() const {
     if (!session().job_number.empty())
         parts << tr("job %1").arg(QString::fromStdString(session().job_number));
     const QString text = parts.isEmpty() ? tr("What the owner says, conditions, testers used")
-                                         : parts.join(QStringLiteral(", "));
+                                         : format().headed(parts.join(QStringLiteral(", ")));
     return tile("visit", tr("Complaint and conditions"), text, State::none, "Visit",
                 {{"sessionId", sessionId()}});
 }
 
 QVariantMap SessionModel::prepareTile() const {
     int done = 0, not_done = 0, asked = 0;
-    for (const auto& reason : app()->reference().prepare) {
+    for (const auto& reason : reference().prepare) {
         if ((engine().cycle == StrokeCycle::two && !reason.two_stroke) ||
             (engine().fuel == Fuel::diesel && !reason.diesel))
             continue;
@@ -133,7 +133,7 @@ QVariantMap SessionModel::testTile(TestKind test) const {
         text += QStringLiteral("; ") +
                 tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
     const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
-    return tile(key, format().name(test), text, worst, "Pad",
+    return tile(key, format().heading(test), text, worst, "Pad",
                 {{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}}, bores(test));
 }
 
@@ -155,7 +155,7 @@ QVariantMap SessionModel::crankcaseTile() const {
     const bool measured = findings() && findings()->crankcase;
     const QString text = measured ? format().text(findings()->crankcase->remark.message)
                                   : tr("Does the crankcase hold pressure?");
-    return tile("crankcase", format().name(TestKind::crankcase), text,
+    return tile("crankcase", format().heading(TestKind::crankcase), text,
                 measured ? findings()->crankcase->state : State::none, "Pad",
                 {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
 }
@@ -175,7 +175,8 @@ const findings::NextStep* SessionModel::next() const {
 QString SessionModel::nextText() const {
     const auto* step = next();
     if (!step) return tr("Findings");
-    const QString what = format().name(step->action);
+    if (step->action == Action::plan) return tr("Findings");
+    const QString what = format().heading(step->action);
     return step->cylinder ? tr("%1, cylinder %2").arg(what).arg(*step->cylinder) : what;
 }
 
@@ -225,7 +226,7 @@ QVariantMap SessionModel::nextArgs() const {
 
 QStringList SessionModel::cautions() const {
     QStringList texts;
-    for (const auto* caution : app()->reference().cautions_at("session"))
+    for (const auto* caution : reference().cautions_at("session"))
         texts << format().reference(caution->text);
     return texts;
 }

@@ -60,6 +60,7 @@ TEST(TypedEntry, PlacesThePointByTheGaugesRange) {
     EXPECT_EQ(placePoint(u"92", 16.0, 1), (Entry{"9.2", true}));
     EXPECT_EQ(placePoint(u"105", 16.0, 1), (Entry{"10.5", true}));
     EXPECT_EQ(placePoint(u"12", 16.0, 1), (Entry{"12", false}));
+    EXPECT_EQ(placePoint(u"350", 10.0, 1), (Entry{"3.50", true}));
     EXPECT_EQ(placePoint(u"545", 6.0, 2), (Entry{"5.45", true}));
     EXPECT_EQ(placePoint(u"", 16.0, 1), (Entry{"", false}));
 }

@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// The report for the owner, the session file for the mentor, the readings as a table.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string engineId
+    required property string sessionId
+
+    signal go(name: string, args: var)
+
+    title: qsTr("Hand over")
+    subtitle: viewModel.engineName + " · " + viewModel.visitLine
+
+    HandOverModel {
+        id: viewModel
+
+        app: page.app
+        sessionId: page.sessionId
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+
+        Repeater {
+            model: viewModel.made
+
+            Panel {
+                id: made
+
+                required property var modelData
+                required property int index
+
+                objectName: "made_" + index
+                width: parent.width
+                selected: index === 0
+
+                Column {
+                    width: parent.width
+                    spacing: Theme.space
+
+                    LText {
+                        width: parent.width
+                        role: "heading"
+                        text: qsTr("Written: %1").arg(made.modelData.name)
+                        wrapMode: Text.Wrap
+                    }
+
+                    LText {
+                        width: parent.width
+                        role: "label"
+                        text: made.modelData.place
+                        wrapMode: Text.WrapAnywhere
+                    }
+
+                    Flow {
+                        width: parent.width
+                        spacing: Theme.space
+
+                        SideButton {
+                            visible: viewModel.canShare
+                            text: viewModel.shareText
+                            onClicked: viewModel.share(made.index)
+                        }
+
+                        SideButton {
+                            text: qsTr("Save a copy")
+                            onClicked: viewModel.saveCopy(made.index)
+                        }
+                    }
+                }
+            }
+        }
+
+        LText {
+            width: parent.width
+            role: "heading"
+            text: qsTr("What goes in")
+        }
+
+        Repeater {
+            model: viewModel.visits
+
+            CheckRow {
+                required property var modelData
+
+                objectName: "visit_" + modelData.id
+                width: parent.width
+                text: modelData.title
+                detail: modelData.date
+                checked: modelData.chosen
+                onToggled: viewModel.toggleVisit(modelData.id)
+            }
+        }
+
+        SwitchRow {
+            objectName: "withOwner"
+            width: parent.width
+            text: qsTr("With the owner's name and contact")
+            detail: qsTr("Left out of the session file unless you switch it on")
+            checked: viewModel.withOwner
+            onToggled: viewModel.withOwner = checked
+        }
+
+        Tile {
+            objectName: "makeSession"
+            width: parent.width
+            enabled: !viewModel.busy
+            title: qsTr("Session file")
+            detail: qsTr("For a mentor: everything in one file that any unzip opens, with checksums against damage")
+            onClicked: viewModel.make("session")
+        }
+
+        Tile {
+            objectName: "makeTable"
+            width: parent.width
+            enabled: !viewModel.busy
+            title: qsTr("Table of readings (CSV)")
+            detail: qsTr("For a spreadsheet: every reading as typed, and in SI units")
+            onClicked: viewModel.make("table")
+        }
+    }
+
+    actions: BigButton {
+        objectName: "makeReport"
+        enabled: !viewModel.busy
+        text: viewModel.busy ? qsTr("Writing …") : qsTr("Report for the owner (PDF)")
+        onClicked: viewModel.make("report")
+    }
+}

@@ -1,0 +1,112 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/hand_over_files.h"
+
+#include <algorithm>
+#include <fstream>
+#include <sstream>
+
+#include "core/base/atomic_file.h"
+#include "core/exchange/readings_csv.h"
+#include "core/exchange/session_file.h"
+#include "core/report/make_report.h"
+#include "core/store/attachment_files.h"
+#include "qml/print/pdf.h"
+
+namespace lapwing {
+namespace {
+
+const Visit* visit_of(const Dossier& dossier, SessionId session) {
+    const auto at = std::find_if(dossier.visits.begin(), dossier.visits.end(),
+                                 [&](const Visit& visit) { return visit.session.id == session; });
+    return at == dossier.visits.end() ? nullptr : &*at;
+}
+
+Status write_report(const Dossier& dossier, const Visit& visit, const workflow::Desk& desk,
+                    const findings::Reference& reference, const HandOverOrder& order,
+                    const std::filesystem::path& target) {
+    report::Options options;
+    options.owner_contact = order.chosen.with_owner;
+    options.made_at = desk.clock().now();
+    const auto found = findings::find(dossier, visit, reference);
+    const auto report = report::make_report(dossier, visit, found, reference, options);
+    return print::write_pdf(report, order.format, target,
+                            order.letter ? print::PageSize::letter : print::PageSize::a4);
+}
+
+std::string bytes_of(const std::filesystem::path& file) {
+    std::ifstream in(file, std::ios::binary);
+    std::ostringstream out;
+    out << in.rdbuf();
+    return std::move(out).str();
+}
+
+}  // namespace
+
+std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind) {
+    std::string name;
+    for (const char c : engine.name)
+        name += std::string_view("<>:\"/\\|?*").find(c) != std::string_view::npos ||
+                        static_cast<unsigned char>(c) < 0x20
+                    ? '-'
+                    : c;
+    if (name.size() > 80) name.resize(80);
+    name += ' ' + to_rfc3339(session.opened_at).substr(0, 10);
+    switch (kind) {
+        case HandOverKind::report:
+            return name + ".pdf";
+        case HandOverKind::session_file:
+            return name + std::string(exchange::session_file_ending);
+        case HandOverKind::table:
+            return name + ".csv";
+    }
+    return name;
+}
+
+Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
+                                              const findings::Reference& reference,
+                                              const HandOverOrder& order) {
+    auto dossier = workflow::hand_over(desk, order.chosen);
+    if (!dossier) return tl::unexpected(dossier.error());
+    const auto* visit = visit_of(*dossier, order.session);
+    if (!visit && !dossier->visits.empty()) visit = &dossier->visits.back();
+    if (!visit) return fail("hand_over.nothing", "No visit is chosen. Choose at least one.");
+
+    std::error_code error;
+    std::filesystem::create_directories(order.folder, error);
+    if (error)
+        return fail("hand_over.folder", "The folder {} can't be made: {}. Save a copy somewhere else.",
+                    order.folder.string(), error.message());
+    const auto target = order.folder / hand_over_name(dossier->engine, visit->session, order.kind);
+
+    Status written;
+    switch (order.kind) {
+        case HandOverKind::report:
+            written = write_report(*dossier, *visit, desk, reference, order, target);
+            break;
+        case HandOverKind::table:
+            written = write_atomically(target, exchange::readings_csv(*dossier));
+            break;
+        case HandOverKind::session_file: {
+            exchange::Outgoing outgoing;
+            const auto pdf = target.string() + ".report";
+            if (auto made = write_report(*dossier, *visit, desk, reference, order, pdf); !made)
+                return tl::unexpected(made.error());
+            outgoing.report_pdf = bytes_of(pdf);
+            std::filesystem::remove(pdf, error);
+            outgoing.dossier = std::move(*dossier);
+            outgoing.with_owner = order.chosen.with_owner;
+            outgoing.stored_at = [&desk](const Attachment& attachment) {
+                return desk.files().path(attachment.sha256);
+            };
+            outgoing.at = desk.clock().now();
+            written = exchange::write_session_file(target, outgoing);
+            break;
+        }
+    }
+    if (!written) return tl::unexpected(written.error());
+    return target;
+}
+
+}  // namespace lapwing

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "core/findings/reference.h"
+#include "core/workflow/desk.h"
+#include "core/workflow/hand_over.h"
+#include "qml/format/formatter.h"
+
+namespace lapwing {
+
+enum class HandOverKind { report, session_file, table };
+
+/// What one file is to hold, and how it is written.
+struct HandOverOrder {
+    HandOverKind kind = HandOverKind::report;
+    workflow::HandOver chosen;
+    SessionId session;  ///< the visit that the report is of
+    bool letter = false;
+    format::Formatter format;
+    std::filesystem::path folder;  ///< made when missing
+};
+
+/// "Orchard V-twin 2026-03-14.pdf": the engine's name without what file systems refuse, and the visit's day.
+std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind);
+
+/// Writes the file and hands back where it lies. Takes long enough to be called off the UI thread.
+Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
+                                              const findings::Reference& reference,
+                                              const HandOverOrder& order);
+
+}  // namespace lapwing

@@ -1,0 +1,134 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/hand_over_model.h"
+
+#include "core/exchange/session_file.h"
+
+namespace lapwing {
+namespace {
+
+QString media_type(HandOverKind kind) {
+    switch (kind) {
+        case HandOverKind::report:
+            return QStringLiteral("application/pdf");
+        case HandOverKind::session_file:
+            return QString::fromUtf8(exchange::session_media_type.data());
+        case HandOverKind::table:
+            return QStringLiteral("text/csv");
+    }
+    return {};
+}
+
+}  // namespace
+
+bool HandOverModel::chosen(SessionId id) const {
+    return !left_out_.contains(id);
+}
+
+QVariantList HandOverModel::visits() const {
+    QVariantList list;
+    if (!found()) return list;
+    for (const auto& session : app()->desk().sessions(engine().id))
+        list << QVariantMap{
+            {"id", QString::fromStdString(session.id.text())},
+            {"title", session.title.empty() ? tr("Session") : QString::fromStdString(session.title)},
+            {"date", format().shortDate(session.opened_at)},
+            {"chosen", chosen(session.id)}};
+    return list;
+}
+
+void HandOverModel::setWithOwner(bool with) {
+    with_owner_ = with;
+    emit refreshed();
+}
+
+void HandOverModel::toggleVisit(const QString& text) {
+    const auto id = SessionId::parse(text.toStdString());
+    if (!id) return;
+    if (!left_out_.erase(*id)) left_out_.insert(*id);
+    emit refreshed();
+}
+
+bool HandOverModel::canShare() const {
+    return app() && app()->devices().share.way() != platform::Share::Way::none;
+}
+
+QString HandOverModel::shareText() const {
+    const bool folder = app() && app()->devices().share.way() == platform::Share::Way::show_folder;
+    return folder ? tr("Show in folder") : tr("Share");
+}
+
+void HandOverModel::make(const QString& word) {
+    if (busy_ || !found()) return;
+    HandOverOrder order{.kind = word == QLatin1String("report")    ? HandOverKind::report
+                                : word == QLatin1String("session") ? HandOverKind::session_file
+                                                                   : HandOverKind::table,
+                        .chosen = {engine().id, {}, with_owner_},
+                        .session = session().id,
+                        .letter = app()->settings()->paper() == QLatin1String("Letter"),
+                        .format = format(),
+                        .folder = app()->devices().paths.documents()};
+    for (const auto& visit : app()->desk().sessions(engine().id))
+        if (chosen(visit.id)) order.chosen.sessions.push_back(visit.id);
+    if (order.chosen.sessions.empty()) {
+        emit app()->told(tr("Choose at least one visit."));
+        return;
+    }
+    busy_ = true;
+    emit busyChanged();
+    writer_.ask<Result<std::filesystem::path>>(
+        [order, &desk = app()->desk(), &reference = app()->reference()](const std::stop_token&) {
+            return write_hand_over(desk, reference, order);
+        },
+        [this, kind = order.kind](Result<std::filesystem::path> written) {
+            QMetaObject::invokeMethod(
+                this, [this, kind, written = std::move(written)] { finish(kind, written); },
+                Qt::QueuedConnection);
+        });
+}
+
+void HandOverModel::finish(HandOverKind kind, Result<std::filesystem::path> written) {
+    busy_ = false;
+    emit busyChanged();
+    if (!written) {
+        app()->tell(written.error());
+        return;
+    }
+    const QString path = QString::fromStdString(written->string());
+    made_.removeIf([&](const QVariant& item) { return item.toMap()["path"] == path; });
+    made_.prepend(QVariantMap{{"kind", static_cast<int>(kind)},
+                              {"name", QString::fromStdString(written->filename().string())},
+                              {"place", QString::fromStdString(written->parent_path().string())},
+                              {"path", path}});
+    emit madeChanged();
+}
+
+void HandOverModel::share(int index) {
+    if (index < 0 || index >= made_.size()) return;
+    const auto item = made_[index].toMap();
+    app()->devices().share.share(item["path"].toString(),
+                                 media_type(static_cast<HandOverKind>(item["kind"].toInt())),
+                                 [app = QPointer<AppContext>(app())](const Status& done) {
+                                     if (app && !done) app->tell(done.error());
+                                 });
+}
+
+void HandOverModel::saveCopy(int index) {
+    if (index < 0 || index >= made_.size()) return;
+    const auto item = made_[index].toMap();
+    const auto kind = static_cast<HandOverKind>(item["kind"].toInt());
+    const QString ending = item["name"].toString().section(QLatin1Char('.'), -1);
+    app()->devices().filePicker.saveCopy(
+        tr("Save a copy"), item["path"].toString(), item["name"].toString(),
+        {item["name"].toString(), {QStringLiteral("*.") + ending}, media_type(kind)},
+        [app = QPointer<AppContext>(app())](Result<std::optional<QString>> place) {
+            if (!app) return;
+            if (!place)
+                app->tell(place.error());
+            else if (*place)
+                emit app->told(tr("Saved: %1").arg(**place));
+        });
+}
+
+}  // namespace lapwing
