@@ -1,0 +1,178 @@
+# SPDX-FileCopyrightText: 2026 The Lapwing authors
+# SPDX-License-Identifier: Apache-2.0
+"""Session files through lapwing-cli: demo, check, csv, findings and report, and files that are refused."""
+
+import csv
+import io
+import json
+import os
+import shutil
+import subprocess
+import unittest
+import zipfile
+
+from cli import CliTest, NO, REFUSED, SOURCE, WRONG_USE, run
+
+
+class RoundTrip(CliTest):
+    def demo(self, engine="v-twin"):
+        target = self.folder / f"{engine}.lapwing"
+        self.assertEqual(self.done("demo", "--engine", engine, "-o", target), "")
+        return target
+
+    def session(self, file):
+        with zipfile.ZipFile(file) as packed:
+            name = next(n for n in packed.namelist() if n.endswith("/data/session.json"))
+            return packed.read(name).decode()
+
+    def test_demo_is_the_stored_file(self):
+        for engine, name in [("v-twin", "orchard-v-twin"), ("six", "harbour-six")]:
+            self.assertEqual(self.demo(engine).read_bytes(), (SOURCE / f"assets/demo/{name}.lapwing").read_bytes())
+        default = self.folder / "default.lapwing"
+        self.done("demo", "-o", default)
+        self.assertEqual(default.read_bytes(), self.demo("v-twin").read_bytes())
+
+    def test_check(self):
+        file = self.demo()
+        found = self.json("check", file)
+        self.assertEqual(found, {"ok": True, "problems": [], "signature": {"state": "none", "fingerprint": None}})
+        self.assertIn("Orchard V-twin", self.done("check", file))
+
+    def test_csv(self):
+        file = self.demo()
+        out = self.folder / "out.csv"
+        self.done("csv", file, "-o", out)
+        rows = list(csv.DictReader(io.StringIO(out.read_bytes().decode("utf-8"))))
+        readings = [r for v in json.loads(self.session(file))["visits"] for r in v["readings"]]
+        self.assertEqual([r["id"] for r in readings], [row["reading_id"] for row in rows])
+        for reading, row in zip(readings, rows):
+            for field in ["first", "final", "set", "held"]:
+                self.assertEqual(row[field + "_typed"], reading.get(field, {}).get("digits", ""))
+        for row in rows:
+            if row["final_typed"]:
+                self.assertEqual(row["final_unit"], "bar")
+                self.assertAlmostEqual(float(row["final_pa"]), 1e5 * float(row["final_typed"]), delta=1e-3)
+
+    def test_findings(self):
+        file = self.demo()
+        found = self.json("findings", file, "--visit", "1")
+        self.assertEqual([c["number"] for c in found["cylinders"]], [1, 2])
+        self.assertEqual([c["points_at"] for c in found["cylinders"]], ["exhaust", "rings"])
+        self.assertEqual([c["state"] for c in found["cylinders"]], ["fault", "fault"])
+        self.assertEqual(found["visit"]["title"], "As found")
+        self.assertIn("exhaust valve", found["cylinders"][0]["headline"])
+        text = self.done("findings", file, "--visit", "1")
+        for cylinder in found["cylinders"]:
+            self.assertIn(cylinder["headline"], text)
+            for rule in cylinder["rules_of_thumb"]:
+                self.assertIn(rule["text"], text)
+        self.assertEqual(self.json("findings", file, "--visit", "2")["engine"]["state"], "in range")
+        newest = self.json("findings", file)
+        self.assertEqual(newest["visit"]["number"], 3)
+        self.assertEqual([c["state"] for c in newest["cylinders"]], ["in range", "borderline"])
+        self.assertIn("1 to 3", self.fails(WRONG_USE, "findings", file, "--visit", "4"))
+
+    def test_six(self):
+        found = self.json("findings", self.demo("six"))
+        low = [c["number"] for c in found["cylinders"] if c["state"] == "fault"]
+        self.assertEqual(low, [2, 3])
+        self.assertEqual({c["points_at"] for c in found["cylinders"] if c["number"] in low}, {"next_cylinder"})
+        self.assertIn("joint", found["engine"]["headline"])
+
+    def test_session_json_says_the_same(self):
+        file = self.demo()
+        plain = self.folder / "session.json"
+        plain.write_text(self.session(file), "utf-8")
+        self.assertEqual(self.done("findings", plain, "--json"), self.done("findings", file, "--json"))
+
+    def test_report(self):
+        self.assertTrue(shutil.which("pdftotext"), "pdftotext is missing")
+        file = self.demo()
+        out = self.folder / "out.pdf"
+        self.done("report", file, "-o", out, "--visit", "1")
+        said = subprocess.run(["pdftotext", out, "-"], capture_output=True, text=True, check=True).stdout
+        words = " ".join(said.split())
+        found = self.json("findings", file, "--visit", "1")
+        self.assertIn(found["engine"]["headline"], words)
+        for cylinder in found["cylinders"]:
+            self.assertIn(cylinder["headline"], words)
+        self.assertIn("Mill Lane Engine Club", words)
+        self.assertNotIn("notice board", words)
+        self.done("report", file, "-o", out, "--owner-contact", "--letter")
+        said = subprocess.run(["pdftotext", out, "-"], capture_output=True, text=True, check=True).stdout
+        self.assertIn("notice board", " ".join(said.split()))
+
+
+class Refused(CliTest):
+    def test_no_session_file(self):
+        text = self.folder / "note.txt"
+        text.write_text("Just a note.")
+        for verb in [["check"], ["findings"], ["csv", "-o", self.folder / "o"], ["report", "-o", self.folder / "o"]]:
+            for file in [text, self.folder / "nowhere.lapwing", self.folder]:
+                self.assertIn(str(file), self.fails(REFUSED, verb[0], file, *verb[1:]))
+        self.assertFalse((self.folder / "o").exists())
+
+    def test_json_that_is_no_session(self):
+        for text in ["{", "{}", '{"format": "lapwing-session", "version": "9.0"}']:
+            file = self.folder / "session.json"
+            file.write_text(text)
+            self.fails(REFUSED, "findings", file)
+
+    def changed(self, change):
+        """The demo with its entries passed through change(name, bytes)."""
+        file = self.folder / "changed.lapwing"
+        with zipfile.ZipFile(SOURCE / "assets/demo/orchard-v-twin.lapwing") as old, zipfile.ZipFile(file, "w") as new:
+            for entry in old.infolist():
+                bytes_now = change(entry.filename, old.read(entry))
+                if bytes_now is not None:
+                    new.writestr(entry.filename, bytes_now, zipfile.ZIP_DEFLATED)
+        return file
+
+    def test_changed_on_its_way(self):
+        def swap(name, data):
+            return data.replace(b'"6.8"', b'"9.8"') if name.endswith("session.json") else data
+        file = self.changed(swap)
+        ran = run("check", file, "--json")
+        self.assertEqual(ran.returncode, NO)
+        found = json.loads(ran.stdout)
+        self.assertFalse(found["ok"])
+        self.assertIn("data/session.json", found["problems"][0])
+        plain = run("check", file)
+        self.assertEqual(plain.returncode, NO)
+        self.assertIn("data/session.json", plain.stdout)
+        self.assertIn("data/session.json", self.fails(REFUSED, "findings", file))
+
+    def test_part_missing(self):
+        file = self.changed(lambda name, data: None if name.endswith("readings.csv") else data)
+        ran = run("check", file, "--json")
+        self.assertEqual(ran.returncode, NO)
+        self.assertIn("data/readings.csv", " ".join(json.loads(ran.stdout)["problems"]))
+
+    def test_hostile(self):
+        file = self.changed(lambda name, data: data)
+        with zipfile.ZipFile(file, "a") as packed:
+            packed.writestr("../outside.txt", "x")
+        self.fails(REFUSED, "check", file)
+        self.assertFalse((self.folder.parent / "outside.txt").exists())
+
+    def test_nothing_stays_behind(self):
+        here = self.folder / "scratch"
+        here.mkdir()
+        before = os.environ.get("TMPDIR")
+        os.environ["TMPDIR"] = str(here)
+        try:
+            self.done("check", SOURCE / "assets/demo/harbour-six.lapwing")
+            self.fails(REFUSED, "findings", self.changed(lambda name, data: data + b" "))
+        finally:
+            os.environ.pop("TMPDIR") if before is None else os.environ.update(TMPDIR=before)
+        self.assertEqual(list(here.iterdir()), [])
+
+    def test_output_that_cannot_be_written(self):
+        nowhere = self.folder / "missing" / "out"
+        demo = SOURCE / "assets/demo/harbour-six.lapwing"
+        for words in [["demo"], ["csv", demo], ["report", demo]]:
+            self.assertIn(str(nowhere), self.fails(WRONG_USE, *words, "-o", nowhere))
+
+
+if __name__ == "__main__":
+    unittest.main()
