@@ -86,7 +86,7 @@ Uuid Workshop::id() {
     };
     const auto ms = static_cast<std::uint64_t>(now().unix_ms);
     return Uuid::parse(fmt::format("{:08x}-{:04x}-7{:03x}-{:04x}-{:06x}{:06x}", ms >> 16U, ms & 0xffffU,
-                                   drawn(12), 0x8000U | drawn(14), drawn(24), drawn(24)))
+                                   ++ids_made_, 0x8000U | drawn(14), drawn(24), drawn(24)))
         .value();
 }
 

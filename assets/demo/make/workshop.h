@@ -27,7 +27,7 @@ struct Way {
 /// By cylinder number.
 using Truth = std::map<int, std::vector<Way>>;
 
-/// The air of a day, the engine's heat, and what was done to the rings.
+/// The air of a day and the engine's heat.
 struct Day {
     double ambient_pa = 0.0;
     double air_k = 0.0;
@@ -43,7 +43,8 @@ public:
     void set_clock(Timestamp at) { clock_.move_to(at); }
     void wait_minutes(int minutes) { clock_.move_by(std::chrono::minutes(minutes)); }
     [[nodiscard]] Timestamp now() const { return clock_.now(); }
-    /// A UUID version 7 of the clock's time; the rest is drawn, so that it is the same every time.
+    /// A UUID version 7 of the clock's time, counted up so that ids of one moment keep their order (RFC 9562,
+    /// 6.2); the rest is drawn, the same every time.
     Uuid id();
 
     Tester compression_gauge(std::string name, Adapter adapter);
@@ -81,6 +82,7 @@ private:
 
     const Engine& engine_;
     FixedClock clock_{Timestamp{}};
+    unsigned ids_made_ = 0;
     uncertainty::Draws id_draws_;
     uncertainty::Draws draws_;
     Tester gauge_;
