@@ -4,6 +4,7 @@
 #include "qml/print/blocks.h"
 
 #include <QPainter>
+#include <algorithm>
 
 #include "qml/print/styles.h"
 
@@ -93,7 +94,9 @@ void put(Flow& flow, const Wording& wording, const report::Sentences& sentences)
 }
 
 void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
-    const double state_x = mm(31);
+    const bool named =
+        std::ranges::any_of(verdicts.verdicts, [](const auto& verdict) { return !verdict.name.empty(); });
+    const double state_x = named ? mm(31) : mm(12);
     const double text_x = state_x + mm(28);
     // Sets the small type on the numeral's line.
     const double drop = (styles::numeral.size - styles::body.size) * 0.95;

@@ -3,6 +3,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <functional>
 
 #include "qml/print/blocks.h"
 #include "qml/print/styles.h"
@@ -14,17 +15,13 @@ using findings::State;
 
 constexpr double tube_height = mm(24);
 constexpr double widest_pitch = mm(19);
-constexpr double narrowest_pitch = mm(12.5);  ///< for strips that share a line
+constexpr double narrowest_pitch = mm(8.8);  ///< for strips that share a line
 constexpr double strip_gap = mm(9);
 constexpr double mark = mm(2.9);
 
 /// The bore with its number above, and its figure and mark below, in a column of its own.
 Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitch) {
-    const auto centred = [&](const QString& text, Style style) {
-        // A figure too wide for its column is set smaller, never over its neighbour.
-        const double fits = pitch - mm(0.6);
-        const double wide = width_of(text, style);
-        if (wide > fits) style.size *= fits / wide;
+    const auto centred = [&](const QString& text, const Style& style) {
         return typeset(text, styles::in(style, Qt::AlignHCenter), pitch);
     };
     Pieces pieces =
@@ -36,7 +33,7 @@ Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitc
                               bore, styles::bore);
                       }});
     pieces.push_back(gap(mm(0.8)));
-    const QString figure = bore.shown ? wording.formatter().valueText(*bore.shown) : QStringLiteral("–");
+    const QString figure = bore.shown ? wording.formatter().digits(*bore.shown) : QStringLiteral("–");
     for (Piece& piece : centred(figure, styles::column_head))
         pieces.push_back(std::move(piece));
     pieces.push_back({mark + mm(0.4), [state = bore.state, pitch](QPainter& painter, QPointF at) {
@@ -46,6 +43,15 @@ Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitc
                                                    *state, styles::bore);
                       }});
     return pieces;
+}
+
+/// "Dry test (bar)": the unit stands here once, so that every column has room for its figure.
+QString title_of(const Wording& wording, const report::Bores& strip) {
+    for (const report::Bore& bore : strip.bores)
+        if (bore.shown)
+            return QStringLiteral("%1 (%2)").arg(text_of(strip.test),
+                                                 wording.formatter().unitOf(bore.shown->dimension));
+    return text_of(strip.test);
 }
 
 double pitch_for(double width, std::size_t bores, std::size_t strips) {
@@ -64,7 +70,7 @@ void put_line(Flow& flow, const Wording& wording, const std::vector<const report
     double x = 0.0;
     for (const report::Bores* strip : strips) {
         const double width = pitch * static_cast<double>(strip->bores.size());
-        titles.boxes.push_back({x, typeset(text_of(strip->test), styles::column_head,
+        titles.boxes.push_back({x, typeset(title_of(wording, *strip), styles::column_head,
                                            std::max(width, mm(22)) + strip_gap - mm(2))});
         for (const report::Bore& bore : strip->bores) {
             row.boxes.push_back({x, bore_column(wording, bore, pitch)});
@@ -76,55 +82,79 @@ void put_line(Flow& flow, const Wording& wording, const std::vector<const report
     flow.put(std::move(row));
 }
 
-/// What the marks beside and in a bore mean: a row of pictures, each with its word.
-Piece legend(const Wording& wording) {
-    const double height = styles::small.size * 1.28;
-    const double size = height * 0.68;
-    struct Entry {
-        double width;
-        QString word;
-        std::function<void(QPainter&, const QRectF&)> picture;
-    };
-    std::vector<Entry> entries;
+/// A picture with its word.
+struct LegendEntry {
+    double width;
+    QString word;
+    std::function<void(QPainter&, const QRectF&)> picture;
+
+    [[nodiscard]] double advance() const { return width + mm(1.2) + width_of(word, styles::small) + mm(4.2); }
+};
+
+constexpr double legend_line = styles::small_size * 1.28;
+constexpr double legend_picture = legend_line * 0.68;
+
+std::vector<LegendEntry> legend_entries(const Wording& wording) {
+    std::vector<LegendEntry> entries;
     for (State state : {State::good, State::borderline, State::fault, State::none})
         entries.push_back(
-            {size, wording.formatter().name(state), [state](QPainter& painter, const QRectF& area) {
+            {legend_picture, wording.formatter().name(state), [state](QPainter& painter, const QRectF& area) {
                  charts::paint_state_mark(painter, area, state, styles::bore);
              }});
-    entries.push_back({size, text_of(report::Label::lowest), [](QPainter& painter, const QRectF& area) {
-                           charts::paint_notch(painter, area, styles::bore);
-                       }});
-    entries.push_back({size * 0.7, text_of(report::Label::range), [](QPainter& painter, const QRectF& area) {
-                           charts::paint_band(painter, area, styles::bore);
-                       }});
-    entries.push_back(
-        {size, text_of(report::Label::uncertainty_mark),
-         [](QPainter& painter, const QRectF& area) { charts::paint_whisker(painter, area, styles::bore); }});
-    return {height * 1.1, [=](QPainter& painter, QPointF at) {
-                double x = at.x();
-                for (const Entry& entry : entries) {
-                    entry.picture(painter, QRectF(x, at.y() + (height - size) / 2.0, entry.width, size));
-                    x += entry.width + mm(1.2);
-                    const QString word = entry.word.left(1).toLower() + entry.word.mid(1);
-                    const double width = width_of(word, styles::small);
-                    typeset(word, styles::small, width + pt(2)).front().draw(painter, {x, at.y()});
-                    x += width + mm(4.2);
-                }
-            }};
+    const auto add = [&](double width, report::Label label, auto paint) {
+        const QString word = text_of(label);
+        entries.push_back(
+            {width, word.left(1).toLower() + word.mid(1),
+             [paint](QPainter& painter, const QRectF& area) { paint(painter, area, styles::bore); }});
+    };
+    add(legend_picture, report::Label::lowest, charts::paint_notch);
+    add(legend_picture * 0.7, report::Label::range, charts::paint_band);
+    add(legend_picture, report::Label::uncertainty_mark, charts::paint_whisker);
+    return entries;
+}
+
+/// What the marks beside and in a bore mean.
+Pieces legend(const Wording& wording, double width) {
+    std::vector<std::vector<LegendEntry>> lines(1);
+    double x = 0.0;
+    for (LegendEntry& entry : legend_entries(wording)) {
+        if (x > 0.0 && x + entry.advance() > width) {
+            lines.emplace_back();
+            x = 0.0;
+        }
+        x += entry.advance();
+        lines.back().push_back(std::move(entry));
+    }
+    Pieces pieces;
+    for (auto& line : lines)
+        pieces.push_back(
+            {legend_line * 1.1, [line = std::move(line)](QPainter& painter, QPointF at) {
+                 for (const LegendEntry& entry : line) {
+                     entry.picture(painter, QRectF(at.x(), at.y() + (legend_line - legend_picture) / 2.0,
+                                                   entry.width, legend_picture));
+                     const QPointF word = at + QPointF(entry.width + mm(1.2), 0.0);
+                     typeset(entry.word, styles::small, entry.advance()).front().draw(painter, word);
+                     at.rx() += entry.advance();
+                 }
+             }});
+    return pieces;
 }
 
 }  // namespace
 
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips) {
+    std::vector<const report::Bores*> line;
     std::size_t bores = 0;
-    for (const report::Bores* strip : strips)
+    for (const report::Bores* strip : strips) {
         bores += strip->bores.size();
-    if (pitch_for(flow.width(), bores, strips.size()) >= narrowest_pitch)
-        put_line(flow, wording, strips);
-    else
-        for (const report::Bores* strip : strips)
-            put_line(flow, wording, {strip});
-    flow.put({{{0.0, {legend(wording)}}}});
+        if (!line.empty() && pitch_for(flow.width(), bores, line.size() + 1) < narrowest_pitch) {
+            put_line(flow, wording, std::exchange(line, {}));
+            bores = strip->bores.size();
+        }
+        line.push_back(strip);
+    }
+    if (!line.empty()) put_line(flow, wording, line);
+    flow.put({{{0.0, legend(wording, flow.width())}}});
     Pieces notes = typeset(text_of(report::Label::how_bores), styles::small, flow.width());
     flow.put({{{0.0, std::move(notes)}}, mm(0.6), mm(2)});
 }

@@ -11,6 +11,8 @@ namespace lapwing::print {
 namespace {
 
 constexpr double padding = mm(1.6);
+/// A word longer than this share of the table is broken: one odd word must not starve the other columns.
+constexpr double longest_share = 0.26;
 
 struct Layout {
     double scale = 1.0;            ///< of the type
@@ -62,7 +64,7 @@ Layout lay_out(const Wording& wording, const report::Table& table, double width)
     std::vector<double> least(count);
     for (layout.scale = 1.0; layout.scale > 0.7; layout.scale -= 0.06) {
         for (std::size_t i = 0; i < count; ++i)
-            least[i] = least_width(wording, table, i, layout.scale);
+            least[i] = std::min(least_width(wording, table, i, layout.scale), width * longest_share);
         if (std::accumulate(least.begin(), least.end(), 0.0) <= width) break;
     }
     const double needed = std::accumulate(least.begin(), least.end(), 0.0);
