@@ -210,7 +210,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
     SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
     SAY("next.tester_check", "Check \"%1\" first: %2."),
-    SAY("next.plan", "No test outstanding: make a plan."),
+    SAY("next.plan", "No test is outstanding: read the findings and decide."),
     SAY("next.nothing", "Nothing outstanding."),
 
     SAY("pad.negative", "Below zero? Look at the needle at rest."),

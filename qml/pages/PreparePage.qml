@@ -100,7 +100,7 @@ AppPage {
                             "text": qsTr("Not done")
                         }, {
                             "value": "not needed",
-                            "text": qsTr("Not needed")
+                            "text": qsTr("No need")
                         }]
                     onChosen: value => viewModel.mark(step.entry.key, value === step.entry.state ? "open" : value)
                 }

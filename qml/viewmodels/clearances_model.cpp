@@ -79,14 +79,10 @@ QVariantList ClearancesModel::cylinders() const {
                 worst = findings::worse(worst, stateOf(*clearance));
                 ++count;
             }
-        list << QVariantMap{{"number", cylinder.number},
-                            {"name", QString::fromStdString(cylinder.name)},
-                            {"numeral", tr("%1 of %2").arg(count).arg(valvesOfCylinder().size())},
-                            {"state", state_key(worst)},
-                            {"measured", false},
-                            {"glyph", false},
-                            {"row", cylinder.row},
-                            {"column", cylinder.column}};
+        list << QVariantMap{
+            {"number", cylinder.number}, {"name", tr("%1 of %2").arg(count).arg(valvesOfCylinder().size())},
+            {"state", state_key(worst)}, {"measured", false},
+            {"row", cylinder.row},       {"column", cylinder.column}};
     }
     return list;
 }
@@ -103,7 +99,7 @@ QVariantList ClearancesModel::valves() const {
     for (const auto which : valvesOfCylinder()) {
         const bool several = (which.side == ValveSide::intake ? engine().valves.intake_valves
                                                               : engine().valves.exhaust_valves) > 1;
-        const QString side = format().heading(which.side);
+        const QString side = format().heading(which.side == ValveSide::intake ? Exit::intake : Exit::exhaust);
         const auto* clearance = recorded(cylinder_, which);
         QString value;
         if (clearance && clearance->found) value = format().typed(*clearance->found);
@@ -130,7 +126,7 @@ QVariantList ClearancesModel::fields() const {
 QString ClearancesModel::caption() const {
     const QString side = format().name(valve().side);
     const QString what = field_ == found_field ? tr("as found") : tr("as left");
-    return tr("Cylinder %1, %2 valve %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
+    return tr("Cylinder %1, %2 %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
 }
 
 QString ClearancesModel::typed() const {
@@ -295,7 +291,7 @@ void ClearancesModel::keep() {
                 valve_ =
                     static_cast<int>(std::find(valves.begin(), valves.end(), here.second) - valves.begin());
             } else {
-                last_kept_ = tr("Cylinder %1, %2 valve %3 kept")
+                last_kept_ = tr("Cylinder %1, %2 %3 kept")
                                  .arg(here.first)
                                  .arg(format().name(here.second.side))
                                  .arg(here.second.number);

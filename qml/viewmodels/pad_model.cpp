@@ -371,9 +371,11 @@ void PadModel::judge() {
         auto from = other.orifice.figure, to = other.orifice.figure;
         from.si = low;
         to.si = high;
-        line({}, QStringLiteral("swap"), tr("%1 to %2").arg(format().valueText(from), format().valueText(to)),
-             tr("on a %1 tester")
-                 .arg(format().valueText({findings::Dimension::gauge_pressure, other.set.si(), {}, {}, {}})),
+        const QString least = format().valueText(from), most = format().valueText(to);
+        line({}, QStringLiteral("swap"), least == most ? least : tr("%1 to %2").arg(least, most),
+             tr("on a tester of %1 behind %2")
+                 .arg(format().valueText({findings::Dimension::gauge_pressure, other.set.si(), {}, {}, {}}),
+                      format().valueText({findings::Dimension::length, other.restrictor.si(), {}, {}, {}})),
              {other.orifice.from, other.laminar.from});
     }
     if (judged.value && !judged.leakage)
@@ -408,7 +410,7 @@ std::optional<Reading> PadModel::reading() const {
     reading.test = test_;
     reading.cylinder = current_;
     reading.tag = tag_;
-    reading.cranked_by = session().conditions.cranked_by;
+    if (cranking()) reading.cranked_by = session().conditions.cranked_by;
     const auto pad = padEntry();
     reading.first = pad.first;
     reading.final = pad.final;
@@ -456,6 +458,12 @@ void PadModel::keep() {
     if (!cranking() && !pressure(set_field)) {
         focusField(set_field);
         emit app()->told(tr("Type the set pressure first: leakage is counted from it."));
+        return;
+    }
+    if (test_ == TestKind::crankcase && placed(hold_field).digits.isEmpty() &&
+        carried(hold_field).isEmpty()) {
+        focusField(hold_field);
+        emit app()->told(tr("Type how many minutes it stood: without them the end pressure says little."));
         return;
     }
     const auto made = reading();
