@@ -13,6 +13,7 @@ Row {
     property real boreHeight: 56
 
     spacing: 6
+    LayoutMirroring.enabled: false
 
     Repeater {
         model: row.cylinders

@@ -18,12 +18,17 @@ Item {
 
     signal opened
 
+    // The strip slides to another cylinder, and simply stands right when the window changes.
+    property int shown: -1
+
     onMiddleChanged: {
         slide.stop();
-        if (list.ready)
-            slide.start();
-        else
+        slide.to = middle;
+        if (shown === current || shown < 0)
             list.contentX = middle;
+        else
+            slide.start();
+        shown = current;
     }
 
     NumberAnimation {
@@ -31,37 +36,33 @@ Item {
 
         target: list
         property: "contentX"
-        to: strip.middle
         duration: Theme.motion
     }
 
     ListView {
         id: list
 
-        property bool ready: false
-
         objectName: "strip"
         width: parent.width
-        height: parent.height - words.height - 4
+        height: Math.floor(parent.height - words.height - 4)
         orientation: ListView.Horizontal
         spacing: Theme.space
         leftMargin: (width - strip.tileWidth) / 2
         rightMargin: leftMargin
         clip: true
-        model: strip.cylinders
+        model: strip.cylinders.length
         currentIndex: -1
         boundsBehavior: Flickable.StopAtBounds
-        Component.onCompleted: Qt.callLater(() => {
-                contentX = strip.middle;
-                ready = true;
-            })
+        Component.onCompleted: {
+            forceLayout();
+            contentX = strip.middle;
+        }
 
         delegate: CylinderTile {
-            required property var modelData
             required property int index
 
             objectName: "cylinder_" + index
-            cylinder: modelData
+            cylinder: strip.cylinders[index] ?? {}
             selected: index === strip.current
             width: strip.tileWidth
             height: list.height

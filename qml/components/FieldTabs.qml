@@ -16,7 +16,7 @@ Flow {
     readonly property real stepWidth: Theme.minorTarget
     readonly property bool broken: width < 300 * Math.max(1, Theme.textScale * 0.9)
     readonly property int plain: fields.filter(field => !field.stepper).length
-    readonly property real stepperWidth: 2 * stepWidth + 60 * Theme.textScale
+    readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
 
     signal chosen(string key)
     signal stepped(string key, int by)
@@ -24,14 +24,18 @@ Flow {
     spacing: Theme.space
 
     Repeater {
-        model: tabs.fields
+        // By count: the tabs stay when only what they show changes.
+        model: tabs.fields.length
 
         Row {
             id: tab
 
-            required property var modelData
+            required property int index
+            readonly property var modelData: tabs.fields[index] ?? {}
             readonly property bool stepper: modelData.stepper ?? false
             readonly property real fullWidth: tabs.broken ? (stepper ? tabs.width : (tabs.width - tabs.spacing * (tabs.plain - 1)) / tabs.plain) : stepper ? tabs.stepperWidth : (tabs.width - tabs.spacing * (tabs.fields.length - 1) - tabs.stepperWidth * (tabs.fields.length - tabs.plain)) / Math.max(1, tabs.plain)
+
+            spacing: tabs.spacing
 
             StepKey {
                 visible: tab.stepper
@@ -47,7 +51,7 @@ Flow {
                 id: middle
 
                 objectName: "tab_" + tab.modelData.key
-                width: tab.fullWidth - (tab.stepper ? 2 * tabs.stepWidth : 0)
+                width: tab.fullWidth - (tab.stepper ? 2 * (tabs.stepWidth + tabs.spacing) : 0)
                 horizontalPadding: 4
                 padding: 4
                 text: tab.modelData.label + " " + (tab.modelData.value ?? "")
@@ -62,7 +66,7 @@ Flow {
                         width: parent.width
                         role: "label"
                         silent: true
-                        text: tab.modelData.label
+                        text: tab.modelData.label ?? ""
                         horizontalAlignment: Text.AlignHCenter
                         wrapMode: Text.NoWrap
                         elide: Text.ElideRight

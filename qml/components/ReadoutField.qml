@@ -111,11 +111,12 @@ Item {
         }
 
         Repeater {
-            model: readout.lines.slice(0, readout.linesShown)
+            // By count: the lines stay while a figure is being typed.
+            model: Math.min(readout.lines.length, readout.linesShown)
 
             InfoLine {
-                required property var modelData
                 required property int index
+                readonly property var modelData: readout.lines[index] ?? {}
 
                 objectName: "line_" + index
                 width: column.width

@@ -12,7 +12,6 @@ Pressable {
     targetKind: "minor"
     padding: 0
     horizontalPadding: 0
-    fill: "transparent"
     autoRepeat: true
 
     inside: Item {

@@ -22,7 +22,7 @@ QtObject {
     readonly property color key: dark ? "#2A3237" : "#E6DFCD"
     readonly property color keyPressed: dark ? "#353F46" : "#D2C8AF"
     readonly property color hairline: dark ? "#1F262A" : "#D8D0BC"
-    readonly property color chosen: dark ? "#1D2C38" : "#EEF5FA"
+    readonly property color chosen: dark ? "#1A2731" : "#EEF5FA"
     readonly property color scrim: "#99000000"
     readonly property color ink: dark ? "#F4F1E6" : "#14181B"
     readonly property color quietInk: dark ? "#D8D4C6" : "#3A382F"

@@ -10,6 +10,7 @@ TestCase {
     id: test
 
     property var got: []
+    readonly property var words: ["nothing", "faint", "clear", "strong"]
 
     name: "Controls"
     when: windowShown
@@ -49,7 +50,7 @@ TestCase {
             id: loudness
 
             width: parent.width
-            options: ["nothing", "faint", "clear", "strong"].map(word => ({
+            options: test.words.map(word => ({
                             "value": word,
                             "text": word
                         }))

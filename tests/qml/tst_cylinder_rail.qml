@@ -110,6 +110,19 @@ TestCase {
         tryVerify(() => Math.abs(tile(rail, 8).mapToItem(rail, 42, 0).x - rail.width / 2) < 2);
     }
 
+    function test_a_new_reading_leaves_the_strip_where_it_is() {
+        const rail = make(16, 2, 8);
+        waitForRendering(rail);
+        tryVerify(() => findChild(rail, "cylinder_8"));
+        const before = tile(rail, 8);
+        const cylinders = engine(16, 2);
+        cylinders[8].state = "fault";
+        rail.cylinders = cylinders;
+        compare(tile(rail, 8), before);
+        compare(before.cylinderState, "fault");
+        tryVerify(() => Math.abs(before.mapToItem(rail, 42, 0).x - rail.width / 2) < 2);
+    }
+
     function test_a_tap_on_the_strip_opens_all_of_them() {
         const rail = make(16, 2, 4);
         waitForRendering(rail);

@@ -7,6 +7,10 @@ import Lapwing.Theme
 
 TestCase {
     name: "Theme"
+    when: windowShown
+    width: 300
+    height: 100
+    visible: true
 
     // Relative luminance and contrast ratio as in WCAG 2.1 (W3C Recommendation), "relative luminance" and
     // "contrast ratio".
@@ -107,6 +111,34 @@ TestCase {
             for (const digit of "123456789")
                 compare(metrics.advanceWidth(digit), metrics.advanceWidth("0"));
         }
-        verify(bold.advanceWidth("n") > regular.advanceWidth("n"));
+    }
+
+    Text {
+        id: sample
+
+        width: 200
+        height: 60
+        text: "Hum"
+        font.family: Theme.family
+        font.pixelSize: 40
+    }
+
+    function inkOf(item: Item): int {
+        const picture = grabImage(item);
+        let dark = 0;
+        for (let y = 0; y < item.height; ++y)
+            for (let x = 0; x < item.width; ++x)
+                if (picture.red(x, y) < 128)
+                    ++dark;
+        return dark;
+    }
+
+    // Both weights of B612 are equally wide; only their ink differs.
+    function test_bold_is_the_bold_face() {
+        sample.font.bold = false;
+        const plain = inkOf(sample);
+        sample.font.bold = true;
+        verify(plain > 100, "the sample is drawn");
+        verify(inkOf(sample) > 1.2 * plain);
     }
 }

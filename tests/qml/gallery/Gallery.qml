@@ -10,7 +10,7 @@ import Lapwing.Components
 Window {
     id: window
 
-    readonly property var scenes: ["pad", "tiles", "rows", "cards", "shares", "rails", "sheet", "grid"]
+    readonly property var scenes: ["pad", "tiles", "rows", "cards", "shares", "rails", "sheet", "grid", "rows-rtl", "tiles-rtl"]
     readonly property var words: ["nothing", "faint", "clear", "strong"]
     readonly property var paths: ["rings", "intake", "exhaust", "gasket", "other"]
     readonly property Samples samples: Samples {
@@ -20,6 +20,7 @@ Window {
         Theme.dark = dark;
         Theme.textScale = scale;
         Theme.reducedMotion = true;
+        Theme.rightToLeft = name.endsWith("-rtl");
         stack.clear();
         stack.push(({
                     "pad": padScene,
@@ -30,7 +31,7 @@ Window {
                     "rails": railsScene,
                     "sheet": sheetScene,
                     "grid": gridScene
-                })[name]);
+                })[name.split("-")[0]]);
     }
 
     width: 412
