@@ -178,7 +178,12 @@ FocusScope {
                 easing.type: Easing.OutCubic
             }
         }
-        onCurrentItemChanged: currentItem?.forceActiveFocus()
+        onCurrentItemChanged: {
+            currentItem?.forceActiveFocus();
+            // An Undo of the page before must not be mistaken for one of the steps here.
+            if (currentItem?.ownUndo && snack.undoable)
+                snack.hide();
+        }
         Component.onCompleted: shell.reopen()
     }
 

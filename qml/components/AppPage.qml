@@ -49,15 +49,17 @@ FocusScope {
         anchors.left: parent.left
         anchors.right: parent.right
         anchors.margins: Theme.space / 2
-        height: Math.max(Theme.secondaryTarget, words.height + Theme.space)
+        // The button stands at the top, so that its neighbour below keeps its distance.
+        height: Math.max(backButton.height + Theme.space, words.height + Theme.space)
 
         BackButton {
             id: backButton
 
             visible: page.backVisible
-            width: visible ? Theme.secondaryTarget : Theme.space
+            targetKind: page.compact ? "minor" : "secondary"
+            width: visible ? leastHeight : Theme.space
             anchors.left: parent.left
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.top: parent.top
             onClicked: page.back()
         }
 

@@ -36,19 +36,19 @@ Item {
     }
 
     Repeater {
-        model: rail.strip ? [] : rail.cylinders
+        // By count: the tiles stay when only what they show changes.
+        model: rail.strip ? 0 : rail.cylinders.length
 
         CylinderTile {
-            required property var modelData
             required property int index
 
             objectName: "cylinder_" + index
-            cylinder: modelData
+            cylinder: rail.cylinders[index] ?? {}
             selected: index === rail.current
             width: (rail.width - Theme.space * (rail.columnCount - 1)) / rail.columnCount
             height: rail.tileHeight
-            x: (modelData.column ?? index) * (width + Theme.space)
-            y: (modelData.row ?? 0) * (height + Theme.space)
+            x: (cylinder.column ?? index) * (width + Theme.space)
+            y: (cylinder.row ?? 0) * (height + Theme.space)
             onClicked: rail.chosen(index)
         }
     }

@@ -18,6 +18,7 @@ Pressable {
     // The mark stands under the name when there is room, else beside the numeral.
     readonly property bool markUnder: wide && tall && Theme.textScale <= 1.3
 
+    targetKind: height < Theme.secondaryTarget && Theme.isCompact(Window.width, Window.height) ? "minor" : "secondary"
     padding: tall ? 10 : 4
     horizontalPadding: wide ? 12 : 4
     fill: selected ? Theme.chosen : Theme.panel

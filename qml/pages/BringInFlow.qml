@@ -28,15 +28,18 @@ Item {
         onBroughtIn: engineId => flow.broughtIn(engineId)
     }
 
+    // Inside the sheet its own property of the same name would hide the flow's id.
     SheetLoader {
         id: sheets
+
+        readonly property BringInModel flowModel: model
     }
 
     Component {
         id: preview
 
         BringInSheet {
-            model: model
+            model: sheets.flowModel
         }
     }
 }

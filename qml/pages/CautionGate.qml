@@ -28,6 +28,8 @@ Item {
 
         active: false
         sourceComponent: Sheet {
+            id: warning
+
             title: qsTr("Before you start")
             onClosed: gate.close()
             Component.onCompleted: open()
@@ -52,7 +54,7 @@ Item {
             actions: BigButton {
                 objectName: "understood"
                 text: qsTr("Understood")
-                onClicked: gate.close()
+                onClicked: warning.close()
             }
         }
     }

@@ -68,7 +68,7 @@ AppPage {
             height: visible ? implicitHeight : 0
             cylinders: viewModel.cylinders
             current: viewModel.currentIndex
-            tileHeight: Theme.minorTarget
+            tileHeight: page.tight || page.lying ? Theme.minorTarget : Theme.secondaryTarget
             onChosen: index => viewModel.choose(index)
         }
 

@@ -49,6 +49,8 @@ AppPage {
         }
 
         Column {
+            id: sessions
+
             width: parent.width
             visible: card.visits.length > 0
             spacing: Theme.space / 2
@@ -66,7 +68,7 @@ AppPage {
                     required property var modelData
 
                     objectName: "session_" + modelData.sessionId
-                    width: parent.width
+                    width: sessions.width
                     text: modelData.text
                     detail: modelData.detail
                     onClicked: page.go("Session", {
@@ -113,6 +115,8 @@ AppPage {
     SheetLoader {
         id: sheets
 
+        // Inside a sheet its own property of the same name would hide the page's id.
+        readonly property EngineCardForm pageCard: card
         property int index: 0
     }
 
@@ -120,7 +124,7 @@ AppPage {
         id: cylinderSheet
 
         CylinderSheet {
-            card: card
+            card: sheets.pageCard
             index: sheets.index
         }
     }

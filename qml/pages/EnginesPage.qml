@@ -51,14 +51,21 @@ AppPage {
 
         active: engines.total > 3
         width: parent.width
-        height: active ? item.height + Theme.space : 0
-        sourceComponent: FieldBox {
-            objectName: "search"
-            width: search.width
-            placeholderText: qsTr("Search name, tags, description")
-            Accessible.name: placeholderText
-            inputMethodHints: Qt.ImhNoPredictiveText
-            onTextEdited: engines.filter = text
+        sourceComponent: Item {
+            implicitHeight: box.implicitHeight + Theme.space
+
+            FieldBox {
+                id: box
+
+                property string targetKind: "secondary"
+
+                objectName: "search"
+                width: parent.width
+                placeholderText: qsTr("Search name, tags, description")
+                Accessible.name: placeholderText
+                inputMethodHints: Qt.ImhNoPredictiveText
+                onTextEdited: engines.filter = text
+            }
         }
     }
 
@@ -140,15 +147,19 @@ AppPage {
         }
     }
 
+    // Inside a sheet its own property of the same name would hide the page's id.
     SheetLoader {
         id: sheets
+
+        readonly property EngineListModel pageEngines: engines
+        readonly property EngineStarter pageStarter: starter
     }
 
     Component {
         id: whichEngine
 
         WhichEngineSheet {
-            engines: engines
+            engines: sheets.pageEngines
             onChosen: engineId => starter.openSession(engineId)
             onAdd: sheets.show(newEngine)
         }
@@ -158,7 +169,7 @@ AppPage {
         id: newEngine
 
         NewEngineSheet {
-            starter: starter
+            starter: sheets.pageStarter
         }
     }
 

@@ -3,6 +3,7 @@
 
 import QtQuick
 import Lapwing.Components
+import Lapwing.Theme
 
 // Lines of findings: {mark, symbol, figure, text, from}. explain(from) when a line has a derivation.
 Column {
@@ -11,6 +12,8 @@ Column {
     property var lines: []
 
     signal explain(int from)
+
+    spacing: Theme.space
 
     Repeater {
         model: list.lines

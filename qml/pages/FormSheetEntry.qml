@@ -9,7 +9,8 @@ import Lapwing.Theme
 Loader {
     id: entry
 
-    required property FormSheet sheet
+    // The FormSheet that it stands in. Not typed: the two files would need each other.
+    required property var sheet
 
     readonly property var options: (sheet.field.options ?? []).map((word, i) => ({
                 value: word,

@@ -13,12 +13,12 @@ Sheet {
     required property TesterListModel testers
     property string kind: "compression gauge"
     property string name
-    property string scale
+    property string lastFigure
     property string unit: testers.units[0].value
     property string problem
 
     function keep() {
-        problem = testers.add(kind, name, scale, unit);
+        problem = testers.add(kind, name, lastFigure, unit);
         if (problem === "")
             close();
     }
@@ -49,9 +49,9 @@ Sheet {
         objectName: "scale"
         width: parent.width
         label: qsTr("Last figure on the dial")
-        text: sheet.scale
+        text: sheet.lastFigure
         unit: sheet.testers.units.find(option => option.value === sheet.unit).text
-        onEdited: text => sheet.scale = text
+        onEdited: text => sheet.lastFigure = text
 
         Connections {
             target: scaleRow.field

@@ -102,12 +102,9 @@ AppPage {
         parent: page.lying ? page.body : page
         visible: !viewModel.refused
         height: implicitHeight
-        anchors.left: page.lying ? readout.left : parent?.left
-        anchors.right: page.lying ? readout.right : parent?.right
-        anchors.bottom: parent?.bottom
-        anchors.leftMargin: page.lying ? 0 : Theme.gap
-        anchors.rightMargin: page.lying ? 0 : Theme.gap
-        anchors.bottomMargin: page.lying ? 0 : Theme.gap
+        x: page.lying ? readout.x : Theme.gap
+        y: page.lying ? page.body.height - height : page.height - Theme.gap - height
+        width: page.lying ? readout.width : page.width - 2 * Theme.gap
 
         IconWord {
             objectName: "more"

@@ -20,8 +20,13 @@ Loader {
     Connections {
         target: loader.item as Sheet
 
+        // Later: what closed the sheet may have more to do, and a handler ends with its sheet.
         function onClosed() {
-            loader.active = false;
+            const closed = loader.item;
+            Qt.callLater(() => {
+                if (loader.item === closed)
+                    loader.active = false;
+            });
         }
     }
 }

@@ -46,6 +46,8 @@ AppPage {
         }
 
         Column {
+            id: checks
+
             width: parent.width
             visible: card.found
             spacing: Theme.space
@@ -68,7 +70,7 @@ AppPage {
                     required property var modelData
 
                     objectName: "check_" + modelData.kind
-                    width: parent.width
+                    width: checks.width
                     targetKind: "primary"
                     text: modelData.title
                     detail: modelData.last
@@ -96,6 +98,8 @@ AppPage {
     SheetLoader {
         id: sheets
 
+        // Inside a sheet its own property of the same name would hide the page's id.
+        readonly property TesterCardForm pageCard: card
         property var check
     }
 
@@ -103,7 +107,7 @@ AppPage {
         id: checkSheet
 
         TesterCheckSheet {
-            card: card
+            card: sheets.pageCard
             check: sheets.check
         }
     }

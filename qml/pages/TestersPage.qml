@@ -58,15 +58,18 @@ AppPage {
         text: qsTr("A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.")
     }
 
+    // Inside the sheet its own property of the same name would hide the page's id.
     SheetLoader {
         id: sheets
+
+        readonly property TesterListModel pageTesters: testers
     }
 
     Component {
         id: newTester
 
         NewTesterSheet {
-            testers: testers
+            testers: sheets.pageTesters
         }
     }
 
