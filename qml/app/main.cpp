@@ -38,7 +38,15 @@ int main(int argc, char** argv) {
         QStringLiteral("FOLDER"));
     const QCommandLineOption once(QStringLiteral("first-frame"),
                                   QStringLiteral("End after the first frame (for timing)."));
-    options.addOptions({data, tour, once});
+    const QCommandLineOption size(QStringLiteral("size"),
+                                  QStringLiteral("Open the window WIDTHxHEIGHT large, for example 320x568."),
+                                  QStringLiteral("WIDTHxHEIGHT"));
+    const QCommandLineOption look(QStringLiteral("look"),
+                                  QStringLiteral("Choose the look: system, workshop or daylight."),
+                                  QStringLiteral("LOOK"));
+    const QCommandLineOption text(QStringLiteral("text"), QStringLiteral("Choose the text size, 100 to 200."),
+                                  QStringLiteral("PERCENT"));
+    options.addOptions({data, tour, once, size, look, text});
     options.process(gui);
 
     std::optional<std::filesystem::path> folder;
@@ -59,6 +67,10 @@ int main(int argc, char** argv) {
     }
     auto* window = (*made)->show(engine);
     if (!window) return 4;
+    if (options.isSet(look)) (*made)->settings().setLook(options.value(look));
+    if (options.isSet(text)) (*made)->settings().setTextPercent(options.value(text).toInt());
+    if (const auto sides = options.value(size).split(QLatin1Char('x')); sides.size() == 2)
+        window->resize(sides[0].toInt(), sides[1].toInt());
     if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));
     if (options.isSet(once))
         QObject::connect(window, &QQuickWindow::frameSwapped, &gui, &QGuiApplication::quit,

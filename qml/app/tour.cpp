@@ -174,14 +174,14 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
 
     bool good = hand.shoot(QStringLiteral("02-engines"));
     hand.go(QStringLiteral("Session"), here);
-    good = good && hand.shoot(QStringLiteral("03-session"));
+    good = hand.shoot(QStringLiteral("03-session")) && good;
 
     const auto visit = desk.make_id<SessionId>();
     if (const auto opened = run_and_wait(hand, desk, workflow::open_session(visit, twin->engine.id, "Tour"));
         !opened)
         return complain(opened.error());
-    good = good && enter_a_visit(hand, QString::fromStdString(visit.text()));
-    good = good && hand.shoot(QStringLiteral("06-leak-hunt"));
+    good = enter_a_visit(hand, QString::fromStdString(visit.text())) && good;
+    good = hand.shoot(QStringLiteral("06-leak-hunt")) && good;
 
     const std::vector<std::tuple<QString, QString, QVariantMap>> pages{
         {QStringLiteral("07-findings"), QStringLiteral("Findings"), here},
@@ -196,7 +196,7 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
         {QStringLiteral("14-settings"), QStringLiteral("Settings"), {}}};
     for (const auto& [name, page, args] : pages) {
         hand.go(page, args);
-        good = good && hand.shoot(name);
+        good = hand.shoot(name) && good;
     }
 
     for (const auto kind : {HandOverKind::report, HandOverKind::session_file, HandOverKind::table}) {

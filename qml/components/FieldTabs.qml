@@ -14,7 +14,7 @@ Flow {
     property string current
 
     readonly property real stepWidth: Theme.minorTarget
-    readonly property bool broken: width < 300 * Math.max(1, Theme.textScale * 0.9)
+    readonly property bool broken: width < 288 * Math.max(1, Theme.textScale * 0.9)
     readonly property int plain: fields.filter(field => !field.stepper).length
     readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
 

@@ -73,7 +73,6 @@ AppPage {
         anchors.bottom: page.lying ? parent.bottom : pad.top
         anchors.bottomMargin: page.lying ? (buttons.height + 2 * Theme.space) : Theme.space
         onDerivationAsked: line => derivation.show(line)
-        onMoreAsked: more.active = true
     }
 
     NumberPad {

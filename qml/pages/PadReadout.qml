@@ -14,36 +14,39 @@ Item {
     property bool tight: false
     property bool lying: false
 
-    readonly property bool beside: tight || lying
-    // Whole lines that find room between the figure and the digits, "more" counted as one.
-    readonly property int linesFitting: Math.floor((height - figure.y - 124 * Theme.textScale) / (56 * Theme.textScale))
+    // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
+    // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
+    readonly property real rest: height - upper.contentHeight
+    readonly property real lineHeight: 56 * Theme.textScale
+    readonly property bool beside: rest < figure.implicitHeight + lineHeight
+    readonly property int linesFitting: Math.floor((rest - 24 * Theme.textScale - 100) / lineHeight)
 
     signal derivationAsked(int line)
-    signal moreAsked
 
-    CylinderRail {
-        id: rail
-
-        objectName: "rail"
-        visible: readout.model.cylinders.length > 1
-        height: visible ? implicitHeight : 0
-        width: parent.width
-        cylinders: readout.model.cylinders
-        current: readout.model.currentIndex
-        tileHeight: readout.beside ? Theme.minorTarget : rowCount > 1 ? Theme.primaryTarget : 112
-        onChosen: index => readout.model.choose(index)
-    }
-
-    FieldTabs {
-        id: tabs
+    ScrollColumn {
+        id: upper
 
         width: parent.width
-        anchors.top: rail.bottom
-        anchors.topMargin: rail.visible ? Theme.space : 0
-        fields: readout.model.fields
-        current: readout.model.field
-        onChosen: key => readout.model.focusField(key)
-        onStepped: (key, by) => readout.model.step(key, by)
+        height: Math.min(contentHeight, parent.height - figure.height - Theme.space / 2)
+
+        CylinderRail {
+            objectName: "rail"
+            visible: readout.model.cylinders.length > 1
+            height: visible ? implicitHeight : 0
+            width: parent.width
+            cylinders: readout.model.cylinders
+            current: readout.model.currentIndex
+            tileHeight: readout.tight || readout.lying ? Theme.minorTarget : rowCount > 1 ? Theme.primaryTarget : 112
+            onChosen: index => readout.model.choose(index)
+        }
+
+        FieldTabs {
+            width: parent.width
+            fields: readout.model.fields
+            current: readout.model.field
+            onChosen: key => readout.model.focusField(key)
+            onStepped: (key, by) => readout.model.step(key, by)
+        }
     }
 
     ReadoutField {
@@ -51,9 +54,8 @@ Item {
 
         objectName: "readout"
         width: readout.beside && readout.model.lines.length > 0 ? parent.width * 0.56 : parent.width
-        anchors.top: tabs.bottom
-        anchors.topMargin: Theme.space / 2
-        caption: readout.tight ? "" : readout.model.caption
+        y: readout.beside ? parent.height - height : upper.height + Theme.space / 2
+        caption: readout.rest < 130 * Theme.textScale ? "" : readout.model.caption
         value: readout.model.typed
         placeholder: readout.model.placeholder
         unit: readout.model.unit
@@ -63,19 +65,29 @@ Item {
         onLineTapped: line => readout.derivationAsked(line)
     }
 
-    // On small screens the first line stands beside the figure; a touch opens all of them.
-    InfoLine {
+    // The first line beside the figure; a touch opens all of them.
+    SideButton {
         objectName: "besideLine"
-        visible: readout.beside && readout.model.lines.length > 0
-        anchors.left: figure.right
-        anchors.right: parent.right
-        anchors.verticalCenter: figure.verticalCenter
         readonly property var first: readout.model.lines[0] ?? {}
-        mark: first.mark ?? ""
-        symbol: first.symbol ?? ""
-        figure: first.figure ?? ""
-        text: first.text ?? ""
+
+        visible: readout.beside && readout.model.lines.length > 0
+        targetKind: "minor"
+        anchors.right: parent.right
+        anchors.left: figure.right
+        anchors.bottom: parent.bottom
+        horizontalPadding: 4
+        text: first.figure ? first.figure : qsTr("A question")
         onClicked: lines.active = true
+
+        StateMark {
+            visible: (parent.first.mark ?? "") !== ""
+            state: visible ? parent.first.mark : "none"
+            silent: true
+            size: 18
+            anchors.left: parent.left
+            anchors.leftMargin: 8
+            anchors.verticalCenter: parent.verticalCenter
+        }
     }
 
     Loader {
