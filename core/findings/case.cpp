@@ -135,6 +135,22 @@ const Heard* loudest(const CylinderFindings& cylinder) {
     return &first;
 }
 
+std::optional<int> heard_neighbour(const CylinderFindings& cylinder) {
+    const Heard* found = nullptr;
+    for (const Heard& heard : cylinder.exits) {
+        if (heard.exit != Exit::next_plug_hole || heard.loudness == Loudness::nothing) continue;
+        if (!found)
+            found = &heard;
+        else if (heard.loudness == found->loudness && heard.neighbour != found->neighbour)
+            return std::nullopt;
+    }
+    return found ? found->neighbour : std::nullopt;
+}
+
+bool seals_well(const CylinderFindings& cylinder) {
+    return cylinder.leak_down && cylinder.leak_down->state == State::good;
+}
+
 const CylinderFindings* Findings::cylinder(int number) const {
     const auto at = std::ranges::find(cylinders, number, &CylinderFindings::number);
     return at == cylinders.end() ? nullptr : &*at;

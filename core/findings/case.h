@@ -82,6 +82,10 @@ ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, P
 bool asks(const CylinderFindings& cylinder, std::string_view code);
 /// The loudest exit's path where exactly one stands out.
 const Heard* loudest(const CylinderFindings& cylinder);
+/// The neighbour in whose plug hole air was heard loudest, where exactly one stands out.
+std::optional<int> heard_neighbour(const CylinderFindings& cylinder);
+/// Leakage in range: what air still passes is what rings may let by.
+bool seals_well(const CylinderFindings& cylinder);
 
 template <class... Args>
 Message say(std::string_view code, Args&&... args) {

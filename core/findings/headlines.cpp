@@ -28,6 +28,9 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
         case ClearanceNeed::none:
             break;
     }
+    if (heard->path == Path::next_cylinder)
+        if (const auto other = heard_neighbour(cylinder))
+            return say("cylinder.leaks_at_joint", number, leakage, *other);
     return say("cylinder.leaks_at", number, leakage, word_of(*heard->path));
 }
 
@@ -40,9 +43,7 @@ std::optional<int> joint_neighbour(const CylinderFindings& cylinder) {
             const int b = std::get<int>(rule.message.args[1]);
             return a == cylinder.number ? b : a;
         }
-    for (const Heard& heard : cylinder.exits)
-        if (heard.exit == Exit::next_plug_hole && heard.neighbour) return heard.neighbour;
-    return std::nullopt;
+    return heard_neighbour(cylinder);
 }
 
 Message dry_headline(const Case& at, const CylinderFindings& cylinder) {

@@ -28,6 +28,7 @@ std::optional<uncertainty::AccuracyClass> class_of(const Gauge& dial) {
 Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step_pa,
                          const Reference& reference) {
     Instrument out;
+    out.gauge.shares = reference.error_shares();
     const double assumed = reference.assumed("gauge-class");
     out.gauge.accuracy = {assumed, assumed, assumed};
     if (!dial) {
@@ -69,9 +70,9 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
         out.figure = figure(Dimension::gauge_pressure, mean ? mean->mean_pa : values.front());
     if (mean) out.figure.u95 = uncertainty::expanded(mean->u_pa);
     out.from.title = Word{"from:mean"};
-    out.from.symbols = values.size() > 1 ? "p = Σ pᵢ / n" : "";
+    out.from.symbols = values.size() > 1 ? "p = Σ p_i / n" : "";
     for (const Reading* reading : readings)
-        out.from.inputs.push_back(input("reading", "pᵢ", figure_of(*(reading->*field))));
+        out.from.inputs.push_back(input("reading", "p_i", figure_of(*(reading->*field))));
     out.from.inputs.insert(out.from.inputs.end(), instrument.inputs.begin(), instrument.inputs.end());
     out.from.source = say("source.typed");
     out.from.notes = instrument.notes;

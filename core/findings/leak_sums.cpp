@@ -113,8 +113,8 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
         const bool orifice = law == physics::LeakLaw::orifice;
         out.from.title = Word{orifice ? "from:converted" : "from:converted_laminar"};
         out.from.symbols = orifice
-                               ? "A = Aᵣ p₁ ψ(p₂/p₁) / (p₂ ψ(p₀/p₂));  p₁′ ψ(p₂′/p₁′) Aᵣ′ = p₂′ ψ(p₀/p₂′) A"
-                               : "k = Aᵣ p₁ ψ(p₂/p₁) / (p₂² − p₀²);  p₁′ ψ(p₂′/p₁′) Aᵣ′ = k (p₂′² − p₀²)";
+                               ? "A = A_r p₁ ψ(p₂/p₁) / (p₂ ψ(p₀/p₂));  p₁′ ψ(p₂′/p₁′) A_r′ = p₂′ ψ(p₀/p₂′) A"
+                               : "k = A_r p₁ ψ(p₂/p₁) / (p₂² − p₀²);  p₁′ ψ(p₂′/p₁′) A_r′ = k (p₂′² − p₀²)";
         out.from.inputs = conversion_inputs(shown, set, restrictor);
         out.from.source = say("source.physics", std::string("isentropic nozzle flow, continuity"));
         out.from.notes.push_back(say("note.law_range"));

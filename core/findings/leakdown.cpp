@@ -53,7 +53,7 @@ void add_areas(LeakDown& out, const HeldOfSet& shown) {
                             &physics::Leakdown::leak_area_m2);
     out.leak_hole =
         derived("from:leak_hole", "√(4 A / π)", Dimension::length, &physics::Leakdown::leak_hole_m);
-    out.flow = derived("from:flow", "A p₂ ψ(p₀/p₂) / √(R T) / ρ", Dimension::flow,
+    out.flow = derived("from:flow", "A p₂ ψ(p₀/p₂) / (√(R T) rho)", Dimension::flow,
                        &physics::Leakdown::flow_anr_m3_s);
 }
 

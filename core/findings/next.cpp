@@ -108,11 +108,16 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings) {
         add_for_cylinder(at, *cylinder, steps);
     if (at.two_stroke() && at.engine.crankcase.set && !findings.crankcase)
         steps.add(Action::crankcase, {}, "next.crankcase");
-    const bool fault = findings.state >= State::borderline;
+    const bool doubtful = findings.state >= State::borderline;
     const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
     if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
-    if (fault) add_tester_checks(findings, "weak.self_check_missing", steps);
-    if (steps.empty()) steps.add(Action::plan, {}, fault ? "next.plan" : "next.nothing");
+    if (doubtful) add_tester_checks(findings, "weak.self_check_missing", steps);
+    if (steps.empty())
+        steps.add(Action::plan, {},
+                  !doubtful                        ? "next.nothing"
+                  : !at.visit.plan.empty()         ? "next.planned"
+                  : findings.state == State::fault ? "next.plan"
+                                                   : "next.watch");
     return steps.take();
 }
 

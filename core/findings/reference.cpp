@@ -55,6 +55,10 @@ double Reference::assumed(std::string_view id) const {
                  : 0.0;
 }
 
+uncertainty::ErrorShares Reference::error_shares() const {
+    return {assumed("gauge-offset"), assumed("gauge-gain")};
+}
+
 std::optional<Path> Reference::path_of(Exit exit, StrokeCycle cycle) const {
     const auto at = std::ranges::find(exits, exit, &ExitPath::exit);
     if (at == exits.end()) return std::nullopt;

@@ -11,6 +11,7 @@
 #include "core/base/result.h"
 #include "core/findings/state.h"
 #include "core/model/visit.h"
+#include "core/uncertainty/instrument.h"
 
 namespace lapwing::findings {
 
@@ -141,6 +142,8 @@ struct Reference {
     [[nodiscard]] const SpreadRule* spread_rule(std::string_view id) const;
     /// Value in SI of an assumption that the code asks for by id; every id in use is checked on reading.
     [[nodiscard]] double assumed(std::string_view id) const;
+    /// How a gauge's class error divides.
+    [[nodiscard]] uncertainty::ErrorShares error_shares() const;
     [[nodiscard]] const Assumption* assumption(std::string_view id) const;
     [[nodiscard]] std::optional<Path> path_of(Exit exit, StrokeCycle cycle) const;
     [[nodiscard]] const PrepareReason* prepare_reason(PrepareStep step) const;

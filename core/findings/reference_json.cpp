@@ -148,9 +148,14 @@ void whole(const Reference& reference) {
         if (!reference.prepare_reason(static_cast<PrepareStep>(i)))
             throw Malformed(fmt::format("steps: \"{}\" is missing", Words<PrepareStep>::list[i]));
     for (const char* id : {"restrictor-cd", "restrictor-diameter", "gauge-class", "unknown-scale",
-                           "very-low-held", "first-puff-low", "neighbours-close", "battery-low",
+                           "gauge-offset", "gauge-gain", "very-low-held", "first-puff-low",
+                           "first-puff-builds", "first-puff-stays", "neighbours-close", "battery-low",
                            "slip-factor", "decompressor-low", "decompressor-high", "drift", "droop"})
         if (!reference.assumption(id)) throw Malformed(fmt::format("assumptions: \"{}\" is missing", id));
+    const auto [offset, gain] = reference.error_shares();
+    if (!(offset >= 0.0 && gain >= 0.0 && offset + gain <= 1.0))
+        throw Malformed(
+            "assumptions: gauge-offset and gauge-gain must not be negative and make at most 100 %");
 }
 
 }  // namespace

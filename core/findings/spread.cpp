@@ -97,9 +97,9 @@ RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
                                     rule.basis.source);
     Derivation from;
     from.title = Word{"from:average"};
-    from.symbols = "p < (1 − s) Σ pᵢ / n";
+    from.symbols = "p < (1 − s) Σ p_i / n";
     for (const Level& level : levels.all)
-        from.inputs.push_back(input("reading", "pᵢ", pressure(level.pa)));
+        from.inputs.push_back(input("reading", "p_i", pressure(level.pa)));
     from.source = source_of(rule.basis);
     out.remark.from.push_back(std::move(from));
     return out;

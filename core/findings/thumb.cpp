@@ -4,7 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/findings/case.h"
+#include "core/findings/instruments.h"
 
 namespace lapwing::findings {
 namespace {
@@ -44,22 +44,35 @@ Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
     return rings ? Verdict::rings : Verdict::not_rings;
 }
 
-/// First and last of several strokes against what the cylinder should reach.
-Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, double highest_pa) {
+/// First puff as a share of what the cylinder should reach.
+Figure first_puff_share(const Case& at, const Figure& first, double should_pa, bool measured) {
+    if (!measured)  // a limit has no gauge error
+        return figure(Dimension::share, first.si / should_pa, first.u95.value_or(0.0) / should_pa);
+    const Tester* tester = tester_of(at, TestKind::dry, {});
+    const auto gauge = instrument_of(tester ? &tester->gauge : nullptr, should_pa, 0.0, at.reference).gauge;
+    return figure(Dimension::share, first.si / should_pa, u95_quotient(gauge, first.si, should_pa));
+}
+
+/// First and last of several strokes against what the cylinder should reach. Every gauge builds up over
+/// several strokes, so only a build-up unlike that of a sound cylinder says anything.
+Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, double highest_pa, bool joint) {
     if (!cylinder.dry || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
+    if (cylinder.dry->state < State::borderline || seals_well(cylinder)) return Verdict::none;
     const double should = at.limits.low ? std::max(at.limits.low->figure.si, highest_pa) : highest_pa;
-    const double first = cylinder.dry->first->figure.si;
+    const Figure& first = cylinder.dry->first->figure;
     const double final = cylinder.dry->final.figure.si;
-    if (!(should > 0.0) || first >= at.reference.assumed("first-puff-low") * should) return Verdict::none;
-    const bool builds = cylinder.dry->state != State::fault;
+    if (!(should > 0.0) || first.si >= at.reference.assumed("first-puff-low") * should) return Verdict::none;
+    const bool builds = final >= at.reference.assumed("first-puff-builds") * first.si;
+    const bool stays = final <= at.reference.assumed("first-puff-stays") * first.si;
+    // Air that leaves through the joint to a neighbour stays away as it does at a valve.
+    if (!builds && (!stays || joint)) return Verdict::none;
     Remark said = remark(at.two_stroke() ? "thumb.first_puff_low_two_stroke"
                          : builds        ? "thumb.first_puff_rings"
                                          : "thumb.first_puff_valves",
-                         figure(Dimension::share, first / should));
+                         first_puff_share(at, first, should, highest_pa >= should));
     Derivation from;
     from.title = Word{"from:first_puff"};
-    from.inputs = {input("first", "", cylinder.dry->first->figure),
-                   input("final", "", figure(Dimension::gauge_pressure, final)),
+    from.inputs = {input("first", "", first), input("final", "", figure(Dimension::gauge_pressure, final)),
                    input("should_reach", "", figure(Dimension::gauge_pressure, should))};
     from.source = say("source.published", std::string("GM 2006; Harley-Davidson Sportster 2012"));
     said.from.push_back(std::move(from));
@@ -85,20 +98,36 @@ std::optional<Path> exit_rule(const Case& at, CylinderFindings& cylinder) {
                 remark("thumb.exits_tie", word_of(first.exit), word_of(cylinder.exits[1].exit)));
         return std::nullopt;
     }
-    Remark said =
-        remark("thumb.loudest_exit", word_of(one->exit), word_of(one->loudness), word_of(*one->path));
-    Derivation from;
-    from.title = Word{"from:loudest_exit"};
-    from.source = source_of(at.reference.exits_basis);
-    said.from.push_back(std::move(from));
-    cylinder.rules_of_thumb.push_back(std::move(said));
+    const auto add = [&](Remark said, Message source) {
+        Derivation from;
+        from.title = Word{"from:loudest_exit"};
+        from.source = std::move(source);
+        said.from.push_back(std::move(from));
+        cylinder.rules_of_thumb.push_back(std::move(said));
+    };
+    if (one->path == Path::rings && seals_well(cylinder)) {
+        // Valves, plug and joint must not leak at all; rings may.
+        add(remark("thumb.ring_air_normal", word_of(one->exit), word_of(one->loudness)),
+            say("source.published", std::string("Continental M84-15")));
+        return std::nullopt;
+    }
+    const auto neighbour =
+        one->exit == Exit::next_plug_hole ? heard_neighbour(cylinder) : std::optional<int>();
+    add(neighbour
+            ? remark("thumb.loudest_exit_joint", *neighbour, word_of(one->loudness))
+            : remark("thumb.loudest_exit", word_of(one->exit), word_of(one->loudness), word_of(*one->path)),
+        source_of(at.reference.exits_basis));
     if (one->path == Path::coolant || one->path == Path::gasket || one->path == Path::next_cylinder)
         cylinder.rules_of_thumb.push_back(remark("thumb.gasket_or_crack"));
     return one->path;
 }
 
-/// Both neighbours low and alike, another cylinder sound: the joint between them.
-void joint_rule(const Case& at, std::vector<CylinderFindings>& cylinders) {
+using Joint = std::pair<int, int>;
+
+/// Neighbours that are both low and alike while another cylinder is sound: the joint between them.
+std::vector<Joint> leaking_joints(const Case& at, const std::vector<CylinderFindings>& cylinders) {
+    std::vector<Joint> out;
+    if (at.decompressor_works()) return out;
     const auto find = [&](int number) {
         return std::ranges::find(cylinders, number, &CylinderFindings::number);
     };
@@ -114,19 +143,29 @@ void joint_rule(const Case& at, std::vector<CylinderFindings>& cylinders) {
         });
         const double one = first->dry->final.figure.si;
         const double two = second->dry->final.figure.si;
-        if (!others_sound ||
-            std::abs(one - two) > at.reference.assumed("neighbours-close") * std::max(one, two))
-            continue;
-        Remark said = remark("thumb.joint", a, b);
+        if (others_sound &&
+            std::abs(one - two) <= at.reference.assumed("neighbours-close") * std::max(one, two))
+            out.emplace_back(a, b);
+    }
+    return out;
+}
+
+bool has(const Joint& joint, int cylinder) {
+    return joint.first == cylinder || joint.second == cylinder;
+}
+
+void joint_rule(const std::vector<Joint>& joints, std::vector<CylinderFindings>& cylinders) {
+    for (const Joint& joint : joints) {
         Derivation from;
         from.title = Word{"from:joint"};
-        from.inputs = {input("reading", "", first->dry->final.figure),
-                       input("reading", "", second->dry->final.figure)};
+        for (const CylinderFindings& cylinder : cylinders)
+            if (has(joint, cylinder.number))
+                from.inputs.push_back(input("reading", "", cylinder.dry->final.figure));
         from.source = say("source.published", std::string("Dodge Durango manual"));
-        said.from.push_back(std::move(from));
-        for (CylinderFindings* each : {&*first, &*second}) {
-            each->rules_of_thumb.push_back(said);
-            if (!each->points_at) each->points_at = Path::next_cylinder;
+        for (CylinderFindings& cylinder : cylinders) {
+            if (!has(joint, cylinder.number)) continue;
+            cylinder.rules_of_thumb.push_back(Remark{say("thumb.joint", joint.first, joint.second), {from}});
+            if (!cylinder.points_at) cylinder.points_at = Path::next_cylinder;
         }
     }
 }
@@ -137,9 +176,14 @@ void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders
     double highest = 0.0;
     for (const CylinderFindings& cylinder : cylinders)
         if (cylinder.dry) highest = std::max(highest, cylinder.dry->final.figure.si);
+    const auto joints = leaking_joints(at, cylinders);
     for (CylinderFindings& cylinder : cylinders) {
         const Verdict wet = wet_rule(at, cylinder);
-        const Verdict puff = first_puff_rule(at, cylinder, highest);
+        const Heard* heard_at = loudest(cylinder);
+        const bool joint =
+            (heard_at && heard_at->path == Path::next_cylinder) ||
+            std::ranges::any_of(joints, [&](const Joint& pair) { return has(pair, cylinder.number); });
+        const Verdict puff = first_puff_rule(at, cylinder, highest, joint);
         const auto exit = exit_rule(at, cylinder);
         if (!suspect(cylinder)) continue;
         const Verdict heard = !exit                  ? Verdict::none
@@ -159,7 +203,7 @@ void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders
         else if (!exit && !disagree(wet, puff) && (wet == Verdict::rings || puff == Verdict::rings))
             cylinder.points_at = Path::rings;
     }
-    if (!at.decompressor_works()) joint_rule(at, cylinders);
+    joint_rule(joints, cylinders);
 }
 
 }  // namespace lapwing::findings

@@ -62,7 +62,8 @@ void add_conditions(const Case& at, std::vector<Remark>& out) {
     }
 }
 
-/// The cylinder that came first, measured again after others: what changed meanwhile is the battery's doing.
+/// The cylinder that came first, measured again after others: what changed meanwhile is not the cylinder's
+/// doing.
 void add_drift(const Case& at, std::vector<Remark>& out) {
     std::vector<const Reading*> dry;
     for (const CylinderList numbers = numbers_in_order(at.engine); const int number : numbers)
@@ -76,7 +77,8 @@ void add_drift(const Case& at, std::vector<Remark>& out) {
     if (!others || !(first > 0.0)) return;
     const double change = dry.back()->final->si() / first - 1.0;
     if (std::abs(change) >= at.reference.assumed("drift"))
-        out.push_back(remark("weak.drift", dry.front()->cylinder, figure(Dimension::share, change)));
+        out.push_back(remark(change < 0.0 ? "weak.drift_lower" : "weak.drift_higher", dry.front()->cylinder,
+                             figure(Dimension::share, std::abs(change))));
 }
 
 void add_check(const Tester& tester, TesterCheckKind kind, bool wanted, std::vector<Remark>& out) {

@@ -35,11 +35,11 @@ enum class AsmeGrade { a, b, c, d };
 [[nodiscard]] AccuracyClass asme_b40_100(AsmeGrade grade);
 
 /// How the class limit's variance divides: offset and gain (the latter at full scale) are shared by all
-/// readings of one gauge, what is left is local to the spot on the scale and the way the needle came there. A
-/// working assumption of this project, repeated in assets/reference; class limits say nothing of it.
+/// readings of one gauge, what is left is local to the spot on the scale and the way the needle came there.
+/// Class limits say nothing of it: whoever describes a gauge assumes it (assets/reference).
 struct ErrorShares {
-    double offset = 0.4;
-    double gain = 0.2;
+    double offset = 0.0;
+    double gain = 0.0;
 };
 
 struct Gauge {

@@ -90,6 +90,7 @@ Outcome run(Arguments& arguments) {
     uncertainty::Gauge gauge;
     gauge.span_pa = span ? span->si() : reference->assumed("unknown-scale") * set->si();
     gauge.accuracy = *accuracy;
+    gauge.shares = reference->error_shares();
     const auto doubt = uncertainty::leakage_two_gauges(gauge, set->si(), gauge, held->si());
     if (!doubt) return refused(doubt.error());
 

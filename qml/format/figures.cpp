@@ -87,6 +87,13 @@ Shown unit_for(Dimension dimension, const Choice& choice, double si) {
     return {};
 }
 
+/// A time stays in the unit that it was typed in: nobody chooses a unit for times.
+Shown shown_for(const Figure& figure, const Choice& choice) {
+    if (figure.dimension == Dimension::time && !figure.digits.empty())
+        if (const auto typed = Unit<TimeTag>::find(figure.unit)) return unit(*typed, 1, true);
+    return unit_for(figure.dimension, choice, figure.si);
+}
+
 /// Decimals that show an uncertainty with one significant digit, two where the first is a 1: rounding 1.4 to
 /// 1 would understate it by a third.
 int decimals_of_uncertainty(double u) {
@@ -115,7 +122,7 @@ QString Formatter::unitOf(findings::Dimension dimension) const {
 }
 
 QString Formatter::digits(const findings::Figure& figure) const {
-    const Shown shown = unit_for(figure.dimension, choice_, figure.si);
+    const Shown shown = shown_for(figure, choice_);
     if (as_typed(figure, shown)) return typedText(figure.digits, {});
     if (figure.u95 && *figure.u95 > 0.0)
         return number_text(locale_, shown.number(figure.si),
@@ -125,13 +132,13 @@ QString Formatter::digits(const findings::Figure& figure) const {
 
 QString Formatter::uncertainty(const findings::Figure& figure) const {
     if (!figure.u95 || !(*figure.u95 > 0.0)) return {};
-    const Shown shown = unit_for(figure.dimension, choice_, figure.si);
+    const Shown shown = shown_for(figure, choice_);
     const double u = *figure.u95 / shown.factor;
     return QStringLiteral("± ") + number_text(locale_, u, decimals_of_uncertainty(u));
 }
 
 QString Formatter::valueText(const findings::Figure& figure) const {
-    const QString symbol = unit_for(figure.dimension, choice_, figure.si).symbol;
+    const QString symbol = shown_for(figure, choice_).symbol;
     if (symbol.isEmpty()) return digits(figure);
     const bool degrees = figure.dimension == findings::Dimension::angle;
     return digits(figure) + (degrees ? QString() : QStringLiteral(" ")) + symbol;

@@ -5,6 +5,7 @@
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <algorithm>
 
 #include "qml/format/tables.h"
 
@@ -33,6 +34,16 @@ QString filled(const QString& pattern, const QStringList& args) {
 
 QDateTime where_noted(Timestamp at) {
     return QDateTime::fromMSecsSinceEpoch(at.unix_ms, Qt::OffsetFromUTC, at.offset_min * 60);
+}
+
+/// Day, month and year in the locale's own order, the month as a word: 03/04 is March to some and April to
+/// others.
+QString date_pattern(const QLocale& locale) {
+    const QString own = locale.dateFormat(QLocale::ShortFormat);
+    const qsizetype day = own.indexOf(u'd');
+    const qsizetype month = own.indexOf(u'M');
+    if (own.indexOf(u'y') < day) return QStringLiteral("yyyy MMM d");
+    return month < day ? QStringLiteral("MMM d, yyyy") : QStringLiteral("d MMM yyyy");
 }
 
 }  // namespace
@@ -87,8 +98,16 @@ QString Formatter::text(const findings::Arg& arg) const {
     return std::visit(Texts{*this}, arg);
 }
 
+bool Formatter::opensWithNoDifference(const findings::Message& message) const {
+    if (message.args.empty()) return false;
+    const auto* figure = std::get_if<findings::Figure>(&message.args.front());
+    return figure && figure->dimension == findings::Dimension::pressure_difference &&
+           std::ranges::none_of(digits(*figure), [](QChar digit) { return digit.digitValue() > 0; });
+}
+
 QString Formatter::text(const findings::Message& message) const {
-    const char* english = sentenceOf(message.code);
+    const char* english = opensWithNoDifference(message) ? sentenceOf(message.code + "/alike") : nullptr;
+    if (!english) english = sentenceOf(message.code);
     if (!english) return {};
     QStringList args;
     for (const findings::Arg& arg : message.args)
@@ -136,12 +155,12 @@ QString Formatter::headed(const QString& words) const {
 }
 
 QString Formatter::shortDate(Timestamp at) const {
-    return locale_.toString(where_noted(at).date(), QLocale::ShortFormat);
+    return locale_.toString(where_noted(at).date(), date_pattern(locale_));
 }
 
 QString Formatter::shortDateTime(Timestamp at) const {
     const QDateTime noted = where_noted(at);
-    return locale_.toString(noted.date(), QLocale::ShortFormat) + u' ' +
+    return locale_.toString(noted.date(), date_pattern(locale_)) + u' ' +
            locale_.toString(noted.time(), QLocale::ShortFormat);
 }
 

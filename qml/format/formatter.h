@@ -80,13 +80,15 @@ public:
         return typedText(value.digits(), value.unit().display());
     }
 
-    [[nodiscard]] QString shortDate(Timestamp at) const;  ///< the locale's short date, where it was noted
+    [[nodiscard]] QString shortDate(
+        Timestamp at) const;  ///< "14 Mar 2026" in the locale's order, where it was noted
     [[nodiscard]] QString shortDateTime(Timestamp at) const;
 
     /// Text of assets/reference (cautions, prepare reasons) in the user's language.
     [[nodiscard]] QString reference(const std::string& english) const;
 
 private:
+    [[nodiscard]] bool opensWithNoDifference(const findings::Message& message) const;
     [[nodiscard]] QString typedText(const std::string& digits, std::string_view unit) const;
 
     Choice choice_;

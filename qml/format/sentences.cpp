@@ -25,6 +25,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.wear", "Cylinder %1 loses %2: wear, not yet a fault."),
     SAY("cylinder.leaks_unheard", "Cylinder %1 leaks %2. Listen where the air comes out."),
     SAY("cylinder.leaks_at", "Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell."),
+    SAY("cylinder.leaks_at_joint",
+        "Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell."),
     SAY("cylinder.leaks_clearance_first",
         "Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve "
         "without clearance looks burnt."),
@@ -95,6 +97,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("spread.average_holds", "No cylinder lies %1 below the average of %2 (%3)."),
     SAY("spread.average_fails", "%2 or more below the average of %3: %1 (%4)."),
     SAY("spread.difference_holds", "The cylinders differ by %1; the engine's own limit is %2."),
+    SAY("spread.difference_holds/alike",
+        "The cylinders read the same; the engine's own limit for the difference is %2."),
     SAY("spread.difference_fails",
         "Too far below the highest: %1. The difference is %2; the engine's own limit is %3."),
     SAY("spread.difference_close",
@@ -108,6 +112,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The cylinders differ by %1: less than the gauge's own uncertainty of %2. As far as this gauge can "
         "tell "
         "they are alike."),
+    SAY("spread.within_gauge/alike", "The cylinders read the same."),
 
     SAY("thumb.wet_rings", "Oil raised the reading by %1, %2 or more: rings."),
     SAY("thumb.wet_no_rise",
@@ -116,6 +121,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Oil raised the reading by %1, less than %2: a broken ring or the head gasket."),
     SAY("thumb.wet_within_gauge", "The gauge can't tell this rise from %1 with certainty."),
     SAY("thumb.loudest_exit", "Loudest exit: %1 (%2). That means %3."),
+    SAY("thumb.loudest_exit_joint",
+        "Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1."),
+    SAY("thumb.ring_air_normal",
+        "Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well."),
     SAY("thumb.loudest_exit_no_path", "Loudest exit: %1 (%2). In this engine it names no single path."),
     SAY("thumb.exits_tie", "%1 and %2 are equally loud: no single path stands out."),
     SAY("thumb.nothing_heard",
@@ -172,9 +181,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.steps_open", "Steps of Prepare that were not marked either way: %1."),
     SAY("weak.throttle_closed", "The throttle was closed: every cylinder reads low."),
     SAY("weak.battery", "The battery showed %1: a slow starter makes every cylinder read low."),
-    SAY("weak.drift",
-        "Cylinder %1 read %2 different when it was measured again at the end: the battery was tiring, or the "
-        "engine warmed up."),
+    SAY("weak.drift_lower",
+        "Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, "
+        "and cylinders measured late may read too low."),
+    SAY("weak.drift_higher",
+        "Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, "
+        "and cylinders measured late may read too high."),
     SAY("weak.heat_unknown", "Cold or warm is not noted: a cold engine reads about 10 % lower."),
     SAY("weak.tester_unknown", "Which gauge was used for the %1 is not noted: its uncertainty is assumed."),
     SAY("weak.self_check_missing", "%1: the self-check \"%2\" was never done."),
@@ -211,6 +223,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
     SAY("next.tester_check", "Check \"%1\" first: %2."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
+    SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),
+    SAY("next.watch",
+        "No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it "
+        "grows."),
     SAY("next.nothing", "Nothing outstanding."),
 
     SAY("pad.negative", "Below zero? Look at the needle at rest."),

@@ -9,7 +9,8 @@
 /// English source texts by code; lupdate finds them in the context "Findings". Internal to this room.
 namespace lapwing::format {
 
-/// Null for a code that has no text.
+/// Null for a code that has no text. "<code>/alike" is said instead of <code> where the difference that it
+/// opens with rounds to nothing.
 const char* sentenceOf(std::string_view code);
 const char* wordOf(std::string_view code);
 const char* titleOf(std::string_view code);    ///< name of a derived number

@@ -56,6 +56,13 @@ TEST(Figures, ATypedValueKeepsItsDigitsInItsOwnUnit) {
     EXPECT_EQ(Formatter(Choice{}, QLocale(QLocale::German)).typed(typed), "6,40 bar");
 }
 
+TEST(Figures, ATypedTimeStaysInItsUnit) {
+    const Formatter format;
+    EXPECT_EQ(format.text(findings::figure_of(*TypedTime::make("5", *Unit<TimeTag>::find("h")))), "5 h");
+    EXPECT_EQ(format.text(findings::figure_of(*TypedTime::make("360", *Unit<TimeTag>::find("s")))), "360 s");
+    EXPECT_EQ(format.text(figure(Dimension::time, 360)), "6 min");
+}
+
 TEST(TypedEntry, PlacesThePointByTheGaugesRange) {
     EXPECT_EQ(placePoint(u"92", 16.0, 1), (Entry{"9.2", true}));
     EXPECT_EQ(placePoint(u"105", 16.0, 1), (Entry{"10.5", true}));

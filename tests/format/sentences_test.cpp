@@ -143,6 +143,18 @@ TEST(Sentences, ListsOfCylindersReadAsLists) {
     EXPECT_EQ(format.list({1, 2, 4}), "1, 2 and 4");
 }
 
+TEST(Sentences, ADifferenceThatRoundsToNothingIsSaidInWords) {
+    const auto apart = [](double pa) {
+        return Message{"spread.difference_holds",
+                       {Figure{Dimension::pressure_difference, pa, 0.3e5, {}, {}},
+                        Figure{Dimension::pressure_difference, 1e5, {}, {}, {}}}};
+    };
+    const Formatter format;
+    EXPECT_TRUE(format.text(apart(0.0)).startsWith("The cylinders read the same;"));
+    EXPECT_TRUE(format.text(apart(0.04e5)).startsWith("The cylinders read the same;"));
+    EXPECT_TRUE(format.text(apart(0.06e5)).startsWith("The cylinders differ by 0.1 bar"));
+}
+
 TEST(Sentences, AnErrorWithoutTranslationIsSaidInEnglish) {
     const Formatter format;
     EXPECT_EQ(format.text(Error{"store.newer_version", {"9"}, "Made by a newer version."}),
@@ -169,7 +181,19 @@ TEST(Dates, AreShownAsNotedWhereTheyWereNoted) {
     // 2026-03-14 23:30 UTC is already the 15th one hour east of Greenwich: by definition of the offset.
     const Formatter format(Choice{}, QLocale(QLocale::English, QLocale::UnitedKingdom));
     const auto at = *parse_rfc3339("2026-03-15T00:30:00.000+01:00");
-    EXPECT_EQ(format.shortDate(at), "15/03/2026");
+    EXPECT_EQ(format.shortDate(at), "15 Mar 2026");
+    EXPECT_EQ(format.shortDateTime(at), "15 Mar 2026 00:30");
+}
+
+// Orders: QLocale's own short dates, that is CLDR's.
+TEST(Dates, WriteTheMonthAsAWordInTheLocalesOrder) {
+    const auto at = *parse_rfc3339("2026-04-03T12:00:00.000Z");
+    const auto in = [&](QLocale::Language language, QLocale::Territory territory) {
+        return Formatter(Choice{}, QLocale(language, territory)).shortDate(at);
+    };
+    EXPECT_EQ(in(QLocale::English, QLocale::UnitedStates), "Apr 3, 2026");
+    EXPECT_EQ(in(QLocale::English, QLocale::India), "3 Apr 2026");
+    EXPECT_TRUE(in(QLocale::Japanese, QLocale::Japan).startsWith("2026"));
 }
 
 }  // namespace

@@ -21,6 +21,7 @@ constexpr double dip_at_top = 0.85;   ///< speed near top dead centre over the s
 constexpr double speed_scatter = 0.02;
 constexpr double reading_scatter = 0.005;
 constexpr int pulls = 8;
+constexpr uncertainty::ErrorShares gauge_errors{.offset = 0.4, .gain = 0.2};
 /// Flow in L/min ANR from which an ear at a hose hears something, hears it clearly, hears it strongly.
 constexpr double faint_from = 1.0;
 constexpr double clear_from = 18.0;
@@ -49,6 +50,7 @@ uncertainty::Gauge instrument(const Gauge& gauge) {
     out.span_pa = gauge.full_scale.si();
     out.accuracy = uncertainty::en837_class(digits_value(gauge.accuracy)).value();
     out.readable_step_pa = gauge.division->si() / 2.0;
+    out.shares = gauge_errors;
     return out;
 }
 

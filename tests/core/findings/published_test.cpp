@@ -174,16 +174,34 @@ TEST(Published, FordProbe1997AndGm2006WetRise10PerCent) {
 }
 
 TEST(Published, Gm2006AndHarleyDavidsonSportster2012FirstPuff) {
-    // Low first, builds up: rings; low first, does not build: valves.
-    Bench bench(3);
-    bench.dry(1, "150").first = Bench::pressure("60", "psi");
-    bench.dry(2, "90").first = Bench::pressure("50", "psi");
-    bench.dry(3, "160").first = Bench::pressure("100", "psi");
+    // Low first, builds up: rings; low first, does not build: valves. The manuals give no figures: those here
+    // stand well inside the project's working assumptions of what builds up (2 times) and what doesn't (1.4).
+    Bench bench(4);
+    bench.dry(1, "115").first = Bench::pressure("46", "psi");
+    bench.dry(2, "160").first = Bench::pressure("100", "psi");
+    bench.dry(3, "60").first = Bench::pressure("52", "psi");
+    bench.dry(4, "158").first = Bench::pressure("70", "psi");
     const Findings found = bench.find();
     EXPECT_TRUE(says(found.cylinder(1)->rules_of_thumb, "thumb.first_puff_rings"));
-    EXPECT_TRUE(says(found.cylinder(2)->rules_of_thumb, "thumb.first_puff_valves"));
-    EXPECT_TRUE(found.cylinder(3)->rules_of_thumb.empty());
+    EXPECT_TRUE(says(found.cylinder(3)->rules_of_thumb, "thumb.first_puff_valves"));
+    EXPECT_TRUE(found.cylinder(2)->rules_of_thumb.empty());
+    EXPECT_TRUE(found.cylinder(4)->rules_of_thumb.empty()) << "it ends in range";
     EXPECT_NEAR(found.cylinder(1)->dry->first_share->figure.si, 0.4, 1e-9);
+}
+
+TEST(Published, ContinentalM8415RingsMayLeak) {
+    // Continental M84-15: the static seal (valves, plug, joint) must not leak at all; rings may.
+    Bench bench(2);
+    bench.leak(1, "80", "77");
+    bench.hear(1, Exit::breather, Loudness::clear);
+    bench.leak(2, "80", "50");
+    bench.hear(2, Exit::breather, Loudness::clear);
+    const Findings found = bench.find();
+    EXPECT_TRUE(says(found.cylinder(1)->rules_of_thumb, "thumb.ring_air_normal"));
+    EXPECT_FALSE(says(found.cylinder(1)->rules_of_thumb, "thumb.loudest_exit"));
+    EXPECT_FALSE(found.cylinder(1)->points_at.has_value());
+    EXPECT_TRUE(says(found.cylinder(2)->rules_of_thumb, "thumb.loudest_exit"));
+    EXPECT_EQ(found.cylinder(2)->points_at, Path::rings);
 }
 
 TEST(Published, DodgeDurangoBothNeighboursLow) {

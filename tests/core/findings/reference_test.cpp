@@ -42,6 +42,13 @@ TEST(ReferenceData, AssumptionsComeInSi) {
     EXPECT_NEAR(reference.assumed("decompressor-low"), 57 * 6894.757, 0.1);
 }
 
+// Working assumptions of the project.
+TEST(ReferenceData, HowAGaugesErrorDividesIsHandedToTheGauge) {
+    const uncertainty::ErrorShares shares = Bench::reference().error_shares();
+    EXPECT_DOUBLE_EQ(shares.offset, 0.4);
+    EXPECT_DOUBLE_EQ(shares.gain, 0.2);
+}
+
 TEST(ReferenceData, CautionsStandWhereTheDangerIs) {
     const Reference& reference = Bench::reference();
     for (const char* place :
@@ -89,6 +96,10 @@ TEST(ReferenceData, MalformedFilesAreRefusedWithTheirPlace) {
     texts = good;
     texts.assumptions = assumptions;
     EXPECT_FALSE(read_reference(texts).has_value()) << "an assumption that the code asks for is missing";
+    const std::string gauge = changed(good.assumptions, "\"id\": \"gauge-gain\", \"value\": 20",
+                                      "\"id\": \"gauge-gain\", \"value\": 70");
+    texts.assumptions = gauge;
+    EXPECT_FALSE(read_reference(texts).has_value()) << "more than the whole error";
 }
 
 }  // namespace

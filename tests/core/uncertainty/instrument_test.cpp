@@ -22,7 +22,7 @@ Gauge dial(double span_bar, double class_number, double graduation_bar) {
             .accuracy = en837_class(class_number).value(),
             .readable_step_pa = 0.5 * graduation_bar * bar,
             .zero_limit_pa = 0.0,
-            .shares = {}};
+            .shares = {0.4, 0.2}};
 }
 
 TEST(AccuracyClass, En837) {

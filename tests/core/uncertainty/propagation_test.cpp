@@ -142,7 +142,7 @@ TEST(LeakageUncertainty, EightyToSixty) {
                       .accuracy = en837_class(2.0).value(),
                       .readable_step_pa = 0,
                       .zero_limit_pa = 0,
-                      .shares = {}};
+                      .shares = {0.4, 0.2}};
     EXPECT_NEAR(leakage_two_gauges(gauge, 80 * psi_unit, gauge, 60 * psi_unit).value().u * 100, 1.80, 0.005);
     // And by trials of the whole distribution.
     const auto trials = monte_carlo(
@@ -160,7 +160,7 @@ TEST(LeakageUncertainty, OneGaugeKnowsMoreThanTwo) {
                       .accuracy = en837_class(1.6).value(),
                       .readable_step_pa = 0.05 * bar,
                       .zero_limit_pa = 0,
-                      .shares = {}};
+                      .shares = {0.4, 0.2}};
     const double set = 5.5 * bar;
     const double held = 4.4 * bar;
     const auto one = leakage_one_gauge(gauge, set, held).value();
@@ -217,7 +217,7 @@ TEST(LeakageUncertainty, RefusesImpossibleReadings) {
              .accuracy = en837_class(1.6).value(),
              .readable_step_pa = 0,
              .zero_limit_pa = 0,
-             .shares = {}};
+             .shares = {0.4, 0.2}};
     EXPECT_EQ(leakage_one_gauge(gauge, 5e5, 4e5, -1).error().code, "leakage.droop");
 }
 
