@@ -11,6 +11,7 @@
 #include <QPdfWriter>
 #include <QSaveFile>
 
+#include "qml/fonts/typeface.h"
 #include "qml/print/blocks.h"
 #include "qml/print/styles.h"
 
@@ -96,7 +97,7 @@ void set_up(QPdfWriter& writer, const report::Report& report, const Wording& wor
 Result<QByteArray> drawn(const report::Report& report, const format::Formatter& formatter, PageSize size) {
     if (!qGuiApp)
         return fail("print.no_window_system", "A report can be drawn only while Qt's graphics are running.");
-    if (!load_typeface())
+    if (fonts::typeface().isEmpty())
         return fail("print.font",
                     "The report's typeface, B612, is missing from this program. Install it again.");
 

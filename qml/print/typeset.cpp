@@ -10,16 +10,17 @@
 #include <cmath>
 #include <memory>
 
+#include "qml/fonts/typeface.h"
+
 namespace lapwing::print {
 namespace {
 
-// The name that B612 goes by inside this program (typeface.cpp). Every figure of it is as wide as the others,
-// so columns of numbers stand straight without a font feature.
-const QString family = QStringLiteral("L612");
 constexpr double line_spacing = 1.28;
 
 QFont font_of(const Style& style) {
-    QFont font(family);
+    // Every figure of B612 is as wide as the others: columns of numbers stand straight without a font
+    // feature.
+    QFont font(fonts::typeface());
     font.setPixelSize(static_cast<int>(std::lround(style.size)));
     font.setBold(style.bold);
     font.setHintingPreference(QFont::PreferNoHinting);

@@ -43,7 +43,4 @@ double width_of(const QString& text, const Style& style);
 double height_of(const Pieces& pieces);
 Piece gap(double height);
 
-/// Loads the typeface once; false when it isn't there.
-bool load_typeface();
-
 }  // namespace lapwing::print

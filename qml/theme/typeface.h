@@ -7,13 +7,11 @@
 
 #include <QObject>
 
+#include "qml/fonts/typeface.h"
+
 namespace lapwing::theme {
 
-/// The family name under which the app's own B612 (regular and bold) can be asked for, on screen and in
-/// print. Loads the fonts at the first call. Not "B612": see the .cpp file.
-QString typeface();
-
-/// `typeface()` for QML.
+/// The app's typeface for QML; the system's own where it could not be loaded.
 class Typeface : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -21,7 +19,7 @@ class Typeface : public QObject {
     Q_PROPERTY(QString family READ family CONSTANT)
 
 public:
-    QString family() const { return typeface(); }
+    QString family() const { return fonts::typeface(); }
 };
 
 }  // namespace lapwing::theme

@@ -1,14 +1,14 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "qml/fonts/typeface.h"
+
 #include <QFile>
 #include <QFontDatabase>
 #include <QtEndian>
 #include <algorithm>
 
-#include "qml/print/typeset.h"
-
-namespace lapwing::print {
+namespace lapwing::fonts {
 namespace {
 
 quint16 u16(const QByteArray& bytes, qsizetype at) {
@@ -43,18 +43,23 @@ QByteArray renamed(QByteArray font) {
     return font;
 }
 
-bool load(const QString& path) {
+/// The family's name, empty when the font could not be loaded.
+QString load(const QString& path) {
     QFile file(path);
-    return file.open(QIODevice::ReadOnly) &&
-           QFontDatabase::addApplicationFontFromData(renamed(file.readAll())) >= 0;
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    const int id = QFontDatabase::addApplicationFontFromData(renamed(file.readAll()));
+    return id < 0 ? QString() : QFontDatabase::applicationFontFamilies(id).value(0);
 }
 
 }  // namespace
 
-bool load_typeface() {
-    static const bool loaded = load(QStringLiteral(":/print/fonts/B612-Regular.otf")) &&
-                               load(QStringLiteral(":/print/fonts/B612-Bold.otf"));
-    return loaded;
+QString typeface() {
+    static const QString family = [] {
+        const QString regular = load(QStringLiteral(":/fonts/B612-Regular.otf"));
+        const QString bold = load(QStringLiteral(":/fonts/B612-Bold.otf"));
+        return regular == bold ? regular : QString();
+    }();
+    return family;
 }
 
-}  // namespace lapwing::print
+}  // namespace lapwing::fonts
