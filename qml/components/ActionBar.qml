@@ -37,9 +37,13 @@ Item {
             const wide = line.filter(item => item.stretch);
             const fixed = line.filter(item => !item.stretch);
             const taken = wide.length ? fixed.reduce((sum, item) => sum + item.implicitWidth, 0) : 0;
+            const share = wide.length ? (room - taken) / wide.length : 0;
+            // Equal shares, unless a long word would break in one of them.
+            const even = wide.every(item => leastWidth(item) <= share);
+            const spare = even ? 0 : (room - taken - wide.reduce((sum, item) => sum + leastWidth(item), 0)) / wide.length;
             let x = 0;
             for (const item of line) {
-                item.width = !wide.length ? room / line.length : item.stretch ? (room - taken) / wide.length : item.implicitWidth;
+                item.width = !wide.length ? room / line.length : !item.stretch ? item.implicitWidth : even ? share : leastWidth(item) + spare;
                 item.x = turned ? width - x - item.width : x;
                 x += item.width + spacing;
             }

@@ -84,7 +84,7 @@ FocusScope {
                 text: page.subtitle
                 visible: text !== ""
                 width: parent.width
-                maximumLineCount: page.compact ? 1 : 2
+                maximumLineCount: page.compact ? 2 : 4
                 elide: Text.ElideRight
             }
         }

@@ -15,10 +15,14 @@ Item {
     property int current: 0
     property real tileHeight: Theme.isCompact(Window.width, Window.height) ? Theme.secondaryTarget : rowCount > 1 ? Theme.primaryTarget : 128
 
+    // All in one line, where there is no room for the engine's own rows.
+    property bool flat: false
+
     readonly property int count: cylinders.length
-    readonly property bool strip: count > 6
-    readonly property int rowCount: cylinders.reduce((most, cylinder) => Math.max(most, (cylinder.row ?? 0) + 1), 1)
-    readonly property int columnCount: cylinders.reduce((most, cylinder, i) => Math.max(most, (cylinder.column ?? i) + 1), 1)
+    readonly property int rowCount: flat ? 1 : cylinders.reduce((most, cylinder) => Math.max(most, (cylinder.row ?? 0) + 1), 1)
+    readonly property int columnCount: flat ? count : cylinders.reduce((most, cylinder, i) => Math.max(most, (cylinder.column ?? i) + 1), 1)
+    readonly property real tileWidth: (width - Theme.space * (columnCount - 1)) / Math.max(1, columnCount)
+    readonly property bool strip: count > 6 || width > 0 && tileWidth < Theme.minorTarget
 
     signal chosen(int index)
 
@@ -26,7 +30,7 @@ Item {
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
 
-    implicitHeight: strip ? Math.min(tileHeight, 96) + 4 + stripWords.height : rowCount * (tileHeight + Theme.space) - Theme.space
+    implicitHeight: strip ? Math.min(tileHeight, 96) + 4 + Math.ceil(stripWords.height) + 1 : rowCount * (tileHeight + Theme.space) - Theme.space
 
     FontMetrics {
         id: stripWords
@@ -45,10 +49,10 @@ Item {
             objectName: "cylinder_" + index
             cylinder: rail.cylinders[index] ?? {}
             selected: index === rail.current
-            width: (rail.width - Theme.space * (rail.columnCount - 1)) / rail.columnCount
+            width: rail.tileWidth
             height: rail.tileHeight
-            x: (cylinder.column ?? index) * (width + Theme.space)
-            y: (cylinder.row ?? 0) * (height + Theme.space)
+            x: (rail.flat ? index : cylinder.column ?? index) * (width + Theme.space)
+            y: (rail.flat ? 0 : cylinder.row ?? 0) * (height + Theme.space)
             onClicked: rail.chosen(index)
         }
     }

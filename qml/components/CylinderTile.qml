@@ -85,7 +85,7 @@ Pressable {
 
             LText {
                 width: parent.width
-                visible: tile.wide && tile.height >= 70 && text !== ""
+                visible: tile.wide && tile.height >= 70 * Theme.textScale && text !== ""
                 role: "label"
                 silent: true
                 text: tile.cylinder.name ?? ""

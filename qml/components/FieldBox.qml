@@ -45,6 +45,8 @@ T.TextField {
         width: field.width - field.leftPadding - field.rightPadding
         anchors.verticalCenter: parent.verticalCenter
         wrapMode: Text.NoWrap
+        fontSizeMode: Text.HorizontalFit
+        minimumPixelSize: 14
         elide: Text.ElideRight
     }
 }

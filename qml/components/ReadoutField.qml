@@ -28,6 +28,7 @@ Item {
         id: column
 
         width: parent.width
+        spacing: Theme.space
 
         LText {
             width: parent.width

@@ -13,12 +13,14 @@ T.Popup {
     default property alias content: column.content
     property alias actions: bar.data
     property string title
+    // How far it still has to come up. Not y itself: the height may change while it comes.
+    property real below: 0
 
     parent: T.Overlay.overlay
     width: parent ? Math.min(parent.width, 600) : 0
     height: parent ? Math.min(parent.height - Theme.minorTarget, implicitHeight) : 0
     x: parent ? (parent.width - width) / 2 : 0
-    y: parent ? parent.height - height : 0
+    y: parent ? parent.height - height + below : 0
     implicitHeight: topPadding + bottomPadding + head.height + column.contentHeight + (bar.implicitHeight > 0 ? bar.implicitHeight + Theme.gap : 0) + Theme.space
     modal: true
     focus: true
@@ -96,9 +98,10 @@ T.Popup {
 
     enter: Transition {
         NumberAnimation {
-            property: "y"
-            from: sheet.parent ? sheet.parent.height : 0
-            to: sheet.parent ? sheet.parent.height - sheet.height : 0
+            target: sheet
+            property: "below"
+            from: sheet.height
+            to: 0
             duration: Theme.motion
             easing.type: Easing.OutCubic
         }

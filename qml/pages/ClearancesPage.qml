@@ -36,7 +36,7 @@ AppPage {
         sessionId: page.sessionId
         onFinished: page.back()
         Component.onCompleted: if (page.cylinder > 0)
-            choose(cylinders.findIndex(item => item.number === page.cylinder))
+            choose(Array.from(cylinders).findIndex(item => item.number === page.cylinder))
     }
 
     Keys.onPressed: event => {

@@ -52,6 +52,7 @@ AppPage {
             id: sessions
 
             width: parent.width
+            topPadding: Theme.space
             visible: card.visits.length > 0
             spacing: Theme.space / 2
 
@@ -62,7 +63,7 @@ AppPage {
             }
 
             Repeater {
-                model: page.allSessions ? card.visits : card.visits.slice(0, 3)
+                model: page.allSessions ? card.visits : Array.from(card.visits).slice(0, 3)
 
                 ListRow {
                     required property var modelData
@@ -84,6 +85,19 @@ AppPage {
                 text: qsTr("All %1 sessions").arg(card.visits.length)
                 onClicked: page.allSessions = true
             }
+        }
+
+        ListRow {
+            objectName: "handOver"
+            width: parent.width
+            visible: card.visits.length > 0
+            symbol: "share"
+            text: qsTr("Hand over")
+            detail: qsTr("Report, session file, table")
+            onClicked: page.go("HandOver", {
+                engineId: page.engineId,
+                sessionId: card.visits[0].sessionId
+            })
         }
 
         LayoutPicture {
@@ -129,22 +143,10 @@ AppPage {
         }
     }
 
-    actions: [
-        IconWord {
-            objectName: "handOver"
-            symbol: "share"
-            text: qsTr("Hand over")
-            visible: card.visits.length > 0
-            onClicked: page.go("HandOver", {
-                engineId: page.engineId,
-                sessionId: card.visits[0].sessionId
-            })
-        },
-        BigButton {
-            objectName: "newSession"
-            enabled: card.found
-            text: qsTr("New session")
-            onClicked: starter.openSession(page.engineId)
-        }
-    ]
+    actions: BigButton {
+        objectName: "newSession"
+        enabled: card.found
+        text: qsTr("New session")
+        onClicked: starter.openSession(page.engineId)
+    }
 }

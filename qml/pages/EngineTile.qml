@@ -18,7 +18,7 @@ Panel {
     property string boreState: "none"
 
     clickable: true
-    text: [name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags].filter(part => part !== "").join(", ")
+    text: Array.from([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags]).filter(part => part !== "").join(", ")
 
     Column {
         width: parent.width

@@ -12,10 +12,8 @@ Loader {
     required property CardForm form
     required property string key
 
-    readonly property var field: {
-        void form.revision;
-        return form.field(key);
-    }
+    readonly property int revision: form ? form.revision : 0
+    readonly property var field: revision > 0 ? form.field(key) : ({})
     readonly property string kind: field.kind ?? ""
     readonly property string origin: {
         switch (field.origin) {

@@ -15,18 +15,14 @@ Column {
     required property string name
     property bool opened: false
 
-    readonly property var keys: {
-        void form.revision;
-        return form.keysOf(name);
-    }
-    readonly property string summary: {
-        void form.revision;
-        return form.summaryOf(name);
-    }
+    // The form goes before its lines do when a page closes.
+    readonly property int revision: form ? form.revision : 0
+    readonly property var keys: revision > 0 ? form.keysOf(name) : []
+    readonly property string summary: revision > 0 ? form.summaryOf(name) : ""
 
     signal edit(string key)
 
-    spacing: Theme.space / 2
+    spacing: Theme.space
 
     Pressable {
         id: head

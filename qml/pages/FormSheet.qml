@@ -24,15 +24,14 @@ Sheet {
     property string problem
 
     function load() {
-        const found = form.field(key);
+        field = form.field(key);
         const draft = form.draft(key);
-        field = found;
-        typed = draft !== "" ? draft : found.text;
-        unit = found.unit;
-        chosen = found.chosen;
-        origin = found.origin;
-        originNote = found.originNote;
-        kind = found.kind;
+        typed = draft !== "" ? draft : field.text;
+        unit = field.unit;
+        chosen = field.chosen;
+        origin = field.origin;
+        originNote = field.originNote;
+        kind = field.kind;
     }
 
     function type(text: string) {

@@ -39,8 +39,7 @@ Pressable {
                 silent: true
                 text: cell.number
                 horizontalAlignment: Text.AlignHCenter
-                fontSizeMode: Text.HorizontalFit
-                minimumPixelSize: 20
+                font.pixelSize: Math.min(Theme.numeralSize, cell.width * 0.42)
                 wrapMode: Text.NoWrap
             }
 

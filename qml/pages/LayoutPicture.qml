@@ -17,8 +17,9 @@ Panel {
     readonly property int columns: Math.max(1, ...rows.map(row => cylinders.filter(cylinder => cylinder.row === row).length))
     readonly property real inner: width - 2 * padding
     readonly property real cellHeight: Math.max(64, Theme.numeralSize + Theme.labelSize + 24)
-    // Narrow screens scroll sideways rather than shrink the places under a finger's width.
-    readonly property real cellWidth: Math.max(64, Math.min(110, (inner - (columns - 1) * Theme.space) / columns))
+    // Narrow screens scroll sideways rather than shrink the places under a finger's width; part of the next place
+    // shows then.
+    readonly property real cellWidth: Math.max(1.7 * Theme.numeralSize, Math.min(110, (inner - (columns - 1) * Theme.space) / columns))
 
     signal swapped(int a, int b)
     signal edit(int index)

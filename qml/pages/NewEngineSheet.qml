@@ -67,7 +67,7 @@ Sheet {
         width: parent.width
         visible: sheet.cylinders.trim() !== "1"
         label: qsTr("Arrangement")
-        options: sheet.starter.arrangements.filter(option => option.value !== "single")
+        options: Array.from(sheet.starter.arrangements).filter(option => option.value !== "single")
         current: sheet.arrangement
         onChosen: value => sheet.arrangement = value
     }

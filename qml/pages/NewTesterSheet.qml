@@ -50,7 +50,7 @@ Sheet {
         width: parent.width
         label: qsTr("Last figure on the dial")
         text: sheet.lastFigure
-        unit: sheet.testers.units.find(option => option.value === sheet.unit).text
+        unit: Array.from(sheet.testers.units).find(option => option.value === sheet.unit).text
         onEdited: text => sheet.lastFigure = text
 
         Connections {

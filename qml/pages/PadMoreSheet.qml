@@ -112,7 +112,7 @@ Sheet {
     ChoiceRow {
         width: parent.width
         label: qsTr("The gauge's unit")
-        options: sheet.model.pressureUnits.map(unit => ({
+        options: Array.from(sheet.model.pressureUnits).map(unit => ({
                     value: unit,
                     text: unit === "kgf/cm2" ? "kgf/cm²" : unit
                 }))

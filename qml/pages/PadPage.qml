@@ -27,8 +27,9 @@ AppPage {
         app: page.app
     }
 
-    title: viewModel.title
-    subtitle: viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.subtitle
+    // Small screens have one line for both.
+    title: tight && viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.title
+    subtitle: tight ? "" : viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.subtitle
     focus: true
 
     PadModel {
@@ -71,7 +72,7 @@ AppPage {
         anchors.right: page.lying && !Theme.leftHand ? pad.left : parent.right
         anchors.rightMargin: page.lying && !Theme.leftHand ? Theme.gap : 0
         anchors.bottom: page.lying ? parent.bottom : pad.top
-        anchors.bottomMargin: page.lying ? (buttons.height + 2 * Theme.space) : Theme.space
+        anchors.bottomMargin: page.lying ? (buttons.height + 3 * Theme.space) : Theme.space
         onDerivationAsked: line => derivation.show(line)
     }
 
@@ -81,11 +82,12 @@ AppPage {
         objectName: "pad"
         visible: !viewModel.refused
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
-        height: Math.min(4 * page.keyHeight + 3 * spacing, parent.height)
+        height: Math.min(4 * page.keyHeight + 3 * spacing, parent.height - anchors.bottomMargin)
         keyHeight: page.keyHeight
         decimalMark: Qt.locale().decimalPoint
         decimalEnabled: viewModel.decimals
         anchors.bottom: parent.bottom
+        anchors.bottomMargin: page.lying ? Theme.space : 0
         anchors.right: page.lying && Theme.leftHand ? undefined : parent.right
         anchors.left: page.lying && Theme.leftHand ? parent.left : undefined
         onKey: character => viewModel.press(character)
@@ -102,7 +104,7 @@ AppPage {
         visible: !viewModel.refused
         height: implicitHeight
         x: page.lying ? readout.x : Theme.gap
-        y: page.lying ? page.body.height - height : page.height - Theme.gap - height
+        y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
         width: page.lying ? readout.width : page.width - 2 * Theme.gap
 
         IconWord {

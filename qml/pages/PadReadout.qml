@@ -75,7 +75,8 @@ Item {
         anchors.right: parent.right
         anchors.left: figure.right
         anchors.bottom: parent.bottom
-        horizontalPadding: 4
+        leftPadding: (first.mark ?? "") !== "" ? 30 : 6
+        rightPadding: 6
         text: first.figure ? first.figure : qsTr("A question")
         onClicked: lines.active = true
 

@@ -98,7 +98,7 @@ AppPage {
             objectName: "textSize"
             width: parent.width
             label: qsTr("Text size, on top of the system's")
-            options: [100, 125, 150, 175, 200].map(percent => ({
+            options: Array.from([100, 125, 150, 175, 200]).map(percent => ({
                         value: percent,
                         text: percent + " %"
                     }))
@@ -128,7 +128,7 @@ AppPage {
             objectName: "paper"
             width: parent.width
             label: qsTr("Paper")
-            options: ["A4", "Letter"].map(paper => ({
+            options: Array.from(["A4", "Letter"]).map(paper => ({
                         value: paper,
                         text: paper
                     }))

@@ -14,7 +14,7 @@ AppPage {
     required property string testerId
 
     // The check that is worth doing next: one that failed or was never done.
-    readonly property var due: card.checks.find(check => check.state !== "good") ?? card.checks[0]
+    readonly property var due: Array.from(card.checks).find(check => check.state !== "good") ?? card.checks[0]
 
     signal go(name: string, args: var)
 
@@ -49,6 +49,7 @@ AppPage {
             id: checks
 
             width: parent.width
+            topPadding: Theme.space
             visible: card.found
             spacing: Theme.space
 

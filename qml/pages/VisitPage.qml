@@ -16,7 +16,7 @@ AppPage {
     signal go(name: string, args: var)
 
     title: qsTr("Visit and conditions")
-    subtitle: [visit.engineName, visit.visitLine].filter(part => part !== "").join(" · ")
+    subtitle: Array.from([visit.engineName, visit.visitLine]).filter(part => part !== "").join(" · ")
 
     VisitForm {
         id: visit

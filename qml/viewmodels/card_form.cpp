@@ -6,7 +6,10 @@
 namespace lapwing {
 
 CardForm::CardForm(QObject* parent) : FormModel(parent) {
-    connect(this, &FormModel::reset, this, [this] { ++revision_; });
+    connect(this, &FormModel::reset, this, [this] {
+        ++revision_;
+        emit revised();
+    });
 }
 
 void CardForm::setApp(AppContext* app) {
@@ -69,7 +72,7 @@ QString CardForm::summaryOf(const QString& section) const {
         if (data(index(row), SectionRole).toString() != section) continue;
         const QString shown = data(index(row), ShownRole).toString().simplified();
         if (shown.isEmpty()) continue;
-        parts << data(index(row), LabelRole).toString() + QLatin1Char(' ') + shown;
+        parts << data(index(row), LabelRole).toString() + QStringLiteral(": ") + shown;
     }
     return parts.join(QStringLiteral(" · "));
 }

@@ -15,14 +15,14 @@ namespace lapwing {
 /// What the forms over one record of the library have in common: sections that fold, half-typed text that
 /// survives, and entries that are stored one by one. While entries are on their way to the library the form
 /// shows its own newest copy, so that two quick entries both count.
-class CardForm : public FormModel, public QQmlParserStatus {
+class CardForm : public lapwing::FormModel, public QQmlParserStatus {
     Q_OBJECT
     Q_INTERFACES(QQmlParserStatus)
     QML_ELEMENT
     QML_UNCREATABLE("each form is a class of its own")
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
     Q_PROPERTY(bool found READ found NOTIFY reset)
-    Q_PROPERTY(int revision READ revision NOTIFY reset)
+    Q_PROPERTY(int revision READ revision NOTIFY revised)
     Q_PROPERTY(QStringList sections READ sections NOTIFY reset)
 
 public:
@@ -47,6 +47,8 @@ public:
 
 signals:
     void appChanged();
+    /// After every reset: QML hears of a signal before any slot of C++ could count it.
+    void revised();
 
 protected:
     /// Reads the record anew; false when it is not there (any more).

@@ -12,7 +12,7 @@
 namespace lapwing {
 
 /// Valve clearances on the pad: valve by valve, as found and as left, in mm or thou.
-class ClearancesModel : public SessionBacked {
+class ClearancesModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY entryChanged)

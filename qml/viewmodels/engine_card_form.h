@@ -8,7 +8,7 @@
 namespace lapwing {
 
 /// The Engine card: its lines, the layout picture and the engine's sessions.
-class EngineCardForm : public CardForm {
+class EngineCardForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString engineId READ engineId WRITE setEngineId NOTIFY engineIdChanged REQUIRED)

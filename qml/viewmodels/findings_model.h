@@ -11,7 +11,7 @@ namespace lapwing {
 
 /// The findings page: a plain sentence per cylinder first, then figures, rules of thumb, questions; the
 /// engine as a whole; and how each number was made.
-class FindingsModel : public SessionBacked {
+class FindingsModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool ready READ ready NOTIFY refreshed)

@@ -13,7 +13,7 @@
 namespace lapwing {
 
 /// Hand over: the report for the owner, the session file for the mentor, the readings as a table.
-class HandOverModel : public SessionBacked {
+class HandOverModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList visits READ visits NOTIFY refreshed)

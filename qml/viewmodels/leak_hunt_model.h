@@ -10,7 +10,7 @@
 namespace lapwing {
 
 /// The exits of one cylinder while the air is on: where it comes out and how loud.
-class LeakHuntModel : public SessionBacked {
+class LeakHuntModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int cylinder READ cylinder WRITE setCylinder NOTIFY refreshed)

@@ -11,7 +11,7 @@ namespace lapwing {
 
 /// Next TDC: how far to turn from one cylinder's compression TDC to the others', and what the air will push
 /// with.
-class NextTdcModel : public SessionBacked {
+class NextTdcModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(int from READ from WRITE setFrom NOTIFY refreshed)

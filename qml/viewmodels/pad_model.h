@@ -17,7 +17,7 @@ namespace lapwing {
 ///
 /// What is typed belongs to its cylinder and survives the end of the process as a draft; a draft carries the
 /// id that its reading will get, so that a draft whose reading was committed is known to be spent.
-class PadModel : public SessionBacked {
+class PadModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString test READ test WRITE setTest NOTIFY testChanged REQUIRED)

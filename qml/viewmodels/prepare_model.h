@@ -10,7 +10,7 @@
 namespace lapwing {
 
 /// The list of Prepare: each step with its reason. A list, not a gate; what was not done is recorded too.
-class PrepareModel : public SessionBacked {
+class PrepareModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList steps READ steps NOTIFY refreshed)

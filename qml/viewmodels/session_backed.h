@@ -19,7 +19,9 @@
 namespace lapwing {
 
 /// What every page of one session has in common: it holds the session with its engine and testers, reads them
-/// again when something in them was committed, and has the findings worked out off the UI thread.
+/// again when something in them was committed, and has the findings worked out off the UI thread. Derived
+/// classes name it lapwing::SessionBacked in full: Qt 6.4 writes the name down as it stands, for qmllint to
+/// look up.
 class SessionBacked : public QObject, public QQmlParserStatus {
     Q_OBJECT
     Q_INTERFACES(QQmlParserStatus)

@@ -10,7 +10,7 @@
 namespace lapwing {
 
 /// The session page: a tile a test with how far it is and what it shows, and what is worth doing next.
-class SessionModel : public SessionBacked {
+class SessionModel : public lapwing::SessionBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QVariantList tiles READ tiles NOTIFY refreshed)

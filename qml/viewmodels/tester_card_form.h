@@ -8,7 +8,7 @@
 namespace lapwing {
 
 /// The Tester card, line by line, and its self-checks.
-class TesterCardForm : public CardForm {
+class TesterCardForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString testerId READ testerId WRITE setTesterId NOTIFY testerIdChanged REQUIRED)

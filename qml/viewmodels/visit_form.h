@@ -8,7 +8,7 @@
 namespace lapwing {
 
 /// What a session says about the visit itself: complaint, conditions, how it was cranked, testers used.
-class VisitForm : public CardForm {
+class VisitForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString sessionId READ sessionId WRITE setSessionId NOTIFY sessionIdChanged REQUIRED)
