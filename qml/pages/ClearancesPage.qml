@@ -26,7 +26,7 @@ AppPage {
     }
 
     title: qsTr("Clearances")
-    subtitle: viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.engineName
+    subtitle: tight ? "" : viewModel.lastKept !== "" ? viewModel.lastKept : viewModel.engineName
     focus: true
 
     ClearancesModel {
@@ -59,8 +59,8 @@ AppPage {
         anchors.left: parent.left
         anchors.right: page.lying ? pad.left : parent.right
         anchors.rightMargin: page.lying ? Theme.gap : 0
-        anchors.bottom: page.lying ? parent.bottom : pad.top
-        anchors.bottomMargin: Theme.space
+        anchors.bottom: figure.top
+        anchors.bottomMargin: Theme.space / 2
 
         CylinderRail {
             visible: viewModel.cylinders.length > 1
@@ -88,7 +88,7 @@ AppPage {
                     objectName: "valve_" + index
                     width: (valves.width - (Math.min(4, viewModel.valves.length) - 1) * Theme.space) / Math.min(4, viewModel.valves.length)
                     chosen: index === viewModel.valveIndex
-                    text: modelData.value === "" ? modelData.label : modelData.label + "\n" + modelData.value
+                    text: modelData.value === "" || page.tight ? modelData.label : modelData.label + "\n" + modelData.value
                     horizontalPadding: 4
                     onClicked: viewModel.chooseValve(index)
                 }
@@ -101,18 +101,23 @@ AppPage {
             current: viewModel.field
             onChosen: key => viewModel.focusField(key)
         }
+    }
 
-        ReadoutField {
-            objectName: "readout"
-            width: parent.width
-            caption: page.tight ? "" : viewModel.caption
-            value: viewModel.typed
-            placeholder: viewModel.placeholder
-            unit: viewModel.unit
-            caret: true
-            lines: viewModel.lines
-            linesShown: 2
-        }
+    ReadoutField {
+        id: figure
+
+        objectName: "readout"
+        anchors.left: above.left
+        anchors.right: above.right
+        anchors.bottom: page.lying ? parent.bottom : pad.top
+        anchors.bottomMargin: Theme.space
+        caption: page.tight ? "" : viewModel.caption
+        value: viewModel.typed
+        placeholder: viewModel.placeholder
+        unit: viewModel.unit
+        caret: true
+        lines: page.tight ? [] : viewModel.lines
+        linesShown: 1
     }
 
     NumberPad {

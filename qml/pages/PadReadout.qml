@@ -18,8 +18,9 @@ Item {
     // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
     readonly property real rest: height - upper.contentHeight
     readonly property real lineHeight: 56 * Theme.textScale
-    readonly property bool beside: rest < figure.implicitHeight + lineHeight
     readonly property int linesFitting: Math.floor((rest - 24 * Theme.textScale - 100) / lineHeight)
+    // Not by the figure's own height, which hangs on this.
+    readonly property bool beside: linesFitting < 1
 
     signal derivationAsked(int line)
 
@@ -27,7 +28,7 @@ Item {
         id: upper
 
         width: parent.width
-        height: Math.min(contentHeight, parent.height - figure.height - Theme.space / 2)
+        height: readout.beside ? Math.min(contentHeight, parent.height - figure.height - Theme.space / 2) : contentHeight
 
         CylinderRail {
             objectName: "rail"
@@ -35,6 +36,7 @@ Item {
             height: visible ? implicitHeight : 0
             width: parent.width
             cylinders: readout.model.cylinders
+            flat: readout.tight || readout.lying
             current: readout.model.currentIndex
             tileHeight: readout.tight || readout.lying ? Theme.minorTarget : rowCount > 1 ? Theme.primaryTarget : 112
             onChosen: index => readout.model.choose(index)
