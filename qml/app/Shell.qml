@@ -19,7 +19,17 @@ FocusScope {
     readonly property alias currentPage: stack.currentItem
     property var places: []
 
+    // A sheet that closes hands the keyboard back to the window, not to the page under it.
+    readonly property Item focused: Window.activeFocusItem
+
     signal told(text: string)
+
+    onFocusedChanged: Qt.callLater(focusPage)
+
+    function focusPage() {
+        if (!focused || focused === Window.contentItem)
+            stack.currentItem?.forceActiveFocus();
+    }
 
     function url(name: string): string {
         return "qrc:/qml/Lapwing/Pages/" + name + "Page.qml";

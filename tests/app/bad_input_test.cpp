@@ -1,0 +1,279 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What is wrong, where, and what to do: read from the screen; and nothing is lost.
+#include <SQLiteCpp/Database.h>
+#include <sys/mount.h>
+#include <sys/resource.h>
+#include <unistd.h>
+
+#include <QTest>
+#include <csignal>
+#include <fstream>
+
+#include "core/store/folder.h"
+#include "tests/app/harness/errands.h"
+#include "tests/app/harness/stock.h"
+
+namespace lapwing::test {
+namespace {
+
+/// A small disk of our own; needs root.
+class SmallDisk {
+public:
+    explicit SmallDisk(const char* size) {
+        options_ = std::string("size=") + size;
+        mounted_ = folder_.isValid() && mount("none", path().c_str(), "tmpfs", 0, options_.c_str()) == 0;
+    }
+    ~SmallDisk() {
+        if (mounted_) umount2(path().c_str(), MNT_DETACH);
+    }
+    SmallDisk(const SmallDisk&) = delete;
+    SmallDisk& operator=(const SmallDisk&) = delete;
+
+    [[nodiscard]] bool mounted() const { return mounted_; }
+    [[nodiscard]] std::string path() const { return folder_.path().toStdString(); }
+    [[nodiscard]] bool write_protect(bool on) const {
+        return mount("none", path().c_str(), "tmpfs", MS_REMOUNT | (on ? MS_RDONLY : 0), options_.c_str()) ==
+               0;
+    }
+    void fill() const {
+        std::ofstream ballast(path() + "/ballast", std::ios::binary);
+        const std::string block(4096, 'x');
+        while (ballast.write(block.data(), static_cast<std::streamsize>(block.size())).flush()) {
+        }
+    }
+    void make_room() const { std::filesystem::remove(path() + "/ballast"); }
+
+private:
+    QTemporaryDir folder_;
+    std::string options_;
+    bool mounted_ = false;
+};
+
+/// The limit on the size of files stands in for a full disk where no disk can be mounted.
+class FileSizeLimit {
+public:
+    explicit FileSizeLimit(rlim_t bytes) {
+        signal(SIGXFSZ, SIG_IGN);
+        getrlimit(RLIMIT_FSIZE, &before_);
+        const rlimit now{bytes, before_.rlim_max};
+        setrlimit(RLIMIT_FSIZE, &now);
+    }
+    ~FileSizeLimit() { setrlimit(RLIMIT_FSIZE, &before_); }
+    FileSizeLimit(const FileSizeLimit&) = delete;
+    FileSizeLimit& operator=(const FileSizeLimit&) = delete;
+
+private:
+    rlimit before_{};
+};
+
+EngineId stocked(Phone& phone, int sessions = 1) {
+    Stock stock(phone.desk());
+    const auto engine = stock.engine("Harbour two", 2);
+    for (int i = 0; i < sessions; ++i)
+        stock.readings(stock.session(engine, "As found"), 2);
+    return engine;
+}
+
+}  // namespace
+
+#define DO(action) QVERIFY2(action, qPrintable(errands.why() + " / " + thumb.why() + " / " + phone.why()))
+
+class BadInputTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void an_engine_without_cylinders();
+    void a_full_disk();
+    void a_read_only_folder();
+    void a_damaged_library();
+    void a_newer_library();
+};
+
+void BadInputTest::an_engine_without_cylinders() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(thumb.touch(QStringLiteral("addEngine")));
+    DO(thumb.write(QStringLiteral("name"), QStringLiteral("None")));
+    DO(thumb.write(QStringLiteral("cylinders"), QStringLiteral("0")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    DO(thumb.reads(QStringLiteral("1 to 16")));
+    QVERIFY(phone.desk().engines().empty());
+    // Nothing typed is lost: put right, it goes in.
+    DO(thumb.touch_in(QStringLiteral("cylinders"), QStringLiteral("field")));
+    thumb.key(Qt::Key_End);
+    thumb.key(Qt::Key_Backspace);
+    thumb.keys(QStringLiteral("2"));
+    DO(thumb.touch(QStringLiteral("keep")));
+    QVERIFY2(phone.arrives(QStringLiteral("EngineCard")), qPrintable(phone.why()));
+    QCOMPARE(errands.engine()->name, std::string("None"));
+    // Nor later, on its card.
+    DO(thumb.touch(QStringLiteral("line_count")));
+    settle(50);
+    thumb.key(Qt::Key_Backspace);
+    thumb.keys(QStringLiteral("0"));
+    DO(thumb.touch(QStringLiteral("keep")));
+    DO(thumb.reads(QStringLiteral("1 to 16")));
+    QCOMPARE(errands.engine()->cylinders.size(), 2U);
+}
+
+void BadInputTest::a_full_disk() {
+    const bool root = geteuid() == 0;
+    std::unique_ptr<SmallDisk> disk;
+    if (root) disk = std::make_unique<SmallDisk>("4m");
+    const bool mounted = disk && disk->mounted();
+    qInfo("full disk by %s", mounted ? "a small disk of its own" : "a limit on the size of files");
+    QTemporaryDir plain;
+    Phone phone(mounted ? disk->path() : plain.path().toStdString(), {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    stocked(phone);
+    phone.desk().flush();
+    settle(50);
+    const auto session = errands.visit()->session.id;
+    phone.go(QStringLiteral("Pad"), {{"sessionId", QString::fromStdString(session.text())}, {"test", "dry"}});
+    if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    DO(thumb.type(QStringLiteral("9.3")));
+    phone.desk().flush();
+    const auto before = errands.visit()->readings.size();
+    {
+        std::unique_ptr<FileSizeLimit> limit;
+        if (mounted)
+            disk->fill();
+        else
+            limit = std::make_unique<FileSizeLimit>(512);
+        DO(thumb.touch(QStringLiteral("keep")));
+        DO(thumb.reads(mounted ? QStringLiteral("no room left") : QStringLiteral("was not stored")));
+        QCOMPARE(errands.visit()->readings.size(), before);
+    }
+    // What was typed stands on the pad again, and goes in once there is room.
+    DO(thumb.reads(QStringLiteral("9.3")));
+    if (mounted) disk->make_room();
+    DO(errands.keep({}));
+    const auto visit = errands.visit();
+    QCOMPARE(visit->readings.size(), before + 1);
+    QCOMPARE(visit->readings.back().final->digits(), std::string("9.3"));
+}
+
+void BadInputTest::a_read_only_folder() {
+    const bool root = geteuid() == 0;
+    std::unique_ptr<SmallDisk> disk;
+    QTemporaryDir plain;
+    if (root) {
+        disk = std::make_unique<SmallDisk>("4m");
+        QVERIFY2(disk->mounted(), "root, but no small disk can be mounted: nothing is read-only for root");
+    }
+    const std::string folder = root ? disk->path() : plain.path().toStdString();
+    const auto protect = [&](bool on) {
+        if (root) return disk->write_protect(on);
+        std::filesystem::permissions(folder + "/data",
+                                     on ? std::filesystem::perms(0500) : std::filesystem::perms(0700));
+        return true;
+    };
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        stocked(phone);
+    }
+    QVERIFY(protect(true));
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY(!phone.on());
+        QVERIFY2(phone.has_window(), "no window says what is wrong");
+        auto& thumb = phone.thumb();
+        QVERIFY2(thumb.reads(QStringLiteral("can't be written")), qPrintable(thumb.why()));
+        QVERIFY2(thumb.reads(QString::fromStdString(folder)), qPrintable(thumb.why()));
+        QVERIFY2(thumb.sees(QStringLiteral("close")), qPrintable(thumb.why()));
+    }
+    QVERIFY(protect(false));
+    Phone phone(folder, {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    QCOMPARE(phone.desk().engines().size(), 1U);
+}
+
+void BadInputTest::a_damaged_library() {
+    QTemporaryDir own;
+    const std::string folder = own.path().toStdString();
+    const store::Places places{std::filesystem::path(folder) / "data"};
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        stocked(phone, 3);
+    }
+    {
+        // The next start makes the day's backup.
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        QVERIFY(wait_until(
+            [&] {
+                std::error_code none;
+                for (const auto& entry : std::filesystem::directory_iterator(places.backups(), none))
+                    if (entry.path().extension() == ".sqlite") return true;
+                return false;
+            },
+            8000));
+    }
+    const auto size = std::filesystem::file_size(places.library());
+    {
+        std::fstream file(places.library(), std::ios::in | std::ios::out | std::ios::binary);
+        file.seekp(0);
+        const std::string rubbish(size, '\x5a');
+        file.write(rubbish.data(), static_cast<std::streamsize>(size));
+    }
+    Phone phone(folder, {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    QVERIFY2(thumb.reads(QStringLiteral("The library was damaged")), qPrintable(thumb.why()));
+    QVERIFY2(thumb.reads(QStringLiteral("stands in for it")), qPrintable(thumb.why()));
+    QVERIFY2(thumb.reads(QStringLiteral("Harbour two")), qPrintable(thumb.why()));
+    const auto engines = phone.desk().engines();
+    QCOMPARE(engines.size(), 1U);
+    QCOMPARE(engines[0].sessions, 3);
+    bool aside = false;
+    for (const auto& entry : std::filesystem::directory_iterator(places.folder))
+        aside = aside || (entry.path().filename().string().starts_with("library.damaged-") &&
+                          entry.file_size() == size);
+    QVERIFY2(aside, "the damaged file was not kept");
+}
+
+void BadInputTest::a_newer_library() {
+    QTemporaryDir own;
+    const std::string folder = own.path().toStdString();
+    const store::Places places{std::filesystem::path(folder) / "data"};
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        stocked(phone);
+    }
+    int version = 0;
+    {
+        SQLite::Database file(places.library().string(), SQLite::OPEN_READWRITE);
+        version = file.execAndGet("PRAGMA user_version").getInt();
+        file.exec("PRAGMA user_version = 9000");
+    }
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY(!phone.on());
+        QVERIFY2(phone.has_window(), "no window says what is wrong");
+        auto& thumb = phone.thumb();
+        QVERIFY2(thumb.reads(QStringLiteral("newer")), qPrintable(thumb.why()));
+    }
+    {
+        SQLite::Database file(places.library().string(), SQLite::OPEN_READWRITE);
+        QCOMPARE(file.execAndGet("PRAGMA user_version").getInt(), 9000);
+        file.exec("PRAGMA user_version = " + std::to_string(version));
+    }
+    Phone phone(folder, {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    QCOMPARE(phone.desk().engines().size(), 1U);
+}
+
+}  // namespace lapwing::test
+
+LAPWING_APP_TEST_MAIN(lapwing::test::BadInputTest)
+#include "bad_input_test.moc"
