@@ -5,8 +5,10 @@ import QtQuick
 import Lapwing.Components
 import Lapwing.Theme
 
-// One engine of the list: name, last session, its bores (or how many are in which state), tags.
-Panel {
+// One engine of the list: name, last session, its bores (or how many are in which state), tags. A list shows many at
+// once and is the first thing that the app draws, so parts are made only where there is something in them, and the
+// pictures only once `drawn` says that the words stand.
+Pressable {
     id: tile
 
     property string name
@@ -16,78 +18,80 @@ Panel {
     property var bores: []
     property string boreLine
     property string boreState: "none"
+    property bool drawn: true
 
-    clickable: true
-    text: Array.from([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags]).filter(part => part !== "").join(", ")
+    targetKind: "primary"
+    fill: Theme.panel
+    outlineColor: Theme.hairline
+    padding: 14
+    horizontalPadding: 14
+    text: States.sentence([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags])
 
-    Column {
-        width: parent.width
-        spacing: Theme.space
+    inside: Column {
+        spacing: 2
 
-        Column {
+        LText {
             width: parent.width
-            spacing: 2
-
-            LText {
-                width: parent.width
-                role: "heading"
-                silent: true
-                text: tile.name
-            }
-
-            LText {
-                width: parent.width
-                silent: true
-                text: tile.last
-            }
-
-            LText {
-                width: parent.width
-                visible: text !== ""
-                silent: true
-                text: tile.retest
-            }
-        }
-
-        Item {
-            width: parent.width
-            height: tile.boreLine === "" ? bores.height : line.height
-
-            BoreRow {
-                id: bores
-
-                visible: tile.boreLine === ""
-                height: boreHeight
-                boreHeight: 44
-                cylinders: tile.bores
-                LayoutMirroring.enabled: false
-                LayoutMirroring.childrenInherit: true
-            }
-
-            StateMark {
-                state: tile.boreState
-                silent: true
-                anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
-            }
-
-            LText {
-                id: line
-
-                visible: tile.boreLine !== ""
-                silent: true
-                role: "figure"
-                text: tile.boreLine
-                width: parent.width - 22 - Theme.space
-            }
+            role: "heading"
+            silent: true
+            text: tile.name
         }
 
         LText {
             width: parent.width
-            visible: text !== ""
-            role: "label"
             silent: true
-            text: tile.tags
+            text: tile.retest === "" ? tile.last : tile.last + "\n" + tile.retest
+        }
+
+        Item {
+            width: parent.width
+            height: Theme.space + (tile.boreLine === "" ? 44 : line.height)
+
+            Loader {
+                y: Theme.space
+                active: tile.drawn && tile.boreLine === ""
+                sourceComponent: BoreRow {
+                    boreHeight: 44
+                    cylinders: tile.bores
+                    LayoutMirroring.enabled: false
+                    LayoutMirroring.childrenInherit: true
+                }
+            }
+
+            Loader {
+                id: line
+
+                y: Theme.space
+                width: parent.width - 22 - Theme.space
+                active: tile.boreLine !== ""
+                sourceComponent: LText {
+                    silent: true
+                    role: "figure"
+                    text: tile.boreLine
+                }
+            }
+
+            Loader {
+                active: tile.drawn
+                anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
+                sourceComponent: StateMark {
+                    state: tile.boreState
+                    silent: true
+                }
+            }
+        }
+
+        Loader {
+            width: parent.width
+            active: tile.tags !== ""
+            visible: active
+            sourceComponent: LText {
+                role: "label"
+                silent: true
+                text: tile.tags
+                topPadding: Theme.space - 2
+            }
         }
     }
 }

@@ -13,6 +13,8 @@ AppPage {
     required property AppContext app
 
     readonly property bool empty: engines.total === 0
+    // Words first, then the pictures and what is not looked at at once.
+    property bool drawn: false
 
     signal go(name: string, args: var)
 
@@ -27,6 +29,14 @@ AppPage {
     title: qsTr("Engines")
     subtitle: search.active && engines.filter !== "" ? qsTr("%1 of %2").arg(engines.count).arg(engines.total) : ""
     backVisible: false
+
+    Connections {
+        target: page.drawn ? null : page.Window.window
+
+        function onFrameSwapped() {
+            page.drawn = true;
+        }
+    }
 
     EngineListModel {
         id: engines
@@ -49,8 +59,9 @@ AppPage {
     Loader {
         id: search
 
-        active: engines.total > 3
+        active: engines.total > 3 && page.drawn
         width: parent.width
+        height: engines.total > 3 ? Math.max(Theme.secondaryTarget + Theme.space, implicitHeight) : 0
         sourceComponent: Item {
             implicitHeight: box.implicitHeight + Theme.space
 
@@ -94,6 +105,7 @@ AppPage {
             required boreState
 
             objectName: "engine_" + engineId
+            drawn: page.drawn
             width: ListView.view.width
             onClicked: page.go("EngineCard", {
                 engineId: engineId

@@ -14,7 +14,7 @@ Pressable {
     property string value
     property string detail
 
-    readonly property bool fits: name.implicitWidth + figure.implicitWidth + Theme.gap <= contentItem.width - end.width
+    readonly property bool fits: name.implicitWidth + figure.implicitWidth + Theme.gap <= availableWidth - end.width
 
     text: label
     fill: Theme.panel
@@ -23,7 +23,7 @@ Pressable {
     horizontalPadding: 14
     Accessible.name: label + ", " + (value === "" ? qsTr("not given") : value) + (detail === "" ? "" : ", " + detail)
 
-    contentItem: Item {
+    inside: Item {
         implicitHeight: words.height
         implicitWidth: 200
 

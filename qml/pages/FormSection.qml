@@ -35,7 +35,7 @@ Column {
         Accessible.description: section.opened ? qsTr("Touch to fold") : section.summary
         onClicked: section.opened = !section.opened
 
-        contentItem: Item {
+        inside: Item {
             implicitHeight: words.height
             implicitWidth: 200
 
@@ -57,6 +57,9 @@ Column {
 
                 LText {
                     width: parent.width
+                    // A taste of what one touch opens; it may be cut.
+                    readonly property bool preview: true
+
                     visible: !section.opened
                     role: "label"
                     silent: true

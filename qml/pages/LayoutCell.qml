@@ -28,7 +28,7 @@ Pressable {
     horizontalPadding: 4
     onClicked: touched()
 
-    contentItem: Item {
+    inside: Item {
         Column {
             width: parent.width
             anchors.verticalCenter: parent.verticalCenter
