@@ -3,7 +3,6 @@
 
 import QtQuick
 import Lapwing.Components
-import Lapwing.Theme
 import Lapwing.ViewModels
 
 // The least that a new tester takes; the rest of its card can wait.

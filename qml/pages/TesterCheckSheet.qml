@@ -3,7 +3,6 @@
 
 import QtQuick
 import Lapwing.Components
-import Lapwing.Theme
 import Lapwing.ViewModels
 
 // One self-check of a tester: how it is done, what was seen, and how it ended.
