@@ -24,7 +24,15 @@ FocusScope {
 
     signal told(text: string)
 
-    onFocusedChanged: Qt.callLater(focusPage)
+    onFocusedChanged: settled.restart()
+
+    // After the change that took the focus away is through.
+    Timer {
+        id: settled
+
+        interval: 0
+        onTriggered: shell.focusPage()
+    }
 
     function focusPage() {
         if (!focused || focused === Window.contentItem)

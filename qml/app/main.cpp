@@ -37,7 +37,7 @@ int main(int argc, char** argv) {
                        "screenshots into FOLDER, and end."),
         QStringLiteral("FOLDER"));
     const QCommandLineOption once(QStringLiteral("first-frame"),
-                                  QStringLiteral("End after the first frame (for timing)."));
+                                  QStringLiteral("Say when the first frame stands, and end (for timing)."));
     const QCommandLineOption size(QStringLiteral("size"),
                                   QStringLiteral("Open the window WIDTHxHEIGHT large, for example 320x568."),
                                   QStringLiteral("WIDTHxHEIGHT"));
@@ -73,7 +73,13 @@ int main(int argc, char** argv) {
         window->resize(sides[0].toInt(), sides[1].toInt());
     if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));
     if (options.isSet(once))
-        QObject::connect(window, &QQuickWindow::frameSwapped, &gui, &QGuiApplication::quit,
-                         Qt::QueuedConnection);
+        QObject::connect(
+            window, &QQuickWindow::frameSwapped, &gui,
+            [] {
+                std::puts("first frame");
+                std::fflush(stdout);
+                QGuiApplication::quit();
+            },
+            Qt::QueuedConnection);
     return QGuiApplication::exec();
 }

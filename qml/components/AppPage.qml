@@ -18,6 +18,7 @@ FocusScope {
 
     readonly property alias body: body
     readonly property bool compact: Theme.isCompact(width, height)
+    readonly property int headLines: compact && width > height ? 2 : 4
 
     signal back
 
@@ -75,7 +76,7 @@ FocusScope {
                 role: "title"
                 text: page.title
                 width: parent.width
-                maximumLineCount: 2
+                maximumLineCount: page.headLines
                 elide: Text.ElideRight
             }
 
@@ -84,7 +85,7 @@ FocusScope {
                 text: page.subtitle
                 visible: text !== ""
                 width: parent.width
-                maximumLineCount: page.compact ? 2 : 4
+                maximumLineCount: page.headLines
                 elide: Text.ElideRight
             }
         }

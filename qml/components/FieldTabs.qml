@@ -14,8 +14,10 @@ Flow {
     property string current
 
     readonly property real stepWidth: Theme.minorTarget
-    readonly property bool broken: width < 288 * Math.max(1, Theme.textScale * 0.9)
     readonly property int plain: fields.filter(field => !field.stepper).length
+    readonly property real plainWidth: (width - spacing * (fields.length - 1) - stepperWidth * (fields.length - plain)) / Math.max(1, plain)
+    // The stepper gets a line of its own when it would leave the others too little.
+    readonly property bool broken: plain < fields.length && plainWidth < Theme.secondaryTarget * Math.max(1, Theme.textScale * 0.9)
     readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
 
     signal chosen(string key)
@@ -33,7 +35,7 @@ Flow {
             required property int index
             readonly property var modelData: tabs.fields[index] ?? {}
             readonly property bool stepper: modelData.stepper ?? false
-            readonly property real fullWidth: tabs.broken ? (stepper ? tabs.width : (tabs.width - tabs.spacing * (tabs.plain - 1)) / tabs.plain) : stepper ? tabs.stepperWidth : (tabs.width - tabs.spacing * (tabs.fields.length - 1) - tabs.stepperWidth * (tabs.fields.length - tabs.plain)) / Math.max(1, tabs.plain)
+            readonly property real fullWidth: tabs.broken ? (stepper ? tabs.width : (tabs.width - tabs.spacing * (tabs.plain - 1)) / tabs.plain) : stepper ? tabs.stepperWidth : tabs.plainWidth
 
             spacing: tabs.spacing
 
@@ -69,6 +71,8 @@ Flow {
                         text: tab.modelData.label ?? ""
                         horizontalAlignment: Text.AlignHCenter
                         wrapMode: Text.NoWrap
+                        fontSizeMode: Text.HorizontalFit
+                        minimumPixelSize: 14
                         elide: Text.ElideRight
                     }
 

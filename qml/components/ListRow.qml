@@ -22,7 +22,7 @@ Pressable {
     Accessible.name: States.sentence([text, figure, detail, mark === "" ? "" : States.word(mark)])
 
     inside: Item {
-        implicitHeight: words.height
+        implicitHeight: Math.max(words.height, end.height)
         implicitWidth: 200
 
         LeadMark {

@@ -17,6 +17,9 @@ AppPage {
     readonly property bool lying: width > height && height < 640
     readonly property bool tight: !lying && height < 700
 
+    // No room for more than the figure itself: its lines scroll with what stands above.
+    readonly property bool bare: tight || lying && Theme.textScale > 1.3
+
     readonly property bool ownUndo: true
 
     signal go(name: string, args: var)
@@ -60,7 +63,7 @@ AppPage {
         anchors.right: page.lying ? pad.left : parent.right
         anchors.rightMargin: page.lying ? Theme.gap : 0
         anchors.bottom: figure.top
-        anchors.bottomMargin: Theme.space / 2
+        anchors.bottomMargin: Theme.space
 
         CylinderRail {
             visible: viewModel.cylinders.length > 1
@@ -101,6 +104,22 @@ AppPage {
             current: viewModel.field
             onChosen: key => viewModel.focusField(key)
         }
+
+        Repeater {
+            model: page.bare ? viewModel.lines.length : 0
+
+            InfoLine {
+                required property int index
+                readonly property var line: viewModel.lines[index] ?? {}
+
+                width: parent.width
+                mark: line.mark ?? ""
+                symbol: line.symbol ?? ""
+                figure: line.figure ?? ""
+                text: line.text ?? ""
+                explained: false
+            }
+        }
     }
 
     ReadoutField {
@@ -110,13 +129,13 @@ AppPage {
         anchors.left: above.left
         anchors.right: above.right
         anchors.bottom: page.lying ? parent.bottom : pad.top
-        anchors.bottomMargin: Theme.space
-        caption: page.tight ? "" : viewModel.caption
+        anchors.bottomMargin: page.lying ? buttons.height + 2 * Theme.space : Theme.space
+        caption: page.bare ? "" : viewModel.caption
         value: viewModel.typed
         placeholder: viewModel.placeholder
         unit: viewModel.unit
         caret: true
-        lines: page.tight ? [] : viewModel.lines
+        lines: page.bare ? [] : viewModel.lines
         linesShown: 1
     }
 
@@ -125,9 +144,10 @@ AppPage {
 
         objectName: "pad"
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
-        height: Math.min(4 * keyHeight + 3 * spacing, parent.height)
+        height: Math.min(4 * keyHeight + 3 * spacing, parent.height - anchors.bottomMargin)
         keyHeight: Theme.padKeyHeight(page.width, page.height)
         anchors.bottom: parent.bottom
+        anchors.bottomMargin: page.lying ? Theme.space : 0
         anchors.right: parent.right
         onKey: character => viewModel.press(character)
         onBackspace: viewModel.backspace()
@@ -135,17 +155,34 @@ AppPage {
         onHaptic: page.app.tick()
     }
 
-    actions: [
+    // Lying down the buttons stand beside the digits, so that the digits get the height.
+    ActionBar {
+        id: buttons
+
+        parent: page.lying ? page.body : page
+        height: implicitHeight
+        x: page.lying ? 0 : Theme.gap
+        y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
+        width: page.lying ? above.width : page.width - 2 * Theme.gap
+
         IconWord {
             objectName: "unit"
             symbol: "swap"
             text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
             onClicked: viewModel.switchUnit()
-        },
+        }
+
         BigButton {
             objectName: "keep"
             text: viewModel.keepText
             onClicked: viewModel.keep()
         }
-    ]
+    }
+
+    // Room for the buttons when they lie under the pad.
+    actions: Item {
+        visible: !page.lying
+        implicitHeight: buttons.implicitHeight
+        implicitWidth: 1
+    }
 }

@@ -54,7 +54,7 @@ AppPage {
             width: parent.width
             topPadding: Theme.space
             visible: card.visits.length > 0
-            spacing: Theme.space / 2
+            spacing: Theme.space
 
             LText {
                 width: parent.width

@@ -19,9 +19,18 @@ AppPage {
     readonly property bool tight: !lying && height < 700
     readonly property real keyHeight: Theme.padKeyHeight(width, height)
 
+    readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3
+
     readonly property bool ownUndo: true
 
     signal go(name: string, args: var)
+
+    function showNextTdc() {
+        go("NextTdc", {
+            sessionId: sessionId,
+            cylinder: viewModel.cylinder
+        });
+    }
 
     corner: UndoCorner {
         app: page.app
@@ -66,6 +75,8 @@ AppPage {
         model: viewModel
         tight: page.tight
         lying: page.lying
+        crowded: page.crowded
+        turns: page.test === "leak-down"
         anchors.top: parent.top
         anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left
         anchors.leftMargin: page.lying && Theme.leftHand ? Theme.gap : 0
@@ -74,6 +85,8 @@ AppPage {
         anchors.bottom: page.lying ? parent.bottom : pad.top
         anchors.bottomMargin: page.lying ? (buttons.height + 3 * Theme.space) : Theme.space
         onDerivationAsked: line => derivation.show(line)
+        onMoreAsked: more.active = true
+        onNextTdcAsked: page.showNextTdc()
     }
 
     NumberPad {
@@ -109,6 +122,7 @@ AppPage {
 
         IconWord {
             objectName: "more"
+            visible: !page.crowded
             symbol: "more"
             text: qsTr("More")
             onClicked: more.active = true
@@ -116,13 +130,10 @@ AppPage {
 
         IconWord {
             objectName: "nextTdc"
-            visible: page.test === "leak-down"
+            visible: page.test === "leak-down" && !page.crowded
             symbol: "turn"
             text: qsTr("Next TDC")
-            onClicked: page.go("NextTdc", {
-                sessionId: page.sessionId,
-                cylinder: viewModel.cylinder
-            })
+            onClicked: page.showNextTdc()
         }
 
         BigButton {

@@ -13,6 +13,9 @@ Item {
     required property PadModel model
     property bool tight: false
     property bool lying: false
+    // The seldom buttons stand here, where they scroll, when large text leaves no room for them at the bottom.
+    property bool crowded: false
+    property bool turns: false
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
     // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
@@ -23,12 +26,14 @@ Item {
     readonly property bool beside: linesFitting < 1
 
     signal derivationAsked(int line)
+    signal moreAsked
+    signal nextTdcAsked
 
     ScrollColumn {
         id: upper
 
         width: parent.width
-        height: readout.beside ? Math.min(contentHeight, parent.height - figure.height - Theme.space / 2) : contentHeight
+        height: readout.beside ? Math.max(0, Math.min(contentHeight, parent.height - Math.max(figure.height, line.visible ? line.height : 0) - Theme.space)) : contentHeight
 
         CylinderRail {
             objectName: "rail"
@@ -49,13 +54,29 @@ Item {
             onChosen: key => readout.model.focusField(key)
             onStepped: (key, by) => readout.model.step(key, by)
         }
+
+        SideButton {
+            objectName: "more"
+            visible: readout.crowded
+            width: parent.width
+            text: qsTr("More")
+            onClicked: readout.moreAsked()
+        }
+
+        SideButton {
+            objectName: "nextTdc"
+            visible: readout.crowded && readout.turns
+            width: parent.width
+            text: qsTr("Next TDC")
+            onClicked: readout.nextTdcAsked()
+        }
     }
 
     ReadoutField {
         id: figure
 
         objectName: "readout"
-        width: readout.beside && readout.model.lines.length > 0 ? parent.width * 0.56 : parent.width
+        width: readout.beside && readout.model.lines.length > 0 ? parent.width * 0.52 : parent.width
         y: readout.beside ? parent.height - height : upper.height + Theme.space / 2
         caption: readout.rest < 130 * Theme.textScale ? "" : readout.model.caption
         value: readout.model.typed
@@ -68,10 +89,14 @@ Item {
     }
 
     // The first line beside the figure; a touch opens all of them.
-    SideButton {
+    Pressable {
+        id: line
+
         objectName: "besideLine"
         readonly property var first: readout.model.lines[0] ?? {}
 
+        fill: Theme.panel
+        outlineColor: Theme.hairline
         visible: readout.beside && readout.model.lines.length > 0
         targetKind: "minor"
         anchors.right: parent.right
@@ -82,9 +107,19 @@ Item {
         text: first.figure ? first.figure : qsTr("A question")
         onClicked: lines.active = true
 
+        inside: LText {
+            silent: true
+            text: line.text
+            wrapMode: Text.NoWrap
+            fontSizeMode: Text.HorizontalFit
+            minimumPixelSize: 14
+            horizontalAlignment: Text.AlignHCenter
+            verticalAlignment: Text.AlignVCenter
+        }
+
         StateMark {
-            visible: (parent.first.mark ?? "") !== ""
-            state: visible ? parent.first.mark : "none"
+            visible: (line.first.mark ?? "") !== ""
+            state: visible ? line.first.mark : "none"
             silent: true
             size: 18
             anchors.left: parent.left

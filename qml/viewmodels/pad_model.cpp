@@ -244,7 +244,7 @@ QVariantList PadModel::fields() const {
                     item(pulls_field, tr("Pulls"), true)};
         case TestKind::wet:
             return {item(first_field, tr("First")), item(final_field, tr("Final")),
-                    item(oil_field, tr("Oil, ml")), item(pulls_field, tr("Pulls"), true)};
+                    item(oil_field, tr("Oil")), item(pulls_field, tr("Pulls"), true)};
         case TestKind::leak_down:
             return {item(set_field, tr("Set")), item(held_field, tr("Held"))};
         case TestKind::crankcase:

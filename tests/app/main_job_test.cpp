@@ -7,6 +7,7 @@
 #include <QTest>
 
 #include "tests/app/harness/errands.h"
+#include "tests/app/harness/stock.h"
 
 namespace lapwing::test {
 namespace {
@@ -39,6 +40,7 @@ private slots:
     void undo_of_step_and_deletion();
     void redo_keeps_and_repeat_counts();
     void drafts_outlive_the_process();
+    void the_first_frame_shows_the_engines();
 };
 
 void MainJobTest::the_whole_job() {
@@ -317,6 +319,27 @@ void MainJobTest::drafts_outlive_the_process() {
     DO(errands.keep(QStringLiteral(".5")));
     QCOMPARE(digits(errands.visit()->readings[2].final), QStringLiteral("7.5"));
     DO(errands.back_to(QStringLiteral("Engines")));
+}
+
+/// What the start is timed by is of use to a person.
+void MainJobTest::the_first_frame_shows_the_engines() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    Stock stock(phone.desk());
+    for (int i = 1; i <= 20; ++i)
+        stock.session(stock.engine("Harbour engine " + std::to_string(i), 2), "As found");
+    phone.off();
+    QStringList words;
+    int engines = 0;
+    phone.at_first_frame = [&](QQuickWindow& window) {
+        words = Thumb(window).words();
+        engines = int(words.filter(QStringLiteral("Harbour engine")).size());
+    };
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    QVERIFY(wait_until([&] { return !words.isEmpty(); }));
+    // As many as the screen has room for.
+    QVERIFY2(engines >= 4, qPrintable(words.join(QStringLiteral(" | "))));
+    QVERIFY(words.contains(QStringLiteral("New session")));
 }
 
 }  // namespace lapwing::test

@@ -4,6 +4,7 @@
 #include "tests/app/harness/phone.h"
 
 #include <QLocale>
+#include <utility>
 
 namespace lapwing::test {
 namespace {
@@ -45,6 +46,10 @@ bool Phone::on() {
         return false;
     }
     thumb_ = std::make_unique<Thumb>(*window_);
+    if (at_first_frame)
+        QObject::connect(window_, &QQuickWindow::frameSwapped, window_, [this, called = false]() mutable {
+            if (!std::exchange(called, true)) at_first_frame(*window_);
+        });
     resize(size_);
     return true;
 }

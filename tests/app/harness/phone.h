@@ -48,6 +48,8 @@ public:
     /// Runs one command and waits for its commit.
     Result<workflow::Step> run(workflow::Intent intent);
 
+    /// Called once, when the first frame stands.
+    std::function<void(QQuickWindow&)> at_first_frame;
     std::unique_ptr<QTemporaryDir> own;
     platform::FakeDevices devices;
 

@@ -104,7 +104,7 @@ public:
     bool round(int number) {
         if (number % 20 == 0) fresh_session(number);
         const bool at_start = random_() % 6 == 0;
-        const int after = at_start ? int(random_() % 400) : int(random_() % 300);
+        const int after = int(random_() % 400);
         const auto life =
             live_and_die(child_, folder_.string(), 1 + number % 20 * 100, random_(), after, !at_start);
         if (life.ended_by_itself)
@@ -122,7 +122,7 @@ public:
             kills, seconds, ticks_, with_digits_, with_last_key_, keeps_under_way_);
     }
     [[nodiscard]] bool worth_something(int kills) const {
-        return ticks_ > static_cast<std::size_t>(kills) && with_digits_ > kills / 8;
+        return ticks_ > static_cast<std::size_t>(kills) / 2 && with_digits_ > kills / 8;
     }
 
 private:

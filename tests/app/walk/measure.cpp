@@ -190,6 +190,8 @@ void Measure::measure_neighbours() {
 void Measure::measure_texts() {
     const double width = window_.width();
     for (const auto& [item, place, visible, scrolls] : texts_) {
+        // What is only a taste of something that one touch opens may be cut.
+        if (item->property("preview").toBool()) continue;
         if (item->property("truncated").toBool())
             blame("clipped", item,
                   QStringLiteral("is cut short: \"%1\"").arg(item->property("text").toString()));
