@@ -20,6 +20,7 @@ struct Places {
     [[nodiscard]] std::filesystem::path closed_marker() const { return folder / "library.closed"; }
     [[nodiscard]] std::filesystem::path backups() const { return folder / "backups"; }
     [[nodiscard]] std::filesystem::path attachments() const { return folder / "attachments"; }
+    [[nodiscard]] std::filesystem::path recordings() const { return folder / "recordings"; }
 };
 
 /// Holds a library's folder for one Lapwing at a time; let go by the operating system even after a crash.

@@ -272,6 +272,27 @@ Result<int> Queries::uses_of(TesterId id) const {
     });
 }
 
+Result<std::vector<Attachment>> Queries::attachments() const {
+    return guarded(connection_, [&]() -> Result<std::vector<Attachment>> {
+        Query query(connection_, "SELECT id, body FROM attachment ORDER BY at, id");
+        return read_all<Attachment>(query);
+    });
+}
+
+Result<std::vector<std::string>> Queries::files_in_steps() const {
+    return guarded(connection_, [&]() -> Result<std::vector<std::string>> {
+        Query query(
+            connection_,
+            "SELECT DISTINCT sum FROM (SELECT before ->> '$.sha256' AS sum FROM step_image WHERE kind = ?1 "
+            "UNION ALL SELECT after ->> '$.sha256' FROM step_image WHERE kind = ?1) WHERE sum IS NOT NULL");
+        query.with(std::string(word(RecordKind::attachment)));
+        std::vector<std::string> all;
+        while (query.next())
+            all.push_back(query.text(0));
+        return all;
+    });
+}
+
 Result<std::vector<Step>> Queries::steps() const {
     return guarded(connection_, [&]() -> Result<std::vector<Step>> {
         Query query(connection_, std::string(step_columns) + "ORDER BY number DESC");

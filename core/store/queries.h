@@ -35,6 +35,10 @@ public:
     /// Sessions and readings that name the tester.
     Result<int> uses_of(TesterId id) const;
 
+    Result<std::vector<Attachment>> attachments() const;  ///< of the whole library
+    /// SHA-256 of every file that a step of the journal names; undo and redo may want it.
+    Result<std::vector<std::string>> files_in_steps() const;
+
     Result<std::vector<Step>> steps() const;  ///< newest first
     Result<std::optional<Step>> last_step() const;
     /// The step that was undone last, unless something was done after it.

@@ -143,6 +143,15 @@ std::optional<Record> Desk::record(RecordKind kind, Uuid id) const {
     return parts_->or_empty(parts_->read([&](const auto& library) { return library.record(kind, id); }));
 }
 
+Result<store::Sweep> Desk::sweep() const {
+    auto named = parts_->read([](const auto& library) { return store::named_files(library); });
+    if (!named) {
+        parts_->trouble(named.error());
+        return tl::unexpected(named.error());
+    }
+    return store::sweep(parts_->writer.places(), *named);
+}
+
 void Desk::listen(std::function<void(const Change&)> listener) {
     parts_->writer.listen(std::move(listener));
 }
@@ -169,6 +178,10 @@ const std::filesystem::path& Desk::folder() const {
 
 const store::AttachmentFiles& Desk::files() const {
     return parts_->writer.files();
+}
+
+store::Recordings Desk::recordings() const {
+    return store::Recordings(parts_->writer.places().recordings());
 }
 
 }  // namespace lapwing::workflow

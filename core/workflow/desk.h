@@ -10,6 +10,8 @@
 #include <string>
 #include <vector>
 
+#include "core/store/recordings.h"
+#include "core/store/sweep.h"
 #include "core/workflow/command.h"
 
 namespace lapwing::workflow {
@@ -72,6 +74,9 @@ public:
     Result<Dossier> dossier(EngineId id) const;  ///< whole history and the testers used
     std::optional<EngineId> engine_of(SessionId id) const;
     std::optional<Record> record(RecordKind kind, Uuid id) const;
+    /// Photos and voice notes against their files, and what takes up room. Looks at every file: not for the
+    /// UI thread.
+    Result<store::Sweep> sweep() const;
 
     /// Called on the writer thread after each commit and before its Done. Register before the first command;
     /// the listener has to outlive the desk.
@@ -87,6 +92,8 @@ public:
     const std::filesystem::path& folder() const;
     /// The bytes of photos and voice notes: store them here first, then keep the record that names them.
     const store::AttachmentFiles& files() const;
+    /// Where sound lies until its voice note is kept.
+    store::Recordings recordings() const;
 
     template <class RecordId>
     RecordId make_id() const {
