@@ -168,6 +168,7 @@ Result<Engine> checked(Engine engine) {
     check_valves(check, engine);
     check_dimensions(check, engine);
     check_limits(check, engine.limits, engine.crankcase);
+    model::check_lineage(check, engine.lineage);
     return check.done(std::move(engine));
 }
 

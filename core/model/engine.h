@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/ids.h"
+#include "core/model/lineage.h"
 #include "core/model/words.h"
 #include "core/units/typed.h"
 
@@ -149,6 +150,7 @@ struct Engine {
     std::optional<TypedLength> shop_altitude;
 
     std::string extra;  ///< fields of a newer minor version, kept as they came (a JSON object or empty)
+    Lineage lineage;
 
     bool operator==(const Engine&) const = default;
 };

@@ -94,6 +94,7 @@ Result<Attachment> checked(Attachment attachment) {
     check.within(attachment.read_uncertainty, 0.0, model::highest_gauge_pa, "Uncertainty of the reading");
     check.within(attachment.read_confidence, 0.0, 1.0, "Confidence of the reading");
     check.text(attachment.read_refusal, "Why the photo was not read");
+    model::check_lineage(check, attachment.lineage);
     return check.done(std::move(attachment));
 }
 
@@ -107,6 +108,12 @@ Result<Note> checked(Note note) {
     check.text(note.text, "Text", 200'000);
     check.that(!note.done || note.kind == NoteKind::test_request, "note.done",
                "Only \"{}\" can be carried out: leave the tick off this note.", word(NoteKind::test_request));
+    check.that(!note.test || note.kind == NoteKind::test_request, "note.test",
+               "Only \"{}\" names a test: leave it out of this note.", word(NoteKind::test_request));
+    check.that(!note.cause || note.kind == NoteKind::other_cause || note.kind == NoteKind::my_call,
+               "note.cause", "Only \"{}\" and \"{}\" name where it leaks: leave it out of this note.",
+               word(NoteKind::other_cause), word(NoteKind::my_call));
+    model::check_lineage(check, note.lineage);
     return check.done(std::move(note));
 }
 
@@ -132,6 +139,7 @@ Result<PlanLine> checked(PlanLine line) {
     check.gauge_pressure(line.predicted_low, "Lowest predicted reading");
     check.gauge_pressure(line.predicted_high, "Highest predicted reading");
     check.ordered(line.predicted_low, line.predicted_high, "Lowest predicted reading", "the highest");
+    model::check_lineage(check, line.lineage);
     return check.done(std::move(line));
 }
 

@@ -8,6 +8,8 @@
 #include <string_view>
 
 #include "core/model/ids.h"
+#include "core/model/lineage.h"
+#include "core/model/reading.h"
 #include "core/model/words.h"
 #include "core/units/typed.h"
 
@@ -52,6 +54,7 @@ struct Attachment {
     std::string read_refusal;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Attachment&) const = default;
 };
@@ -64,6 +67,21 @@ std::optional<std::string_view> file_extension(std::string_view media_type);
 
 enum class NoteKind { note, other_cause, test_request, my_call };
 LAPWING_WORDS(NoteKind, "note", "other cause", "please test this", "my call");
+/// Where it leaks in the view of the person who writes "other cause" or "my call".
+enum class Cause {
+    rings,
+    intake,
+    exhaust,
+    head_gasket,
+    next_cylinder,
+    coolant,
+    decompressor,
+    crankcase,
+    seals_well,
+    tester_or_method
+};
+LAPWING_WORDS(Cause, "rings", "intake", "exhaust", "head gasket", "next cylinder", "coolant", "decompressor",
+              "crankcase", "seals well", "tester or method");
 
 /// Something that a mechanic, learner or mentor wrote, on anything.
 struct Note {
@@ -74,9 +92,12 @@ struct Note {
     std::string author;
     std::string text;
     Timestamp at;
-    bool done = false;  ///< a test request that was carried out
+    bool done = false;             ///< a test request that was carried out
+    std::optional<TestKind> test;  ///< test requests: which one
+    std::optional<Cause> cause;    ///< other cause and my call
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Note&) const = default;
 };
@@ -110,6 +131,7 @@ struct PlanLine {
     std::optional<TypedPressure> predicted_high;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const PlanLine&) const = default;
 };

@@ -74,6 +74,7 @@ Result<Reading> checked(Reading reading) {
     check.text(reading.note, "Note");
     check.that(!(reading.replaces == reading.id), "reading.replaces_itself",
                "The reading stands in for itself: record it again.");
+    model::check_lineage(check, reading.lineage);
     return check.done(std::move(reading));
 }
 
@@ -94,6 +95,7 @@ Result<ExitNote> checked(ExitNote note) {
     check.text(note.note, "Note");
     check.that(!(note.replaces == note.id), "exit.replaces_itself",
                "The exit stands in for itself: record it again.");
+    model::check_lineage(check, note.lineage);
     return check.done(std::move(note));
 }
 
@@ -112,6 +114,7 @@ Result<Clearance> checked(Clearance clearance) {
     check.text(clearance.note, "Note");
     check.that(!(clearance.replaces == clearance.id), "clearance.replaces_itself",
                "The clearance stands in for itself: record it again.");
+    model::check_lineage(check, clearance.lineage);
     return check.done(std::move(clearance));
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/ids.h"
+#include "core/model/lineage.h"
 #include "core/model/session.h"
 #include "core/model/words.h"
 #include "core/units/typed.h"
@@ -55,6 +56,7 @@ struct Reading {
     std::string note;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Reading&) const = default;
 };
@@ -98,6 +100,7 @@ struct ExitNote {
     std::string note;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const ExitNote&) const = default;
 };
@@ -121,6 +124,7 @@ struct Clearance {
     std::string note;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Clearance&) const = default;
 };

@@ -53,6 +53,7 @@ Result<Session> checked(Session session) {
     if (session.owner_answered_at) check.time(*session.owner_answered_at, "Date of the owner's answer");
     if (session.retest_planned_for) check.time(*session.retest_planned_for, "Date of the planned retest");
     check.text(session.note, "Note");
+    model::check_lineage(check, session.lineage);
     return check.done(std::move(session));
 }
 

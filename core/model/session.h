@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/ids.h"
+#include "core/model/lineage.h"
 #include "core/model/words.h"
 #include "core/units/typed.h"
 
@@ -121,6 +122,7 @@ struct Session {
     std::string note;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Session&) const = default;
 };

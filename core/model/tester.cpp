@@ -96,6 +96,7 @@ Result<Tester> checked(Tester tester) {
     check.positive(tester.restrictor_cd, 1.5, "Restrictor's discharge coefficient");
     for (const auto& done : tester.checks)
         check_check(check, done);
+    model::check_lineage(check, tester.lineage);
     return check.done(std::move(tester));
 }
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "core/model/ids.h"
+#include "core/model/lineage.h"
 #include "core/model/words.h"
 #include "core/units/typed.h"
 
@@ -96,6 +97,7 @@ struct Tester {
     std::string note;
 
     std::string extra;
+    Lineage lineage;
 
     bool operator==(const Tester&) const = default;
 };

@@ -164,6 +164,17 @@ void fields(auto& visit, As<Money> auto& money) {
     visit("currency", money.currency);
 }
 
+void fields(auto& visit, As<Revision> auto& revision) {
+    visit("library", revision.library);
+    visit("at", revision.at);
+}
+
+/// Stands in a record's own object.
+void fields(auto& visit, As<Lineage> auto& lineage) {
+    visit("revisions", lineage.revisions);
+    visit("other_versions", lineage.other_versions);
+}
+
 // Records
 
 void fields(auto& visit, As<Engine> auto& engine) {
@@ -196,6 +207,7 @@ void fields(auto& visit, As<Engine> auto& engine) {
     visit("limits", engine.limits);
     visit("crankcase", engine.crankcase);
     visit("shop_altitude", engine.shop_altitude);
+    fields(visit, engine.lineage);
 }
 
 void fields(auto& visit, As<Tester> auto& tester) {
@@ -216,6 +228,7 @@ void fields(auto& visit, As<Tester> auto& tester) {
     visit("restrictor_cd", tester.restrictor_cd);
     visit("checks", tester.checks);
     visit("note", tester.note);
+    fields(visit, tester.lineage);
 }
 
 void fields(auto& visit, As<Session> auto& session) {
@@ -235,6 +248,7 @@ void fields(auto& visit, As<Session> auto& session) {
     visit("owner_answered_at", session.owner_answered_at);
     visit("retest_planned_for", session.retest_planned_for);
     visit("note", session.note);
+    fields(visit, session.lineage);
 }
 
 void fields(auto& visit, As<Reading> auto& reading) {
@@ -259,6 +273,7 @@ void fields(auto& visit, As<Reading> auto& reading) {
     visit("oil_name", reading.oil_name);
     visit("replaces", reading.replaces);
     visit("note", reading.note);
+    fields(visit, reading.lineage);
 }
 
 void fields(auto& visit, As<ExitNote> auto& note) {
@@ -274,6 +289,7 @@ void fields(auto& visit, As<ExitNote> auto& note) {
     visit("replaces", note.replaces);
     visit("at", note.at);
     visit("note", note.note);
+    fields(visit, note.lineage);
 }
 
 void fields(auto& visit, As<Clearance> auto& clearance) {
@@ -287,6 +303,7 @@ void fields(auto& visit, As<Clearance> auto& clearance) {
     visit("replaces", clearance.replaces);
     visit("at", clearance.at);
     visit("note", clearance.note);
+    fields(visit, clearance.lineage);
 }
 
 void fields(auto& visit, As<Attachment> auto& attachment) {
@@ -305,6 +322,7 @@ void fields(auto& visit, As<Attachment> auto& attachment) {
     visit("read_uncertainty", attachment.read_uncertainty);
     visit("read_confidence", attachment.read_confidence);
     visit("read_refusal", attachment.read_refusal);
+    fields(visit, attachment.lineage);
 }
 
 void fields(auto& visit, As<Note> auto& note) {
@@ -316,6 +334,9 @@ void fields(auto& visit, As<Note> auto& note) {
     visit("text", note.text);
     visit("at", note.at);
     visit("done", note.done);
+    visit("test", note.test);
+    visit("cause", note.cause);
+    fields(visit, note.lineage);
 }
 
 void fields(auto& visit, As<PlanLine> auto& line) {
@@ -333,6 +354,7 @@ void fields(auto& visit, As<PlanLine> auto& line) {
     visit("done_at", line.done_at);
     visit("predicted_low", line.predicted_low);
     visit("predicted_high", line.predicted_high);
+    fields(visit, line.lineage);
 }
 
 void fields(auto& visit, As<Visit> auto& whole) {

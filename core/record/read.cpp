@@ -17,9 +17,16 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
+Result<Json> parse_strictly(std::string_view text);
+
 /// Fills values from a parsed text and stops at the first thing that is wrong.
 class Reader {
 public:
+    Reader() = default;
+    /// For a version that stands inside another record.
+    struct Nested {};
+    explicit Reader(Nested) : nested_(true) {}
+
     template <class T>
     void read(const Json& json, const Place& at, T& out) {
         if constexpr (CarriesExtra<T>)
@@ -99,6 +106,24 @@ private:
                           fine.error().english);
         out = std::move(*fine);
         if (!unknown.empty()) out.extra = unknown.dump();
+        read_versions(place, out);
+    }
+
+    /// Other versions are texts within the text: each is held to the same rules before anything trusts it.
+    template <class T>
+    void read_versions(const Place& at, const T& out) {
+        for (const auto& text : out.lineage.other_versions) {
+            T other;
+            const auto json = parse_strictly(text);
+            Reader reader{Nested{}};
+            if (json) reader.read(*json, Place{}, other);
+            if (nested_ || !json || reader.error_ || other.id != out.id ||
+                parent_of(Record(other)) != parent_of(Record(out)))
+                return refuse(
+                    "record.other_version",
+                    "The file is not right at {}: one of its other versions is none of this record.",
+                    at.text());
+        }
     }
 
     bool read_string(const Json& json, const Place& at, std::string& out) {
@@ -212,6 +237,7 @@ private:
         }
     }
 
+    bool nested_ = false;
     std::optional<Error> error_;
     Json* unknown_ = nullptr;  ///< fields not known in the record being read, by their pointers
 };

@@ -129,6 +129,9 @@ std::string to_json(const Dossier& dossier) {
 
 Engine without_owner(Engine engine) {
     engine.owner = {};
+    for (auto& text : engine.lineage.other_versions)
+        if (auto version = record_from_json(RecordKind::engine, text))
+            text = to_json(Record(without_owner(std::get<Engine>(std::move(*version)))));
     const auto kept = record::Json::parse(engine.extra, nullptr, false);
     if (!kept.is_object()) return engine;
     auto rest = record::Json::object();

@@ -173,7 +173,7 @@ TEST(SessionFile, RefusesANewerMajorVersion) {
     const Folder folder;
     auto bag = sample_bag(sample);
     auto& json = bag["data/session.json"];
-    json.replace(json.find("\"1.0\""), 5, "\"2.0\"");
+    json.replace(json.find("\"1.1\""), 5, "\"2.0\"");
     list_payload(bag);
     pack(folder / "a.lapwing", bag);
     EXPECT_EQ(read_session_file(folder / "a.lapwing", folder.path()).error().code, "record.newer_major");

@@ -88,6 +88,11 @@ public:
         else {
             record::fields(*this, out);
             mend(out);
+            if constexpr (record::CarriesExtra<T>) {
+                // Other versions are whole records: tests that want some make them by merging.
+                out.lineage.other_versions.clear();
+                std::ranges::sort(out.lineage.revisions, {}, &Revision::library);
+            }
         }
     }
 
@@ -238,7 +243,12 @@ private:
             attachment.read_refusal.clear();
         }
     }
-    void mend(Note& note) { note.done = note.done && note.kind == NoteKind::test_request; }
+    void mend(Note& note) {
+        const bool request = note.kind == NoteKind::test_request;
+        note.done = note.done && request;
+        if (!request) note.test.reset();
+        if (note.kind != NoteKind::other_cause && note.kind != NoteKind::my_call) note.cause.reset();
+    }
     void mend(Money& money) {
         money.digits = "120.50";
         money.currency = "EUR";
