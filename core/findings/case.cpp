@@ -52,10 +52,19 @@ Message source_of_card(const FactoryLimits& limits) {
     return say("source.card", word_of(limits.origin), limits.note);
 }
 
-bool Case::decompressor_works() const {
+bool decompressor_works(const Engine& engine, const Session& session) {
     if (engine.decompressor == Decompressor::none || engine.decompressor == Decompressor::unknown)
         return false;
-    return step_state(visit.session, PrepareStep::decompressor_off) != StepState::done;
+    return step_state(session, PrepareStep::decompressor_off) != StepState::done;
+}
+
+bool battery_weak(const Conditions& conditions, const Reference& reference) {
+    if (!conditions.battery) return false;
+    const double volts = conditions.battery->si();
+    const double flat = reference.assumed("battery-low");
+    const bool flat_12 = volts > 9.0 && volts < flat;
+    const bool flat_24 = volts > 15.0 && volts < 2.0 * flat;
+    return flat_12 || flat_24;
 }
 
 Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,

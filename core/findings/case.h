@@ -23,6 +23,10 @@ struct Site {
 };
 
 Site site_of(const Engine& engine, const Session& session);
+/// A decompressor that was not put out of action: readings compare cylinders only, never limits or paths.
+bool decompressor_works(const Engine& engine, const Session& session);
+/// A 12 or 24 V battery that was noted as flat.
+bool battery_weak(const Conditions& conditions, const Reference& reference);
 Limits limits_at(const Engine& engine, const Site& site);
 
 /// Everything that the parts look at.
@@ -36,8 +40,9 @@ struct Case {
     Limits limits;
 
     [[nodiscard]] bool two_stroke() const { return engine.cycle == StrokeCycle::two; }
-    /// A decompressor that was not put out of action: readings compare cylinders only, never limits or paths.
-    [[nodiscard]] bool decompressor_works() const;
+    [[nodiscard]] bool decompressor_works() const {
+        return findings::decompressor_works(engine, visit.session);
+    }
 };
 
 Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,

@@ -8,7 +8,8 @@
 
 /// Every message code that the core can say, with what its sentence needs: one letter an argument,
 /// c cylinder number, n count, l cylinder list, p gauge pressure, d pressure difference, P station pressure,
-/// A altitude, s share, v voltage, L length, T time, w word, t a person's or a publication's own text.
+/// A altitude, s share, r plain number, v voltage, V volume, a angle, L length, T time, w word, t a person's
+/// or a publication's own text.
 namespace lapwing::findings::codes {
 
 struct Code {
@@ -166,6 +167,22 @@ inline constexpr auto all = std::to_array<Code>({
     {"pad.very_low_held", ""},
     {"pad.within_gauge", "d"},
     {"pad.diesel_wet", ""},
+    // What the number on the pad is to be held against.
+    {"fact.limit_range", "pp"},
+    {"fact.limit_lowest", "p"},
+    {"fact.first_usual", "s"},
+    {"fact.first_slow", "s"},
+    {"fact.first_stays", "s"},
+    {"fact.oil_volume", "Vss"},
+    {"fact.without_hose", "sp"},
+    // What the cranking model expects, or why it expects nothing.
+    {"model.healthy", "pp"},
+    {"model.above_ratio", "r"},
+    {"model.refused", "t"},
+    {"model.decompressor", ""},
+    {"model.missing_one", "w"},
+    {"model.missing_two", "ww"},
+    {"model.missing_three", "www"},
     // Where values come from.
     {"source.typed", ""},
     {"source.published", "t"},
@@ -185,6 +202,21 @@ inline constexpr auto all = std::to_array<Code>({
     {"note.altitude_unknown", ""},
     {"note.wide_open", ""},
     {"note.none_lost", ""},
+    {"note.rod_guessed", "r"},
+    {"note.ratio_guessed", "r"},
+    {"note.closing_assumed", "aa"},
+    {"note.port_closing_assumed", "aa"},
+    {"note.closing_at_lift", "aa"},
+    {"note.closing_lift_unknown", "aa"},
+    {"note.timing_variable", "a"},
+    {"note.speed_assumed", ""},
+    {"note.heat_unknown", ""},
+    {"note.gauge_assumed", "V"},
+    {"note.hose_assumed", "V"},
+    {"note.valve_place_assumed", ""},
+    {"note.oil_assumed", "V"},
+    {"note.model_doubt", "s"},
+    {"note.model_leaves_out", ""},
 });
 
 }  // namespace lapwing::findings::codes

@@ -15,6 +15,8 @@ struct Input {
     Word name;           ///< "input:held"
     std::string symbol;  ///< as in the formula: "p2"; may be empty
     Arg value;
+
+    bool operator==(const Input&) const = default;
 };
 
 /// "Where does this come from": how one number was made.

@@ -172,4 +172,40 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     return band.judge(leakage->figure.si);
 }
 
+LeakSizes leak_sizes(const HeldOfSet& shown) {
+    const auto leak = physics::leakdown(shown.tester, shown.held.figure.si);
+    if (!leak || leak->state == physics::LeakState::wide_open) return {};
+    const double u = shown.leakage.figure.u95.value_or(0.0) * shown.tester.set_gauge_pa;
+    const double held = shown.held.figure.si;
+    const auto more = physics::leakdown(shown.tester, std::max(held - u, 0.0));
+    const auto less = physics::leakdown(shown.tester, std::min(held + u, shown.tester.set_gauge_pa));
+    const auto half = [&](double physics::Leakdown::*field) -> std::optional<double> {
+        if (!more || !less) return std::nullopt;
+        const double width = 0.5 * std::abs((*more).*field - (*less).*field);
+        return std::isfinite(width) ? std::optional(width) : std::nullopt;
+    };
+    const auto derived = [&](const char* title, const char* symbols, Dimension dimension,
+                             double physics::Leakdown::*field) {
+        Derived number;
+        number.figure = figure(dimension, (*leak).*field, half(field));
+        number.from.title = Word{title};
+        number.from.symbols = symbols;
+        number.from.inputs = {
+            input("set", "p₁", shown.set.figure), input("held", "p₂", shown.held.figure),
+            input("restrictor", "d", figure(Dimension::length, shown.tester.restrictor_diameter_m)),
+            input("cd", "C", figure(Dimension::number, shown.tester.restrictor_cd)),
+            input("ambient", "p₀", figure(Dimension::station_pressure, shown.tester.ambient_pa))};
+        number.from.source = say("source.physics", std::string("isentropic nozzle flow; ISO 8778"));
+        number.from.notes = {say("note.cd_assumed"), say("note.hot")};
+        return number;
+    };
+    LeakSizes out;
+    out.area = derived("from:leak_area", "A = C π/4 d² p₁ ψ(p₂/p₁) / (p₂ ψ(p₀/p₂))", Dimension::area,
+                       &physics::Leakdown::leak_area_m2);
+    out.hole = derived("from:leak_hole", "√(4 A / π)", Dimension::length, &physics::Leakdown::leak_hole_m);
+    out.flow = derived("from:flow", "A p₂ ψ(p₀/p₂) / (√(R T) rho)", Dimension::flow,
+                       &physics::Leakdown::flow_anr_m3_s);
+    return out;
+}
+
 }  // namespace lapwing::findings

@@ -29,6 +29,14 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
 /// Leakage alone on another tester, orifice law; absent where the sums fail.
 std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor);
 
+/// How large the leak is. Empty where it is larger than the tester can tell.
+struct LeakSizes {
+    std::optional<Derived> area;  ///< effective
+    std::optional<Derived> hole;  ///< diameter of the round hole of that area
+    std::optional<Derived> flow;  ///< ANR, at the held pressure
+};
+LeakSizes leak_sizes(const HeldOfSet& shown);
+
 /// State and reasons: the maker's own limit on the maker's tester, else the trade's band.
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
                  std::vector<Remark>& why);

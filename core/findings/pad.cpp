@@ -8,6 +8,7 @@
 
 #include "core/findings/instruments.h"
 #include "core/findings/leak_sums.h"
+#include "core/findings/pad_facts.h"
 
 namespace lapwing::findings {
 namespace {
@@ -20,8 +21,8 @@ Derived typed(const Case& at, const TypedPressure& value, const Gauge* dial) {
 
 class Judge {
 public:
-    Judge(const Case& at, const PadEntry& entry)
-        : at_(at), entry_(entry), tester_(tester_of(at, entry.test, entry.tester)) {}
+    Judge(const Case& at, const PadEntry& entry, const ModelFacts* model)
+        : at_(at), entry_(entry), model_(model), tester_(tester_of(at, entry.test, entry.tester)) {}
 
     PadJudgement run() {
         for (const auto* value : {&entry_.first, &entry_.final, &entry_.set, &entry_.held})
@@ -88,6 +89,7 @@ private:
 
     void cranking() {
         if (entry_.test == TestKind::wet && at_.engine.fuel == Fuel::diesel) ask("pad.diesel_wet");
+        add_cranking_facts(at_, entry_, model_, out_.facts);
         if (!entry_.final) return;
         Cranking reading;
         reading.final = typed(at_, *entry_.final, dial());
@@ -129,6 +131,7 @@ private:
             held_of_set(at_, tester_, typed(at_, *set, before), *out_.value, entry_.held->step_si());
         if (!shown) return;
         out_.leakage = shown->leakage;
+        out_.leak_hole = leak_sizes(*shown).hole;
         const LeakageBand& band = at_.reference.deciding_band();
         out_.converted = on_tester(*shown, band.set, band.restrictor, at_.reference);
         std::vector<OnTester> testers;
@@ -158,16 +161,24 @@ private:
 
     const Case& at_;
     const PadEntry& entry_;
+    const ModelFacts* model_;
     const Tester* tester_;
     PadJudgement out_;
 };
 
 }  // namespace
 
-PadJudgement judge_entry(const Dossier& dossier, const Visit& visit, const Reference& reference,
+ModelInputs model_inputs(const Dossier& dossier, const Visit& visit, const Reference& reference,
                          const PadEntry& entry) {
     const Case at = case_of(dossier, visit, reference, {});
-    return Judge(at, entry).run();
+    return model_inputs(dossier.engine, visit.session, reference, tester_of(at, entry.test, entry.tester),
+                        entry.adapter, entry.oil_volume);
+}
+
+PadJudgement judge_entry(const Dossier& dossier, const Visit& visit, const Reference& reference,
+                         const PadEntry& entry, const ModelFacts* model) {
+    const Case at = case_of(dossier, visit, reference, {});
+    return Judge(at, entry, model).run();
 }
 
 }  // namespace lapwing::findings

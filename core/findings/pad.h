@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/findings/crank_model.h"
 #include "core/findings/findings.h"
 
 namespace lapwing::findings {
@@ -20,7 +21,9 @@ struct PadEntry {
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
     std::optional<TypedTime> hold;
-    std::optional<TesterId> tester;  ///< absent: the session's tester for this test
+    std::optional<TypedVolume> oil_volume;  ///< wet
+    std::optional<TesterId> tester;         ///< absent: the session's tester for this test
+    std::string adapter;                    ///< name of one of the tester's, may be empty
 };
 
 struct PadJudgement {
@@ -28,12 +31,24 @@ struct PadJudgement {
     std::optional<Derived> value;       ///< final or held with its uncertainty
     std::optional<Derived> leakage;     ///< leak-down and crankcase
     std::optional<OnTester> converted;  ///< leak-down: on the tester that the bands belong to
+    std::optional<Derived> leak_hole;   ///< leak-down: round hole that would leak as much
     std::optional<Derived> rise;        ///< wet: against the cylinder's dry reading
-    std::vector<Remark> questions;      ///< shown beside the entry; nothing is refused
+    /// What the number is to be held against, before it is typed and while: factory limits here or what the
+    /// model expects, first puff against final, what oil's volume explains, what the hose takes off. Each
+    /// with its derivations.
+    std::vector<Remark> facts;
+    std::vector<Remark> questions;  ///< shown beside the entry; nothing is refused
 };
 
-/// Judges an entry while it is typed, in well under a millisecond. Anything may be missing.
-PadJudgement judge_entry(const Dossier& dossier, const Visit& visit, const Reference& reference,
+/// What the cranking model is given for this entry. Cheap; make `model_facts` (milliseconds) elsewhere when
+/// it differs from the inputs of the facts at hand. Digits of the reading don't change it.
+ModelInputs model_inputs(const Dossier& dossier, const Visit& visit, const Reference& reference,
                          const PadEntry& entry);
+
+/// Judges an entry while it is typed, in well under a millisecond. Anything may be missing.
+/// @param model facts made from this entry's model_inputs; null: not there yet, and what rests on them is
+/// left out
+PadJudgement judge_entry(const Dossier& dossier, const Visit& visit, const Reference& reference,
+                         const PadEntry& entry, const ModelFacts* model = nullptr);
 
 }  // namespace lapwing::findings

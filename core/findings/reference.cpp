@@ -50,8 +50,8 @@ const Assumption* Reference::assumption(std::string_view id) const {
 
 double Reference::assumed(std::string_view id) const {
     const Assumption* found = assumption(id);
-    return found ? si_of<RatioTag, PressureTag, LengthTag, VoltageTag, AreaTag, VolumeTag>(found->value,
-                                                                                           found->unit)
+    return found ? si_of<RatioTag, PressureTag, LengthTag, VoltageTag, AreaTag, VolumeTag, AngleTag,
+                         RotationTag, TemperatureTag>(found->value, found->unit)
                  : 0.0;
 }
 

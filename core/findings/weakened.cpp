@@ -53,13 +53,8 @@ void add_conditions(const Case& at, std::vector<Remark>& out) {
         at.engine.fuel == Fuel::petrol)
         out.push_back(remark("weak.throttle_closed"));
     if (conditions.heat == EngineHeat::unknown) out.push_back(remark("weak.heat_unknown"));
-    if (conditions.battery) {
-        const double volts = conditions.battery->si();
-        const double flat = at.reference.assumed("battery-low");
-        const bool flat_12 = volts > 9.0 && volts < flat;
-        const bool flat_24 = volts > 15.0 && volts < 2.0 * flat;
-        if (flat_12 || flat_24) out.push_back(remark("weak.battery", figure(Dimension::voltage, volts)));
-    }
+    if (battery_weak(conditions, at.reference))
+        out.push_back(remark("weak.battery", figure(Dimension::voltage, conditions.battery->si())));
 }
 
 /// The cylinder that came first, measured again after others: what changed meanwhile is not the cylinder's

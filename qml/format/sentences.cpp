@@ -243,6 +243,30 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("pad.within_gauge", "A fall of %1 is within the gauge's own error."),
     SAY("pad.diesel_wet", "No oil into a diesel: it can lock the engine and bend a rod."),
 
+    SAY("fact.limit_range", "Factory range here: %1 to %2."),
+    SAY("fact.limit_lowest", "Factory limit here: %1."),
+    SAY("fact.first_usual", "First puff %1 of the final reading: as in a cylinder that seals well."),
+    SAY("fact.first_slow",
+        "First puff only %1 of the final reading: it builds up slowly, as leaking rings do."),
+    SAY("fact.first_stays", "First puff %1 of the final reading already: it hardly builds up."),
+    SAY("fact.oil_volume", "The volume of %1 of oil alone explains a rise of %2 to %3."),
+    SAY("fact.without_hose",
+        "The volume before the check valve takes off about %1: without it this would be about %2."),
+
+    SAY("model.healthy", "No factory figure; the model expects %1 to %2 of a cylinder that seals well."),
+    SAY("model.above_ratio",
+        "No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. "
+        "Use the maker's figure."),
+    SAY("model.refused", "The model gives no expectation. %1"),
+    SAY("model.decompressor",
+        "The decompressor is at work: readings compare cylinders only, nothing else is expected of them."),
+    SAY("model.missing_one",
+        "No factory figure, and to expect one the model needs from the engine card: %1."),
+    SAY("model.missing_two",
+        "No factory figure, and to expect one the model needs from the engine card: %1 and %2."),
+    SAY("model.missing_three",
+        "No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3."),
+
     SAY("source.typed", "From the readings."),
     SAY("source.published", "Published: %1."),
     SAY("source.common_practice", "Common practice of the trade, no published source."),
@@ -265,6 +289,32 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("note.altitude_unknown", "The shop's altitude is not known: not scaled."),
     SAY("note.wide_open", "Nothing was held: the leak is larger than this tester can tell."),
     SAY("note.none_lost", "Nothing was lost that this gauge could show."),
+    SAY("note.rod_guessed", "The rod's length is not on the card: %1 strokes are assumed."),
+    SAY("note.ratio_guessed", "The compression ratio is guessed: it may be out by %1."),
+    SAY("note.closing_assumed",
+        "The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side."),
+    SAY("note.port_closing_assumed",
+        "The exhaust port's closing is not on the card: %1 after bottom dead centre is assumed, %2 to either "
+        "side."),
+    SAY("note.closing_at_lift",
+        "The closing is given at a lift: on its seat the valve closes %1 to %2 later."),
+    SAY("note.closing_lift_unknown",
+        "Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be "
+        "%1 to "
+        "%2 later."),
+    SAY("note.timing_variable", "Variable valve timing: the closing may lie %1 to either side."),
+    SAY("note.speed_assumed", "The cranking speed is not noted: it is assumed."),
+    SAY("note.heat_unknown", "Cold or warm is not noted: taken as cold."),
+    SAY("note.gauge_assumed",
+        "Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are "
+        "assumed."),
+    SAY("note.hose_assumed", "The volume of hose and gauge is not on the tester's card: %1 is assumed."),
+    SAY("note.valve_place_assumed",
+        "Where the check valve sits is not on the tester's card: the plug hole is assumed."),
+    SAY("note.oil_assumed", "How much oil went in is not noted: %1 is assumed."),
+    SAY("note.model_doubt", "The model itself may be out by %1: not yet counted on real engines."),
+    SAY("note.model_leaves_out",
+        "Left out: the starter's sag within a turn, waves in the ports, oil mist, crevices."),
 };
 
 #undef SAY

@@ -234,6 +234,25 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:wet", "wet reading"),
     SAY("input:dry", "dry reading"),
     SAY("input:should_reach", "what it should reach"),
+    SAY("input:bore", "bore"),
+    SAY("input:stroke", "stroke"),
+    SAY("input:rod", "rod"),
+    SAY("input:intake_closing", "intake closing after bottom dead centre"),
+    SAY("input:port_closing", "exhaust port closing after bottom dead centre"),
+    SAY("input:speed", "cranking speed"),
+    SAY("input:slow_speed", "cranking speed with a flat battery"),
+    SAY("input:walls", "cylinder walls"),
+    SAY("input:warm_walls", "walls of a warm engine"),
+    SAY("input:hose", "hose and gauge"),
+    SAY("input:hose_before_valve", "hose before the check valve"),
+    SAY("input:adapter", "adapter"),
+    SAY("input:valve_opens_at", "check valve opens at"),
+    SAY("input:easy_valve", "a low-pressure core opens at"),
+    SAY("input:oil", "oil put in"),
+    SAY("input:oil_kept_least", "least share of it that stays"),
+    SAY("input:oil_kept_most", "largest share of it that stays"),
+    SAY("input:fill_least", "least filling with the throttle closed"),
+    SAY("input:fill_most", "largest filling with the throttle closed"),
 };
 
 struct Title {
@@ -273,6 +292,26 @@ const std::unordered_map<std::string_view, Title> titles = {
     TITLE("from:first_puff", "First puff rule",
           "First and last of several strokes against what the cylinder should reach."),
     TITLE("from:loudest_exit", "Loudest exit", "Where the air comes out names the part that leaks."),
+    TITLE("from:healthy", "What the model expects",
+          "Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea "
+          "level and "
+          "scaled by the air pressure at the shop. The range is the doubt of what went in."),
+    TITLE("from:healthy_first_share", "First puff that the model expects",
+          "First stroke against the last, of a cylinder that seals well, on this gauge."),
+    TITLE("from:oil_rise", "What oil's volume explains",
+          "Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it."),
+    TITLE("from:hose_loss", "What the hose takes off",
+          "Air before the check valve is compressed along with the chamber on every stroke and never reaches "
+          "the "
+          "gauge."),
+    TITLE("from:throttle_loss", "Throttle closed",
+          "The model's reading with less air in the cylinder, against that with the throttle open."),
+    TITLE("from:slow_loss", "Slow cranking",
+          "The model's reading at the slow speed against that at the usual one."),
+    TITLE("from:cold_loss", "Cold engine",
+          "The model's reading with cold cylinder walls against that with warm ones."),
+    TITLE("from:core_loss", "Tyre-valve core",
+          "The model's reading with a core that is hard to open against that with one made for gauges."),
     TITLE("from:joint", "Neighbours", "Two neighbours that are low together, with the others in order."),
 };
 

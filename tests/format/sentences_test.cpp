@@ -42,6 +42,12 @@ Arg sample(char kind) {
             return figure(Dimension::length, 1e-3);
         case 'T':
             return figure(Dimension::time, 360);
+        case 'r':
+            return figure(Dimension::number, 9.5);
+        case 'V':
+            return figure(Dimension::volume, 15e-6);
+        case 'a':
+            return figure(Dimension::angle, 1.1);
         case 'w':
             return word_of(Exit::exhaust);
         default:
@@ -80,7 +86,7 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
     for (const auto& code : codes::all)
         listed.emplace(code.code);
     const std::regex message(
-        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|source|note)\.[a-z_0-9]+)")re");
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|source|note)\.[a-z_0-9]+)")re");
     const std::regex word(R"re("((?:from|verdict):[a-z_0-9]+)")re");
     const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
     int found = 0;

@@ -32,6 +32,12 @@ char letter_of(const Arg& arg) {
                     return 'L';
                 case Dimension::time:
                     return 'T';
+                case Dimension::number:
+                    return 'r';
+                case Dimension::volume:
+                    return 'V';
+                case Dimension::angle:
+                    return 'a';
                 default:
                     return '?';
             }

@@ -1,0 +1,132 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <deque>
+#include <mutex>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "core/findings/derivation.h"
+#include "core/findings/reference.h"
+#include "core/model/visit.h"
+#include "core/physics/cranking.h"
+
+/// What the cranking model has to say about one engine in one visit. Two steps: `model_inputs` collects what
+/// the model is given and costs nothing; `model_facts` runs the model and takes milliseconds. Who shows facts
+/// while a person types makes the inputs, compares them with those of the facts at hand, and works out new
+/// facts elsewhere when they differ.
+namespace lapwing::findings {
+
+struct DerivedRange {
+    Figure low;
+    Figure high;
+    Derivation from;
+};
+
+/// Why the model stays silent.
+enum class ModelSilence {
+    none,
+    data_missing,  ///< bore, stroke or compression ratio is not on the card
+    decompressor,  ///< one is at work: readings compare cylinders only
+};
+
+/// All SI; a guess is named in `notes`. Two equal inputs give equal facts.
+struct ModelInputs {
+    ModelSilence silence = ModelSilence::none;
+    std::vector<Word> missing;  ///< "input:bore" and so on
+
+    double bore_m = 0.0;
+    double stroke_m = 0.0;
+    double rod_m = 0.0;
+    double compression_ratio = 0.0;
+    double compression_ratio_doubt = 0.0;  ///< half width
+    bool trapped_ratio = false;            ///< two-stroke
+    double closing_rad = 0.0;              ///< after BDC, at the seat; two-stroke: exhaust port
+    double closing_doubt_rad = 0.0;        ///< half width
+    double speed_rad_s = 0.0;
+    double site_pa = 0.0;  ///< station pressure, absolute
+    double air_k = 0.0;
+    double wall_k = 0.0;
+
+    double fitting_m3 = 0.0;
+    double hose_m3 = 0.0;
+    bool valve_at_gauge = false;
+    double crack_pa = 0.0;
+
+    double oil_m3 = 0.0;
+    double oil_kept_least = 0.0;
+    double oil_kept_most = 0.0;
+
+    double own_doubt = 0.0;  ///< of the model's reading, a share
+
+    // What the visit's circumstances ask to be sized; absent where they don't apply.
+    std::optional<double> throttle_fill_least, throttle_fill_most;
+    std::optional<double> slow_speed_rad_s;  ///< a weak battery's
+    std::optional<double> warm_wall_k;       ///< the engine was cold
+    std::optional<double> easy_crack_pa;     ///< the check valve has a tyre-valve core
+
+    std::vector<Input> inputs;  ///< for derivations
+    std::vector<Message> notes;
+    std::vector<Input> oil_inputs;
+    std::vector<Message> oil_notes;
+
+    bool operator==(const ModelInputs&) const = default;
+};
+
+/// The case that the model runs: this engine with nothing leaking and no oil, with this tester in this shop.
+/// Only where nothing is missing.
+physics::CrankingCase cranking_case(const ModelInputs& inputs);
+
+struct ModelFacts {
+    ModelInputs inputs;  ///< that these facts came from
+
+    /// Reading of a cylinder that seals well, as this tester shows it in this shop.
+    std::optional<DerivedRange> healthy;
+    /// The same in a sentence, or why there is none.
+    Remark healthy_says;
+    /// First puff of the final reading of such a cylinder.
+    std::optional<Derived> healthy_first_share;
+
+    /// Rise, as a share of the dry reading, that the mere volume of the oil explains.
+    std::optional<DerivedRange> oil_rise;
+
+    /// What the volume before the check valve takes off a reading, as a share of it, and reading x correction
+    /// = reading without it. Absent where there is no such volume.
+    std::optional<Derived> hose_loss;
+    double hose_correction = 1.0;
+
+    // How much lower than otherwise, as a share of the reading; absent where the circumstance isn't there.
+    std::optional<DerivedRange> throttle_loss;
+    std::optional<Derived> slow_loss;
+    std::optional<Derived> cold_loss;
+    std::optional<Derived> core_loss;
+};
+
+/// For the dry or wet test of a visit with `tester` (null: not known; `adapter`: its name, may be empty) and
+/// that much oil (absent: what is common for this size of cylinder). Cheap.
+ModelInputs model_inputs(const Engine& engine, const Session& session, const Reference& reference,
+                         const Tester* tester, const std::string& adapter = {},
+                         const std::optional<TypedVolume>& oil = {});
+
+/// Runs the model a dozen times: a few milliseconds. What it refuses is said in `healthy_says`.
+ModelFacts model_facts(const ModelInputs& inputs);
+
+/// Remembers the facts of the last few inputs. `find` runs anew with every record that changes, mostly with
+/// the same engine, tester and shop: the model's milliseconds are then spent once. It is handed to `find`
+/// rather than kept by it, so that `find` stays a pure function; with or without one the findings are the
+/// same. Any thread may use it.
+class ModelCache {
+public:
+    [[nodiscard]] ModelFacts facts(const ModelInputs& inputs);
+    /// What `facts` would give, if it is known already. Never waits for the model.
+    [[nodiscard]] std::optional<ModelFacts> known(const ModelInputs& inputs) const;
+
+private:
+    mutable std::mutex mutex_;
+    std::deque<ModelFacts> known_;
+};
+
+}  // namespace lapwing::findings
