@@ -5,10 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <limits>
-#include <optional>
 
-#include "core/physics/cranking_stroke.h"
+#include "core/physics/cranking_setup.h"
 
 namespace lapwing::physics {
 namespace {
@@ -66,32 +64,6 @@ double bare_clearance_m3(const CrankingCase& of) {
                : trapped_clearance_volume_m3(of.crank, of.compression_ratio, of.closing_after_bdc_rad);
 }
 
-double gauge_mass_kg(const CrankingTerms& terms, double pressure_pa) {
-    return pressure_pa * terms.gauge_m3 / (gas_constant_air * terms.air_k);
-}
-
-tl::unexpected<Error> endless() {
-    return fail("cranking.no_compression",
-                "The leak is so large that this cylinder builds no pressure to speak of. Give a smaller leak "
-                "area or a "
-                "higher cranking speed.");
-}
-
-/// Peak of a stroke whose check valve never opens.
-struct DryPeak {
-    double pressure_pa = 0.0;
-    double angle_rad = 0.0;
-    int steps = 0;
-};
-
-std::optional<DryPeak> dry_peak(const CrankingTerms& terms, const CrankingAccuracy& accuracy) {
-    Stroke<cranking_state::model_size> stroke(terms, accuracy);
-    OdePoint<cranking_state::model_size> end;
-    stroke.run_shut(stroke.charge(), std::numeric_limits<double>::infinity(), end);
-    if (stroke.gave_up()) return std::nullopt;
-    return DryPeak{stroke.peak_pa(), stroke.peak_rad(), stroke.steps()};
-}
-
 }  // namespace
 
 Status check(const CrankingCase& of) {
@@ -107,100 +79,101 @@ Status check(const CrankingCase& of) {
     return {};
 }
 
-CrankingTerms terms_of(const CrankingCase& of) {
-    CrankingTerms terms;
-    terms.crank = of.crank;
-    terms.clearance_m3 = bare_clearance_m3(of) - of.oil_m3 + of.tester.before_valve_m3();
-    terms.closing_rad = of.closing_after_bdc_rad - pi;
-    terms.opening_rad = pi - of.opening_before_bdc_rad;
-    terms.speed_rad_s = of.speed_rad_s;
-    terms.ambient_pa = of.ambient_pa;
-    terms.air_k = of.air_k;
-    terms.wall_k = of.wall_k;
-    terms.charge_pa = of.fill * of.ambient_pa;
-    terms.heat_w_m2k = of.heat_w_m2k;
-    terms.leak_m2 = of.leak_m2;
-    terms.gauge_m3 = of.tester.behind_valve_m3();
-    terms.check_area_m2 = of.tester.check_area_m2;
-    terms.crack_pa = of.tester.crack_pa;
-    return terms;
+Status check(const CrankingAccuracy& accuracy) {
+    if (accuracy.step_share >= 0.01 && accuracy.step_share <= 2.0) return {};
+    return fail("cranking.accuracy", "Steps {} times as long as usual do not do. Give 0.01 to 2.",
+                accuracy.step_share);
+}
+
+tl::unexpected<Error> endless() {
+    return fail("cranking.no_compression",
+                "The leak is so large that this cylinder builds no pressure to speak of. Give a smaller leak "
+                "area or a "
+                "higher cranking speed.");
+}
+
+CrankingConstants<double> constants_of(const CrankingCase& of) {
+    CrankingConstants<double> out;
+    out.piston_area = of.crank.piston_area_m2();
+    out.bore = of.crank.bore_m;
+    out.crank = of.crank.stroke_m / 2.0;
+    out.rod = of.crank.rod_m;
+    out.clearance = bare_clearance_m3(of) - of.oil_m3 + of.tester.before_valve_m3();
+    out.closing = of.closing_after_bdc_rad - pi;
+    out.opening = pi - of.opening_before_bdc_rad;
+    out.ambient = of.ambient_pa;
+    out.ambient_density = of.ambient_pa / (gas_constant_air * of.air_k);
+    out.air = of.air_k;
+    out.wall = of.wall_k;
+    out.charge = of.fill * of.ambient_pa;
+    out.heat_per_rad = of.heat_w_m2k / of.speed_rad_s;
+    out.leak_per_rad = of.leak_m2 / of.speed_rad_s;
+    out.check_per_rad = of.tester.check_area_m2 / of.speed_rad_s;
+    out.gauge_pa_per_kg = gas_constant_air * of.air_k / of.tester.behind_valve_m3();
+    out.crack = of.tester.crack_pa;
+    // Close to TDC the volume goes as Vc (1 + (angle / width)^2): steps must resolve that width.
+    const double width =
+        std::sqrt(2.0 * out.clearance / (out.piston_area * out.crank * (1.0 + out.crank / out.rod)));
+    out.longest_step = std::min(step_rules::longest_rad, step_rules::share_of_top * width);
+    return out;
 }
 
 Result<CrankingReading> crank(const CrankingCase& of, const CrankingAccuracy& accuracy) {
-    namespace at = cranking_state;
     if (auto ok = check(of); !ok) return tl::unexpected(ok.error());
-    const CrankingTerms terms = terms_of(of);
+    if (auto ok = check(accuracy); !ok) return tl::unexpected(ok.error());
+    const CrankingConstants<double> constants = constants_of(of);
 
     CrankingReading reading;
-    const auto with_leak = dry_peak(terms, accuracy);
-    CrankingTerms tight = terms;
-    tight.leak_m2 = 0.0;
-    const auto without_leak = dry_peak(tight, accuracy);
-    if (!with_leak || !without_leak) return endless();
-    reading.steps = with_leak->steps + without_leak->steps;
+    CrankingConstants<double> tight = constants;
+    tight.leak_per_rad = 0.0;
+    const StrokesLanes<double> dry(tight, accuracy.step_share);
+    CrankingPoint<double> closed;
+    CrankingPoint<double> top;
+    closed.place(tight, tight.closing);
+    top.place(tight, dry.top_theta());
     reading.polytropic_exponent =
-        std::log(without_leak->pressure_pa / terms.charge_pa) /
-        std::log(terms.crank.volume_m3(terms.closing_rad, terms.clearance_m3) /
-                 terms.crank.volume_m3(without_leak->angle_rad, terms.clearance_m3));
-    // The gauge can take air until a stroke's peak, its valve shut, just fails to lift the poppet.
-    reading.limit_gauge_pa = std::max(0.0, with_leak->pressure_pa - terms.crack_pa - terms.ambient_pa);
+        std::log(dry.top_pressure() / tight.charge) / std::log(closed.volume / top.volume);
 
-    // Until the valve opens a stroke runs as the one before, and it opens later every time: each stroke
-    // continues from where the valve opened last.
-    OdePoint<at::model_size> shut;
-    double gauge_kg = gauge_mass_kg(terms, terms.ambient_pa);
-    const int strokes_and_one_more = of.strokes + 1;
-    for (int number = 1; number <= strokes_and_one_more; ++number) {
-        Stroke<at::model_size> stroke(terms, accuracy);
-        if (number == 1) shut = stroke.charge();
-        const double threshold_pa = gauge_pressure_pa(terms, gauge_kg) + terms.crack_pa;
-        OdePoint<at::model_size> opened;
-        if (threshold_pa < with_leak->pressure_pa && stroke.run_shut(shut, threshold_pa, opened)) {
-            shut = opened;
-            opened.y[at::gauge_mass] = gauge_kg;
-            gauge_kg = std::max(gauge_kg, stroke.run_open(opened).y[at::gauge_mass]);
-        }
-        if (stroke.gave_up()) return endless();
-        reading.steps += stroke.steps();
-        if (number == 1)
-            reading.peak_first_pa = stroke.steps() > 0 ? stroke.peak_pa() : with_leak->pressure_pa;
-        const double gauge_pa = std::max(0.0, gauge_pressure_pa(terms, gauge_kg) - terms.ambient_pa);
-        if (number <= of.strokes) {
-            reading.puffs_gauge_pa.push_back(gauge_pa);
-            reading.last_gauge_pa = gauge_pa;
-        } else {
-            constexpr double settled_within = 0.002;
-            reading.settled = gauge_pa - reading.last_gauge_pa <= settled_within * reading.last_gauge_pa;
-        }
+    StrokesLanes<double> strokes(constants, accuracy.step_share);
+    // The gauge can take air until a stroke's peak, its valve shut, just fails to lift the poppet.
+    reading.limit_gauge_pa = std::max(0.0, strokes.top_pressure() - constants.crack - constants.ambient);
+    Trace<double> open;
+    strokes.next(&open);
+    reading.peak_first_pa = open.count[0] > 0 ? strokes.top_of(open) : strokes.top_pressure();
+    for (int number = 1;; ++number) {
+        reading.puffs_gauge_pa.push_back(strokes.gauge_pa());
+        reading.last_gauge_pa = strokes.gauge_pa();
+        strokes.next();
+        if (number == of.strokes) break;
     }
+    constexpr double settled_within = 0.002;
+    reading.settled = strokes.gauge_pa() - reading.last_gauge_pa <= settled_within * reading.last_gauge_pa;
+    reading.steps = dry.steps() + strokes.steps();
+    if (dry.gave_up() || strokes.gave_up()) return endless();
     return reading;
 }
 
 Result<CrankingBalance> balance(const CrankingCase& of, const CrankingAccuracy& accuracy) {
-    namespace at = cranking_state;
     if (auto ok = check(of); !ok) return tl::unexpected(ok.error());
-    const CrankingTerms terms = terms_of(of);
-    Stroke<at::ledger_size> stroke(terms, accuracy);
-    const auto start = stroke.charge();
-    const double gauge_kg = gauge_mass_kg(terms, terms.ambient_pa);
-    OdePoint<at::ledger_size> end;
-    if (stroke.run_shut(start, terms.ambient_pa + terms.crack_pa, end)) {
-        end.y[at::gauge_mass] = gauge_kg;
-        end = stroke.run_open(end);
-    } else {
-        end.y[at::gauge_mass] = gauge_kg;
-    }
+    if (auto ok = check(accuracy); !ok) return tl::unexpected(ok.error());
+    const CrankingConstants<double> constants = constants_of(of);
+    // The whole stroke as one run with the check valve at work from the start.
+    CrankingLedger<double> ledger;
+    StrokeLanes<double> stroke(constants, accuracy.step_share, &ledger);
+    const CrankingPoint<double> start = stroke.charge();
+    CrankingPoint<double> end = start;
+    const double gauge_kg = constants.ambient / constants.gauge_pa_per_kg;
+    end.gauge = gauge_kg;
+    stroke.run_open(end, true, pi);
     if (stroke.gave_up()) return endless();
     CrankingBalance out;
-    out.leaked_kg = end.y[at::leaked_mass];
-    out.into_gauge_kg = end.y[at::gauge_mass] - gauge_kg;
-    out.work_j = end.y[at::work];
-    out.wall_heat_j = end.y[at::wall_heat];
-    out.mass_error =
-        (start.y[at::mass] - end.y[at::mass] - out.leaked_kg - out.into_gauge_kg) / start.y[at::mass];
+    out.leaked_kg = ledger.leaked;
+    out.into_gauge_kg = end.gauge - gauge_kg;
+    out.work_j = ledger.work;
+    out.wall_heat_j = ledger.wall_heat;
+    out.mass_error = (start.mass - end.mass - out.leaked_kg - out.into_gauge_kg) / start.mass;
     out.energy_error =
-        (start.y[at::energy] - end.y[at::energy] - out.work_j - out.wall_heat_j - end.y[at::enthalpy_out]) /
-        start.y[at::energy];
+        (start.energy - end.energy - out.work_j - out.wall_heat_j - ledger.enthalpy_out) / start.energy;
     return out;
 }
 
