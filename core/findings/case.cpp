@@ -58,6 +58,13 @@ bool decompressor_works(const Engine& engine, const Session& session) {
     return step_state(session, PrepareStep::decompressor_off) != StepState::done;
 }
 
+bool throttle_closed(const Session& session, const Engine& engine) {
+    const Conditions& conditions = session.conditions;
+    if (conditions.induction == Induction::off || engine.fuel == Fuel::diesel) return false;
+    if (conditions.throttle != Throttle::unknown) return conditions.throttle == Throttle::closed;
+    return step_state(session, PrepareStep::throttle_open) == StepState::not_done;
+}
+
 bool battery_weak(const Conditions& conditions, const Reference& reference) {
     if (!conditions.battery) return false;
     const double volts = conditions.battery->si();

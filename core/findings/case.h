@@ -25,6 +25,8 @@ struct Site {
 Site site_of(const Engine& engine, const Session& session);
 /// A decompressor that was not put out of action: readings compare cylinders only, never limits or paths.
 bool decompressor_works(const Engine& engine, const Session& session);
+/// A throttle that kept air out: noted as closed, or the step of holding it open marked as not done.
+bool throttle_closed(const Session& session, const Engine& engine);
 /// A 12 or 24 V battery that was noted as flat.
 bool battery_weak(const Conditions& conditions, const Reference& reference);
 Limits limits_at(const Engine& engine, const Site& site);
@@ -61,8 +63,18 @@ std::vector<Heard> exits_of(const Case& at, int cylinder);
 Clearances clearances_of(const Case& at, int cylinder);
 std::optional<Crankcase> crankcase_of(const Case& at);
 
-/// State and reasons of one cranking reading against limits or typical ranges alone.
-void judge_by_limits(const Case& at, Cranking& reading);
+/// What the cranking model says of that cylinder's dry or wet test, with its tester, adapter and oil; nothing
+/// where the model isn't asked.
+std::optional<ModelFacts> model_of(const Case& at, TestKind test, int cylinder);
+/// The same of whichever dry or wet reading comes first, or of the test that is still to come.
+std::optional<ModelFacts> model_of_visit(const Case& at);
+
+/// State and reasons of one cranking reading against limits, or what the model (may be null) and makers in
+/// general expect.
+void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model);
+/// The same, with what the model says beside it.
+void judge_dry(const Case& at, int cylinder, Cranking& reading);
+std::vector<Remark> expectation_of(const Case& at);
 /// Spread rules over all dry readings; lowers the state of cylinders that fail.
 std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindings>& cylinders);
 

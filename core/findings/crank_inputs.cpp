@@ -136,8 +136,7 @@ private:
         if (conditions.heat == EngineHeat::unknown) note("note.heat_unknown");
         out_.inputs.push_back(input("walls", "T", figure(Dimension::temperature, out_.wall_k)));
 
-        if (conditions.throttle == Throttle::closed && conditions.induction != Induction::off &&
-            engine_.fuel == Fuel::petrol) {
+        if (throttle_closed(session_, engine_)) {
             out_.throttle_fill_least = reference_.assumed("closed-throttle-fill-least");
             out_.throttle_fill_most = reference_.assumed("closed-throttle-fill-most");
         }

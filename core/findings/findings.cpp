@@ -11,14 +11,17 @@ namespace lapwing::findings {
 
 Findings find(const Dossier& dossier, const Visit& visit, const Reference& reference,
               const FindingsOptions& options) {
-    const Case at = case_of(dossier, visit, reference, options);
+    ModelCache own;
+    FindingsOptions used = options;
+    if (!used.models) used.models = &own;
+    const Case at = case_of(dossier, visit, reference, used);
     Findings out;
     out.limits = at.limits;
     for (const int number : numbers_in_order(at.engine)) {
         CylinderFindings cylinder;
         cylinder.number = number;
         cylinder.dry = cranking_of(at, TestKind::dry, number);
-        if (cylinder.dry) judge_by_limits(at, *cylinder.dry);
+        if (cylinder.dry) judge_dry(at, number, *cylinder.dry);
         cylinder.leak_down = leak_down_of(at, number);
         cylinder.wet = wet_of(at, number, cylinder.dry);
         cylinder.exits = exits_of(at, number);
@@ -41,6 +44,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     const bool wet = std::ranges::any_of(
         visit.readings, [](const Reading& reading) { return reading.test == TestKind::wet; });
     if (wet && at.engine.fuel == Fuel::diesel) out.questions.push_back(remark("question.wet_on_diesel"));
+    out.expectation = expectation_of(at);
     out.weakened_by = weakened_by(at);
     out.headline = headline_of(at, out);
     if (out.headline.code == "engine.low_but_seals" || out.headline.code == "engine.low_everywhere")

@@ -7,6 +7,7 @@
 #include <string>
 #include <vector>
 
+#include "core/findings/crank_model.h"
 #include "core/findings/derivation.h"
 #include "core/findings/message.h"
 #include "core/findings/reference.h"
@@ -18,10 +19,12 @@ namespace lapwing::findings {
 /// readings.
 struct Cranking {
     State state = State::none;
-    Derived final;                       ///< gauge_pressure
-    int repeats = 0;                     ///< readings in the mean
-    std::optional<Derived> first;        ///< gauge_pressure, first puff
-    std::optional<Derived> first_share;  ///< share, first puff of final reading
+    Derived final;                         ///< gauge_pressure
+    int repeats = 0;                       ///< readings in the mean
+    std::optional<Derived> first;          ///< gauge_pressure, first puff
+    std::optional<Derived> first_share;    ///< share, first puff of final reading
+    std::optional<DerivedRange> expected;  ///< by the model, where the card has no limits
+    std::optional<Derived> without_hose;   ///< had nothing lain before the check valve, by the model
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
@@ -56,6 +59,7 @@ struct LeakDown {
     std::optional<Derived> leak_area;  ///< area, effective
     std::optional<Derived> leak_hole;  ///< length, round hole of that area
     std::optional<Derived> flow;       ///< flow ANR at the held pressure
+    std::optional<Remark> law;         ///< what readings at two set pressures say of the leak's law
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
@@ -65,7 +69,8 @@ struct LeakDown {
 struct Wet {
     State state = State::none;  ///< of the rise: good when it rises less than the ring rule
     Cranking reading;
-    std::optional<Derived> rise;  ///< share of the dry final reading; absent without a dry test
+    std::optional<Derived> rise;              ///< share of the dry final reading; absent without a dry test
+    std::optional<DerivedRange> volume_rise;  ///< rise that the oil's mere volume explains, by the model
 };
 
 /// One exit that was listened at; the loudest standing note of each exit.
@@ -151,6 +156,7 @@ struct Findings {
     Message headline;                         ///< the engine as a whole
     std::vector<CylinderFindings> cylinders;  ///< by number
     Limits limits;
+    std::vector<Remark> expectation;  ///< without factory limits: what the model expects, or why nothing
     std::vector<RuleVerdict> spread;  ///< of the dry test; empty below two cylinders
     std::optional<Crankcase> crankcase;
     std::vector<Remark> questions;       ///< about the whole engine
@@ -164,6 +170,10 @@ struct Findings {
 struct FindingsOptions {
     /// Only readings and exits that carry this tag; absent: of each cylinder and test the newest tag's.
     std::optional<Tag> tag;
+    /// Where the cranking model's facts are remembered from one call to the next; null: worked out anew.
+    ModelCache* models = nullptr;
+    /// False: only what states and headlines rest on. Spares the model for engines with factory limits.
+    bool beside = true;
 };
 
 /// Everything that one visit's readings say. Pure: the same dossier gives the same findings, readings of

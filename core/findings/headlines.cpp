@@ -49,13 +49,17 @@ std::optional<int> joint_neighbour(const CylinderFindings& cylinder) {
 Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
     const Figure& final = cylinder.dry->final.figure;
     const int number = cylinder.number;
+    const auto& expected = cylinder.dry->expected;
     switch (cylinder.dry->state) {
         case State::good:
-            return say("cylinder.reads_in_range", number, final);
+            return say(expected ? "cylinder.reads_as_expected" : "cylinder.reads_in_range", number, final);
         case State::borderline:
-            return say("cylinder.reads_borderline", number, final);
+            return say(expected && final.si < expected->low.si ? "cylinder.reads_below_expected"
+                                                               : "cylinder.reads_borderline",
+                       number, final);
         case State::none:
-            return say("cylinder.reads_no_limit", number, final);
+            return say(at.decompressor_works() ? "cylinder.reads_decompressor" : "cylinder.reads_no_limit",
+                       number, final);
         case State::fault:
             break;
     }
@@ -149,6 +153,7 @@ Message headline_of(const Case& at, const Findings& findings) {
         return say("engine.seals_well");
     if (each(findings, [](const CylinderFindings& cylinder) { return cylinder.state == State::good; }))
         return say("engine.in_range");
+    if (at.decompressor_works()) return say("engine.decompressor");
     return say("engine.no_limit");
 }
 

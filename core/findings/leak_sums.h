@@ -37,6 +37,9 @@ struct LeakSizes {
 };
 LeakSizes leak_sizes(const HeldOfSet& shown);
 
+/// What readings at two set pressures say of the leak's law; nothing where they are too alike to tell.
+std::optional<Remark> leak_law(const HeldOfSet& one, const HeldOfSet& other);
+
 /// State and reasons: the maker's own limit on the maker's tester, else the trade's band.
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
                  std::vector<Remark>& why);

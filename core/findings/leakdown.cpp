@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "core/findings/instruments.h"
 #include "core/findings/leak_sums.h"
@@ -10,16 +11,27 @@
 namespace lapwing::findings {
 namespace {
 
-/// Repeats at the newest set pressure; other set pressures are readings of their own.
-std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder) {
+/// Repeats at one set pressure: the newest, or the newest other one.
+std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder, bool other) {
     auto readings = counted(at, TestKind::leak_down, cylinder);
     std::erase_if(readings, [](const Reading* reading) { return !reading->held || !reading->set; });
     if (readings.empty()) return readings;
-    const double set = readings.back()->set->si();
     constexpr double same = 0.02;  // the regulator is never set twice to the same needle's width
-    std::erase_if(readings,
-                  [&](const Reading* reading) { return std::abs(reading->set->si() - set) > same * set; });
+    const auto is_at = [](double set) {
+        return [set](const Reading* reading) { return std::abs(reading->set->si() - set) <= same * set; };
+    };
+    if (other) std::erase_if(readings, is_at(readings.back()->set->si()));
+    if (!readings.empty()) std::erase_if(readings, std::not_fn(is_at(readings.back()->set->si())));
     return readings;
+}
+
+/// Mean set and held of repeats, null-safe in the tester.
+std::optional<HeldOfSet> shown_of(const Case& at, const std::vector<const Reading*>& readings) {
+    const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
+    const Gauge* after = tester ? &tester->gauge : nullptr;
+    const Gauge* before = tester && tester->supply_gauge ? &*tester->supply_gauge : after;
+    return held_of_set(at, tester, mean_of(at, readings, &Reading::set, before),
+                       mean_of(at, readings, &Reading::held, after), readings.back()->held->step_si());
 }
 
 void add_bands(LeakDown& out, const HeldOfSet& shown, const Reference& reference) {
@@ -43,18 +55,13 @@ void add_bands(LeakDown& out, const HeldOfSet& shown, const Reference& reference
 }  // namespace
 
 std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
-    const auto readings = at_one_set_pressure(at, cylinder);
+    const auto readings = at_one_set_pressure(at, cylinder, false);
     if (readings.empty()) return std::nullopt;
-    const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
-    const Gauge* after = tester ? &tester->gauge : nullptr;
-    const Gauge* before = tester && tester->supply_gauge ? &*tester->supply_gauge : after;
-    const Derived set = mean_of(at, readings, &Reading::set, before);
-    const Derived held = mean_of(at, readings, &Reading::held, after);
-    const auto shown = held_of_set(at, tester, set, held, readings.back()->held->step_si());
+    const auto shown = shown_of(at, readings);
     if (!shown) return std::nullopt;
     LeakDown out;
-    out.set = set;
-    out.held = held;
+    out.set = shown->set;
+    out.held = shown->held;
     out.leakage = shown->leakage;
     out.repeats = static_cast<int>(readings.size());
     out.tag = readings.back()->tag;
@@ -71,6 +78,8 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
     out.leak_hole = std::move(sizes.hole);
     out.flow = std::move(sizes.flow);
     add_bands(out, *shown, at.reference);
+    if (const auto others = at_one_set_pressure(at, cylinder, true); !others.empty())
+        if (const auto other = shown_of(at, others)) out.law = leak_law(*shown, *other);
     return out;
 }
 

@@ -41,6 +41,11 @@ Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
     cylinder.rules_of_thumb.push_back(std::move(said));
     if (std::abs(rise.figure.si - rule) < rise.figure.u95.value_or(0.0))
         cylinder.rules_of_thumb.push_back(remark("thumb.wet_within_gauge", asked));
+    if (const auto& volume = cylinder.wet->volume_rise;
+        volume && rise.figure.si > 0.0 && rise.figure.si <= volume->high.si) {
+        cylinder.rules_of_thumb.push_back(remark("thumb.wet_volume_explains", volume->high));
+        cylinder.rules_of_thumb.back().from = {volume->from};
+    }
     return rings ? Verdict::rings : Verdict::not_rings;
 }
 

@@ -49,12 +49,30 @@ void add_steps(const Case& at, std::vector<Remark>& out) {
 void add_conditions(const Case& at, std::vector<Remark>& out) {
     if (!did(at.visit, TestKind::dry) && !did(at.visit, TestKind::wet)) return;
     const Conditions& conditions = at.visit.session.conditions;
-    if (conditions.throttle == Throttle::closed && conditions.induction != Induction::off &&
-        at.engine.fuel == Fuel::petrol)
+    const auto model = model_of_visit(at);
+    const auto because = [&](Remark said, const Derivation& from) {
+        said.from = {from};
+        out.push_back(std::move(said));
+    };
+    if (model && model->throttle_loss)
+        because(remark("weak.throttle_closed_by", model->throttle_loss->low, model->throttle_loss->high),
+                model->throttle_loss->from);
+    else if (throttle_closed(at.visit.session, at.engine))
         out.push_back(remark("weak.throttle_closed"));
     if (conditions.heat == EngineHeat::unknown) out.push_back(remark("weak.heat_unknown"));
-    if (battery_weak(conditions, at.reference))
-        out.push_back(remark("weak.battery", figure(Dimension::voltage, conditions.battery->si())));
+    if (model && model->cold_loss)
+        because(remark("weak.cold_by", model->cold_loss->figure), model->cold_loss->from);
+    if (battery_weak(conditions, at.reference)) {
+        const Figure battery = figure(Dimension::voltage, conditions.battery->si());
+        if (model && model->slow_loss)
+            because(remark("weak.battery_by", battery, model->slow_loss->figure), model->slow_loss->from);
+        else
+            out.push_back(remark("weak.battery", battery));
+    }
+    if (model && model->hose_loss)
+        because(remark("weak.hose", model->hose_loss->figure), model->hose_loss->from);
+    if (model && model->core_loss)
+        because(remark("weak.tyre_core", model->core_loss->figure), model->core_loss->from);
 }
 
 /// The cylinder that came first, measured again after others: what changed meanwhile is not the cylinder's

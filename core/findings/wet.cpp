@@ -28,6 +28,8 @@ std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cran
     if (!reading) return std::nullopt;
     Wet out;
     out.reading = std::move(*reading);
+    if (at.engine.fuel != Fuel::diesel)
+        if (const auto model = model_of(at, TestKind::wet, cylinder)) out.volume_rise = model->oil_rise;
     if (!dry || !(dry->final.figure.si > 0.0)) return out;
     const Tester* tester = tester_of(at, TestKind::wet, {});
     out.rise = rise_of(at, dry->final.figure, out.reading.final.figure, tester ? &tester->gauge : nullptr);

@@ -52,6 +52,8 @@ enum class Label {
     set,
     same_leak,
     rise,
+    without_hose,
+    oil_volume_explains,
     valve,
     found,
     left,

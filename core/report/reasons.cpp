@@ -55,7 +55,11 @@ std::vector<const Derivation*> derivations(const CylinderFindings& cylinder) {
     const auto add = [&](const std::optional<findings::Derived>& derived) {
         if (derived) all.push_back(&derived->from);
     };
-    if (cylinder.dry) all.push_back(&cylinder.dry->final.from);
+    if (cylinder.dry) {
+        all.push_back(&cylinder.dry->final.from);
+        if (cylinder.dry->expected) all.push_back(&cylinder.dry->expected->from);
+        add(cylinder.dry->without_hose);
+    }
     if (cylinder.leak_down) {
         all.push_back(&cylinder.leak_down->leakage.from);
         for (const findings::OnTester& on : cylinder.leak_down->on_testers) {
@@ -65,8 +69,14 @@ std::vector<const Derivation*> derivations(const CylinderFindings& cylinder) {
         add(cylinder.leak_down->leak_area);
         add(cylinder.leak_down->leak_hole);
         add(cylinder.leak_down->flow);
+        if (cylinder.leak_down->law)
+            for (const Derivation& from : cylinder.leak_down->law->from)
+                all.push_back(&from);
     }
-    if (cylinder.wet) add(cylinder.wet->rise);
+    if (cylinder.wet) {
+        add(cylinder.wet->rise);
+        if (cylinder.wet->volume_rise) all.push_back(&cylinder.wet->volume_rise->from);
+    }
     return all;
 }
 
@@ -87,7 +97,11 @@ Section why(const Findings& found) {
     Sentences of_cylinders;
     for (const CylinderFindings& cylinder : found.cylinders) {
         if (cylinder.dry) add_remarks(of_cylinders, cylinder.dry->why, cylinder.number);
-        if (cylinder.leak_down) add_remarks(of_cylinders, cylinder.leak_down->why, cylinder.number);
+        if (cylinder.leak_down) {
+            add_remarks(of_cylinders, cylinder.leak_down->why, cylinder.number);
+            if (const auto& law = cylinder.leak_down->law)
+                of_cylinders.sentences.push_back({law->message, std::nullopt, cylinder.number});
+        }
         add_remarks(of_cylinders, cylinder.rules_of_thumb, cylinder.number);
         add_remarks(of_cylinders, cylinder.clearances.remarks, cylinder.number);
     }
@@ -98,6 +112,8 @@ Section why(const Findings& found) {
         });
     };
     Sentences spread;
+    for (const findings::Remark& expected : found.expectation)
+        if (!said(expected.message)) spread.sentences.push_back(plain(expected.message));
     for (const findings::RuleVerdict& rule : found.spread)
         if (!said(rule.remark.message)) spread.sentences.push_back(plain(rule.remark.message));
     Section section{Label::why, {}};

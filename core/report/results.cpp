@@ -113,6 +113,7 @@ void add_circumstances(Cell& cell, Tag tag, Oiled oiled, int repeats) {
 Cell dry_cell(const findings::Cranking& dry) {
     Cell cell{{{dry.final.figure}}, judged(dry.state)};
     if (dry.first) cell.lines.push_back({Label::first_puff, dry.first->figure});
+    if (dry.without_hose) cell.lines.push_back({Label::without_hose, dry.without_hose->figure});
     add_circumstances(cell, dry.tag, dry.oiled, dry.repeats);
     return cell;
 }
@@ -127,6 +128,9 @@ Cell leak_down_cell(const findings::LeakDown& test) {
 Cell wet_cell(const findings::Wet& test) {
     Cell cell{{{test.reading.final.figure}}, judged(test.state)};
     if (test.rise) cell.lines.push_back({Label::rise, test.rise->figure});
+    if (test.volume_rise)
+        cell.lines.push_back(
+            {Label::oil_volume_explains, Range{test.volume_rise->low, test.volume_rise->high}});
     add_circumstances(cell, test.reading.tag, Oiled::unknown, test.reading.repeats);
     return cell;
 }

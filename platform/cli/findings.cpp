@@ -94,6 +94,8 @@ void print_text(const findings::Findings& found, const Dossier& dossier, std::si
         say.print("Clearances", cylinder.clearances.remarks);
     }
     fmt::print("\nEngine as a whole: {}\n", say.name(found.state));
+    for (const auto& expected : found.expectation)
+        fmt::print("    {}\n", say.of(expected.message));
     for (const auto& rule : found.spread)
         fmt::print("    {}\n", say.of(rule.remark.message));
     say.print("Contradictions", found.contradictions);

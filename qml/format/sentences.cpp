@@ -17,6 +17,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.seals_well", "Cylinder %1 seals well."),
     SAY("cylinder.reads_in_range", "Cylinder %1 reads %2: in range."),
     SAY("cylinder.reads_no_limit", "Cylinder %1 reads %2. There is no factory limit to hold it against."),
+    SAY("cylinder.reads_as_expected",
+        "Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure."),
+    SAY("cylinder.reads_below_expected",
+        "Cylinder %1 reads %2, less than expected: borderline. There is no factory figure."),
+    SAY("cylinder.reads_decompressor",
+        "Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders."),
     SAY("cylinder.reads_borderline", "Cylinder %1 reads %2: borderline."),
     SAY("cylinder.reads_low", "Cylinder %1 reads %2: too low. A leak-down test shows where it leaks."),
     SAY("cylinder.low_points_at", "Cylinder %1 reads %2: too low, and the signs point at %3."),
@@ -53,6 +59,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("engine.no_limit",
         "Measured, but there is nothing to judge the readings by. Put the factory limits on the engine "
         "card."),
+    SAY("engine.decompressor",
+        "With the decompressor at work the readings only compare cylinders. A leak-down test tells how each "
+        "one "
+        "seals."),
     SAY("engine.fault", "Fault at %1."),
     SAY("engine.borderline", "Borderline: %1. No fault."),
     SAY("engine.not_all_measured", "%1 of %2 cylinders measured, no fault so far."),
@@ -86,6 +96,20 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
     SAY("why.within_typical",
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that."),
+    SAY("why.within_expected", "No factory figure; the model expects %2 to %3, and %1 is within that."),
+    SAY("why.below_expected",
+        "No factory figure; the model expects %2 to %3, and %1 is below that. With the model's doubt that is "
+        "no "
+        "proof of a fault."),
+    SAY("why.above_expected",
+        "No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, "
+        "or a "
+        "figure on the card that is not right?"),
+    SAY("why.throttle_closed",
+        "The throttle was closed: the reading is not held against what is expected of an open one."),
+    SAY("why.decompressor",
+        "The decompressor was at work: the reading compares cylinders only and is not held against any "
+        "limit."),
     SAY("why.leak_band",
         "On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
     SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
@@ -120,6 +144,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("thumb.wet_no_rise_two_stroke",
         "Oil raised the reading by %1, less than %2: a broken ring or the head gasket."),
     SAY("thumb.wet_within_gauge", "The gauge can't tell this rise from %1 with certainty."),
+    SAY("thumb.wet_volume_explains", "The rise says little: the volume of the oil alone explains up to %1."),
     SAY("thumb.loudest_exit", "Loudest exit: %1 (%2). That means %3."),
     SAY("thumb.loudest_exit_joint",
         "Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1."),
@@ -180,6 +205,18 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.step", "Not done: %1. %2"),
     SAY("weak.steps_open", "Steps of Prepare that were not marked either way: %1."),
     SAY("weak.throttle_closed", "The throttle was closed: every cylinder reads low."),
+    SAY("weak.throttle_closed_by",
+        "The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it."),
+    SAY("weak.battery_by",
+        "The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has "
+        "it."),
+    SAY("weak.cold_by", "The engine was cold: it reads about %1 lower than warm, as the model has it."),
+    SAY("weak.hose",
+        "The volume before the check valve takes about %1 off every reading: they compare with each other, "
+        "not "
+        "with factory limits."),
+    SAY("weak.tyre_core",
+        "A tyre-valve core opens late and takes about %1 off every reading, as the model has it."),
     SAY("weak.battery", "The battery showed %1: a slow starter makes every cylinder read low."),
     SAY("weak.drift_lower",
         "Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, "
@@ -195,6 +232,13 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.class_unknown", "%1: the gauge's class is not known; %2 of its full scale is assumed."),
     SAY("weak.one_gauge", "%1 has one gauge: the regulator may sag under flow without being seen."),
     SAY("weak.restrictor_unknown", "%1: the restrictor is not known; %2 is assumed."),
+
+    SAY("law.hole", "At two set pressures it leaks like a hole (exponent %1)."),
+    SAY("law.gap", "At two set pressures it leaks like a narrow gap (exponent %1)."),
+    SAY("law.seats", "The higher set pressure seats the leak: its area gets smaller (exponent %1)."),
+    SAY("law.opens", "The higher set pressure opens the leak further: its area grows (exponent %1)."),
+    SAY("law.undecided",
+        "Two set pressures, but the gauges can't tell a hole from a narrow gap (exponent %1)."),
 
     SAY("crankcase.holds", "The crankcase holds: %1 after %3, at least %2 is asked."),
     SAY("crankcase.holds_no_time",
@@ -260,6 +304,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("model.refused", "The model gives no expectation. %1"),
     SAY("model.decompressor",
         "The decompressor is at work: readings compare cylinders only, nothing else is expected of them."),
+    SAY("model.induction_off",
+        "The induction was taken off: nothing throttles the air, and the reading stands as with the throttle "
+        "held "
+        "open."),
     SAY("model.missing_one",
         "No factory figure, and to expect one the model needs from the engine card: %1."),
     SAY("model.missing_two",

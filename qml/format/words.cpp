@@ -251,6 +251,8 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:oil", "oil put in"),
     SAY("input:oil_kept_least", "least share of it that stays"),
     SAY("input:oil_kept_most", "largest share of it that stays"),
+    SAY("input:other_set_pressure", "other set pressure"),
+    SAY("input:other_held", "held at it"),
     SAY("input:fill_least", "least filling with the throttle closed"),
     SAY("input:fill_most", "largest filling with the throttle closed"),
 };
@@ -304,6 +306,12 @@ const std::unordered_map<std::string_view, Title> titles = {
           "Air before the check valve is compressed along with the chamber on every stroke and never reaches "
           "the "
           "gauge."),
+    TITLE("from:without_hose", "Without the hose",
+          "The reading, put up by what the model says the volume before the check valve takes off."),
+    TITLE("from:leak_law", "Law of the leak",
+          "How the leak's area, taken as a hole, changes with the pressure held: not at all for a hole, "
+          "growing for "
+          "a narrow gap."),
     TITLE("from:throttle_loss", "Throttle closed",
           "The model's reading with less air in the cylinder, against that with the throttle open."),
     TITLE("from:slow_loss", "Slow cranking",

@@ -57,6 +57,33 @@ AppPage {
             }
         }
 
+        Panel {
+            width: parent.width
+            visible: viewModel.circumstances.length > 0
+
+            Column {
+                width: parent.width
+                spacing: 4
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Keep in mind")
+                }
+
+                Repeater {
+                    model: viewModel.circumstances
+
+                    LText {
+                        required property string modelData
+
+                        width: parent.width
+                        text: modelData
+                    }
+                }
+            }
+        }
+
         Repeater {
             model: viewModel.tiles
 

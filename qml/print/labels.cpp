@@ -98,6 +98,10 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Same leak at");
         case Label::rise:
             return QT_TRANSLATE_NOOP("Report", "Rise");
+        case Label::without_hose:
+            return QT_TRANSLATE_NOOP("Report", "Without the hose");
+        case Label::oil_volume_explains:
+            return QT_TRANSLATE_NOOP("Report", "Oil's volume alone");
         case Label::valve:
             return QT_TRANSLATE_NOOP("Report", "Valve");
         case Label::found:

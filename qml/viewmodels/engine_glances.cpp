@@ -63,7 +63,9 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     if (!engine || !visit) return blank(summary.cylinders);
     EngineGlance glance;
     const Dossier dossier{*engine, desk.testers(), {}};
-    const auto found = findings::find(dossier, *visit, reference);
+    findings::FindingsOptions options;
+    options.beside = false;
+    const auto found = findings::find(dossier, *visit, reference, options);
     glance.state = state_key(found.state);
     const auto numbers = numbers_in_order(*engine);
     if (summary.cylinders > most_bores) {

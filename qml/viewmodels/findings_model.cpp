@@ -13,11 +13,14 @@ namespace {
 
 using findings::State;
 
-QString range(const findings::OnTester& on, const format::Formatter& format) {
-    auto low = on.orifice.figure, high = on.laminar.figure;
+QString range(findings::Figure low, findings::Figure high, const format::Formatter& format) {
     if (low.si > high.si) std::swap(low, high);
     const QString from = format.valueText(low), to = format.valueText(high);
     return from == to ? from : QObject::tr("%1 to %2").arg(from, to);
+}
+
+QString range(const findings::OnTester& on, const format::Formatter& format) {
+    return range(on.orifice.figure, on.laminar.figure, format);
 }
 
 }  // namespace
@@ -59,6 +62,15 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
         if (dry->first_share)
             lines << line({}, format().valueText(dry->first_share->figure), tr("of it on the first puff"),
                           {dry->first_share->from});
+        if (dry->expected)
+            lines << line({}, range(dry->expected->low, dry->expected->high, format()),
+                          tr("expected by the model, no factory figure"), {dry->expected->from});
+        if (dry->without_hose)
+            lines << line({}, format().text(dry->without_hose->figure),
+                          tr("had nothing lain before the check valve"), {dry->without_hose->from});
+        for (const auto& why : dry->why)
+            if (dry->state == State::none || why.message.code == "why.above_expected")
+                lines << remark(why, {});
     }
     if (const auto& air = cylinder.leak_down) {
         lines << line(state_key(air->state), format().text(air->leakage.figure),
@@ -78,6 +90,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
         if (air->flow)
             lines << line({}, format().text(air->flow->figure), tr("of free air leaks out"),
                           {air->flow->from});
+        if (air->law) lines << remark(*air->law, {});
     }
     if (const auto& wet = cylinder.wet) {
         lines << line(state_key(wet->reading.state), format().text(wet->reading.final.figure), tr("wet test"),
@@ -85,6 +98,9 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
         if (wet->rise)
             lines << line(state_key(wet->state), format().text(wet->rise->figure), tr("over the dry reading"),
                           {wet->rise->from});
+        if (wet->volume_rise)
+            lines << line({}, range(wet->volume_rise->low, wet->volume_rise->high, format()),
+                          tr("of rise is explained by the oil's volume alone"), {wet->volume_rise->from});
     }
     return lines;
 }
@@ -120,6 +136,7 @@ void FindingsModel::refresh() {
                                       std::pair{&limits.difference, tr("most allowed between cylinders")}})
         if (*limit) engine_lines_ << line({}, format().valueText((*limit)->figure), text, {(*limit)->from});
     if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
+    engine_lines_ << remarks(findings()->expectation, {});
     for (const auto& rule : findings()->spread) {
         auto map = line(rule.holds ? QStringLiteral("good") : QStringLiteral("fault"), {},
                         format().text(rule.remark.message), rule.remark.from);

@@ -86,8 +86,10 @@ void SessionBacked::think() {
     // The dossier is copied: the page may read it again while this one is thought about. The thinker ends
     // before the page does, so posting to the page is safe; a posted event dies with it.
     thinker_->ask<findings::Findings>(
-        [dossier = dossier_, &reference = reference()](const std::stop_token&) {
-            return findings::find(dossier, dossier.visits.front(), reference);
+        [dossier = dossier_, &reference = reference(), &models = models_](const std::stop_token&) {
+            findings::FindingsOptions options;
+            options.models = &models;
+            return findings::find(dossier, dossier.visits.front(), reference, options);
         },
         [this](findings::Findings found) {
             QMetaObject::invokeMethod(

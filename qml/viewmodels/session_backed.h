@@ -82,6 +82,7 @@ private:
     bool found_ = false;
     Dossier dossier_;
     std::optional<findings::Findings> findings_;
+    findings::ModelCache models_;  ///< used by the thinker, which ends first
     std::unique_ptr<workflow::Background> thinker_;
 };
 

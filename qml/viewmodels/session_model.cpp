@@ -132,6 +132,12 @@ QVariantMap SessionModel::testTile(TestKind test) const {
     if (test == TestKind::dry && findings() && findings()->limits.lowest && measured > 0)
         text += QStringLiteral("; ") +
                 tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
+    if (test == TestKind::dry && findings())
+        for (const auto& expected : findings()->expectation)
+            if (expected.message.code == "model.healthy")
+                text += QStringLiteral("; ") + tr("the model expects %1 to %2")
+                                                   .arg(format().text(expected.message.args[0]),
+                                                        format().text(expected.message.args[1]));
     const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
     return tile(key, format().heading(test), text, worst, "Pad",
                 {{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}}, bores(test));
@@ -222,6 +228,14 @@ QVariantMap SessionModel::nextArgs() const {
     }
     if (step->cylinder && nextPage() != QLatin1String("Findings")) args["cylinder"] = *step->cylinder;
     return args;
+}
+
+QStringList SessionModel::circumstances() const {
+    QStringList texts;
+    if (!findings()) return texts;
+    for (const auto& remark : findings()->weakened_by)
+        if (!remark.from.empty()) texts << format().text(remark.message);
+    return texts;
 }
 
 QStringList SessionModel::cautions() const {

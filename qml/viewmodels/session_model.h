@@ -19,6 +19,7 @@ class SessionModel : public lapwing::SessionBacked {
     Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
     Q_PROPERTY(QVariantMap nextArgs READ nextArgs NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+    Q_PROPERTY(QStringList circumstances READ circumstances NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
@@ -30,6 +31,8 @@ public:
     [[nodiscard]] QString nextPage() const;
     [[nodiscard]] QVariantMap nextArgs() const;
     [[nodiscard]] QStringList cautions() const;
+    /// What throttle, battery, cold, hose and valve core do to the readings, with its size.
+    [[nodiscard]] QStringList circumstances() const;
 
     Q_INVOKABLE void removeSession();
 

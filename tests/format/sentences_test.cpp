@@ -86,7 +86,7 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
     for (const auto& code : codes::all)
         listed.emplace(code.code);
     const std::regex message(
-        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|source|note)\.[a-z_0-9]+)")re");
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note)\.[a-z_0-9]+)")re");
     const std::regex word(R"re("((?:from|verdict):[a-z_0-9]+)")re");
     const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
     int found = 0;
