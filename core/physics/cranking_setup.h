@@ -4,7 +4,7 @@
 #pragma once
 
 #include "core/physics/cranking.h"
-#include "core/physics/cranking_lanes.h"
+#include "core/physics/cranking_strokes.h"
 
 /// From a case to the kernel; for cranking*.cpp alone.
 namespace lapwing::physics {
