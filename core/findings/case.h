@@ -82,6 +82,7 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
 void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders);
 void add_questions(const Case& at, CylinderFindings& cylinder);
 void add_contradictions(const Case& at, CylinderFindings& cylinder);
+void add_photo_contradictions(const Case& at, CylinderFindings& cylinder);
 std::vector<Remark> weakened_by(const Case& at);
 Message headline_of(const Case& at, const CylinderFindings& cylinder);
 Message headline_of(const Case& at, const Findings& findings);

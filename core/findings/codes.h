@@ -112,6 +112,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"contra.rules_disagree", "ww"},
     {"contra.low_but_seals", "ps"},
     {"contra.leaks_but_reads_well", "ps"},
+    {"contra.photo_differs", "wpp"},
     // Questions before any verdict.
     {"question.tdc", "c"},
     {"question.clearance", "cw"},
@@ -237,6 +238,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"note.hose_assumed", "V"},
     {"note.valve_place_assumed", ""},
     {"note.oil_assumed", "V"},
+    {"note.friction", ""},
     {"note.model_doubt", "s"},
     {"note.model_leaves_out", ""},
 });

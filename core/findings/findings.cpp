@@ -37,6 +37,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
                                cylinder.leak_down ? cylinder.leak_down->state : State::none);
         cylinder.state = worse(cylinder.state, cylinder.clearances.state);
         add_contradictions(at, cylinder);
+        add_photo_contradictions(at, cylinder);
         cylinder.headline = headline_of(at, cylinder);
         out.state = worse(out.state, cylinder.state);
     }

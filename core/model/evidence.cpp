@@ -88,7 +88,8 @@ Result<Attachment> checked(Attachment attachment) {
     check.that(!photo || !attachment.length, "attachment.length",
                "A photo has no length in time: leave it out.");
     const bool was_read = attachment.read_value || attachment.read_uncertainty ||
-                          attachment.read_confidence || !attachment.read_refusal.empty();
+                          attachment.read_confidence || !attachment.read_refusal.empty() ||
+                          attachment.read_settled;
     check.that(photo || !was_read, "attachment.read", "A voice note has no needle to read: leave it out.");
     check.gauge_pressure(attachment.read_value, "Pressure read from the photo");
     check.within(attachment.read_uncertainty, 0.0, model::highest_gauge_pa, "Uncertainty of the reading");

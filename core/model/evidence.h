@@ -34,6 +34,10 @@ LAPWING_WORDS(AttachmentKind, "photo", "voice note");
 enum class PhotoOf { gauge, plug, borescope, valve, piston_crown, exit, other };
 LAPWING_WORDS(PhotoOf, "gauge", "plug", "borescope", "valve", "piston crown", "exit", "other");
 
+/// What a person made of a photo that reads otherwise than was typed.
+enum class ReadSettled { as_read, as_typed, left_open, photo_only };
+LAPWING_WORDS(ReadSettled, "as read", "as typed", "left open", "photo only");
+
 /// A photo or voice note. The bytes lie in a file named by their SHA-256 and are never rewritten.
 struct Attachment {
     AttachmentId id;
@@ -50,8 +54,9 @@ struct Attachment {
     // What the needle reader made of it.
     std::optional<TypedPressure> read_value;
     std::optional<TypedPressure> read_uncertainty;
-    std::optional<TypedRatio> read_confidence;
+    std::optional<TypedRatio> read_confidence;  ///< absent when a person set the needle
     std::string read_refusal;
+    std::optional<ReadSettled> read_settled;
 
     std::string extra;
     Lineage lineage;

@@ -322,6 +322,7 @@ void fields(auto& visit, As<Attachment> auto& attachment) {
     visit("read_uncertainty", attachment.read_uncertainty);
     visit("read_confidence", attachment.read_confidence);
     visit("read_refusal", attachment.read_refusal);
+    visit("read_settled", attachment.read_settled);
     fields(visit, attachment.lineage);
 }
 

@@ -170,6 +170,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking "
         "adapter."),
 
+    SAY("contra.photo_differs",
+        "The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it."),
+
     SAY("question.tdc",
         "Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and "
         "intake, "
@@ -360,6 +363,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("note.valve_place_assumed",
         "Where the check valve sits is not on the tester's card: the plug hole is assumed."),
     SAY("note.oil_assumed", "How much oil went in is not noted: %1 is assumed."),
+    SAY("note.friction", "Friction holds the crank in part; it is left out."),
     SAY("note.model_doubt", "The model itself may be out by %1: not yet counted on real engines."),
     SAY("note.model_leaves_out",
         "Left out: the starter's sag within a turn, waves in the ports, oil mist, crevices."),

@@ -241,6 +241,7 @@ private:
             attachment.read_uncertainty.reset();
             attachment.read_confidence.reset();
             attachment.read_refusal.clear();
+            attachment.read_settled.reset();
         }
     }
     void mend(Note& note) {

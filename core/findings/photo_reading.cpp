@@ -1,0 +1,46 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/findings/photo_reading.h"
+
+#include <cmath>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+
+std::optional<TypedPressure> typed_off_gauge(const Reading& reading) {
+    return reading.held ? reading.held : reading.final;
+}
+
+bool photo_differs(const TypedPressure& typed, const Attachment& photo) {
+    if (!photo.read_value) return false;
+    // A difference of pressures: gauge zero falls out of it.
+    const double u = photo.read_uncertainty ? photo.read_uncertainty->si() : 0.0;
+    return std::abs(photo.read_value->si() - typed.si()) > 2 * u + typed.step_si() / 2;
+}
+
+bool photo_unsettled(const Reading& reading, const Attachment& photo) {
+    const auto typed = typed_off_gauge(reading);
+    const bool open = !photo.read_settled || photo.read_settled == ReadSettled::left_open;
+    return typed && open && photo_differs(*typed, photo);
+}
+
+void add_photo_contradictions(const Case& at, CylinderFindings& cylinder) {
+    for (const auto& photo : at.visit.attachments) {
+        if (photo.tie.to != TiedTo::reading) continue;
+        for (const auto& reading : at.visit.readings) {
+            if (reading.id.uuid != photo.tie.record || reading.cylinder != cylinder.number) continue;
+            bool counts = false;
+            for (const auto* one : counted(at, reading.test, reading.cylinder))
+                counts = counts || one->id == reading.id;
+            if (counts && photo_unsettled(reading, photo))
+                cylinder.contradictions.push_back(
+                    remark("contra.photo_differs", word_of(reading.test),
+                           figure(Dimension::gauge_pressure, typed_off_gauge(reading)->si()),
+                           figure(Dimension::gauge_pressure, photo.read_value->si())));
+        }
+    }
+}
+
+}  // namespace lapwing::findings
