@@ -16,7 +16,7 @@ struct LeakdownReading {
 
 /// Exponent n of A ~ p^n, where A is the effective area as a hole and p the held gauge pressure, which is
 /// what drives the leak and presses ring or valve to its seat. A hole has n = 0; a narrow gap (mdot ~ p2^2 -
-/// p0^2) 0.5 for little pressure up to 0.9 at 100 psi; a leak that pressure seats is below 0. Source: the
+/// p0^2) 0.7 to 0.9 from 5 to 100 psi; a leak that pressure seats is below 0. Source: the
 /// definition, with the area of `leakdown`. The restrictor cancels when both readings have the same.
 ///
 /// Fails as `leakdown` does, and with "leakdown.law" where one reading loses nothing or holds nothing, or the
