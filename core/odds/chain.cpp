@@ -1,0 +1,327 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/chain.h"
+
+#include <Eigen/Cholesky>
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+namespace lapwing::odds {
+
+Chain::Chain(const EngineModel& model, std::uint64_t seed)
+    : model_(model), random_(seed), z_(model.size(), 0.0) {
+    const std::size_t count = model.cylinders().size();
+    cylinder_log_.resize(count);
+    cylinder_new_.resize(count);
+    const auto make = [](std::size_t first, std::size_t last) {
+        Block out;
+        for (std::size_t i = first; i < last; ++i)
+            out.at.push_back(i);
+        const auto size = static_cast<Eigen::Index>(out.at.size());
+        out.mean = Eigen::VectorXd::Zero(size);
+        out.spread = Eigen::MatrixXd::Zero(size, size);
+        out.log_scale = std::log(2.38 / std::sqrt(static_cast<double>(size)));
+        return out;
+    };
+    for (const auto& cylinder : model.cylinders())
+        cylinder_blocks_.push_back(make(cylinder.first, cylinder.last));
+    shared_block_ = make(0, shared_count);
+    start();
+}
+
+/// Each cylinder begins at one of several draws from the prior, picked by how well it fits.
+void Chain::start() {
+    for (double& one : z_)
+        one = normal();
+    for (std::size_t i = 0; i < shared_count; ++i)
+        z_[i] *= 0.5;
+    model_.shared(z_, shared_);
+    engine_log_ = model_.engine_likelihood(shared_);
+    constexpr int draws = 200;
+    for (std::size_t c = 0; c < cylinder_log_.size(); ++c) {
+        const auto& own = model_.cylinders()[c];
+        std::vector<double> kept(z_.begin() + static_cast<std::ptrdiff_t>(own.first),
+                                 z_.begin() + static_cast<std::ptrdiff_t>(own.last));
+        // Gumbel's trick picks in proportion to the likelihood without summing up.
+        double best = -1e300;
+        for (int draw = 0; draw < draws; ++draw) {
+            for (std::size_t i = own.first; i < own.last; ++i)
+                z_[i] = normal();
+            const double score =
+                model_.cylinder_likelihood(z_, shared_, c) - std::log(-std::log(uniform() + 1e-300));
+            if (score > best) {
+                best = score;
+                std::copy(z_.begin() + static_cast<std::ptrdiff_t>(own.first),
+                          z_.begin() + static_cast<std::ptrdiff_t>(own.last), kept.begin());
+            }
+        }
+        std::ranges::copy(kept, z_.begin() + static_cast<std::ptrdiff_t>(own.first));
+        cylinder_log_[c] = model_.cylinder_likelihood(z_, shared_, c);
+    }
+}
+
+void Chain::warm_up(int sweeps) {
+    constexpr int on_the_way = 120;  // from where it began
+    learning_ = true;
+    for (int i = 0; i < sweeps; ++i) {
+        sweep();
+        if (++warmed_ < on_the_way) continue;
+        const bool reshape = warmed_ % 50 == 0;
+        for (Block& block : cylinder_blocks_) {
+            learn(block);
+            if (reshape) shape(block);
+        }
+        learn(shared_block_);
+        if (reshape) shape(shared_block_);
+    }
+    learning_ = false;
+}
+
+void Chain::sweep() {
+    for (std::size_t c = 0; c < cylinder_log_.size(); ++c)
+        move_cylinder(c);
+    for (std::size_t j = 0; j < model_.joints().size(); ++j)
+        move_joint(j);
+    move_shared();
+}
+
+void Chain::move_cylinder(std::size_t cylinder) {
+    const auto& own = model_.cylinders()[cylinder];
+    const bool wet = model_.evidence().cylinders[cylinder].wet.has_value();
+    for (int i = 0; i < 3; ++i)
+        transfer(cylinder);
+    redraw(cylinder);
+    trade(cylinder);
+    block(cylinder_blocks_[cylinder], cylinder);
+    if (wet) oil(cylinder);
+    transfer(cylinder);
+    transfer(cylinder);
+    partial(own.first, own.last, cylinder);
+    block(cylinder_blocks_[cylinder], cylinder);
+}
+
+/// What the oil of a wet test did: how much stayed, how well it sealed.
+void Chain::oil(std::size_t cylinder) {
+    const auto& own = model_.cylinders()[cylinder];
+    const std::size_t which = one_of(3);
+    if (which != 0) set(own.oil_kept, normal());
+    if (which != 1) set(own.oil_seals, normal());
+    judge(0.0, std::span(&cylinder, 1));
+}
+
+void Chain::move_shared() {
+    block(shared_block_, whole_engine);
+    partial(0, shared_count, whole_engine);
+    block(shared_block_, whole_engine);
+}
+
+std::size_t Chain::largest(std::span<const PathPlace> paths) const {
+    std::size_t out = 0;
+    double most = -1e300;
+    for (std::size_t i = 0; i < paths.size(); ++i)
+        if (const double area = model_.log_area(z_, paths[i]); area > most) {
+            most = area;
+            out = i;
+        }
+    return out;
+}
+
+/// Moves air between two paths of a cylinder, their sum kept: places exchanged, or a new division.
+void Chain::transfer(std::size_t cylinder) {
+    const auto& paths = model_.cylinders()[cylinder].all;
+    if (paths.size() < 2) return;
+    const bool exchange = uniform() < 0.6;
+    // Exchanges are worth trying with the largest path; it is the largest afterwards as well, so that the way
+    // back is as likely.
+    const std::size_t i = exchange ? largest(paths) : one_of(paths.size());
+    std::size_t j = one_of(paths.size() - 1);
+    if (j >= i) ++j;
+    const PathPlace& one = paths[i];
+    const PathPlace& two = paths[j];
+    const auto& map_one = model_.maps()[one.map];
+    const auto& map_two = model_.maps()[two.map];
+    const double a = map_one.log_area(z_[one.area]);
+    const double b = map_two.log_area(z_[two.area]);
+    double new_a = b;
+    double new_b = a;
+    if (!exchange) {
+        const double stride = uniform() < 0.4 ? 2.0 : 0.5;
+        const double all = std::max(a, b) + std::log1p(std::exp(-std::abs(a - b)));
+        const double division = a - b + stride * normal();  // log odds of the first one's share
+        new_a = all - std::log1p(std::exp(-division));
+        new_b = all - std::log1p(std::exp(division));
+    }
+    if (new_a <= map_one.least() || new_a >= map_one.most() || new_b <= map_two.least() ||
+        new_b >= map_two.most())
+        return;
+    const double z_a = map_one.z(new_a);
+    const double z_b = map_two.z(new_b);
+    const double log_prior = map_one.log_density(z_a) + map_two.log_density(z_b) -
+                             map_one.log_density(z_[one.area]) - map_two.log_density(z_[two.area]);
+    set(one.area, z_a);
+    set(two.area, z_b);
+    if (exchange) {
+        const double cranking = z_[one.cranking];
+        set(one.cranking, z_[two.cranking]);
+        set(two.cranking, cranking);
+        // What oil did is another story when the air leaves elsewhere.
+        const auto& own = model_.cylinders()[cylinder];
+        if (model_.evidence().cylinders[cylinder].wet && uniform() < 0.6) {
+            if (uniform() < 0.7) set(own.oil_kept, normal());
+            set(own.oil_seals, normal());
+        }
+    }
+    touched_.clear();
+    touch(cylinder, one);
+    touch(cylinder, two);
+    judge(log_prior, touched_);
+}
+
+/// A path's area changes and what it is while cranking stays.
+void Chain::trade(std::size_t cylinder) {
+    const auto& paths = model_.cylinders()[cylinder].own;
+    const PathPlace& path = paths[one_of(paths.size())];
+    const auto& map = model_.maps()[path.map];
+    const double old_area = map.log_area(z_[path.area]);
+    const double area = old_area + 0.4 * normal();
+    if (area <= map.least() || area >= map.most()) return;
+    const double z = map.z(area);
+    const double cranking = z_[path.cranking] - (area - old_area) / model_.static_to_cranking();
+    const double log_prior = map.log_density(z) - map.log_density(z_[path.area]) -
+                             0.5 * (cranking * cranking - z_[path.cranking] * z_[path.cranking]);
+    set(path.area, z);
+    set(path.cranking, cranking);
+    judge(log_prior, std::span(&cylinder, 1));
+}
+
+void Chain::redraw(std::size_t cylinder) {
+    const auto& paths = model_.cylinders()[cylinder].own;
+    const PathPlace& path = paths[one_of(paths.size())];
+    set(path.area, normal());
+    if (uniform() < 0.5) set(path.cranking, normal());
+    judge(0.0, std::span(&cylinder, 1));
+}
+
+/// A few unknowns, each drawn anew in part so that the prior is kept.
+void Chain::partial(std::size_t first, std::size_t last, std::size_t cylinder) {
+    constexpr std::array steps{0.25, 0.6, 1.0};
+    const double step = steps[one_of(steps.size())];
+    const double rest = std::sqrt(1.0 - step * step);
+    const std::size_t count = 1 + one_of(4);
+    for (std::size_t i = 0; i < count; ++i) {
+        const std::size_t place = first + one_of(last - first);
+        set(place, rest * z_[place] + step * normal());
+    }
+    if (cylinder == whole_engine)
+        judge_all(0.0);
+    else
+        judge(0.0, std::span(&cylinder, 1));
+}
+
+void Chain::block(Block& of, std::size_t cylinder) {
+    if (of.factor.size() == 0) return;
+    const auto size = static_cast<Eigen::Index>(of.at.size());
+    Eigen::VectorXd step(size);
+    for (Eigen::Index i = 0; i < size; ++i)
+        step[i] = normal();
+    constexpr std::array strides{1.0, 1.0, 0.3};
+    step = of.factor.triangularView<Eigen::Lower>() * step;
+    step *= std::exp(of.log_scale) * strides[one_of(strides.size())];
+    double log_prior = 0.0;
+    for (Eigen::Index i = 0; i < size; ++i) {
+        const std::size_t place = of.at[static_cast<std::size_t>(i)];
+        const double old = z_[place];
+        set(place, old + step[i]);
+        log_prior += 0.5 * (old * old - z_[place] * z_[place]);
+    }
+    const bool kept =
+        cylinder == whole_engine ? judge_all(log_prior) : judge(log_prior, std::span(&cylinder, 1));
+    if (learning_) of.log_scale += 0.02 * ((kept ? 1.0 : 0.0) - 0.25);
+}
+
+void Chain::learn(Block& of) {
+    const auto size = static_cast<Eigen::Index>(of.at.size());
+    Eigen::VectorXd now(size);
+    for (Eigen::Index i = 0; i < size; ++i)
+        now[i] = z_[of.at[static_cast<std::size_t>(i)]];
+    of.count += 1.0;
+    const Eigen::VectorXd off = now - of.mean;
+    of.mean += off / of.count;
+    of.spread += off * (now - of.mean).transpose();
+}
+
+void Chain::shape(Block& of) const {
+    if (of.count < 20.0) return;
+    const auto size = of.spread.rows();
+    // Before much is learned, and where a mode was not visited, the prior's own width stands in.
+    constexpr double prior_weight = 10.0;
+    const Eigen::MatrixXd covariance =
+        (of.spread + 0.2 * prior_weight * Eigen::MatrixXd::Identity(size, size)) / (of.count + prior_weight);
+    of.factor = covariance.llt().matrixL();
+}
+
+std::size_t Chain::one_of(std::size_t count) {
+    return std::min(static_cast<std::size_t>(uniform() * static_cast<double>(count)), count - 1);
+}
+
+void Chain::set(std::size_t place, double value) {
+    undo_.push_back({place, z_[place]});
+    z_[place] = value;
+}
+
+void Chain::touch(std::size_t cylinder, const PathPlace& path) {
+    const auto add = [&](std::size_t one) {
+        if (std::ranges::find(touched_, one) == touched_.end()) touched_.push_back(one);
+    };
+    const auto joint = std::ranges::find(model_.joints(), path.area, &PathPlace::area);
+    if (joint == model_.joints().end()) {
+        add(cylinder);
+        return;
+    }
+    const auto& [a, b] = model_.evidence().joints[static_cast<std::size_t>(joint - model_.joints().begin())];
+    add(a);
+    add(b);
+}
+
+bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
+    double change = log_prior;
+    for (const std::size_t c : cylinders) {
+        cylinder_new_[c] = model_.cylinder_likelihood(z_, shared_, c);
+        change += cylinder_new_[c] - cylinder_log_[c];
+    }
+    const bool keep = change >= 0.0 || uniform() < std::exp(change);
+    if (keep) {
+        for (const std::size_t c : cylinders)
+            cylinder_log_[c] = cylinder_new_[c];
+    } else {
+        for (auto last = undo_.rbegin(); last != undo_.rend(); ++last)
+            z_[last->place] = last->value;
+    }
+    undo_.clear();
+    return keep;
+}
+
+bool Chain::judge_all(double log_prior) {
+    model_.shared(z_, proposed_);
+    const double engine = model_.engine_likelihood(proposed_);
+    double change = log_prior + engine - engine_log_;
+    for (std::size_t c = 0; c < cylinder_log_.size(); ++c) {
+        cylinder_new_[c] = model_.cylinder_likelihood(z_, proposed_, c);
+        change += cylinder_new_[c] - cylinder_log_[c];
+    }
+    const bool keep = change >= 0.0 || uniform() < std::exp(change);
+    if (keep) {
+        std::swap(shared_, proposed_);
+        engine_log_ = engine;
+        cylinder_log_ = cylinder_new_;
+    } else {
+        for (auto last = undo_.rbegin(); last != undo_.rend(); ++last)
+            z_[last->place] = last->value;
+    }
+    undo_.clear();
+    return keep;
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,39 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <array>
+
+#include "core/findings/codes.h"
+
+/// Every message code that the odds can say, in the letters of core/findings/codes.h.
+namespace lapwing::odds::codes {
+
+inline constexpr auto all = std::to_array<findings::codes::Code>({
+    // Contradictions: evidence that cannot all be right. What is named here was left out of the odds.
+    {"odds.wet_below_dry", "cpp"},    // dry, wet
+    {"odds.wet_far_above", "cpps"},   // dry, wet, most that oil can do
+    {"odds.held_nothing", "cp"},      // set
+    {"odds.loud_but_tight", "cs"},    // leakage
+    {"odds.silent_but_leaks", "cs"},  // leakage
+    {"odds.does_not_fit", "cw"},      // a test far off everything that the others allow
+    // Why the odds are what they are.
+    {"odds.nothing_measured", "c"},
+    {"odds.tdc_first", "c"},         // wrong-TDC question: leak-down and exits left out
+    {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
+    {"odds.not_listened", "c"},
+    {"odds.unsure_numbers", "c"},        // too few effective samples
+    {"odds.earlier_state_apart", "cw"},  // readings of another state were not used; the state that was
+    {"odds.depends_on_assumptions", "cw"},
+    {"odds.fresh_hone", "c"},  // reading after new rings not comparable at first
+    {"odds.companion", "cc"},
+    {"odds.decompressor", ""},         // cranking readings compare cylinders only: not used
+    {"odds.compare_only_ratio", "n"},  // above that compression ratio
+    {"odds.compare_only_data", ""},    // bore, stroke or ratio missing
+    {"odds.compare_only_throttle", ""},
+    {"odds.no_cranking_model", "t"},   // the model's own sentence
+    {"odds.working_assumptions", ""},  // not yet counted on real engines
+});
+
+}  // namespace lapwing::odds::codes

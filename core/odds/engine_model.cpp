@@ -1,0 +1,274 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/engine_model.h"
+
+#include <algorithm>
+#include <cmath>
+#include <string>
+
+namespace lapwing::odds {
+namespace {
+
+double logit(double share) {
+    return std::log(share / (1.0 - share));
+}
+double logistic(double x) {
+    return 1.0 / (1.0 + std::exp(-x));
+}
+double log_below(double z) {
+    return std::log(std::max(0.5 * std::erfc(-z / 1.4142135623730951), 1e-300));
+}
+/// Log density of a normal number, without its constant.
+double log_normal(double off, double spread) {
+    const double z = off / spread;
+    return -0.5 * z * z - std::log(spread);
+}
+
+}  // namespace
+
+EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumptions,
+                         const CrankSurface* surface)
+    : evidence_(evidence), assumptions_(assumptions), surface_(surface) {
+    const auto& at = assumptions;
+    static_to_cranking_ = at.at("static-to-cranking");
+    level_doubt_ = at.at(evidence.compare_only ? "compare-only-doubt" : "level-doubt");
+    cylinder_doubt_ = at.at("cylinder-doubt");
+    scatter_ = at.at("reading-scatter");
+    first_scatter_ = at.at("first-scatter");
+    leak_repeat_ = at.at("leak-repeat");
+    restrictor_doubt_ = at.at("restrictor-doubt");
+    listener_ = at.at("listener");
+    hearing_ = at.at("hearing");
+    slip_ = at.at("slip");
+    cross_talk_ = at.at("cross-talk");
+    masking_ = at.at("masking");
+    masking_from_ = at.at("masking-from");
+    kept_mean_ = logit(at.at("oil-kept"));
+    kept_spread_ = at.at("oil-kept-spread");
+    seals_mean_ = logit(at.at("oil-seals"));
+    seals_spread_ = at.at("oil-seals-spread");
+    constexpr std::array methods{"ear", "hose", "soapy-water", "bubbles", "hand"};  // as ListenedBy
+    constexpr double litres_a_minute = 60e3;
+    for (std::size_t method = 0; method < methods.size(); ++method) {
+        const std::string name(methods[method]);
+        auto& thresholds = thresholds_[method];
+        thresholds.by_ear = name != "soapy-water" && name != "bubbles";
+        constexpr std::array levels{"-faint", "-clear", "-strong"};
+        for (std::size_t word = 0; word < levels.size(); ++word)
+            thresholds.odds[word] = std::pow(at.at(name + levels[word]) * litres_a_minute, 1.0 / hearing_);
+    }
+    for (const LeakCurve& curve : evidence.curves)
+        curves_.emplace_back(curve);
+    for (const CylinderEvidence& from : evidence.cylinders) {
+        Cylinder cylinder;
+        cylinder.first = size_;
+        for (std::size_t i = 0; i < from.paths.size(); ++i)
+            cylinder.own.push_back(
+                add_path(area_prior(at, from.paths[i], evidence.bore_m, from.fault_odds[i])));
+        cylinder.level = size_++;
+        cylinder.oil_kept = size_++;
+        cylinder.oil_seals = size_++;
+        cylinder.last = size_;
+        cylinder.all = cylinder.own;
+        cylinders_.push_back(std::move(cylinder));
+    }
+    const AreaPrior joint = area_prior(at, findings::Path::next_cylinder, evidence.bore_m);
+    for (std::size_t i = 0; i < evidence.joints.size(); ++i) {
+        joints_.push_back(add_path(joint));
+        for (const std::size_t side : {evidence.joints[i].first, evidence.joints[i].second})
+            cylinders_[side].all.push_back(joints_.back());
+    }
+    if (!cylinders_.empty())
+        for (const PathPlace& path : cylinders_.front().all)
+            sound_leak_m2_ += std::exp(prior(path).sound_mean);
+}
+
+std::size_t EngineModel::add_map(const AreaPrior& wanted) {
+    const auto known = std::ranges::find(priors_, wanted);
+    const auto place = static_cast<std::size_t>(known - priors_.begin());
+    if (known == priors_.end()) {
+        priors_.push_back(wanted);
+        maps_.emplace_back(wanted);
+    }
+    return place;
+}
+
+PathPlace EngineModel::add_path(const AreaPrior& prior) {
+    PathPlace out;
+    out.area = size_++;
+    out.cranking = size_++;
+    out.map = add_map(prior);
+    return out;
+}
+
+void EngineModel::shared(std::span<const double> z, SharedState& out) const {
+    if (surface_) surface_->slice({z[Shared::ratio], z[closing], z[heat], z[speed]}, out.slice);
+    out.level = std::exp(level_doubt_ * z[Shared::level]);
+    out.offset = z[gauge_offset];
+    out.gain = z[gauge_gain];
+    out.leak_offset = z[leak_offset];
+    out.leak_gain = z[leak_gain];
+    out.leak_set = z[leak_set];
+    out.log_restrictor = restrictor_doubt_ * z[restrictor];
+    out.listener = listener_ * z[listener];
+}
+
+double EngineModel::engine_likelihood(const SharedState& at) const {
+    double out = 0.0;
+    if (!surface_ || evidence_.levels.empty()) return out;
+    const double sound = at.slice.final_pa(sound_leak_m2_, 0.0) * at.level;
+    for (const LevelEvidence& known : evidence_.levels)
+        out += log_normal(std::log(known.final_pa / std::max(sound, 1.0)), known.spread);
+    return out;
+}
+
+EngineModel::Leaks EngineModel::leaks(std::span<const double> z, std::size_t cylinder) const {
+    Leaks out;
+    const auto& paths = cylinders_[cylinder].all;
+    for (std::size_t i = 0; i < paths.size(); ++i) {
+        const double area = std::exp(log_area(z, paths[i]));
+        const double cranking = area * std::exp(static_to_cranking_ * z[paths[i].cranking]);
+        out.path_m2[i] = area;
+        out.standing_m2 += area;
+        out.cranking_m2 += cranking;
+        if (i == 0) {
+            out.rings_m2 = area;
+            out.cranking_rings_m2 = cranking;
+        }
+    }
+    return out;
+}
+
+double EngineModel::left_open(std::span<const double> z, std::size_t cylinder, OilSeal seal) const {
+    if (seal == 0.0) return 1.0;
+    const double fresh = logistic(seals_mean_ + seals_spread_ * z[cylinders_[cylinder].oil_seals]);
+    return seal == 1.0 ? fresh : std::pow(fresh, seal);
+}
+
+CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedState& at,
+                                        std::size_t cylinder, const Leaks& leaks,
+                                        const CrankEvidence& like) const {
+    const Cylinder& own = cylinders_[cylinder];
+    const double leak =
+        leaks.cranking_m2 - leaks.cranking_rings_m2 * (1.0 - left_open(z, cylinder, like.seal));
+    const double oil = like.oil_put_in_m3 > 0.0
+                           ? like.oil_put_in_m3 * logistic(kept_mean_ + kept_spread_ * z[own.oil_kept])
+                           : 0.0;
+    const double level = at.level * std::exp(cylinder_doubt_ * z[own.level]);
+    const double shown = level * (1.0 + like.gain * at.gain);
+    const double offset = like.offset_pa * at.offset;
+    if (!like.first_pa) return {0.0, at.slice.final_pa(leak, oil) * shown + offset};
+    const auto pair = at.slice.at(leak, oil);
+    return {pair.first_pa * shown + offset, pair.final_pa * shown + offset};
+}
+
+double EngineModel::crank_noise_pa(double final_pa, const CrankEvidence& like) const {
+    const double scatter = scatter_ * final_pa;
+    return std::sqrt(like.noise_pa * like.noise_pa + scatter * scatter / like.repeats);
+}
+
+double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, const SharedState&,
+                                        const CrankEvidence& read) const {
+    const double noise = crank_noise_pa(predicted.final_pa, read);
+    // A needle that never left its stop says no more than that.
+    double out = read.final_pa <= read.noise_pa ? log_below(-predicted.final_pa / noise)
+                                                : log_normal(read.final_pa - predicted.final_pa, noise);
+    if (read.first_pa) {
+        const double first_noise = std::hypot(read.noise_pa, first_scatter_ * predicted.first_pa);
+        out += *read.first_pa <= read.noise_pa ? log_below(-predicted.first_pa / first_noise)
+                                               : log_normal(*read.first_pa - predicted.first_pa, first_noise);
+    }
+    return out;
+}
+
+EngineModel::Held EngineModel::held(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+                                    const Leaks& leaks, const LeakEvidence& like) const {
+    const HeldCurve& curve = curves_[like.curve];
+    const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - left_open(z, cylinder, like.seal));
+    const auto point = curve.at(std::log(leak) - curve.log_restrictor() - at.log_restrictor);
+    const double held = point.held_share * like.set_pa;
+    Held out;
+    if (like.one_gauge) {
+        // The gain of one gauge cancels, its offset in part; droop grows with the flow.
+        out.shown_pa = held * (1.0 + like.set_spread * at.leak_set * (1.0 - point.held_share)) +
+                       like.offset_pa * at.leak_offset * (1.0 - point.held_share);
+    } else {
+        out.shown_pa = held * (1.0 + like.set_spread * at.leak_set + like.gain * at.leak_gain) +
+                       like.offset_pa * at.leak_offset;
+    }
+    const double settle = point.slope * like.set_pa * leak_repeat_;
+    out.noise_pa = std::sqrt(like.noise_pa * like.noise_pa + settle * settle / like.repeats);
+    return out;
+}
+
+double EngineModel::likelihood_held(const Held& predicted, const LeakEvidence& read) const {
+    const double full = read.set_pa - read.half_step_pa;
+    if (read.held_pa >= full) return log_below((predicted.shown_pa - full) / predicted.noise_pa);
+    return log_normal(read.held_pa - predicted.shown_pa, predicted.noise_pa);
+}
+
+std::array<double, 4> EngineModel::loudness(std::span<const double> z, const SharedState& at,
+                                            std::size_t cylinder, const Leaks& leaks,
+                                            const ExitEvidence& exit) const {
+    const HeldCurve& curve = curves_[exit.curve];
+    const double open = left_open(z, cylinder, exit.seal);
+    const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - open);
+    const auto point = curve.at(std::log(leak) - curve.log_restrictor() - at.log_restrictor);
+    const auto& paths = cylinders_[cylinder].all;
+    const std::size_t own = cylinders_[cylinder].own.size();
+    const auto& joints = evidence_.cylinders[cylinder].joints;
+    double here = 0.0;
+    for (const Source& source : exit.sources) {
+        std::size_t place = source.place;
+        if (source.joint)
+            place = own + static_cast<std::size_t>(std::ranges::find(joints, source.place) - joints.begin());
+        here += source.share * leaks.path_m2[place] * (place == 0 ? open : 1.0);
+    }
+    const Thresholds& thresholds = thresholds_[static_cast<std::size_t>(exit.by)];
+    double loud = 0.0;
+    if (thresholds.by_ear) {
+        here += cross_talk_ * leak;
+        double loudest = leaks.path_m2[0] * open;
+        for (std::size_t i = 1; i < paths.size(); ++i)
+            loudest = std::max(loudest, leaks.path_m2[i]);
+        const double log_here = std::log(here);
+        // Most exits are not masked: no logarithm for them.
+        const double lead =
+            loudest > masking_from_ * here ? std::log(loudest / masking_from_) - log_here : 0.0;
+        loud = log_here + point.log_flow + at.listener - masking_ * lead;
+    } else {
+        loud = std::log(std::max(here, 1e-15)) + point.log_flow;
+    }
+    const double odds = std::exp(std::min(loud / hearing_, 300.0));
+    std::array<double, 4> out{};
+    double over = 1.0;  // chance of at least this loud
+    for (std::size_t word = 0; word < 3; ++word) {
+        const double next = 1.0 / (1.0 + thresholds.odds[word] / odds);
+        out[word] = over - next;
+        over = next;
+    }
+    out[3] = over;
+    for (double& chance : out)
+        chance = (1.0 - slip_) * chance + 0.25 * slip_;
+    return out;
+}
+
+double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedState& at,
+                                        std::size_t cylinder) const {
+    const CylinderEvidence& read = evidence_.cylinders[cylinder];
+    const Leaks leaking = leaks(z, cylinder);
+    double out = 0.0;
+    if (surface_) {
+        if (read.dry) out += likelihood_cranking(reading(z, at, cylinder, leaking, *read.dry), at, *read.dry);
+        if (read.wet) out += likelihood_cranking(reading(z, at, cylinder, leaking, *read.wet), at, *read.wet);
+    }
+    for (const LeakEvidence& leak : read.leaks)
+        out += likelihood_held(held(z, at, cylinder, leaking, leak), leak);
+    double heard = 1.0;  // a slip keeps every factor well above nothing
+    for (const ExitEvidence& exit : read.exits)
+        heard *= loudness(z, at, cylinder, leaking, exit)[static_cast<std::size_t>(exit.loudness)];
+    return out + std::log(heard);
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <array>
+#include <map>
+#include <memory>
+#include <span>
+#include <vector>
+
+#include "core/odds/area_prior.h"
+#include "core/odds/evidence.h"
+#include "core/odds/held_curve.h"
+
+/// The engine as the odds see it: every unknown a standard normal number, and how likely the evidence is
+/// given all of them.
+namespace lapwing::odds {
+
+/// Places of what all cylinders share.
+enum Shared : std::size_t {
+    ratio,
+    closing,
+    heat,
+    speed,
+    level,  ///< what the cranking model is out by for this engine
+    gauge_offset,
+    gauge_gain,
+    leak_offset,
+    leak_gain,
+    leak_set,
+    restrictor,
+    listener,
+    shared_count
+};
+
+/// Unknowns of a path: its area, and what it is while cranking.
+struct PathPlace {
+    std::size_t area = 0;
+    std::size_t cranking = 0;
+    std::size_t map = 0;  ///< in EngineModel::maps
+};
+
+class EngineModel {
+public:
+    EngineModel(const Evidence& evidence, const Assumptions& assumptions, const CrankSurface* surface);
+
+    /// What a cylinder's own unknowns are.
+    struct Cylinder {
+        std::size_t first = 0;  ///< its unknowns are first to last - 1
+        std::size_t last = 0;
+        std::vector<PathPlace> own;  ///< as CylinderEvidence::paths
+        std::vector<PathPlace> all;  ///< own, then its joints
+        std::size_t level = 0;       ///< place of what the cranking model is out by for this cylinder
+        std::size_t oil_kept = 0;
+        std::size_t oil_seals = 0;
+    };
+
+    /// Everything that follows from the shared unknowns alone.
+    struct SharedState {
+        CrankSurface::Slice slice;
+        double level = 1.0;
+        double offset = 0.0, gain = 0.0, leak_offset = 0.0, leak_gain = 0.0, leak_set = 0.0;
+        double log_restrictor = 0.0;  ///< off its nominal
+        double listener = 0.0;
+    };
+
+    [[nodiscard]] std::size_t size() const { return size_; }
+    [[nodiscard]] const std::vector<Cylinder>& cylinders() const { return cylinders_; }
+    [[nodiscard]] const std::vector<PathPlace>& joints() const { return joints_; }
+    [[nodiscard]] const std::vector<AreaMap>& maps() const { return maps_; }
+    [[nodiscard]] const AreaPrior& prior(const PathPlace& at) const { return priors_[at.map]; }
+    [[nodiscard]] const Evidence& evidence() const { return evidence_; }
+    [[nodiscard]] const Assumptions& assumptions() const { return assumptions_; }
+    [[nodiscard]] double static_to_cranking() const { return static_to_cranking_; }
+
+    void shared(std::span<const double> z, SharedState& out) const;
+    /// Log likelihoods: of the readings that stand for the whole engine, and of one cylinder's.
+    [[nodiscard]] double engine_likelihood(const SharedState& at) const;
+    [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
+                                             std::size_t cylinder) const;
+
+    [[nodiscard]] double log_area(std::span<const double> z, const PathPlace& at) const {
+        return maps_[at.map].log_area(z[at.area]);
+    }
+
+    // What readings would be, for predictions.
+
+    struct Leaks {
+        double standing_m2 = 0.0;
+        double rings_m2 = 0.0;
+        double cranking_m2 = 0.0;
+        double cranking_rings_m2 = 0.0;
+        std::array<double, 16> path_m2{};  ///< as Cylinder::all
+    };
+    [[nodiscard]] Leaks leaks(std::span<const double> z, std::size_t cylinder) const;
+    /// Share of the rings' leak that oil leaves open.
+    [[nodiscard]] double left_open(std::span<const double> z, std::size_t cylinder, OilSeal seal) const;
+    [[nodiscard]] CrankSurface::Pair reading(std::span<const double> z, const SharedState& at,
+                                             std::size_t cylinder, const Leaks& leaks,
+                                             const CrankEvidence& like) const;
+    struct Held {
+        double shown_pa = 0.0;
+        double noise_pa = 0.0;
+    };
+    [[nodiscard]] Held held(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+                            const Leaks& leaks, const LeakEvidence& like) const;
+    /// Chances of nothing, faint, clear, strong.
+    [[nodiscard]] std::array<double, 4> loudness(std::span<const double> z, const SharedState& at,
+                                                 std::size_t cylinder, const Leaks& leaks,
+                                                 const ExitEvidence& exit) const;
+    [[nodiscard]] double crank_noise_pa(double final_pa, const CrankEvidence& like) const;
+    [[nodiscard]] double likelihood_held(const Held& predicted, const LeakEvidence& read) const;
+
+private:
+    struct Thresholds {
+        std::array<double, 3> odds{};  ///< flow in L/min to the power 1/hearing
+        bool by_ear = true;            ///< masking, cross-talk and the listener's offset apply
+    };
+
+    std::size_t add_map(const AreaPrior& prior);
+    PathPlace add_path(const AreaPrior& prior);
+    [[nodiscard]] double likelihood_cranking(const CrankSurface::Pair& predicted, const SharedState& at,
+                                             const CrankEvidence& read) const;
+
+    const Evidence& evidence_;
+    const Assumptions& assumptions_;
+    const CrankSurface* surface_;
+    std::size_t size_ = shared_count;
+    std::vector<Cylinder> cylinders_;
+    std::vector<PathPlace> joints_;
+    std::vector<AreaPrior> priors_;
+    std::vector<AreaMap> maps_;
+    std::vector<HeldCurve> curves_;
+    std::array<Thresholds, 5> thresholds_{};  ///< by ListenedBy
+
+    // Numbers of the assumptions, looked up once.
+    double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, leak_repeat_,
+        restrictor_doubt_, listener_, hearing_, slip_, cross_talk_, masking_, masking_from_;
+    double kept_mean_, kept_spread_, seals_mean_, seals_spread_;
+    double sound_leak_m2_ = 0.0;  ///< of a cylinder with nothing at fault
+};
+
+}  // namespace lapwing::odds

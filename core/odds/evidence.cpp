@@ -1,0 +1,401 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/evidence.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "core/findings/case.h"
+#include "core/findings/crank_model.h"
+#include "core/odds/contradictions.h"
+#include "core/odds/evidence_parts.h"
+#include "core/physics/leakdown.h"
+
+namespace lapwing::odds {
+namespace {
+
+using findings::Case;
+using findings::Path;
+using findings::say;
+
+/// The state that a cylinder was last tested in.
+std::optional<Tag> newest_tag(const Visit& visit, int cylinder) {
+    std::optional<Tag> out;
+    std::int64_t newest = 0;
+    const auto look = [&](Tag tag, std::int64_t at) {
+        if (out && at < newest) return;
+        out = tag;
+        newest = at;
+    };
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
+        for (const Reading* reading : standing(visit.readings, test, cylinder))
+            look(reading->tag, reading->taken_at.unix_ms);
+    for (const ExitNote* note : standing(visit.exits, cylinder))
+        look(note->tag, note->at.unix_ms);
+    return out;
+}
+
+bool has_other_tags(const Visit& visit, int cylinder, Tag tag) {
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
+        for (const Reading* reading : standing(visit.readings, test, cylinder))
+            if (reading->tag != tag) return true;
+    return false;
+}
+
+double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
+    double sum = 0.0;
+    for (const Reading* reading : readings)
+        sum += (reading->*field)->si();
+    return sum / static_cast<double>(readings.size());
+}
+
+double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
+    double out = 0.0;
+    for (const Reading* reading : readings)
+        out = std::max(out, (reading->*field)->step_si());
+    return out;
+}
+
+/// Puts a visit's evidence together, cylinder by cylinder.
+class Collect {
+public:
+    Collect(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
+            const Assumptions& assumptions, std::optional<Tag> tag)
+        : dossier_(dossier),
+          visit_(visit),
+          reference_(reference),
+          assumptions_(assumptions),
+          engine_(dossier.engine),
+          at_(findings::case_of(dossier, visit, reference, {tag})),
+          sources_{engine_, assumptions, out_} {}
+
+    Evidence run() {
+        const std::vector<int> numbers = numbers_in_order(engine_);
+        const auto place = [&](int number) {
+            return static_cast<std::size_t>(std::ranges::find(numbers, number) - numbers.begin());
+        };
+        for (const auto& [a, b] : findings::neighbours(engine_))
+            out_.joints.emplace_back(place(a), place(b));
+        add_model();
+        for (const int number : numbers)
+            add_cylinder(number);
+        add_levels();
+        add_likes();
+        return std::move(out_);
+    }
+
+private:
+    // The cranking model.
+
+    void add_model() {
+        if (engine_.bore) out_.bore_m = engine_.bore->value.si();
+        if (at_.decompressor_works()) {
+            out_.reasons.push_back(say("odds.decompressor"));
+            return;
+        }
+        const Tester* gauge = findings::tester_of(at_, TestKind::dry, {});
+        Engine whole = engine_;
+        const bool missing = !whole.bore || !whole.stroke || !whole.compression_ratio;
+        const auto fill = [&](std::optional<Sourced<TypedLength>>& size, const char* id) {
+            if (!size)
+                size = Sourced<TypedLength>{
+                    TypedLength::from(Length::from_si(assumptions_.at(id)), units::mm, 1),
+                    Origin::guessed,
+                    {}};
+        };
+        fill(whole.bore, "bore-unknown");
+        fill(whole.stroke, "stroke-unknown");
+        const double highest = assumptions_.at("ratio-highest");
+        if (!whole.compression_ratio)
+            whole.compression_ratio = Sourced<TypedRatio>{
+                TypedRatio::from(
+                    Ratio::from_si(whole.fuel == Fuel::diesel ? highest : assumptions_.at("ratio-unknown")),
+                    units::one, 1),
+                Origin::guessed,
+                {}};
+        const auto inputs = findings::model_inputs(whole, visit_.session, reference_, gauge);
+        SurfaceRange range;
+        range.middle = findings::cranking_case(inputs);
+        range.middle.heat_w_m2k = assumptions_.at("heat");
+        range.middle.speed_rad_s *= assumptions_.at("speed-dip");
+        if (range.middle.compression_ratio > highest) {
+            range.middle.compression_ratio = highest;
+            out_.compare_only = true;
+            out_.reasons.push_back(say("odds.compare_only_ratio", static_cast<int>(std::lround(highest))));
+        } else if (missing) {
+            out_.compare_only = true;
+            out_.reasons.push_back(say("odds.compare_only_data"));
+        }
+        if (inputs.throttle_fill_least && inputs.throttle_fill_most) {
+            range.middle.fill = 0.5 * (*inputs.throttle_fill_least + *inputs.throttle_fill_most);
+            out_.compare_only = true;
+            out_.reasons.push_back(say("odds.compare_only_throttle"));
+        }
+        const bool guessed = whole.compression_ratio->origin == Origin::guessed;
+        range.ratio_spread = assumptions_.at(guessed ? "ratio-guessed-doubt" : "ratio-known-doubt");
+        range.closing_spread_rad = inputs.closing_doubt_rad;
+        range.heat_spread = assumptions_.at("heat-doubt");
+        const bool timed = visit_.session.conditions.cranking_speed.has_value();
+        range.speed_spread = std::hypot(assumptions_.at("speed-dip-doubt"),
+                                        assumptions_.at(timed ? "speed-known-doubt" : "speed-unknown-doubt"));
+        if (const auto fine = physics::check(range.middle); !fine) {
+            out_.reasons.push_back(say("odds.no_cranking_model", fine.error().english));
+            return;
+        }
+        oil_usual_m3_ = inputs.oil_m3;
+        out_.cranking = range;
+    }
+
+    /// More oil than the chamber holds is not kept in it.
+    [[nodiscard]] double oil_that_fits(double oil_m3) const {
+        const auto& middle = out_.cranking->middle;
+        const double chamber =
+            middle.ratio_kind == physics::CompressionRatioKind::geometric
+                ? physics::clearance_volume_m3(middle.crank, middle.compression_ratio)
+                : physics::trapped_clearance_volume_m3(middle.crank, middle.compression_ratio,
+                                                       middle.closing_after_bdc_rad);
+        // Half of the smallest chamber that the doubts allow.
+        return std::min(oil_m3, 0.5 * chamber * std::exp(-CrankDoubts::reach * out_.cranking->ratio_spread));
+    }
+
+    // One cylinder.
+
+    void add_cylinder(int number) {
+        CylinderEvidence cylinder;
+        cylinder.number = number;
+        for (std::size_t joint = 0; joint < out_.joints.size(); ++joint)
+            if (out_.joints[joint].first == out_.cylinders.size() ||
+                out_.joints[joint].second == out_.cylinders.size())
+                cylinder.joints.push_back(joint);
+        cylinder.tag = at_.options.tag.value_or(newest_tag(visit_, number).value_or(Tag::as_found));
+        add_paths(cylinder);
+        const Case state = findings::case_of(dossier_, visit_, reference_, {cylinder.tag});
+        if (!at_.options.tag && has_other_tags(visit_, number, cylinder.tag))
+            cylinder.reasons.push_back(
+                say("odds.earlier_state_apart", number, findings::word_of(cylinder.tag)));
+        if (out_.cranking) {
+            cylinder.dry = cranking(state, TestKind::dry, number);
+            if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, number);
+        }
+        add_leaks(state, cylinder);
+        add_exits(state, cylinder);
+        sort_out_contradictions(state, assumptions_, cylinder);
+        out_.cylinders.push_back(std::move(cylinder));
+    }
+
+    void add_paths(CylinderEvidence& cylinder) {
+        std::vector<Path>& paths = cylinder.paths;
+        paths = {Path::rings};
+        if (!at_.two_stroke()) paths.insert(paths.end(), {Path::intake, Path::exhaust});
+        paths.push_back(Path::gasket);
+        if (engine_.cooling != Cooling::air) paths.push_back(Path::coolant);
+        if (engine_.decompressor == Decompressor::manual || engine_.decompressor == Decompressor::automatic)
+            paths.push_back(Path::decompressor);
+        const auto clearances = findings::clearances_of(at_, cylinder.number);
+        for (const Path path : paths) {
+            double odds = 1.0;
+            const bool intake = path == Path::intake;
+            if (findings::is_valve(path)) {
+                const bool small = intake ? clearances.small_intake : clearances.small_exhaust;
+                const bool recorded = intake ? clearances.recorded_intake : clearances.recorded_exhaust;
+                if (small)
+                    odds = assumptions_.at("clearance-none-odds");
+                else if (recorded)
+                    odds = assumptions_.at("clearance-good-odds");
+            }
+            cylinder.fault_odds.push_back(odds);
+        }
+    }
+
+    [[nodiscard]] OilSeal seal_of(Oiled oiled) const {
+        if (oiled == Oiled::fresh) return 1.0;
+        return oiled == Oiled::before ? assumptions_.at("oil-before") : 0.0;
+    }
+
+    std::optional<CrankEvidence> cranking(const Case& state, TestKind test, int number) {
+        auto readings = findings::counted(state, test, number);
+        std::erase_if(readings, [](const Reading* reading) { return !reading->final; });
+        if (readings.empty()) return std::nullopt;
+        const Reading& last = *readings.back();
+        const Tester* tester = findings::tester_of(state, test, last.tester);
+        CrankEvidence out = crank_evidence(tester, mean(readings, &Reading::final),
+                                           coarsest(readings, &Reading::final), reference_);
+        out.repeats = static_cast<int>(readings.size());
+        std::vector<const Reading*> firsts = readings;
+        std::erase_if(firsts, [](const Reading* reading) { return !reading->first; });
+        if (!firsts.empty()) out.first_pa = mean(firsts, &Reading::first);
+        out.seal = seal_of(last.oiled);
+        if (test == TestKind::wet) {
+            out.seal = 1.0;
+            out.oil_put_in_m3 = oil_that_fits(last.oil_volume ? last.oil_volume->si() : oil_usual_m3_);
+            out_.cranking->largest_oil_m3 = std::max(out_.cranking->largest_oil_m3, out.oil_put_in_m3);
+        }
+        return out;
+    }
+
+    // Leak-down.
+
+    std::size_t curve(double set_pa, const Tester* tester) {
+        LeakCurve wanted;
+        wanted.set_pa = set_pa;
+        wanted.ambient_pa = at_.site.ambient_pa;
+        const double diameter = tester && tester->restrictor ? tester->restrictor->si()
+                                                             : reference_.assumed("restrictor-diameter");
+        const double cd = tester && tester->restrictor_cd ? tester->restrictor_cd->si()
+                                                          : reference_.assumed("restrictor-cd");
+        wanted.restrictor_m2 = cd * physics::circle_area_m2(diameter);
+        for (std::size_t i = 0; i < out_.curves.size(); ++i)
+            if (out_.curves[i].set_pa == wanted.set_pa &&
+                out_.curves[i].restrictor_m2 == wanted.restrictor_m2)
+                return i;
+        out_.curves.push_back(wanted);
+        return out_.curves.size() - 1;
+    }
+
+    void add_leaks(const Case& state, CylinderEvidence& cylinder) {
+        auto readings = findings::counted(state, TestKind::leak_down, cylinder.number);
+        std::erase_if(readings, [](const Reading* reading) {
+            return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
+                   reading->held->si() > reading->set->si();
+        });
+        constexpr double same = 0.02;  // the regulator is never set twice to the same needle's width
+        while (!readings.empty()) {
+            const Reading* first = readings.front();
+            const double set = first->set->si();
+            std::vector<const Reading*> group;
+            for (const Reading* reading : readings)
+                if (std::abs(reading->set->si() - set) <= same * set && reading->oiled == first->oiled)
+                    group.push_back(reading);
+            std::erase_if(readings,
+                          [&](const Reading* one) { return std::ranges::find(group, one) != group.end(); });
+            const Tester* tester = findings::tester_of(state, TestKind::leak_down, group.back()->tester);
+            const double set_pa = mean(group, &Reading::set);
+            LeakEvidence leak = leak_evidence(tester, set_pa, mean(group, &Reading::held),
+                                              coarsest(group, &Reading::held), reference_);
+            leak.repeats = static_cast<int>(group.size());
+            leak.seal = seal_of(group.back()->oiled);
+            leak.curve = curve(set_pa, tester);
+            cylinder.leaks.push_back(leak);
+        }
+    }
+
+    // Exits.
+
+    void add_exits(const Case& state, CylinderEvidence& cylinder) {
+        const Tester* tester = findings::tester_of(state, TestKind::leak_down, {});
+        const auto with_air = [&](ExitEvidence exit) {
+            exit.curve = cylinder.leaks.empty() ? curve(assumptions_.at("listen-set"), tester)
+                                                : cylinder.leaks.back().curve;
+            exit.seal = cylinder.leaks.empty() ? 0.0 : cylinder.leaks.back().seal;
+            return exit;
+        };
+        std::vector<std::pair<Exit, std::optional<int>>> heard_at;
+        for (const findings::Heard& heard : findings::exits_of(state, cylinder.number)) {
+            heard_at.emplace_back(heard.exit, heard.neighbour);
+            ExitEvidence exit{heard.exit, heard.neighbour, heard.loudness, heard.by,
+                              exit_sources(sources_, cylinder, heard.exit, heard.neighbour)};
+            if (exit.sources.empty()) continue;
+            if (exit.neighbour && heard.loudness != Loudness::nothing &&
+                findings::companions(engine_, cylinder.number, *exit.neighbour))
+                cylinder.reasons.push_back(say("odds.companion", cylinder.number, *exit.neighbour));
+            cylinder.exits.push_back(with_air(std::move(exit)));
+        }
+        const auto could_hear = [&](Exit exit, std::optional<int> neighbour, ListenedBy by) {
+            if (std::ranges::find(heard_at, std::pair(exit, neighbour)) != heard_at.end()) return;
+            ExitEvidence next{exit, neighbour, Loudness::nothing, by,
+                              exit_sources(sources_, cylinder, exit, neighbour)};
+            if (!next.sources.empty()) cylinder.to_hear.push_back(with_air(std::move(next)));
+        };
+        for (const Exit exit : {Exit::intake, Exit::exhaust, Exit::breather, Exit::decompressor})
+            could_hear(exit, {}, ListenedBy::ear);
+        could_hear(Exit::joint, {}, ListenedBy::soapy_water);
+        could_hear(Exit::coolant, {}, ListenedBy::bubbles);
+        const auto numbers = numbers_in_order(engine_);
+        for (const std::size_t joint : cylinder.joints) {
+            const auto& [a, b] = out_.joints[joint];
+            could_hear(Exit::next_plug_hole, numbers[a == out_.cylinders.size() ? b : a], ListenedBy::ear);
+        }
+    }
+
+    // The engine's level.
+
+    void add_levels() {
+        if (!out_.cranking || out_.compare_only) return;
+        const auto& limits = at_.limits;
+        if (limits.low && limits.high) {
+            const double low = limits.low->figure.si;
+            const double high = limits.high->figure.si;
+            const double middle = 0.5 * (low + high);
+            constexpr double ninety = 1.645;
+            out_.levels.push_back({middle, std::hypot(0.5 * (high - low) / (ninety * middle),
+                                                      assumptions_.at("card-range-doubt"))});
+        }
+        add_earlier_visits();
+    }
+
+    void add_earlier_visits() {
+        double sum = 0.0;
+        int count = 0;
+        for (const Visit& earlier : dossier_.visits) {
+            if (earlier.session.opened_at.unix_ms >= visit_.session.opened_at.unix_ms) continue;
+            const Case then = findings::case_of(dossier_, earlier, reference_, {});
+            for (const int number : numbers_in_order(engine_)) {
+                const auto leak = findings::leak_down_of(then, number);
+                const auto dry = findings::cranking_of(then, TestKind::dry, number);
+                if (!leak || !dry || leak->state != findings::State::good || leak->tag != dry->tag ||
+                    then.decompressor_works())
+                    continue;
+                sum += dry->final.figure.si * at_.site.ambient_pa / then.site.ambient_pa;
+                ++count;
+            }
+        }
+        if (count > 0) out_.levels.push_back({sum / count, assumptions_.at("earlier-visit-doubt")});
+    }
+
+    /// What readings would be like that were not taken: on the session's testers, at the usual pressures.
+    void add_likes() {
+        double high = 0.0;
+        for (const CylinderEvidence& cylinder : out_.cylinders)
+            if (cylinder.dry) high = std::max(high, cylinder.dry->final_pa);
+        constexpr double usual_pa = 900e3;
+        constexpr double step_pa = 10e3;
+        out_.crank_like = crank_evidence(findings::tester_of(at_, TestKind::dry, {}),
+                                         high > 0.0 ? high : usual_pa, step_pa, reference_);
+        if (out_.cranking) out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
+        const Tester* tester = findings::tester_of(at_, TestKind::leak_down, {});
+        const double set =
+            tester && tester->set_pressure ? tester->set_pressure->si() : assumptions_.at("listen-set");
+        out_.leak_like = leak_evidence(tester, set, 0.7 * set, step_pa, reference_);
+        out_.leak_like.curve = curve(set, tester);
+        if (out_.cranking && engine_.fuel == Fuel::petrol)
+            out_.cranking->largest_oil_m3 =
+                std::max(out_.cranking->largest_oil_m3, out_.crank_like.oil_put_in_m3);
+    }
+
+    const Dossier& dossier_;
+    const Visit& visit_;
+    const findings::Reference& reference_;
+    const Assumptions& assumptions_;
+    const Engine& engine_;
+    const Case at_;
+    double oil_usual_m3_ = 0.0;
+    Evidence out_;
+    const SourceContext sources_;
+};
+
+}  // namespace
+
+bool Evidence::empty() const {
+    return std::ranges::all_of(cylinders, [](const CylinderEvidence& cylinder) {
+        return !cylinder.dry && !cylinder.wet && cylinder.leaks.empty() && cylinder.exits.empty();
+    });
+}
+
+Evidence evidence_of(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
+                     const Assumptions& assumptions, std::optional<Tag> tag) {
+    return Collect(dossier, visit, reference, assumptions, tag).run();
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,210 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/summary.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+#include "core/findings/case.h"
+
+namespace lapwing::odds {
+namespace {
+
+using findings::Path;
+
+template <class Number>
+Interval interval(std::vector<Number> values) {
+    Interval out;
+    out.mean = std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+    const auto quantile = [&](double at) {
+        const auto place =
+            values.begin() + static_cast<std::ptrdiff_t>(at * static_cast<double>(values.size() - 1));
+        std::ranges::nth_element(values, place);
+        return static_cast<double>(*place);
+    };
+    out.lo = quantile(0.05);
+    out.hi = quantile(0.95);
+    return out;
+}
+
+/// Every so many draws, so that at most `most` are looked at.
+template <class Use>
+void thinned(std::size_t count, std::size_t most, Use use) {
+    const std::size_t step = std::max<std::size_t>(1, (count + most - 1) / most);
+    for (std::size_t i = 0; i < count; i += step)
+        use(i);
+}
+
+void add_faults(const EngineModel& model, const Draws& draws, std::size_t cylinder, CylinderOdds& out) {
+    const auto& place = model.cylinders()[cylinder];
+    double count = 0.0;
+    thinned(draws.count(), 2000, [&](std::size_t draw) {
+        const auto z = draws.z(draw);
+        count += 1.0;
+        double no_joint = 1.0;
+        for (std::size_t i = 0; i < place.all.size(); ++i) {
+            const double fault = model.prior(place.all[i]).fault_given(model.log_area(z, place.all[i]));
+            if (i < place.own.size())
+                out.paths[i].fault += fault;
+            else
+                no_joint *= 1.0 - fault;
+        }
+        if (place.all.size() > place.own.size()) out.paths.back().fault += 1.0 - no_joint;
+    });
+    for (PathOdds& path : out.paths)
+        path.fault /= count;
+}
+
+/// The likeliest of several outcomes, the last of which is "seals well".
+std::pair<std::optional<Path>, double> likeliest(const std::vector<double>& chances,
+                                                 const std::vector<PathOdds>& paths) {
+    const auto best = static_cast<std::size_t>(std::ranges::max_element(chances) - chances.begin());
+    return {best < paths.size() ? std::optional(paths[best].path) : std::nullopt, chances[best]};
+}
+
+UnderOther under(const OtherAssumptions& other, const EngineModel& model, const Draws& draws,
+                 std::size_t cylinder, const std::vector<PathOdds>& paths) {
+    Assumptions changed = model.assumptions();
+    for (const auto& [id, value] : other.change)
+        changed.set(id, value);
+    const auto& evidence = model.evidence().cylinders[cylinder];
+    const auto& place = model.cylinders()[cylinder];
+    std::vector<AreaPrior> priors;
+    for (std::size_t i = 0; i < place.all.size(); ++i)
+        priors.push_back(
+            i < place.own.size()
+                ? area_prior(changed, evidence.paths[i], model.evidence().bore_m, evidence.fault_odds[i])
+                : area_prior(changed, Path::next_cylinder, model.evidence().bore_m));
+    std::vector<double> chances(paths.size() + 1, 0.0);
+    thinned(draws.count(), 4000, [&](std::size_t draw) {
+        const auto z = draws.z(draw);
+        double weight = 1.0;
+        for (std::size_t i = 0; i < place.all.size(); ++i) {
+            const AreaPrior& old = model.prior(place.all[i]);
+            if (priors[i] == old) continue;
+            const double log_area = model.log_area(z, place.all[i]);
+            const double fault = old.fault_given(log_area);
+            weight *= fault * priors[i].fault / old.fault +
+                      (1.0 - fault) * (1.0 - priors[i].fault) / (1.0 - old.fault);
+        }
+        chances[draws.main(cylinder)[draw]] += weight;
+    });
+    const double all = std::accumulate(chances.begin(), chances.end(), 0.0);
+    for (double& chance : chances)
+        chance /= all;
+    const auto [main, chance] = likeliest(chances, paths);
+    return {other.id, other.text, main, chance};
+}
+
+}  // namespace
+
+CylinderOdds summarise(const EngineModel& model, const Draws& draws, std::size_t cylinder) {
+    CylinderOdds out;
+    const auto& evidence = model.evidence().cylinders[cylinder];
+    out.number = evidence.number;
+    out.measured = evidence.dry || evidence.wet || !evidence.leaks.empty() || !evidence.exits.empty();
+    const auto paths = reported_paths(model.evidence(), cylinder);
+    const auto mains = draws.main(cylinder);
+    std::vector<double> chances(paths.size() + 1, 0.0);
+    for (const std::uint8_t main : mains)
+        chances[main] += 1.0 / static_cast<double>(draws.count());
+    for (std::size_t path = 0; path < paths.size(); ++path) {
+        const auto share = draws.share(cylinder, path);
+        out.paths.push_back(
+            {paths[path], interval(std::vector<float>(share.begin(), share.end())), chances[path], 0.0});
+    }
+    out.seals_well = chances.back();
+    const auto area = draws.area(cylinder);
+    out.leak_area_m2 = interval(std::vector<float>(area.begin(), area.end()));
+    add_faults(model, draws, cylinder, out);
+    std::tie(out.main, out.main_chance) = likeliest(chances, out.paths);
+    for (const OtherAssumptions& other : model.assumptions().others) {
+        out.under_others.push_back(under(other, model, draws, cylinder, out.paths));
+        if (out.under_others.back().main != out.main) out.depends_on_assumptions = true;
+    }
+    out.effective_samples = draws.effective(cylinder);
+    return out;
+}
+
+std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& draws, std::size_t cylinder,
+                                       bool diesel, Random& random) {
+    std::vector<AfterRepair> out;
+    const Evidence& evidence = model.evidence();
+    const CylinderEvidence& own = evidence.cylinders[cylinder];
+    if (!evidence.cranking || diesel || (evidence.compare_only && !own.dry)) return out;
+    CrankEvidence like = own.dry ? *own.dry : evidence.crank_like;
+    like.first_pa.reset();
+    like.seal = 0.0;
+    like.oil_put_in_m3 = 0.0;
+    like.repeats = 1;
+    const auto& place = model.cylinders()[cylinder];
+    const double day = model.assumptions().at("day-scatter");
+    const auto head = [&](std::size_t path) {
+        return path >= own.paths.size() || own.paths[path] == Path::gasket ||
+               own.paths[path] == Path::coolant;
+    };
+    for (const Path repair : own.paths) {
+        if (repair == Path::coolant) continue;
+        std::vector<double> readings;
+        thinned(draws.count(), 800, [&](std::size_t draw) {
+            std::vector<double> z(draws.z(draw).begin(), draws.z(draw).end());
+            EngineModel::SharedState shared;
+            model.shared(z, shared);
+            auto leaks = model.leaks(z, cylinder);
+            for (std::size_t path = 0; path < place.all.size(); ++path) {
+                const bool repaired = repair == Path::gasket
+                                          ? head(path)
+                                          : path < own.paths.size() && own.paths[path] == repair;
+                if (!repaired) continue;
+                const double before =
+                    leaks.path_m2[path] * std::exp(model.static_to_cranking() * z[place.all[path].cranking]);
+                const AreaPrior& prior = model.prior(place.all[path]);
+                const double after = std::exp(prior.sound_mean + prior.sound_spread * random.normal() +
+                                              model.static_to_cranking() * random.normal());
+                leaks.cranking_m2 += after - before;
+                if (path == 0) leaks.cranking_rings_m2 = after;
+            }
+            const double mean = model.reading(z, shared, cylinder, leaks, like).final_pa;
+            readings.push_back(mean * std::exp(day * random.normal()) +
+                               model.crank_noise_pa(mean, like) * random.normal());
+        });
+        const Interval range = interval(readings);
+        const auto middle = readings.begin() + static_cast<std::ptrdiff_t>(readings.size() / 2);
+        std::ranges::nth_element(readings, middle);
+        out.push_back({repair, *middle, std::max(range.lo, 0.0), range.hi, repair != Path::rings});
+    }
+    return out;
+}
+
+std::vector<findings::Message> misfits(const EngineModel& model, const Draws& draws, std::size_t cylinder) {
+    const CylinderEvidence& own = model.evidence().cylinders[cylinder];
+    double dry = 0.0, wet = 0.0, leak = 0.0, count = 0.0;
+    thinned(draws.count(), 300, [&](std::size_t draw) {
+        const auto z = draws.z(draw);
+        EngineModel::SharedState shared;
+        model.shared(z, shared);
+        const auto leaks = model.leaks(z, cylinder);
+        const auto off = [&](const CrankEvidence& read) {
+            const double final = model.reading(z, shared, cylinder, leaks, read).final_pa;
+            return (read.final_pa - final) / model.crank_noise_pa(final, read);
+        };
+        count += 1.0;
+        if (own.dry) dry += off(*own.dry);
+        if (own.wet) wet += off(*own.wet);
+        if (!own.leaks.empty()) {
+            const auto held = model.held(z, shared, cylinder, leaks, own.leaks.back());
+            leak += (own.leaks.back().held_pa - held.shown_pa) / held.noise_pa;
+        }
+    });
+    constexpr double far = 2.5;  // standard deviations, on average over what the rest allows
+    std::vector<findings::Message> out;
+    for (const auto& [off, test] :
+         {std::pair(dry, TestKind::dry), std::pair(leak, TestKind::leak_down), std::pair(wet, TestKind::wet)})
+        if (std::abs(off / count) > far)
+            out.push_back(findings::say("odds.does_not_fit", own.number, findings::word_of(test)));
+    return out;
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,123 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/where_it_leaks.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/case.h"
+#include "core/odds/summary.h"
+#include "core/odds/surface_cache.h"
+
+namespace lapwing::odds {
+namespace {
+
+using findings::say;
+
+constexpr double enough_effective = 400.0;
+/// Under this chance nothing is said of a path.
+constexpr double worth_saying = 0.3;
+
+void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvidence& evidence,
+                 CylinderOdds& out) {
+    const int number = evidence.number;
+    if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
+    if (!evidence.leaks.empty() && evidence.exits.empty() && out.seals_well < 1.0 - worth_saying)
+        out.reasons.push_back(say("odds.not_listened", number));
+    const auto recorded = [&](ValveSide side) {
+        return std::ranges::any_of(standing(visit.clearances, number),
+                                   [&](const Clearance* one) { return one->side == side; });
+    };
+    for (const PathOdds& path : out.paths)
+        if (findings::is_valve(path.path) && path.main >= worth_saying &&
+            dossier.engine.valves.adjuster != Adjuster::hydraulic &&
+            !recorded(path.path == findings::Path::intake ? ValveSide::intake : ValveSide::exhaust))
+            out.reasons.push_back(say("odds.clearance_first", number, findings::word_of(path.path)));
+    if (out.depends_on_assumptions)
+        for (const UnderOther& other : out.under_others)
+            if (other.main != out.main)
+                out.reasons.push_back(
+                    say("odds.depends_on_assumptions", number,
+                        other.main ? findings::word_of(*other.main) : findings::Word{"outcome:seals_well"}));
+    const PathOdds* rings = out.path(findings::Path::rings);
+    if (rings && rings->main >= worth_saying && !out.expected_after.empty())
+        out.reasons.push_back(say("odds.fresh_hone", number));
+    if (out.effective_samples < enough_effective) out.reasons.push_back(say("odds.unsure_numbers", number));
+}
+
+}  // namespace
+
+const PathOdds* CylinderOdds::path(findings::Path wanted) const {
+    const auto found = std::ranges::find(paths, wanted, &PathOdds::path);
+    return found == paths.end() ? nullptr : &*found;
+}
+
+const CylinderOdds* WhereItLeaks::cylinder(int number) const {
+    const auto found = std::ranges::find(cylinders, number, &CylinderOdds::number);
+    return found == cylinders.end() ? nullptr : &*found;
+}
+
+int shown_percent(double chance) {
+    constexpr int step = 5;
+    constexpr int most = 95;
+    if (!(chance > 0.0)) return 0;
+    return std::clamp(step * static_cast<int>(std::lround(100.0 * chance / step)), step, most);
+}
+
+Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
+                                    const findings::Reference& reference, const OddsOptions& options) {
+    Assumptions built_in;
+    if (!options.assumptions) {
+        auto read = built_in_assumptions();
+        if (!read) return tl::unexpected(read.error());
+        built_in = std::move(*read);
+    }
+    const Assumptions& assumptions = options.assumptions ? *options.assumptions : built_in;
+    const auto cancelled = [] {
+        return fail("odds.cancelled",
+                    "The odds were not worked out: something else was asked in the meantime.");
+    };
+
+    Evidence evidence = evidence_of(dossier, visit, reference, assumptions, options.tag);
+    SurfaceCache only_now;
+    std::shared_ptr<const CrankSurface> surface;
+    if (evidence.cranking) {
+        auto fitted = (options.surfaces ? *options.surfaces : only_now).surface(*evidence.cranking);
+        if (!fitted) return tl::unexpected(fitted.error());
+        surface = std::move(*fitted);
+    }
+    if (options.cancel.stop_requested()) return cancelled();
+    const EngineModel model(evidence, assumptions, surface.get());
+    const auto draws = Draws::make(model, options.seed, options.cancel);
+    if (!draws) return cancelled();
+
+    WhereItLeaks out;
+    out.assumptions_version = assumptions.version;
+    out.seed = options.seed;
+    out.draws = static_cast<int>(draws->count());
+    out.least_effective_samples = static_cast<double>(draws->count());
+    out.reasons = evidence.reasons;
+    out.reasons.push_back(say("odds.working_assumptions"));
+    const bool diesel = dossier.engine.fuel == Fuel::diesel;
+    Random random(options.seed + 1);
+    for (std::size_t c = 0; c < evidence.cylinders.size(); ++c) {
+        if (options.cancel.stop_requested()) return cancelled();
+        CylinderOdds cylinder = summarise(model, *draws, c);
+        const CylinderEvidence& from = evidence.cylinders[c];
+        cylinder.contradictions = from.contradictions;
+        for (auto& misfit : misfits(model, *draws, c))
+            cylinder.contradictions.push_back(std::move(misfit));
+        cylinder.reasons = from.reasons;
+        cylinder.expected_after = after_repairs(model, *draws, c, diesel, random);
+        add_reasons(dossier, visit, from, cylinder);
+        cylinder.unsure = cylinder.effective_samples < enough_effective || !cylinder.contradictions.empty() ||
+                          from.wrong_tdc_suspected;
+        out.least_effective_samples = std::min(out.least_effective_samples, cylinder.effective_samples);
+        out.cylinders.push_back(std::move(cylinder));
+    }
+    out.next_tests = next_tests(model, *draws, diesel, random);
+    return out;
+}
+
+}  // namespace lapwing::odds
