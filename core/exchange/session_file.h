@@ -11,6 +11,7 @@
 
 #include "core/base/clock.h"
 #include "core/exchange/archive.h"
+#include "core/exchange/signature.h"
 #include "core/model/visit.h"
 
 /// The session file: a ZIP archive that holds one bag (BagIt 1.0, RFC 8493) with one engine, its visits and
@@ -30,6 +31,7 @@ struct Outgoing {
     std::function<std::filesystem::path(const Attachment&)> stored_at;  ///< the attachment's stored file
     Timestamp at;                                                       ///< for Bagging-Date and file times
     std::string software = "Lapwing";                                   ///< with version, for bag-info.txt
+    const SigningKey* key = nullptr;                                    ///< signs the file; null: not signed
 };
 
 /// Writes the file whole or not at all: beside `target` first, on the disk, then renamed. Attachments that
@@ -67,8 +69,7 @@ struct Incoming {
     Dossier dossier;
     std::vector<StagedAttachment> attachments;  ///< one for each different file
     std::optional<std::filesystem::path> report;
-    std::string tag_manifest;              ///< tagmanifest-sha256.txt as it came; what a signature is over
-    std::optional<std::string> signature;  ///< signature.json as it came, not looked at here
+    Signature signature;
 };
 
 /// Reads a session file from anywhere: streams it into a new folder under `staging_parent` and checks sizes,
@@ -77,8 +78,18 @@ struct Incoming {
 Result<Incoming> read_session_file(const std::filesystem::path& file,
                                    const std::filesystem::path& staging_parent, const Limits& limits = {});
 
-/// Everything that is wrong with a session file; empty when it is in order. A file whose very structure
-/// can't be trusted has that one problem only. `scratch` is a folder for unpacking, left as it was.
+struct Checked {
+    std::vector<Error> problems;  ///< empty when the file is in order
+    Signature signature;          ///< what it says, as far as the file could be read
+    std::string engine;           ///< its name; empty when session.json can't be read
+};
+/// Everything that is wrong with a session file. A file whose very structure can't be trusted has that one
+/// problem only. A file that was altered since it was signed is no problem of its own when its checksums hold
+/// (someone changed it and packed it again): the signature says so. `scratch` is a folder for unpacking, left
+/// as it was.
+Checked check_session_file(const std::filesystem::path& file, const std::filesystem::path& scratch,
+                           const Limits& limits = {});
+/// The problems alone.
 std::vector<Error> check_file(const std::filesystem::path& file, const std::filesystem::path& scratch,
                               const Limits& limits = {});
 

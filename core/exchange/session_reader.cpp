@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <algorithm>
 #include <cerrno>
 #include <cstdio>
 #include <map>
@@ -67,9 +68,9 @@ public:
         : archive_(archive), incoming_(incoming), limits_(limits), problems_(problems) {}
 
     Status run() {
-        for (const auto step :
-             {&Receiving::find_bag, &Receiving::read_tag_files, &Receiving::check_bag,
-              &Receiving::receive_payload, &Receiving::read_session, &Receiving::match_attachments})
+        for (const auto step : {&Receiving::find_bag, &Receiving::read_tag_files, &Receiving::check_bag,
+                                &Receiving::receive_payload, &Receiving::look_at_signature,
+                                &Receiving::read_session, &Receiving::match_attachments})
             if (auto done = (this->*step)(); !done) return done;
         return {};
     }
@@ -120,11 +121,27 @@ private:
             if (!text) return tl::unexpected(text.error());
             texts_.emplace(path, std::move(*text));
         }
-        if (const auto signature = texts_.find("signature.json"); signature != texts_.end())
-            incoming_.signature = signature->second;
-        if (const auto list = texts_.find("tagmanifest-sha256.txt"); list != texts_.end())
-            incoming_.tag_manifest = list->second;
         return {};
+    }
+
+    /// After the checksums: whatever differs from them differs from what was signed.
+    Status look_at_signature() {
+        const auto found = texts_.find(signature_file);
+        if (found == texts_.end()) return {};
+        const auto list = texts_.find("tagmanifest-sha256.txt");
+        incoming_.signature = verify(found->second, list == texts_.end() ? std::string{} : list->second);
+        if (incoming_.signature.state == SignatureState::unaltered &&
+            (!problems_.empty() || !is_all_listed()))
+            incoming_.signature.state = SignatureState::altered;
+        return {};
+    }
+
+    /// Whether the signed list speaks of every tag file: one that was laid beside is not part of what was
+    /// signed.
+    bool is_all_listed() const {
+        return std::ranges::all_of(texts_, [&](const auto& item) {
+            return item.first == signature_file || is_tag_manifest(item.first) || tags_.contains(item.first);
+        });
     }
 
     Status check_bag() {
@@ -210,7 +227,8 @@ private:
             else if (found == texts_.end())
                 problem("bag.missing_file",
                         "\"{}\" is missing from the file. Ask the sender to send it again.", line.path);
-            else if (name == "tagmanifest-sha256.txt" && sha256_hex(found->second) != line.checksum)
+            else if (name == "tagmanifest-sha256.txt" && tags_.insert(line.path).second &&
+                     sha256_hex(found->second) != line.checksum)
                 wrong_sum(line.path);
         }
     }
@@ -308,19 +326,21 @@ private:
     bool found_ = false;
     std::map<std::string, const Entry*, std::less<>> files_;  ///< by path within the bag
     std::map<std::string, std::string, std::less<>> texts_;   ///< tag files
+    std::set<std::string, std::less<>> tags_;                 ///< tag files in the SHA-256 tag manifest
     std::map<std::string, std::string, std::less<>> sums_;    ///< SHA-256 of payload files as told
     std::string session_;
 };
 
 Result<Incoming> receive(const fs::path& file, const fs::path& staging_parent, const Limits& limits,
-                         std::vector<Error>& problems) {
+                         std::vector<Error>& problems, Signature& signature) {
     const auto archive = Archive::open(file, limits);
     if (!archive) return tl::unexpected(archive.error());
     auto staging = Staging::make(staging_parent);
     if (!staging) return tl::unexpected(staging.error());
-    Incoming incoming{std::move(*staging), {}, {}, {}, {}, {}};
-    if (auto done = Receiving(*archive, incoming, limits, problems).run(); !done)
-        return tl::unexpected(done.error());
+    Incoming incoming{std::move(*staging), {}, {}, {}, {}};
+    const auto done = Receiving(*archive, incoming, limits, problems).run();
+    signature = incoming.signature;
+    if (!done) return tl::unexpected(done.error());
     return incoming;
 }
 
@@ -343,16 +363,24 @@ Staging::~Staging() {
 Result<Incoming> read_session_file(const fs::path& file, const fs::path& staging_parent,
                                    const Limits& limits) {
     std::vector<Error> problems;
-    auto incoming = receive(file, staging_parent, limits, problems);
+    Signature signature;
+    auto incoming = receive(file, staging_parent, limits, problems, signature);
     if (incoming && !problems.empty()) return tl::unexpected(std::move(problems.front()));
     return incoming;
 }
 
+Checked check_session_file(const fs::path& file, const fs::path& scratch, const Limits& limits) {
+    Checked out;
+    const auto incoming = receive(file, scratch, limits, out.problems, out.signature);
+    if (incoming)
+        out.engine = incoming->dossier.engine.name;
+    else
+        out.problems.insert(out.problems.begin(), incoming.error());
+    return out;
+}
+
 std::vector<Error> check_file(const fs::path& file, const fs::path& scratch, const Limits& limits) {
-    std::vector<Error> problems;
-    auto incoming = receive(file, scratch, limits, problems);
-    if (!incoming) problems.insert(problems.begin(), incoming.error());
-    return problems;
+    return check_session_file(file, scratch, limits).problems;
 }
 
 bool is_structural(const Error& problem) {

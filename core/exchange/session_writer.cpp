@@ -126,7 +126,11 @@ public:
                                     {"Payload-Oxum", fmt::format("{}.{}", oxum_.bytes, oxum_.files)}}));
         std::ranges::sort(payload_, {}, &ManifestLine::path);
         add_tag_file("manifest-sha256.txt", manifest_text(payload_));
-        packing_.add_text(folder_ + "tagmanifest-sha256.txt", manifest_text(tags_), true);
+        const auto tag_manifest = manifest_text(tags_);
+        if (outgoing.key != nullptr)
+            packing_.add_text(fmt::format("{}{}", folder_, signature_file), outgoing.key->sign(tag_manifest),
+                              true);
+        packing_.add_text(folder_ + "tagmanifest-sha256.txt", tag_manifest, true);
     }
 
 private:

@@ -41,9 +41,13 @@ bool breaks_a_tie(const SQLite::Exception& exception) {
     return exception.getErrorCode() == SQLITE_CONSTRAINT;
 }
 
+/// Whether taking a record out is a wish of its own, to hold against files that still have it, or only the
+/// way back from putting it in.
+enum class Removal { wished, way_back };
+
 /// Makes the record what `body` says, or takes it out.
 Status set_record(Connection& connection, RecordKind kind, const std::string& id, const Body& before,
-                  const Body& body, Change& change) {
+                  const Body& body, Removal removal, Change& change) {
     if (before) {
         // A record that can't be read any more can still be replaced or taken out: only the notice gets
         // poorer.
@@ -59,6 +63,8 @@ Status set_record(Connection& connection, RecordKind kind, const std::string& id
                         "first.",
                         word(kind));
         }
+        if (removal == Removal::wished)
+            Query(connection, "INSERT OR IGNORE INTO removed (id) VALUES (?)").with(id).run();
         change.kinds.insert(kind);
         return {};
     }
@@ -72,6 +78,7 @@ Status set_record(Connection& connection, RecordKind kind, const std::string& id
                     "The {} can't be stored: the {} it belongs to is no longer in the library.", word(kind),
                     kind == RecordKind::session ? "engine" : "session");
     }
+    if (!before) Query(connection, "DELETE FROM removed WHERE id = ?").with(id).run();
     note_change(connection, *record, change);
     return {};
 }
@@ -160,7 +167,9 @@ Result<Outcome> move(Connection& connection, Step step, Body Image::*from, Body 
                 "This can't be undone any more: the {} was changed again since. Undo the later change "
                 "first, or change it by hand.",
                 word(image.kind));
-        auto status = set_record(connection, image.kind, image.id, image.*from, image.*to, outcome.change);
+        const auto removal = to == &Image::after ? Removal::wished : Removal::way_back;
+        auto status =
+            set_record(connection, image.kind, image.id, image.*from, image.*to, removal, outcome.change);
         if (!status && (status.error().code == "store.hangs" || status.error().code == "store.no_parent"))
             return fail(
                 "undo.hangs",
@@ -189,8 +198,8 @@ Result<Outcome> apply(Connection& connection, Step info, std::span<const Edit> e
         for (const auto& edit : edits) {
             const Image image = image_of(connection, edit);
             if (image.before == image.after) continue;
-            auto status =
-                set_record(connection, image.kind, image.id, image.before, image.after, outcome.change);
+            auto status = set_record(connection, image.kind, image.id, image.before, image.after,
+                                     Removal::wished, outcome.change);
             if (!status) return tl::unexpected(status.error());
             if (position == 0) info.number = write_step(connection, info);
             write_image(connection, info.number, position++, image);

@@ -199,6 +199,20 @@ Status Library::keep_drafts(std::span<const Draft> drafts) {
     });
 }
 
+Status Library::name_key(const std::string& public_key, const std::string& name) {
+    return guarded(*connection_, [&]() -> Status {
+        if (name.empty())
+            Query(*connection_, "DELETE FROM known_key WHERE public_key = ?").with(public_key).run();
+        else
+            Query(*connection_,
+                  "INSERT INTO known_key (public_key, name) VALUES (?, ?) ON CONFLICT (public_key) DO UPDATE "
+                  "SET name = excluded.name")
+                .with(public_key, name)
+                .run();
+        return {};
+    });
+}
+
 Result<std::unique_ptr<BackupJob>> Library::start_due_backup() {
     // After an unclean end the file may hold damage that the quick check can't see: the good backups of the
     // days before must not be pushed out by copies of it.

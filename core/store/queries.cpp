@@ -320,4 +320,39 @@ Result<std::string> Queries::draft(const std::string& key) const {
     });
 }
 
+Result<Uuid> Queries::library_id() const {
+    return guarded(connection_, [&]() -> Result<Uuid> {
+        Query query(connection_, "SELECT value FROM own WHERE key = 'library'");
+        const auto id = query.next() ? Uuid::parse(query.text(0)) : std::nullopt;
+        if (!id)
+            return fail("store.damaged", "The library {} has lost its own name.",
+                        connection_.file().string());
+        return *id;
+    });
+}
+
+Result<bool> Queries::was_removed(Uuid id) const {
+    return guarded(connection_, [&]() -> Result<bool> {
+        Query query(connection_, "SELECT 1 FROM removed WHERE id = ?");
+        return query.with(id.text()).next();
+    });
+}
+
+Result<std::string> Queries::name_of_key(const std::string& public_key) const {
+    return guarded(connection_, [&]() -> Result<std::string> {
+        Query query(connection_, "SELECT name FROM known_key WHERE public_key = ?");
+        return query.with(public_key).next() ? query.text(0) : std::string{};
+    });
+}
+
+Result<std::vector<Queries::NamedKey>> Queries::named_keys() const {
+    return guarded(connection_, [&]() -> Result<std::vector<NamedKey>> {
+        Query query(connection_, "SELECT public_key, name FROM known_key ORDER BY name COLLATE NOCASE");
+        std::vector<NamedKey> all;
+        while (query.next())
+            all.push_back({query.text(0), query.text(1)});
+        return all;
+    });
+}
+
 }  // namespace lapwing::store

@@ -46,6 +46,18 @@ public:
 
     Result<std::string> draft(const std::string& key) const;
 
+    /// This library's own name among others (see Lineage), made when it was.
+    Result<Uuid> library_id() const;
+    /// Whether a record was taken out here and not put in again.
+    Result<bool> was_removed(Uuid id) const;
+    /// What the person here calls whoever signs with this key; empty for an unknown key.
+    Result<std::string> name_of_key(const std::string& public_key) const;
+    struct NamedKey {
+        std::string public_key;
+        std::string name;
+    };
+    Result<std::vector<NamedKey>> named_keys() const;  ///< by name
+
 private:
     Connection& connection_;
 };

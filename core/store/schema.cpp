@@ -138,10 +138,32 @@ CREATE TABLE draft (
 ) STRICT;
 )sql";
 
+// What merging needs to know beside the records. `removed`: what was taken out here stays out when a file
+// still holds it. `known_key`: whose signature a key makes, as the person here calls them.
+constexpr const char* version_2 = R"sql(
+CREATE TABLE own (
+    key TEXT PRIMARY KEY NOT NULL,
+    value TEXT NOT NULL
+) STRICT;
+INSERT INTO own (key, value)
+    SELECT 'library', substr(h, 1, 8) || '-' || substr(h, 9, 4) || '-4' || substr(h, 14, 3) || '-8' ||
+                      substr(h, 18, 3) || '-' || substr(h, 21, 12)
+    FROM (SELECT lower(hex(randomblob(16))) AS h);
+
+CREATE TABLE removed (
+    id TEXT PRIMARY KEY NOT NULL
+) STRICT, WITHOUT ROWID;
+
+CREATE TABLE known_key (
+    public_key TEXT PRIMARY KEY NOT NULL,
+    name TEXT NOT NULL
+) STRICT;
+)sql";
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> list{{1, version_1}};
+    static const std::vector<Migration> list{{1, version_1}, {2, version_2}};
     return list;
 }
 

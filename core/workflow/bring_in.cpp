@@ -3,22 +3,93 @@
 
 #include "core/workflow/bring_in.h"
 
+#include <algorithm>
+#include <set>
+
+#include "core/record/merge.h"
 #include "core/workflow/desk.h"
 #include "core/workflow/needs.h"
 
 namespace lapwing::workflow {
 namespace {
 
-/// Whether `incoming` says nothing that `here` doesn't. Owners are left out of files unless the sender ticks
-/// them, so an engine that comes back without its owner is still the same engine.
-bool same(const Record& here, const Record& incoming) {
-    if (here == incoming) return true;
-    const auto* mine = std::get_if<Engine>(&here);
-    const auto* theirs = std::get_if<Engine>(&incoming);
-    if (mine == nullptr || theirs == nullptr || theirs->owner != Owner{}) return false;
-    Engine with_owner = *theirs;
-    with_owner.owner = mine->owner;
-    return with_owner == *mine;
+struct Arrived {
+    Arrival arrival = Arrival::same;
+    std::optional<Record> here;
+    Record incoming;
+    Record merged;
+};
+
+/// Holds a dossier against the library, record by record, parents first.
+class Comparing {
+public:
+    Comparing(const store::Queries& library, RemovedHere removed) : library_(library), removed_(removed) {}
+
+    Result<std::vector<Arrived>> all_of(const Dossier& dossier) {
+        const auto engine = library_.engine(dossier.engine.id);
+        if (!engine) return tl::unexpected(engine.error());
+        // Someone who opens the file of an engine that was taken out wants it back, not half of it.
+        if (!*engine) removed_ = RemovedHere::come_back;
+        std::vector<Arrived> out;
+        for (auto& record : records_of(dossier)) {
+            auto one = compare(std::move(record));
+            if (!one) return tl::unexpected(one.error());
+            out.push_back(std::move(*one));
+        }
+        return out;
+    }
+
+private:
+    Result<Arrived> compare(Record incoming) {
+        auto here = library_.record(kind_of(incoming), id_of(incoming));
+        if (!here) return tl::unexpected(here.error());
+        Arrived one{Arrival::added, std::move(*here), incoming, incoming};
+        if (!one.here) {
+            const auto left_out = stays_out(incoming);
+            if (!left_out) return tl::unexpected(left_out.error());
+            if (*left_out) {
+                one.arrival = Arrival::removed_here;
+                left_out_.insert(id_of(incoming));
+            }
+            return one;
+        }
+        one.incoming = with_owner_of(std::move(incoming), *one.here);
+        auto merged = merge(*one.here, one.incoming);
+        if (!merged) return tl::unexpected(merged.error());
+        one.merged = std::move(*merged);
+        if (in_conflict(one.merged) && versions(one.merged).size() > versions(*one.here).size())
+            one.arrival = Arrival::conflict;
+        else
+            one.arrival = same_content(one.merged, *one.here) ? Arrival::same : Arrival::newer;
+        return one;
+    }
+
+    Result<bool> stays_out(const Record& incoming) const {
+        if (left_out_.contains(parent_of(incoming))) return true;
+        // A session needs its testers to be understood.
+        if (removed_ == RemovedHere::come_back || kind_of(incoming) == RecordKind::tester) return false;
+        return library_.was_removed(id_of(incoming));
+    }
+
+    const store::Queries& library_;
+    RemovedHere removed_;
+    std::set<Uuid> left_out_;
+};
+
+std::map<RecordKind, int>& counts_of(Preview& preview, Arrival arrival) {
+    switch (arrival) {
+        case Arrival::added:
+            return preview.added;
+        case Arrival::newer:
+            return preview.newer;
+        case Arrival::conflict:
+            return preview.conflicts;
+        case Arrival::removed_here:
+            return preview.removed_here;
+        case Arrival::same:
+            break;
+    }
+    return preview.same;
 }
 
 }  // namespace
@@ -30,40 +101,56 @@ int Preview::total(const std::map<RecordKind, int>& counts) {
     return sum;
 }
 
-Preview preview(const Desk& desk, const Dossier& dossier) {
+Preview preview(const Desk& desk, const Dossier& dossier, RemovedHere removed) {
     Preview preview;
-    for (const auto& record : records_of(dossier)) {
-        const auto kind = kind_of(record);
-        const auto here = desk.record(kind, id_of(record));
-        if (!here)
-            ++preview.added[kind];
-        else if (same(*here, record))
-            ++preview.same[kind];
-        else
-            ++preview.different[kind];
+    auto arrived = desk.look<std::vector<Arrived>>(
+        [&](const store::Queries& library) { return Comparing(library, removed).all_of(dossier); });
+    if (!arrived) {
+        preview.refusal = arrived.error();
+        return preview;
+    }
+    for (auto& one : *arrived) {
+        ++counts_of(preview, one.arrival)[kind_of(one.incoming)];
+        if (one.arrival == Arrival::newer || one.arrival == Arrival::conflict)
+            preview.differences.push_back({one.arrival, std::move(*one.here), std::move(one.incoming)});
     }
     preview.new_engine = preview.added.contains(RecordKind::engine);
     return preview;
 }
 
-Intent bring_in(Dossier dossier) {
-    return [dossier = std::move(dossier)](const Now& now) -> Result<Command> {
-        Command command{"dossier.bring_in", {dossier.engine.name}, {}};
-        for (auto& record : records_of(dossier)) {
-            const auto kind = kind_of(record);
-            const auto here = now.library.record(kind, id_of(record));
-            if (!here) return tl::unexpected(here.error());
-            if (!*here)
-                command.edits.emplace_back(Put{std::move(record)});
-            else if (!same(**here, record))
-                return fail(
-                    "bring_in.different",
-                    "The {} {} is in the library already, with other contents. Nothing was brought in. "
-                    "Change one of the two back, or keep the file beside the library.",
-                    word(kind), id_of(record).text());
-        }
+Intent bring_in(Dossier dossier, RemovedHere removed) {
+    return [dossier = std::move(dossier), removed](const Now& now) -> Result<Command> {
+        auto arrived = Comparing(now.library, removed).all_of(dossier);
+        if (!arrived) return tl::unexpected(arrived.error());
+        Command command{"dossier.bring_in", {dossier.engine.name}, {}, true};
+        for (auto& one : *arrived)
+            if (one.arrival != Arrival::removed_here && one.here != one.merged)
+                command.edits.emplace_back(Put{std::move(one.merged)});
         command.args.push_back(std::to_string(command.edits.size()));
         return command;
+    };
+}
+
+std::vector<Record> conflicts(const Dossier& dossier) {
+    auto records = records_of(dossier);
+    std::erase_if(records, [](const Record& record) { return !in_conflict(record); });
+    return records;
+}
+
+Intent settle(RecordKind kind, Uuid id, std::size_t chosen) {
+    return [=](const Now& now) -> Result<Command> {
+        const auto record = now.library.record(kind, id);
+        if (!record) return tl::unexpected(record.error());
+        const auto library = now.library.library_id();
+        if (!library) return tl::unexpected(library.error());
+        if (!*record || !in_conflict(**record) || chosen >= versions(**record).size())
+            return fail("record.no_choice",
+                        "There is no choice to make for this {} any more. Go back and look again.",
+                        word(kind));
+        return Command{"record.settle",
+                       {std::string(word(kind))},
+                       {Put{settled(**record, chosen, *library, now.clock.now())}},
+                       true};
     };
 }
 

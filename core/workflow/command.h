@@ -27,6 +27,9 @@ struct Command {
     std::string name;               ///< stable code, such as "reading.keep", "engine.delete"
     std::vector<std::string> args;  ///< for the sentence that says what was done
     std::vector<Edit> edits;        ///< parents before children when adding, children first when removing
+    /// The records come with the lineage that they should have (from a file, or settled). All others that
+    /// change are marked as changed here and now.
+    bool keeps_lineage = false;
 };
 
 /// What an intent may look at while it turns into a command.

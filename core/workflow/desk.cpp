@@ -152,6 +152,23 @@ Result<store::Sweep> Desk::sweep() const {
     return store::sweep(parts_->writer.places(), *named);
 }
 
+void Desk::look(const std::function<void(const store::Queries&)>& ask) const {
+    parts_->read(ask);
+}
+
+std::string Desk::name_of_key(const std::string& public_key) const {
+    return parts_->or_empty(
+        parts_->read([&](const auto& library) { return library.name_of_key(public_key); }));
+}
+
+std::vector<store::Queries::NamedKey> Desk::named_keys() const {
+    return parts_->or_empty(parts_->read([](const auto& library) { return library.named_keys(); }));
+}
+
+void Desk::name_key(std::string public_key, std::string name, std::function<void(Status)> done) {
+    parts_->writer.name_key(std::move(public_key), std::move(name), std::move(done));
+}
+
 void Desk::listen(std::function<void(const Change&)> listener) {
     parts_->writer.listen(std::move(listener));
 }

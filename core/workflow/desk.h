@@ -10,6 +10,7 @@
 #include <string>
 #include <vector>
 
+#include "core/store/queries.h"
 #include "core/store/recordings.h"
 #include "core/store/sweep.h"
 #include "core/workflow/command.h"
@@ -78,6 +79,20 @@ public:
     /// UI thread.
     Result<store::Sweep> sweep() const;
 
+    /// Several reads at one go, on the caller's thread; the error is the read's own.
+    template <class T>
+    Result<T> look(const std::function<Result<T>(const store::Queries&)>& ask) const {
+        std::optional<Result<T>> out;
+        look([&](const store::Queries& library) { out = ask(library); });
+        return std::move(*out);
+    }
+
+    /// What the person here calls whoever signs with this key (see exchange/signature.h); empty when unknown.
+    std::string name_of_key(const std::string& public_key) const;
+    std::vector<store::Queries::NamedKey> named_keys() const;  ///< by name
+    /// Names the owner of a key; an empty name forgets them. `done` is called on the writer thread.
+    void name_key(std::string public_key, std::string name, std::function<void(Status)> done = {});
+
     /// Called on the writer thread after each commit and before its Done. Register before the first command;
     /// the listener has to outlive the desk.
     void listen(std::function<void(const Change&)> listener);
@@ -102,6 +117,7 @@ public:
 
 private:
     struct Parts;
+    void look(const std::function<void(const store::Queries&)>& ask) const;
     explicit Desk(std::unique_ptr<Parts> parts);
     std::unique_ptr<Parts> parts_;
 };

@@ -36,4 +36,8 @@ Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen) {
     return dossier;
 }
 
+Result<exchange::SigningKey> signing_key(const Desk& desk) {
+    return exchange::SigningKey::open_or_make(desk.folder() / "signing.key");
+}
+
 }  // namespace lapwing::workflow

@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "core/exchange/signature.h"
 #include "core/record/record.h"
 #include "core/workflow/desk.h"
 
@@ -18,5 +19,9 @@ struct HandOver {
 
 /// The dossier of one engine with the chosen sessions and only the testers that they name.
 Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen);
+
+/// The key that this library signs what it hands over with, made at the first call, in the library's own
+/// folder.
+Result<exchange::SigningKey> signing_key(const Desk& desk);
 
 }  // namespace lapwing::workflow

@@ -7,6 +7,8 @@
 #include <future>
 #include <iterator>
 
+#include "core/record/merge.h"
+
 namespace lapwing::workflow {
 namespace {
 
@@ -46,6 +48,8 @@ void Writer::post(Job job) {
 void Writer::run(Intent intent, Desk::Done done) {
     post([this, intent = std::move(intent), done = std::move(done)] {
         auto command = intent(Now{library_->queries(), files_, clock_});
+        if (command && !command->keeps_lineage)
+            if (auto marked = mark_changes(*command); !marked) command = tl::unexpected(marked.error());
         if (!command) {
             if (done) done(tl::unexpected(command.error()));
             return;
@@ -55,6 +59,27 @@ void Writer::run(Intent intent, Desk::Done done) {
         info.args = std::move(command->args);
         info.at = clock_.now();
         finish(library_->apply(std::move(info), command->edits), done);
+    });
+}
+
+Status Writer::mark_changes(Command& command) const {
+    const auto library = library_->queries().library_id();
+    if (!library) return tl::unexpected(library.error());
+    for (auto& edit : command.edits) {
+        auto* put = std::get_if<Put>(&edit);
+        if (put == nullptr) continue;
+        const auto before = library_->queries().record(kind_of(put->record), id_of(put->record));
+        // One that can't be read any more can still be replaced.
+        if (before && *before)
+            put->record = changed(**before, std::move(put->record), *library, clock_.now());
+    }
+    return {};
+}
+
+void Writer::name_key(std::string public_key, std::string name, std::function<void(Status)> done) {
+    post([this, public_key = std::move(public_key), name = std::move(name), done = std::move(done)] {
+        const auto status = library_->name_key(public_key, name);
+        if (done) done(status);
     });
 }
 

@@ -38,6 +38,8 @@ public:
     /// The text that waits to be stored, if one does.
     std::optional<std::string> waiting_draft(const std::string& key) const;
 
+    void name_key(std::string public_key, std::string name, std::function<void(Status)> done);
+
     void flush();
 
     void listen(std::function<void(const Change&)> listener);
@@ -56,6 +58,7 @@ private:
     using Drafts = std::map<std::string, Draft>;
     using Job = std::function<void()>;
 
+    Status mark_changes(Command& command) const;
     void post(Job job);
     void loop(const std::stop_token& stop);
     void write_waiting_drafts();

@@ -26,7 +26,7 @@ void BringInModel::setApp(AppContext* app) {
 }
 
 bool BringInModel::possible() const {
-    return added_ > 0 && problem_.isEmpty();
+    return useful_ > 0 && problem_.isEmpty();
 }
 
 void BringInModel::openSessionFile() {
@@ -87,26 +87,37 @@ void BringInModel::take(Read read) {
     lines_.clear();
     problem_.clear();
     waiting_ = std::move(read.fine);
-    added_ = 0;
+    useful_ = 0;
     for (const auto& error : read.refused)
         problem_ = app_->format().text(error);
     for (const auto& one : waiting_) {
         const auto preview = workflow::preview(app_->desk(), one.dossier);
         lines_ << QVariantMap{{QStringLiteral("text"), QString::fromStdString(one.dossier.engine.name)},
                               {QStringLiteral("detail"), detail(preview)}};
-        added_ += preview.total(preview.added);
-        if (const int different = preview.total(preview.different); different > 0)
-            problem_ =
-                (different == 1 ? tr("One record is here already with other contents. ")
-                                : tr("%1 records are here already with other contents. ").arg(different)) +
-                tr("Nothing was changed: ask the sender what was corrected, and correct it here by hand.");
+        if (preview.refusal) problem_ = app_->format().text(*preview.refusal);
+        if (preview.brings_something()) ++useful_;
     }
     emit refreshed();
     emit previewReady();
 }
 
 QString BringInModel::detail(const workflow::Preview& preview) const {
-    if (preview.total(preview.added) == 0) return tr("All of it is here already.");
+    QStringList sentences;
+    if (preview.total(preview.added) > 0) sentences << added(preview);
+    const auto say = [&](const std::map<RecordKind, int>& counts, const QString& one, const QString& many) {
+        if (const int count = preview.total(counts); count > 0)
+            sentences << (count == 1 ? one : many.arg(count));
+    };
+    say(preview.newer, tr("One record was changed and takes the place of the one here."),
+        tr("%1 records were changed and take the place of those here."));
+    say(preview.conflicts, tr("One record was changed here as well: both versions are kept."),
+        tr("%1 records were changed here as well: both versions of each are kept."));
+    say(preview.removed_here, tr("One record that you took out stays out."),
+        tr("%1 records that you took out stay out."));
+    return sentences.isEmpty() ? tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
+}
+
+QString BringInModel::added(const workflow::Preview& preview) const {
     QStringList parts;
     const auto say = [&](RecordKind kind, const QString& one, const QString& many) {
         const auto found = preview.added.find(kind);
@@ -170,7 +181,7 @@ void BringInModel::stop() {
 
 void BringInModel::cancel() {
     waiting_.clear();
-    added_ = 0;
+    useful_ = 0;
     emit refreshed();
 }
 

@@ -71,13 +71,14 @@ private:
     void next(const std::shared_ptr<Waiting>& left, const QString& only);
     void stop();
     [[nodiscard]] QString detail(const workflow::Preview& preview) const;
+    [[nodiscard]] QString added(const workflow::Preview& preview) const;
 
     AppContext* app_ = nullptr;
     bool busy_ = false;
     QString heading_;
     QVariantList lines_;
     QString problem_;
-    int added_ = 0;
+    int useful_ = 0;  ///< files that would bring something
     Waiting waiting_;
     QThreadPool pool_;
 };

@@ -90,6 +90,9 @@ Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
             break;
         case HandOverKind::session_file: {
             exchange::Outgoing outgoing;
+            const auto key = workflow::signing_key(desk);
+            if (!key) return tl::unexpected(key.error());
+            outgoing.key = &*key;
             const auto pdf = target.string() + ".report";
             if (auto made = write_report(*dossier, *visit, desk, reference, order, pdf); !made)
                 return tl::unexpected(made.error());
