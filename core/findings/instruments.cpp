@@ -86,12 +86,7 @@ double u95_difference(const uncertainty::Gauge& gauge, double a_pa, double b_pa)
 
 double u95_quotient(const uncertainty::Gauge& gauge, double a_pa, double b_pa) {
     if (!(b_pa > 0.0)) return 0.0;
-    const double quotient = a_pa / b_pa;
-    const double u_a = uncertainty::u_reading_pa(gauge, a_pa) / b_pa;
-    const double u_b = uncertainty::u_reading_pa(gauge, b_pa) * quotient / b_pa;
-    const double shared =
-        uncertainty::covariance_same_gauge_pa2(gauge, a_pa, b_pa) * quotient / (b_pa * b_pa);
-    return uncertainty::expanded(std::sqrt(std::max(u_a * u_a + u_b * u_b - 2.0 * shared, 0.0)));
+    return uncertainty::expanded(uncertainty::u_ratio_same_gauge(gauge, a_pa, b_pa));
 }
 
 }  // namespace lapwing::findings

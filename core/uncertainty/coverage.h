@@ -17,6 +17,11 @@ inline constexpr double coverage_probability = 0.95;
     return coverage_factor * standard_u;
 }
 
+/// Coverage factor for as many degrees of freedom, at the probability that the factor 2 has with endlessly
+/// many (95.45 %): JCGM 100, G.3.2 and table G.2. Part degrees count down to the whole one (G.4.1, note 1);
+/// fewer than one count as one, and endlessly many may be infinite.
+[[nodiscard]] double student_factor(double degrees_of_freedom);
+
 /// Whether a difference stands out of its own uncertainty. When not, it is the gauge's doing as far as anyone
 /// can tell.
 [[nodiscard]] inline bool stands_out(double difference, double standard_u) {

@@ -6,7 +6,10 @@
 #include <algorithm>
 #include <cmath>
 #include <initializer_list>
+#include <limits>
 #include <numbers>
+
+#include "core/uncertainty/coverage.h"
 
 namespace lapwing::uncertainty {
 namespace {
@@ -124,6 +127,15 @@ double u_difference_two_gauges_pa(const Gauge& first, double first_pa, const Gau
     return root_sum({u_reading_pa(first, first_pa), u_reading_pa(second, second_pa)});
 }
 
+double u_ratio_same_gauge(const Gauge& gauge, double first_pa, double second_pa) {
+    const double ratio = first_pa / second_pa;
+    const double by_first = u_reading_pa(gauge, first_pa) / second_pa;
+    const double by_second = u_reading_pa(gauge, second_pa) * ratio / second_pa;
+    const double shared =
+        covariance_same_gauge_pa2(gauge, first_pa, second_pa) * ratio / (second_pa * second_pa);
+    return std::sqrt(std::max(by_first * by_first + by_second * by_second - 2.0 * shared, 0.0));
+}
+
 Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa) {
     if (readings_pa.empty() ||
         !std::all_of(readings_pa.begin(), readings_pa.end(), [](double p) { return std::isfinite(p); })) {
@@ -142,7 +154,12 @@ Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double
         out.scatter_pa = std::sqrt(squares / (count - 1.0));
     }
     // Repeats on one spot share the local error, and repeats that read alike share the rounding too.
-    out.u_pa = root_sum({u_reading_pa(gauge, out.mean_pa), out.scatter_pa / std::sqrt(count)});
+    const double gauge_pa = u_reading_pa(gauge, out.mean_pa);
+    const double by_scatter_pa = out.scatter_pa / std::sqrt(count);
+    const double combined_pa = root_sum({gauge_pa, by_scatter_pa});
+    out.freedom = by_scatter_pa > 0.0 ? (count - 1.0) * std::pow(combined_pa / by_scatter_pa, 4)
+                                      : std::numeric_limits<double>::infinity();
+    out.u_pa = combined_pa * student_factor(out.freedom) / coverage_factor;
     return out;
 }
 

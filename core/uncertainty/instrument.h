@@ -82,15 +82,22 @@ struct ReadingErrors {
 [[nodiscard]] double u_difference_two_gauges_pa(const Gauge& first, double first_pa, const Gauge& second,
                                                 double second_pa);
 
+/// Of the ratio of two readings on the same gauge, first over second, as a standard uncertainty of the ratio
+/// itself (first order): the gain cancels, the offset in part. Only for a second reading above 0.
+[[nodiscard]] double u_ratio_same_gauge(const Gauge& gauge, double first_pa, double second_pa);
+
 struct MeanOfRepeats {
     double mean_pa = 0.0;
     double scatter_pa = 0.0;  ///< standard deviation of a single repeat, 0 for one reading
-    double u_pa = 0.0;        ///< of the mean: scatter falls with the count, the gauge's own errors do not
+    double u_pa = 0.0;        ///< of the mean, widened for what few repeats do not know of their scatter
+    double freedom = 0.0;     ///< effective degrees of freedom; infinite when the scatter does not count
 };
 
-/// Repeats of one reading on one gauge, its scatter a type A estimate (JCGM 100, 4.2). Two or three repeats
-/// know their scatter badly, and u does not widen for it: show their number beside it. Fails with
-/// "gauge.repeats" when there is none or one is not a number.
+/// Repeats of one reading on one gauge. Scatter falls with the count, the gauge's own errors do not (JCGM
+/// 100, 4.2). Two or three repeats know their scatter badly: the interval that goes with u is Student's t
+/// times it, with the effective degrees of freedom of Welch and Satterthwaite (JCGM 100, G.4); u_pa is that
+/// interval over the coverage factor, so that +-2 u_pa covers what it says. Fails with "gauge.repeats" when
+/// there is none or one is not a number.
 [[nodiscard]] Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa);
 
 }  // namespace lapwing::uncertainty

@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "core/uncertainty/coverage.h"
+#include "core/uncertainty/monte_carlo.h"
 
 namespace lapwing::uncertainty {
 namespace {
@@ -100,12 +101,76 @@ TEST(Instrument, MeanOfRepeats) {
     // Deviations -0.2, 0, 0.2, 0: s^2 = 0.08 / 3.
     EXPECT_NEAR(mean.scatter_pa, std::sqrt(0.08 / 3) * bar, 1e-6);
     const double own = u_reading_pa(gauge, 10.2 * bar);
-    EXPECT_NEAR(mean.u_pa, std::sqrt(own * own + 0.08 / 3 / 4 * bar * bar), 1e-6);
+    const double combined = std::sqrt(own * own + 0.08 / 3 / 4 * bar * bar);
+    EXPECT_NEAR(mean.freedom, 3 * std::pow(combined / (std::sqrt(0.08 / 3) / 2 * bar), 4),
+                1e-6 * mean.freedom);
+    EXPECT_NEAR(mean.u_pa, combined * student_factor(mean.freedom) / 2, 1e-6);
+    EXPECT_GT(mean.u_pa, combined);
     const std::vector<double> one{10.0 * bar};
     EXPECT_EQ(mean_of_repeats(gauge, one).value().u_pa, u_reading_pa(gauge, 10.0 * bar));
     EXPECT_EQ(mean_of_repeats(gauge, {}).error().code, "gauge.repeats");
     const std::vector<double> missing{10.0 * bar, std::numeric_limits<double>::quiet_NaN()};
     EXPECT_EQ(mean_of_repeats(gauge, missing).error().code, "gauge.repeats");
+}
+
+TEST(Coverage, StudentsFactor) {
+    // JCGM 100, table G.2, column 95.45 % (from memory).
+    const struct {
+        double freedom, t;
+    } rows[] = {{1, 13.97}, {2, 4.53}, {3, 3.31}, {4, 2.87}, {5, 2.65}, {10, 2.28}, {20, 2.13}, {50, 2.05}};
+    for (const auto& row : rows)
+        EXPECT_NEAR(student_factor(row.freedom), row.t, 0.006) << row.freedom;
+    EXPECT_EQ(student_factor(4.9), student_factor(4.0));  // G.4.1, note 1: down to the whole number
+    EXPECT_EQ(student_factor(0.3), student_factor(1.0));
+    EXPECT_EQ(student_factor(std::numeric_limits<double>::infinity()), 2.0);
+    EXPECT_NEAR(student_factor(1e5), 2.0, 1e-4);
+}
+
+TEST(Instrument, FewRepeatsWiden) {
+    // With a gauge that hardly errs only the scatter counts: 2 u is Student's t times s / sqrt(n), JCGM 100
+    // G.3.
+    const auto fine = dial(16, 0.05, 1e-6);
+    for (std::size_t count : {2U, 3U, 6U}) {
+        std::vector<double> repeats(count, 10.0 * bar);
+        repeats.front() = 10.6 * bar;
+        const auto mean = mean_of_repeats(fine, repeats).value();
+        const double by_scatter = mean.scatter_pa / std::sqrt(static_cast<double>(count));
+        EXPECT_NEAR(2 * mean.u_pa / by_scatter, student_factor(static_cast<double>(count) - 1), 0.03)
+            << count;
+    }
+    // With a common gauge two repeats that lie close are the gauge's doubt and little more.
+    const std::vector<double> close{10.0 * bar, 10.05 * bar};
+    const auto common = dial(16, 1.6, 0.2);
+    const auto mean = mean_of_repeats(common, close).value();
+    EXPECT_LT(mean.u_pa, 1.05 * u_reading_pa(common, mean.mean_pa));
+    const std::vector<double> one{10.0 * bar};
+    EXPECT_TRUE(std::isinf(mean_of_repeats(common, one).value().freedom));
+}
+
+TEST(Instrument, SharedErrorsCountOnceInARatio) {
+    const auto gauge = dial(16, 1.6, 0.2);
+    const double first = 8 * bar;
+    const double second = 10 * bar;
+    const double u = u_ratio_same_gauge(gauge, first, second);
+    // Trials (JCGM 101) with one draw of offset and gain for both readings.
+    const auto at_first = errors_at(gauge, first);
+    const auto at_second = errors_at(gauge, second);
+    const auto trials = monte_carlo(
+                            [&](Draws& draws) {
+                                const double offset = draws.standard_normal();
+                                const double gain = draws.standard_normal();
+                                const auto error = [&](const ReadingErrors& by) {
+                                    return by.offset_pa * offset + by.gain_pa * gain +
+                                           draws.normal(0, by.local_pa) + draws.normal(0, by.resolution_pa);
+                                };
+                                const double upper = first + error(at_first);
+                                return upper / (second + error(at_second));
+                            },
+                            11)
+                            .value();
+    EXPECT_NEAR(trials.u / u, 1.0, 0.01);
+    const double apart = std::hypot(u_reading_pa(gauge, first), 0.8 * u_reading_pa(gauge, second)) / second;
+    EXPECT_LT(u, apart);  // two gauges would know less
 }
 
 TEST(Instrument, RefusesImpossibleGauges) {
