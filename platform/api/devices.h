@@ -7,6 +7,7 @@
 #include "platform/api/file_picker.h"
 #include "platform/api/haptics.h"
 #include "platform/api/keep_awake.h"
+#include "platform/api/media.h"
 #include "platform/api/paths.h"
 #include "platform/api/permissions.h"
 #include "platform/api/share.h"
@@ -22,6 +23,7 @@ struct Devices {
     KeepAwake& keepAwake;
     Appearance& appearance;
     Paths& paths;
+    MediaStore& media;
 };
 
 }  // namespace lapwing::platform

@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "platform/api/devices.h"
+#include "platform/fake/fake_media.h"
 
 namespace lapwing::platform {
 
@@ -155,9 +156,12 @@ struct FakeDevices {
     FakeKeepAwake keepAwake;
     FakeAppearance appearance;
     FakePaths paths;
+    FakeMedia media;
+    MediaStore* real_media = nullptr;  ///< stands in for `media` when set
 
     [[nodiscard]] Devices devices() {
-        return {share, filePicker, permissions, haptics, keepAwake, appearance, paths};
+        return {share,     filePicker, permissions, haptics,
+                keepAwake, appearance, paths,       real_media ? *real_media : media};
     }
 };
 

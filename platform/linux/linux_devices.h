@@ -10,6 +10,7 @@
 #include "platform/linux/linux_keep_awake.h"
 #include "platform/linux/linux_paths.h"
 #include "platform/linux/linux_share.h"
+#include "platform/media/loaded_media.h"
 
 namespace lapwing::platform {
 
@@ -21,7 +22,7 @@ public:
         : share_(bus), filePicker_(bus, engine), keepAwake_(bus), appearance_(bus), paths_(std::move(data)) {}
 
     [[nodiscard]] Devices devices() {
-        return {share_, filePicker_, permissions_, haptics_, keepAwake_, appearance_, paths_};
+        return {share_, filePicker_, permissions_, haptics_, keepAwake_, appearance_, paths_, media_};
     }
 
 private:
@@ -32,6 +33,7 @@ private:
     LinuxKeepAwake keepAwake_;
     LinuxAppearance appearance_;
     LinuxPaths paths_;
+    LoadedMedia media_;
 };
 
 }  // namespace lapwing::platform

@@ -17,6 +17,7 @@ CORE = {
     "physics": ["base"],
     "uncertainty": ["base", "physics"],
     "findings": ["base", "units", "model", "record", "physics", "uncertainty"],
+    "calculators": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
     "odds": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
     "report": ["base", "units", "model", "record", "physics", "uncertainty", "findings", "odds"],
     "vision": ["base", "units"],
@@ -24,7 +25,7 @@ CORE = {
     "exchange": ["base", "units", "model", "record"],
 }
 CORE["workflow"] = list(CORE)
-PLATFORM_IMPLEMENTATIONS = ["linux", "android", "ios", "fake"]
+PLATFORM_IMPLEMENTATIONS = ["linux", "android", "ios", "fake", "media"]
 
 QT_HEADER = re.compile(r"^(?:Q[A-Z]\w*|Qt\w*)(?:/|$)|^q[a-z_]+\.h$")
 INCLUDE = re.compile(r'^\s*#\s*include\s*([<"])([^>"]+)[>"]', re.MULTILINE)
@@ -46,7 +47,8 @@ def may_include(room):
     if room == "platform/cli":
         return {room, "core/", "qml/print", "qml/format"}
     if root == "platform":
-        return {room, "platform/api", "core/base"}
+        shared = {"platform/media"} if room not in ("platform/fake", "platform/media") else set()
+        return {room, "platform/api", "core/base"} | shared
     if room == "tests/core":
         return {room, "core/"}
     return {"core/", "qml/", "platform/", "tests/"}
