@@ -24,7 +24,7 @@ AppPage {
         id: card
 
         app: page.app
-        engineId: page.engineId
+        recordId: page.engineId
         onRemoved: page.back()
     }
 

@@ -10,12 +10,14 @@ import Lapwing.ViewModels
 Item {
     id: readout
 
-    required property PadModel model
+    required property KeyedModel model
     property bool tight: false
     property bool lying: false
     // The seldom buttons stand here, where they scroll, when large text leaves no room for them at the bottom.
     property bool crowded: false
-    property bool turns: false
+
+    property alias between: betweenItems.data
+    property alias seldom: seldomItems.data
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
     // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
@@ -26,8 +28,6 @@ Item {
     readonly property bool beside: linesFitting < 1
 
     signal derivationAsked(int line)
-    signal moreAsked
-    signal nextTdcAsked
 
     ScrollColumn {
         id: upper
@@ -47,6 +47,13 @@ Item {
             onChosen: index => readout.model.choose(index)
         }
 
+        Column {
+            id: betweenItems
+
+            width: parent.width
+            visible: children.length > 0
+        }
+
         FieldTabs {
             width: parent.width
             fields: readout.model.fields
@@ -55,20 +62,12 @@ Item {
             onStepped: (key, by) => readout.model.step(key, by)
         }
 
-        SideButton {
-            objectName: "more"
-            visible: readout.crowded
-            width: parent.width
-            text: qsTr("More")
-            onClicked: readout.moreAsked()
-        }
+        Column {
+            id: seldomItems
 
-        SideButton {
-            objectName: "nextTdc"
-            visible: readout.crowded && readout.turns
+            visible: readout.crowded && children.length > 0
             width: parent.width
-            text: qsTr("Next TDC")
-            onClicked: readout.nextTdcAsked()
+            spacing: Theme.space
         }
     }
 
@@ -104,7 +103,7 @@ Item {
         anchors.bottom: parent.bottom
         leftPadding: (first.mark ?? "") !== "" ? 30 : 6
         rightPadding: 6
-        text: first.figure ? first.figure : qsTr("A question")
+        text: first.figure ? first.figure : first.symbol === "question" ? qsTr("A question") : qsTr("Expected")
         onClicked: lines.active = true
 
         inside: LText {

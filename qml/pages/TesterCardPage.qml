@@ -30,7 +30,7 @@ AppPage {
         id: card
 
         app: page.app
-        testerId: page.testerId
+        recordId: page.testerId
         onRemoved: page.back()
     }
 

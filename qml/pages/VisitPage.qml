@@ -22,7 +22,7 @@ AppPage {
         id: visit
 
         app: page.app
-        sessionId: page.sessionId
+        recordId: page.sessionId
     }
 
     ScrollColumn {

@@ -18,6 +18,13 @@ void CardForm::setApp(AppContext* app) {
     emit appChanged();
 }
 
+void CardForm::setRecordId(const QString& id) {
+    if (record_id_ == id) return;
+    record_id_ = id;
+    emit recordIdChanged();
+    reload();
+}
+
 void CardForm::componentComplete() {
     complete_ = true;
     connect(app_, &AppContext::changed, this, [this](const workflow::Change& change) {
@@ -44,6 +51,13 @@ void CardForm::store(workflow::Intent intent) {
         if (--under_way_ == 0) reload();
     });
     refresh();
+}
+
+void CardForm::remove() {
+    if (auto intent = removal())
+        app_->run(std::move(*intent), this, [this](const Result<workflow::Step>& step) {
+            if (step) emit removed();
+        });
 }
 
 QString CardForm::sentence(const Error& error) const {

@@ -21,6 +21,7 @@ class CardForm : public lapwing::FormModel, public QQmlParserStatus {
     QML_ELEMENT
     QML_UNCREATABLE("each form is a class of its own")
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
+    Q_PROPERTY(QString recordId READ recordId WRITE setRecordId NOTIFY recordIdChanged REQUIRED)
     Q_PROPERTY(bool found READ found NOTIFY reset)
     Q_PROPERTY(int revision READ revision NOTIFY revised)
     Q_PROPERTY(QStringList sections READ sections NOTIFY reset)
@@ -30,6 +31,8 @@ public:
 
     [[nodiscard]] AppContext* app() const { return app_; }
     void setApp(AppContext* app);
+    [[nodiscard]] QString recordId() const { return record_id_; }
+    void setRecordId(const QString& id);
     [[nodiscard]] bool found() const { return found_; }
     [[nodiscard]] int revision() const { return revision_; }
     [[nodiscard]] QStringList sections() const;
@@ -42,11 +45,16 @@ public:
     Q_INVOKABLE void keepDraft(const QString& key, const QString& text);
     [[nodiscard]] Q_INVOKABLE QString draft(const QString& key) const;
 
+    /// Takes the record out of the library, if its form can (`removal`). removed() comes with the commit.
+    Q_INVOKABLE void remove();
+
     void classBegin() override {}
     void componentComplete() override;
 
 signals:
     void appChanged();
+    void recordIdChanged();
+    void removed();
     /// After every reset: QML hears of a signal before any slot of C++ could count it.
     void revised();
 
@@ -59,6 +67,7 @@ protected:
     [[nodiscard]] virtual bool concerns(const workflow::Change& change) const = 0;
     /// Names the record's drafts apart from other forms'.
     [[nodiscard]] virtual QString draftRoom() const = 0;
+    [[nodiscard]] virtual std::optional<workflow::Intent> removal() const { return {}; }
 
     [[nodiscard]] QString sentence(const Error& error) const override;
     [[nodiscard]] const format::Formatter& format() const { return app_->format(); }
@@ -69,6 +78,7 @@ protected:
 
 private:
     AppContext* app_ = nullptr;
+    QString record_id_;
     bool complete_ = false;
     bool found_ = false;
     int revision_ = 0;

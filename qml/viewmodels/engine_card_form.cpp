@@ -9,15 +9,8 @@
 
 namespace lapwing {
 
-void EngineCardForm::setEngineId(const QString& id) {
-    if (id_ == id) return;
-    id_ = id;
-    emit engineIdChanged();
-    reload();
-}
-
 bool EngineCardForm::read() {
-    const auto id = EngineId::parse(id_.toStdString());
+    const auto id = EngineId::parse(recordId().toStdString());
     auto engine = id ? app()->desk().engine(*id) : std::nullopt;
     if (!engine) return false;
     engine_ = std::move(*engine);
@@ -113,12 +106,6 @@ QString EngineCardForm::changeCylinder(int index, const QString& number, const Q
                           .and_then([&](int value) { return renumber(changed, at, value); })
                           .and_then([&] { return keep(std::move(changed)); });
     return kept ? QString() : sentence(kept.error());
-}
-
-void EngineCardForm::remove() {
-    app()->run(workflow::remove_engine(engine_.id), this, [this](const Result<workflow::Step>& step) {
-        if (step) emit removed();
-    });
 }
 
 }  // namespace lapwing

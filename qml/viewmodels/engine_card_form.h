@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/workflow/engines.h"
 #include "qml/viewmodels/card_form.h"
 
 namespace lapwing {
@@ -11,7 +12,6 @@ namespace lapwing {
 class EngineCardForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString engineId READ engineId WRITE setEngineId NOTIFY engineIdChanged REQUIRED)
     Q_PROPERTY(QString name READ name NOTIFY reset)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY reset)
     Q_PROPERTY(bool banked READ banked NOTIFY reset)
@@ -20,9 +20,6 @@ class EngineCardForm : public lapwing::CardForm {
 
 public:
     using CardForm::CardForm;
-
-    [[nodiscard]] QString engineId() const { return id_; }
-    void setEngineId(const QString& id);
 
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString subtitle() const;  ///< "4 cylinders, in-line, petrol"
@@ -37,24 +34,20 @@ public:
     /// Takes number, name and bank of one cylinder. Empty when taken, or what is wrong.
     Q_INVOKABLE QString changeCylinder(int index, const QString& number, const QString& name, int bank);
 
-    /// Takes the engine out with all its sessions; Undo brings everything back.
-    Q_INVOKABLE void remove();
-
-signals:
-    void engineIdChanged();
-    void removed();
-
 protected:
     bool read() override;
     void refresh() override;
     Status take(const QString& key, const FormEntry& entry) override;
     [[nodiscard]] bool concerns(const workflow::Change& change) const override;
-    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("engine/") + id_; }
+    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("engine/") + recordId(); }
+    /// With all its sessions; Undo brings everything back.
+    [[nodiscard]] std::optional<workflow::Intent> removal() const override {
+        return workflow::remove_engine(engine_.id);
+    }
 
 private:
     Status keep(Engine changed);
 
-    QString id_;
     Engine engine_;
     std::vector<Session> sessions_;
 };

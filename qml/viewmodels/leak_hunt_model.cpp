@@ -6,7 +6,7 @@
 #include <algorithm>
 
 #include "core/workflow/exits.h"
-#include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/next_tdc_model.h"
 
 namespace lapwing {
@@ -188,14 +188,7 @@ QStringList LeakHuntModel::questions() const {
 }
 
 int LeakHuntModel::nextCylinder() const {
-    auto order = engine().firing_order.size() == engine().cylinders.size() ? engine().firing_order
-                                                                           : numbers_in_order(engine());
-    const auto here = std::find(order.begin(), order.end(), cylinder());
-    if (here != order.end()) std::rotate(order.begin(), here + 1, order.end());
-    const auto next = std::find_if(order.begin(), order.end(), [&](int number) {
-        return number != cylinder() && !latest(visit().readings, TestKind::leak_down, number);
-    });
-    return next == order.end() ? 0 : *next;
+    return next_without_reading(engine(), visit(), TestKind::leak_down, cylinder());
 }
 
 QString LeakHuntModel::doneText() const {

@@ -70,6 +70,8 @@ protected:
     // Bindings may ask before the page has handed the app over: then there is nothing to say yet.
     [[nodiscard]] const format::Formatter& format() const;
     [[nodiscard]] const findings::Reference& reference() const;
+    /// What the cranking model said so far, for this page.
+    [[nodiscard]] findings::ModelCache& models() { return models_; }
     void reload();
 
 private:
@@ -82,7 +84,7 @@ private:
     bool found_ = false;
     Dossier dossier_;
     std::optional<findings::Findings> findings_;
-    findings::ModelCache models_;  ///< used by the thinker, which ends first
+    findings::ModelCache models_;  ///< used by the thinker, which ends first, and by pages' own
     std::unique_ptr<workflow::Background> thinker_;
 };
 

@@ -11,15 +11,8 @@
 
 namespace lapwing {
 
-void TesterCardForm::setTesterId(const QString& id) {
-    if (id_ == id) return;
-    id_ = id;
-    emit testerIdChanged();
-    reload();
-}
-
 bool TesterCardForm::read() {
-    const auto id = TesterId::parse(id_.toStdString());
+    const auto id = TesterId::parse(recordId().toStdString());
     auto testers = app()->desk().testers();
     const auto found = id ? std::ranges::find(testers, *id, &Tester::id) : testers.end();
     if (found == testers.end()) return false;
@@ -73,12 +66,6 @@ QString TesterCardForm::keepCheck(const QString& kind, bool passed, const QVaria
     tester_.checks.push_back(*check);
     store(workflow::keep_check(tester_.id, *check));
     return {};
-}
-
-void TesterCardForm::remove() {
-    app()->run(workflow::remove_tester(tester_.id), this, [this](const Result<workflow::Step>& step) {
-        if (step) emit removed();
-    });
 }
 
 }  // namespace lapwing

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/workflow/testers.h"
 #include "qml/viewmodels/card_form.h"
 
 namespace lapwing {
@@ -11,7 +12,6 @@ namespace lapwing {
 class TesterCardForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString testerId READ testerId WRITE setTesterId NOTIFY testerIdChanged REQUIRED)
     Q_PROPERTY(QString name READ name NOTIFY reset)
     Q_PROPERTY(QString kindName READ kindName NOTIFY reset)
     Q_PROPERTY(QVariantList checks READ checks NOTIFY reset)
@@ -20,8 +20,6 @@ class TesterCardForm : public lapwing::CardForm {
 public:
     using CardForm::CardForm;
 
-    [[nodiscard]] QString testerId() const { return id_; }
-    void setTesterId(const QString& id);
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString kindName() const;
     /// Self-checks that this kind of tester has, as maps: kind, title, instruction, last (a sentence), state
@@ -34,22 +32,18 @@ public:
     /// mm. Empty when it was taken, or what is wrong.
     Q_INVOKABLE QString keepCheck(const QString& kind, bool passed, const QVariantMap& typed);
 
-    /// Takes the tester out. Refused while a session names it.
-    Q_INVOKABLE void remove();
-
-signals:
-    void testerIdChanged();
-    void removed();
-
 protected:
     bool read() override;
     void refresh() override;
     Status take(const QString& key, const FormEntry& entry) override;
     [[nodiscard]] bool concerns(const workflow::Change& change) const override;
-    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("tester/") + id_; }
+    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("tester/") + recordId(); }
+    /// Refused while a session names it.
+    [[nodiscard]] std::optional<workflow::Intent> removal() const override {
+        return workflow::remove_tester(tester_.id);
+    }
 
 private:
-    QString id_;
     Tester tester_;
 };
 

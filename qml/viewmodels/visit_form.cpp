@@ -8,15 +8,8 @@
 
 namespace lapwing {
 
-void VisitForm::setSessionId(const QString& id) {
-    if (id_ == id) return;
-    id_ = id;
-    emit sessionIdChanged();
-    reload();
-}
-
 bool VisitForm::read() {
-    const auto id = SessionId::parse(id_.toStdString());
+    const auto id = SessionId::parse(recordId().toStdString());
     auto session = id ? app()->desk().session(*id) : std::nullopt;
     if (!session) return false;
     session_ = std::move(*session);

@@ -11,30 +11,23 @@ namespace lapwing {
 class VisitForm : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
-    Q_PROPERTY(QString sessionId READ sessionId WRITE setSessionId NOTIFY sessionIdChanged REQUIRED)
     Q_PROPERTY(QString engineName READ engineName NOTIFY reset)
     Q_PROPERTY(QString visitLine READ visitLine NOTIFY reset)
 
 public:
     using CardForm::CardForm;
 
-    [[nodiscard]] QString sessionId() const { return id_; }
-    void setSessionId(const QString& id);
     [[nodiscard]] QString engineName() const;
     [[nodiscard]] QString visitLine() const;  ///< "14 March 2026 · As found"
-
-signals:
-    void sessionIdChanged();
 
 protected:
     bool read() override;
     void refresh() override;
     Status take(const QString& key, const FormEntry& entry) override;
     [[nodiscard]] bool concerns(const workflow::Change& change) const override;
-    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("visit/") + id_; }
+    [[nodiscard]] QString draftRoom() const override { return QStringLiteral("visit/") + recordId(); }
 
 private:
-    QString id_;
     Session session_;
     std::string engine_name_;
     std::vector<Tester> testers_;

@@ -13,7 +13,7 @@ private:
     struct Card {
         explicit Card(int cylinders = 4, Arrangement arrangement = Arrangement::in_line)
             : engine(shop.add_engine(QStringLiteral("Tractor"), cylinders, arrangement)) {
-            form.setEngineId(text_id(engine.id));
+            form.setRecordId(text_id(engine.id));
             complete(form, shop);
         }
         QString enter(const char* key, const QVariantMap& entry) {
@@ -198,7 +198,7 @@ private slots:
         Card card;
         card.form.keepDraft(QStringLiteral("bore"), QStringLiteral("73."));
         EngineCardForm again;
-        again.setEngineId(text_id(card.engine.id));
+        again.setRecordId(text_id(card.engine.id));
         complete(again, card.shop);
         QCOMPARE(again.draft(QStringLiteral("bore")), QStringLiteral("73."));
         QCOMPARE(again.draft(QStringLiteral("stroke")), QString());

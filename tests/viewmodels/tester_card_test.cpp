@@ -20,7 +20,7 @@ private:
             if (!problem.isEmpty()) qFatal("%s", qPrintable(problem));
             shop.settle();
             if (added.size() != 1) qFatal("not added");
-            form.setTesterId(added.at(0).at(0).toString());
+            form.setRecordId(added.at(0).at(0).toString());
             complete(form, shop);
         }
         QString enter(const char* key, const QVariantMap& entry) {

@@ -13,7 +13,7 @@ class VisitFormTest : public QObject {
 private:
     struct Visited {
         Visited() : session(shop.open_session(shop.add_engine(QStringLiteral("Pair"), 2), "As found")) {
-            form.setSessionId(text_id(session));
+            form.setRecordId(text_id(session));
             complete(form, shop);
         }
         QString enter(const char* key, const QVariantMap& entry) {

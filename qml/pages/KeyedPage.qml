@@ -1,0 +1,145 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// A page of digits: one touch of the amber button a reading. Upright the pad lies under the readout; lying down,
+// beside it. A page brings its `keyed` model, what stands between rail and fields (`between`), what is needed
+// seldom (`seldom`, shown when large text leaves no room for it among the `buttons`), and the buttons.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+    property int cylinder: 0
+    property KeyedModel keyed
+    property string heading
+    property string about
+    property bool shut: false
+
+    readonly property bool lying: width > height && height < 640
+    readonly property bool tight: !lying && height < 700
+    readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3
+    readonly property bool ownUndo: true
+
+    property alias between: readout.between
+    property alias seldom: readout.seldom
+    property alias buttons: bar.data
+
+    signal go(name: string, args: var)
+
+    // Small screens have one line for both.
+    title: tight && keyed.lastKept !== "" ? keyed.lastKept : heading
+    subtitle: tight ? "" : keyed.lastKept !== "" ? keyed.lastKept : about
+    focus: true
+
+    corner: UndoCorner {
+        app: page.app
+    }
+
+    Keys.onPressed: event => {
+        const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
+        if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
+            if (!event.isAutoRepeat)
+                page.keyed.keep();
+            event.accepted = true;
+        } else {
+            event.accepted = pad.takeKey(event);
+        }
+    }
+    Component.onCompleted: {
+        app.keepAwake(true);
+        if (cylinder > 0)
+            keyed.chooseCylinder(cylinder);
+    }
+    Component.onDestruction: app.keepAwake(false)
+
+    Connections {
+        target: page.keyed
+
+        function onFinished() {
+            page.back();
+        }
+    }
+
+    KeyedReadout {
+        id: readout
+
+        model: page.keyed
+        tight: page.tight
+        lying: page.lying
+        crowded: page.crowded
+        visible: !page.shut
+        anchors.top: parent.top
+        anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left
+        anchors.leftMargin: page.lying && Theme.leftHand ? Theme.gap : 0
+        anchors.right: page.lying && !Theme.leftHand ? pad.left : parent.right
+        anchors.rightMargin: page.lying && !Theme.leftHand ? Theme.gap : 0
+        anchors.bottom: page.lying ? parent.bottom : pad.top
+        anchors.bottomMargin: page.lying ? (bar.height + 3 * Theme.space) : Theme.space
+        onDerivationAsked: line => derivation.show(line)
+    }
+
+    NumberPad {
+        id: pad
+
+        objectName: "pad"
+        visible: !page.shut
+        width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
+        height: Math.min(4 * keyHeight + 3 * spacing, parent.height - anchors.bottomMargin)
+        keyHeight: Theme.padKeyHeight(page.width, page.height)
+        decimalMark: Qt.locale().decimalPoint
+        decimalEnabled: page.keyed.decimals
+        anchors.bottom: parent.bottom
+        anchors.bottomMargin: page.lying ? Theme.space : 0
+        anchors.right: page.lying && Theme.leftHand ? undefined : parent.right
+        anchors.left: page.lying && Theme.leftHand ? parent.left : undefined
+        onKey: character => page.keyed.press(character)
+        onBackspace: page.keyed.backspace()
+        onCleared: page.keyed.clear()
+        onHaptic: page.app.tick()
+    }
+
+    // Lying down the buttons stand beside the digits, so that the digits get the height.
+    ActionBar {
+        id: bar
+
+        parent: page.lying ? page.body : page
+        visible: !page.shut
+        height: implicitHeight
+        x: page.lying ? readout.x : Theme.gap
+        y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
+        width: page.lying ? readout.width : page.width - 2 * Theme.gap
+    }
+
+    // Room for the buttons when they lie under the pad.
+    actions: Item {
+        visible: !page.lying && !page.shut
+        implicitHeight: bar.implicitHeight
+        implicitWidth: 1
+    }
+
+    Loader {
+        id: derivation
+
+        property int line: 0
+
+        function show(index: int) {
+            const steps = page.keyed.derivation(index);
+            if (steps.length === 0)
+                return;
+            line = index;
+            active = true;
+        }
+
+        active: false
+        sourceComponent: DerivationSheet {
+            steps: page.keyed.derivation(derivation.line)
+            onClosed: derivation.active = false
+            Component.onCompleted: open()
+        }
+    }
+}

@@ -1,0 +1,69 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QString>
+#include <vector>
+
+#include "core/findings/pad.h"
+#include "qml/format/typed_entry.h"
+#include "qml/viewmodels/keyed_entries.h"
+
+namespace lapwing {
+
+/// The fields of the pad, by the keys that drafts and pages know.
+namespace pad_field {
+inline const QString first = QStringLiteral("first");
+inline const QString final_reading = QStringLiteral("final");
+inline const QString pulls = QStringLiteral("pulls");
+inline const QString oil = QStringLiteral("oil");
+inline const QString set = QStringLiteral("set");
+inline const QString held = QStringLiteral("held");
+inline const QString hold = QStringLiteral("hold");
+
+bool is_pressure(const QString& field);
+std::vector<QString> of(TestKind test);
+/// The one that makes a reading: final or held.
+QString main_of(TestKind test);
+}  // namespace pad_field
+
+constexpr bool is_cranking(TestKind test) {
+    return test == TestKind::dry || test == TestKind::wet;
+}
+
+/// What is typed for one cylinder as the values that it stands for: where the decimal point goes, what is
+/// carried over from the reading before, what the core gets to judge and to keep. A view for the moment: what
+/// it was made of has to outlive it.
+class PadFields {
+public:
+    PadFields(TestKind test, const Visit& visit, const Tester* tester, Unit<PressureTag> unit,
+              const KeyedEntry& entry)
+        : test_(test), visit_(visit), tester_(tester), unit_(unit), entry_(entry) {}
+
+    /// Digits as they will be taken, and whether the app placed their point.
+    [[nodiscard]] format::Entry placed(const QString& field) const;
+    /// What stands in a field that was not typed: from the last reading of this session, or the tester.
+    [[nodiscard]] QString carried(const QString& field) const;
+    /// What counts: typed, else carried.
+    [[nodiscard]] QString digits(const QString& field) const;
+    [[nodiscard]] std::optional<TypedPressure> pressure(const QString& field) const;
+    [[nodiscard]] bool empty() const { return entry_.typed(pad_field::main_of(test_)).isEmpty(); }
+
+    /// For the judgement while typing.
+    [[nodiscard]] findings::PadEntry pad_entry(int cylinder, Tag tag) const;
+    /// For Keep: the reading without what only the session knows.
+    [[nodiscard]] Reading reading(int cylinder, Tag tag) const;
+
+private:
+    [[nodiscard]] double full_scale() const;
+    [[nodiscard]] std::optional<TypedPressure> typed_pressure(const QString& field) const;
+
+    TestKind test_;
+    const Visit& visit_;
+    const Tester* tester_;
+    Unit<PressureTag> unit_;
+    const KeyedEntry& entry_;
+};
+
+}  // namespace lapwing

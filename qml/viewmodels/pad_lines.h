@@ -1,0 +1,37 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QCoreApplication>
+#include <QVariantList>
+#include <vector>
+
+#include "core/findings/pad.h"
+#include "qml/format/formatter.h"
+
+namespace lapwing {
+
+/// What an entry means, line by line as the page shows it, most telling first.
+class PadLines {
+    Q_DECLARE_TR_FUNCTIONS(lapwing::PadLines)
+
+public:
+    PadLines() = default;
+    PadLines(const findings::PadJudgement& judged, const format::Formatter& format);
+
+    /// {mark, symbol, figure, text}
+    [[nodiscard]] const QVariantList& shown() const { return shown_; }
+    /// How the figure of that line was made; empty for a line that has none.
+    [[nodiscard]] QVariantList derivation(int line, const format::Formatter& format) const;
+
+private:
+    void add(const QString& mark, const QString& symbol, const QString& figure, const QString& text,
+             std::vector<findings::Derivation> from);
+    void add_converted(const findings::OnTester& other, const format::Formatter& format);
+
+    QVariantList shown_;
+    std::vector<std::vector<findings::Derivation>> from_;
+};
+
+}  // namespace lapwing

@@ -1,0 +1,126 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What the pad says around the figure: headings, fields, the rail, earlier readings, cautions.
+#include <algorithm>
+
+#include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/pad_model.h"
+
+namespace lapwing {
+
+QString PadModel::title() const {
+    return format().heading(test_);
+}
+
+QString PadModel::subtitle() const {
+    QStringList parts{engineName()};
+    const auto& conditions = session().conditions;
+    if (conditions.heat != EngineHeat::unknown) parts << format().name(conditions.heat);
+    if (test_ == TestKind::leak_down && step_state(session(), PrepareStep::breather_open) == StepState::done)
+        parts << format().name(PrepareStep::breather_open);
+    if (const auto* used = tester()) parts << QString::fromStdString(used->name);
+    return parts.join(QStringLiteral(" · "));
+}
+
+QVariantList PadModel::fields() const {
+    const bool crankcase = test_ == TestKind::crankcase;
+    const std::map<QString, QString> labels{
+        {pad_field::first, tr("First")}, {pad_field::final_reading, tr("Final")},
+        {pad_field::pulls, tr("Pulls")}, {pad_field::oil, tr("Oil")},
+        {pad_field::set, tr("Set")},     {pad_field::held, crankcase ? tr("End") : tr("Held")},
+        {pad_field::hold, tr("Minutes")}};
+    const auto typed = typedFields();
+    QVariantList list;
+    for (const auto& key : pad_field::of(test_))
+        list << QVariantMap{{"key", key},
+                            {"label", labels.at(key)},
+                            {"value", localized(typed.digits(key))},
+                            {"stepper", key == pad_field::pulls}};
+    return list;
+}
+
+QString PadModel::caption() const {
+    if (!pointPlaced()) return fieldCaption();
+    // The placed point is said, and the point key takes it away again.
+    return tr("%1 (point placed; “%2” for %3)")
+        .arg(fieldCaption(), QString(format().locale().decimalPoint()), entry().typed(field_));
+}
+
+QString PadModel::fieldCaption() const {
+    const QString who = test_ == TestKind::crankcase ? tr("Crankcase") : tr("Cylinder %1").arg(cylinder_);
+    if (field_ == pad_field::first) return tr("%1, first puff").arg(who);
+    if (field_ == pad_field::final_reading)
+        return redoing() ? tr("%1, final reading, again").arg(who) : tr("%1, final reading").arg(who);
+    if (field_ == pad_field::pulls) return tr("%1, pulls").arg(who);
+    if (field_ == pad_field::oil) return tr("%1, oil put in").arg(who);
+    if (field_ == pad_field::set) return tr("%1, set pressure").arg(who);
+    if (field_ == pad_field::hold) return tr("%1, how long").arg(who);
+    const auto set = typedFields().pressure(pad_field::set);
+    if (!set) return test_ == TestKind::crankcase ? tr("%1, end pressure").arg(who) : tr("%1 held").arg(who);
+    return test_ == TestKind::crankcase ? tr("%1, end pressure, of %2 set").arg(who, format().typed(*set))
+                                        : tr("%1 held, of %2 set").arg(who, format().typed(*set));
+}
+
+QVariantList PadModel::rail() const {
+    QVariantList list;
+    if (test_ == TestKind::crankcase) return list;
+    static const findings::Findings none_yet;
+    const auto& known = findings() ? *findings() : none_yet;
+    for (const auto& cylinder : engine().cylinders) {
+        QVariantMap item = cylinder_item(known, engine(), cylinder, test_, format());
+        item[QStringLiteral("pending")] = onItsWay(cylinder.number);
+        list << item;
+    }
+    return list;
+}
+
+QVariantList PadModel::history() const {
+    QVariantList list;
+    for (const auto& reading : visit().readings) {
+        if (reading.test != test_ || reading.cylinder != cylinder_) continue;
+        const bool replaced = std::any_of(visit().readings.begin(), visit().readings.end(),
+                                          [&](const Reading& other) { return other.replaces == reading.id; });
+        QString text;
+        if (reading.final) text = format().typed(*reading.final);
+        if (reading.held && reading.set)
+            text = tr("%1 of %2").arg(format().typed(*reading.held), format().typed(*reading.set));
+        if (reading.first) text = tr("%1, first puff %2").arg(text, format().typed(*reading.first));
+        if (reading.pulls)
+            text = *reading.pulls == 1 ? tr("%1, 1 pull").arg(text)
+                                       : tr("%1, %2 pulls").arg(text).arg(*reading.pulls);
+        if (reading.oil_volume) text = tr("%1, oil %2").arg(text, format().typed(*reading.oil_volume));
+        QString about =
+            format().name(reading.tag) + QStringLiteral(" · ") + format().shortDateTime(reading.taken_at);
+        if (reading.oiled == Oiled::before) about += QStringLiteral(" · ") + tr("rings oiled before");
+        if (replaced) about += QStringLiteral(" · ") + tr("measured again");
+        list << QVariantMap{{"id", QString::fromStdString(reading.id.text())},
+                            {"text", text},
+                            {"about", about},
+                            {"replaced", replaced}};
+    }
+    return list;
+}
+
+QStringList PadModel::cautions() const {
+    const char* place = test_ == TestKind::wet ? "wet" : test_ == TestKind::dry ? "dry" : "leak-down";
+    QStringList texts;
+    for (const auto* caution : reference().cautions_at(place))
+        texts << format().reference(caution->text);
+    return texts;
+}
+
+QVariantList PadModel::tags() const {
+    QVariantList list;
+    for (std::size_t i = 0; i < Words<Tag>::list.size(); ++i) {
+        const auto tag = static_cast<Tag>(i);
+        list << QVariantMap{{"value", QString::fromUtf8(word(tag).data())}, {"text", format().name(tag)}};
+    }
+    return list;
+}
+
+bool PadModel::refused() const {
+    return test_ == TestKind::wet && engine().fuel == Fuel::diesel;
+}
+
+}  // namespace lapwing

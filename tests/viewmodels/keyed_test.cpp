@@ -1,0 +1,282 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// Pads of digits without their pages: keys, drafts, Keep and what comes next.
+#include <algorithm>
+
+#include "core/workflow/clearances.h"
+#include "core/workflow/readings.h"
+#include "qml/viewmodels/clearances_model.h"
+#include "qml/viewmodels/cylinder_order.h"
+#include "qml/viewmodels/pad_model.h"
+#include "tests/viewmodels/shop.h"
+
+namespace lapwing {
+
+class KeyedTest : public QObject {
+    Q_OBJECT
+
+private:
+    struct Bench {
+        explicit Bench(int cylinders = 4)
+            : engine(shop.add_engine(QStringLiteral("Harbour four"), cylinders)),
+              session(shop.open_session(engine, "As found")) {}
+
+        template <class Model>
+        std::unique_ptr<Model> open(const QString& test = {}) {
+            auto model = std::make_unique<Model>();
+            model->setSessionId(text_id(session));
+            if constexpr (std::is_same_v<Model, PadModel>) model->setTest(test);
+            complete(*model, shop);
+            return model;
+        }
+        static void type(KeyedModel& pad, const QString& keys) {
+            for (const QChar key : keys)
+                pad.press(key);
+        }
+        Visit visit() const { return shop.desk->visit(session).value(); }
+
+        Shop shop;
+        Engine engine;
+        SessionId session;
+    };
+
+    /// With what the cranking model needs (made up).
+    static Engine measured(Engine engine) {
+        engine.bore = Sourced<TypedLength>{*TypedLength::make("73.4", units::mm), Origin::manual, ""};
+        engine.stroke = Sourced<TypedLength>{*TypedLength::make("58.8", units::mm), Origin::manual, ""};
+        engine.compression_ratio =
+            Sourced<TypedRatio>{*TypedRatio::make("8.6", units::one), Origin::manual, ""};
+        return engine;
+    }
+
+    /// All lines of the pad, as a person reads them.
+    static QString words(const KeyedModel& pad) {
+        QStringList lines;
+        for (const auto& line : pad.lines())
+            lines << line.toMap()[QStringLiteral("figure")].toString() + QLatin1Char(' ') +
+                         line.toMap()[QStringLiteral("text")].toString();
+        return lines.join(QLatin1Char('\n'));
+    }
+
+private slots:
+    void keys_write_one_number() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("9,2.5"));
+        QCOMPARE(pad->typed(), QStringLiteral("9.25"));  // one point, whichever key it was
+        pad->backspace();
+        QCOMPARE(pad->typed(), QStringLiteral("9.2"));
+        pad->clear();
+        QVERIFY(pad->empty());
+        Bench::type(*pad, QStringLiteral("123456789"));
+        QCOMPARE(pad->typed().remove(QLatin1Char('.')), QStringLiteral("1234567"));
+    }
+
+    void no_point_in_pulls() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        pad->focusField(QStringLiteral("pulls"));
+        Bench::type(*pad, QStringLiteral("6.5"));
+        QCOMPARE(pad->typed(), QStringLiteral("65"));
+        pad->step(QStringLiteral("pulls"), -1);
+        QCOMPARE(pad->typed(), QStringLiteral("64"));
+    }
+
+    void keep_moves_on_at_once_and_ticks_with_the_commit() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        QSignalSpy ticks(pad.get(), &PadModel::kept);
+        Bench::type(*pad, QStringLiteral("9.2"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep, next 2"));
+        pad->keep();
+        QCOMPARE(pad->cylinder(), 2);
+        QVERIFY(pad->empty());
+        QCOMPARE(ticks.size(), 0);
+        bench.shop.settle();
+        QCOMPARE(ticks.size(), 1);
+        QCOMPARE(pad->lastKept(), QStringLiteral("Cylinder 1: 9.2 bar kept"));
+        const auto readings = bench.visit().readings;
+        QCOMPARE(readings.size(), std::size_t{1});
+        QCOMPARE(readings.front().final->text(), std::string("9.2 bar"));
+    }
+
+    void what_the_library_refuses_comes_back() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("9.2"));
+        bench.shop.desk->run(workflow::remove_session(bench.session));
+        bench.shop.desk->flush();
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(pad->cylinder(), 1);
+        QCOMPARE(pad->typed(), QStringLiteral("9.2"));
+        QVERIFY(!bench.shop.told.isEmpty());
+    }
+
+    void half_typed_digits_outlive_the_pad() {
+        Bench bench;
+        {
+            auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+            pad->chooseCylinder(3);
+            pad->focusField(QStringLiteral("first"));
+            Bench::type(*pad, QStringLiteral("6."));
+            pad->setTag(QStringLiteral("after staking"));
+        }
+        auto again = bench.open<PadModel>(QStringLiteral("dry"));
+        QCOMPARE(again->cylinder(), 3);
+        QCOMPARE(again->field(), QStringLiteral("first"));
+        QCOMPARE(again->tag(), QStringLiteral("after staking"));
+        QCOMPARE(again->typed(), QStringLiteral("6."));
+        auto other = bench.open<PadModel>(QStringLiteral("wet"));
+        QVERIFY(other->typed().isEmpty());
+    }
+
+    void a_draft_whose_reading_was_committed_is_spent() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("9.2"));
+        const QString key = QStringLiteral("pad/%1/dry").arg(text_id(bench.session));
+        const QString draft = bench.shop.app->draft(key);
+        QVERIFY(draft.contains(QStringLiteral("9.2")));
+        pad->keep();
+        bench.shop.settle();
+        // As after an end of the process between the commit and the new draft.
+        bench.shop.app->keepDraft(key, draft);
+        auto again = bench.open<PadModel>(QStringLiteral("dry"));
+        QCOMPARE(again->cylinder(), 2);
+        again->chooseCylinder(1);
+        QVERIFY(again->empty());
+    }
+
+    void redo_stands_in_place_of_a_reading() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("9.2"));
+        pad->keep();
+        bench.shop.settle();
+        pad->chooseCylinder(1);
+        pad->startRedo(pad->history().front().toMap()[QStringLiteral("id")].toString());
+        auto again = bench.open<PadModel>(QStringLiteral("dry"));
+        again->chooseCylinder(1);
+        QVERIFY(again->redoing());
+        Bench::type(*again, QStringLiteral("9.4"));
+        QCOMPARE(again->keepText(), QStringLiteral("Keep instead"));
+        again->keep();
+        bench.shop.settle();
+        QCOMPARE(bench.visit().readings.size(), std::size_t{2});
+        const Visit visit = bench.visit();
+        const auto standing = lapwing::standing(visit.readings, TestKind::dry, 1);
+        QCOMPARE(standing.size(), std::size_t{1});
+        QCOMPARE(standing.front()->final->text(), std::string("9.4 bar"));
+    }
+
+    void the_pad_says_what_to_hold_a_reading_against() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        QTRY_VERIFY2(words(*pad).contains(QStringLiteral("the model needs")), qPrintable(words(*pad)));
+        Engine known = measured(bench.engine);
+        bench.shop.desk->run(workflow::save_engine(known));
+        bench.shop.settle();
+        // The model works on a thread of its own; the line comes when it is ready.
+        QTRY_VERIFY(words(*pad).contains(QStringLiteral("the model expects")));
+        QVERIFY(!pad->derivation(0).isEmpty());
+        Bench::type(*pad, QStringLiteral("9.2"));
+        QVERIFY(words(*pad).contains(QStringLiteral("the model expects")));
+
+        known.limits.lowest = *TypedPressure::make("8.0", units::bar);
+        bench.shop.desk->run(workflow::save_engine(known));
+        bench.shop.settle();
+        QVERIFY(words(*pad).contains(QStringLiteral("Factory limit here: 8.0 bar")));
+        QVERIFY(!words(*pad).contains(QStringLiteral("the model expects")));
+
+        pad->focusField(QStringLiteral("first"));
+        Bench::type(*pad, QStringLiteral("6.0"));
+        QVERIFY(words(*pad).contains(QStringLiteral("First puff 65")));  // 6.0 of 9.2
+    }
+
+    void oil_alone_explains_a_part_of_a_rise() {
+        Bench bench;
+        Engine known = measured(bench.engine);
+        bench.shop.desk->run(workflow::save_engine(known));
+        auto dry = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*dry, QStringLiteral("7.0"));
+        dry->keep();
+        bench.shop.settle();
+        auto wet = bench.open<PadModel>(QStringLiteral("wet"));
+        wet->focusField(QStringLiteral("oil"));
+        Bench::type(*wet, QStringLiteral("5"));
+        wet->focusField(QStringLiteral("final"));
+        Bench::type(*wet, QStringLiteral("8.4"));
+        QTRY_VERIFY2(words(*wet).contains(QStringLiteral("The volume of 5.0 cm³ of oil alone explains")),
+                     qPrintable(words(*wet)));
+        QVERIFY(words(*wet).contains(QStringLiteral("20 %")));  // 8.4 over 7.0
+        for (int line = 0; line < wet->lines().size(); ++line)
+            QVERIFY2(!wet->derivation(line).isEmpty(), qPrintable(words(*wet)));
+    }
+
+    void a_leak_is_told_as_a_hole() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
+        pad->focusField(QStringLiteral("set"));
+        Bench::type(*pad, QStringLiteral("5.5"));
+        pad->focusField(QStringLiteral("held"));
+        Bench::type(*pad, QStringLiteral("4.1"));
+        QVERIFY(words(*pad).contains(QStringLiteral("hole would leak as much")));
+    }
+
+    void leak_down_goes_round_in_firing_order() {
+        Bench bench;
+        Engine engine = bench.engine;
+        engine.firing_order = {1, 3, 4, 2};
+        Visit visit;
+        const auto next = [&](int here) {
+            return next_without_reading(engine, visit, TestKind::leak_down, here);
+        };
+        QCOMPARE(next(1), 3);
+        QCOMPARE(next(2), 1);
+        QCOMPARE(next_without_reading(engine, visit, TestKind::dry, 1), 2);
+        for (const int number : {3, 4}) {
+            Reading reading;
+            reading.id = ReadingId::make(bench.shop.clock);
+            reading.test = TestKind::leak_down;
+            reading.cylinder = number;
+            visit.readings.push_back(reading);
+        }
+        QCOMPARE(next(1), 2);
+        QCOMPARE(next_without_reading(engine, visit, TestKind::leak_down, 1, [](int n) { return n == 2; }),
+                 0);
+    }
+
+    void clearances_go_valve_by_valve_and_keep_their_drafts() {
+        Bench bench(2);
+        auto pad = bench.open<ClearancesModel>();
+        Bench::type(*pad, QStringLiteral("0.15"));
+        pad->keep();
+        QCOMPARE(pad->valveIndex(), 1);
+        Bench::type(*pad, QStringLiteral("0.2"));
+        bench.shop.settle();
+        auto again = bench.open<ClearancesModel>();
+        QCOMPARE(again->cylinder(), 1);
+        QCOMPARE(again->valveIndex(), 1);
+        QCOMPARE(again->typed(), QStringLiteral("0.2"));
+        again->keep();
+        QCOMPARE(again->cylinder(), 2);
+        QCOMPARE(again->valveIndex(), 0);
+        bench.shop.settle();
+        const auto kept = bench.visit().clearances;
+        QCOMPARE(kept.size(), std::size_t{2});
+        const auto exhaust = std::ranges::find(kept, ValveSide::exhaust, &Clearance::side);
+        QVERIFY(exhaust != kept.end());
+        QCOMPARE(exhaust->found->text(), std::string("0.2 mm"));
+        // Choosing a cylinder starts at its first valve.
+        again->chooseValve(1);
+        again->chooseCylinder(1);
+        QCOMPARE(again->valveIndex(), 0);
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::KeyedTest)
+#include "keyed_test.moc"
