@@ -1,0 +1,181 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/vision/needle.h"
+
+#include <algorithm>
+#include <cmath>
+#include <exception>
+#include <opencv2/imgproc.hpp>
+
+#include "core/vision/decode.h"
+#include "core/vision/find_dials.h"
+#include "core/vision/needle_line.h"
+#include "core/vision/scale.h"
+
+namespace lapwing::vision {
+namespace {
+
+constexpr int working_side = 1280;  // px; a dial that fills a third of it shows lines one degree apart
+
+Status check(const DialRange& range) {
+    if (!std::isfinite(range.min) || !std::isfinite(range.max) || range.max <= range.min)
+        return fail("vision.range", "The scale must end above where it begins; {} to {} does not.", range.min,
+                    range.max);
+    if (range.sweep_deg && !(*range.sweep_deg >= 90 && *range.sweep_deg <= 350))
+        return fail("vision.sweep", "A scale sweeps 90 to 350 degrees from end to end; {} is not possible.",
+                    *range.sweep_deg);
+    if (range.start_deg && !(std::abs(*range.start_deg) <= 360))
+        return fail("vision.start",
+                    "The scale's start is an angle from 12 o'clock, -360 to 360 degrees; {} is not.",
+                    *range.start_deg);
+    return {};
+}
+
+/// 0 at `none`, 1 at `full`, even between.
+double between(double value, double none, double full) {
+    return std::clamp((value - none) / (full - none), 0.0, 1.0);
+}
+
+/// How likely it is that these lines are the scale and these its ends.
+double trust_in(const Scale& scale) {
+    const double lines = between(double(scale.run.ticks.size()), 4, 12);
+    const double complete = between(scale.seen, 0.45, 0.85);
+    const double even = 1 - between(scale.run.spread / scale.run.step, 0.03, 0.12);
+    const double ends = 1 - 0.6 * std::exp(-scale.margin);
+    const double score = between(scale.run.score / (scale.run.span() + 1), 0.1, 0.6);
+    return std::sqrt(lines * complete * even * score) * ends;
+}
+
+double trust_in(const NeedleLine& needle) {
+    const double stands_out = between(needle.contrast, 5, 20);
+    const double alone = 1 - 0.7 * between(needle.rivalry, 0.8, 1.0);
+    const double straight = between(needle.straight, 0.3, 0.6);
+    const double long_enough = between(needle.tip, 0.45, 0.7);
+    const double one_way = between(needle.tip - needle.tail, 0.05, 0.25);
+    const double central = 1 - between(std::abs(needle.offset), 0.07, 0.13);
+    return std::sqrt(stands_out * straight * long_enough * central) * alone * one_way;
+}
+
+Point point(cv::Point2d px, double scale) {
+    return {(px.x + 0.5) * scale - 0.5, (px.y + 0.5) * scale - 0.5};
+}
+
+/// Everything that is said of a scale.
+void describe(NeedleReading& out, const Scale& scale, double px) {
+    const DialFrame& frame = scale.frame;
+    out.centre_px = point(frame.to_image(cv::Point2d{0, 0}), px);
+    out.sweep_deg = degrees(scale.sweep());
+    out.divisions = scale.divisions;
+    out.min_px = point(frame.to_image(1.0, scale.angle_min()), px);
+    out.max_px = point(frame.to_image(1.0, scale.angle_min() + scale.sweep()), px);
+    const double c = std::cos(scale.angle_min());
+    const double s = std::sin(scale.angle_min());
+    const double shift = 0.5 * px - 0.5;
+    const cv::Matx33d whole = cv::Matx33d{px, 0, shift, 0, px, shift, 0, 0, 1} * frame.homography() *
+                              cv::Matx33d{c, -s, 0, s, c, 0, 0, 0, 1};
+    std::copy(whole.val, whole.val + 9, out.plane_to_photo.begin());
+}
+
+NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOptions& options) {
+    NeedleReading out;
+    const auto refuse = [&](Refusal why) {
+        out.refusal = why;
+        return out;
+    };
+    cv::Mat grey;
+    cv::cvtColor(photo.colour, grey, cv::COLOR_BGR2GRAY);
+    const auto dials = find_dials(grey);
+    if (dials.empty()) return refuse(Refusal::no_dial);
+    std::optional<Scale> scale;
+    double trust = 0;
+    for (const auto& rings : dials) {
+        auto found = find_scale(grey, rings, range);
+        if (!found) continue;
+        const double in = trust_in(*found);
+        if (scale && in <= trust) continue;
+        scale = std::move(found);
+        trust = in;
+        if (trust > 0.85) break;
+    }
+    if (!scale) return refuse(Refusal::no_scale);
+    describe(out, *scale, photo.scale);
+    out.confidence = 0.5 * trust;
+    if (trust < 0.2) return refuse(Refusal::no_scale);
+
+    const auto needle = find_needle(photo.colour, scale->frame);
+    if (!needle) return refuse(Refusal::no_needle);
+    const double sweep = scale->sweep();
+    const double along = std::remainder(needle->angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
+    out.needle_angle_deg = degrees(along) + range.start_deg.value_or(-degrees(sweep) / 2);
+    const cv::Point2d direction{std::cos(needle->angle), std::sin(needle->angle)};
+    const cv::Point2d aside = cv::Point2d{direction.y, -direction.x} * needle->offset;
+    out.tip_px = point(scale->frame.to_image(direction * needle->tip + aside), photo.scale);
+    out.tail_px = point(scale->frame.to_image(aside), photo.scale);
+
+    const double span = range.max - range.min;
+    out.value = range.min + along / sweep * span;
+    // What the line says, how well the lines of the scale agree, and a floor for what stays of the tilt.
+    const double floor_u = 0.15 * pi / 180;
+    const double angle_u = std::hypot(needle->angle_u, scale->run.spread, floor_u);
+    out.u = angle_u / sweep * span;
+    const double outside = degrees(std::max({0.0, -along, along - sweep}));
+    out.confidence = trust * trust_in(*needle) * (1 - between(outside, 3, 10)) *
+                     (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
+    if (trust_in(*needle) < 0.15) return refuse(Refusal::no_needle);
+    if (out.confidence < options.least_confidence) return refuse(Refusal::unsure);
+    return out;
+}
+
+}  // namespace
+
+std::string_view code(Refusal refusal) {
+    switch (refusal) {
+        case Refusal::none:
+            return "";
+        case Refusal::no_dial:
+            return "no_dial";
+        case Refusal::no_scale:
+            return "no_scale";
+        case Refusal::no_needle:
+            return "no_needle";
+        case Refusal::unsure:
+            return "unsure";
+    }
+    return "";
+}
+
+std::string_view sentence(Refusal refusal) {
+    switch (refusal) {
+        case Refusal::none:
+            return "";
+        case Refusal::no_dial:
+            return "No round dial was found on the photo. Fill the picture with the gauge and take it again.";
+        case Refusal::no_scale:
+            return "A dial was found, but not its scale. Take the photo closer, sharper and without glare on "
+                   "the glass.";
+        case Refusal::no_needle:
+            return "The scale was found, but not the needle. Take the photo again without glare on the "
+                   "needle.";
+        case Refusal::unsure:
+            return "The reading is too doubtful to give. Take the photo again, square on and without glare, "
+                   "or type "
+                   "the value.";
+    }
+    return "";
+}
+
+Result<NeedleReading> read_needle(std::span<const std::byte> photo, const DialRange& range,
+                                  const NeedleOptions& options) {
+    if (auto fits = check(range); !fits) return tl::unexpected(fits.error());
+    auto decoded = decode(photo, working_side);
+    if (!decoded) return tl::unexpected(decoded.error());
+    try {
+        return read(*decoded, range, options);
+    } catch (const std::exception& error) {
+        return fail("vision.internal", "The photo could not be looked at ({}). Type the value.",
+                    error.what());
+    }
+}
+
+}  // namespace lapwing::vision
