@@ -151,6 +151,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"law.gap", "r"},
     {"law.seats", "r"},
     {"law.opens", "r"},
+    {"law.between", "r"},
     {"law.undecided", "r"},
     // Crankcase hold test.
     {"crankcase.holds", "ppT"},

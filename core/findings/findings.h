@@ -181,6 +181,9 @@ struct FindingsOptions {
 Findings find(const Dossier& dossier, const Visit& visit, const Reference& reference,
               const FindingsOptions& options = {});
 
+/// Air pressure of the shop, Pa absolute: as noted, else by its altitude, else at sea level.
+double station_pressure_pa(const Engine& engine, const Session& session);
+
 /// Factory limits at the visit's station pressure or altitude.
 Limits limits_at(const Engine& engine, const Session& session);
 

@@ -37,8 +37,10 @@ struct LeakSizes {
 };
 LeakSizes leak_sizes(const HeldOfSet& shown);
 
-/// What readings at two set pressures say of the leak's law; nothing where they are too alike to tell.
-std::optional<Remark> leak_law(const HeldOfSet& one, const HeldOfSet& other);
+/// What readings at two set pressures of one tester (null: not known) say of the leak's law; nothing where
+/// the pressures are too alike, or nothing was lost or held.
+std::optional<Remark> leak_law(const Case& at, const Tester* tester, const HeldOfSet& one,
+                               const HeldOfSet& other);
 
 /// State and reasons: the maker's own limit on the maker's tester, else the trade's band.
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,

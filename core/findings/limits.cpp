@@ -77,6 +77,10 @@ Limits limits_at(const Engine& engine, const Site& site) {
     return out;
 }
 
+double station_pressure_pa(const Engine& engine, const Session& session) {
+    return site_of(engine, session).ambient_pa;
+}
+
 Limits limits_at(const Engine& engine, const Session& session) {
     return limits_at(engine, site_of(engine, session));
 }

@@ -240,6 +240,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("law.gap", "At two set pressures it leaks like a narrow gap (exponent %1)."),
     SAY("law.seats", "The higher set pressure seats the leak: its area gets smaller (exponent %1)."),
     SAY("law.opens", "The higher set pressure opens the leak further: its area grows (exponent %1)."),
+    SAY("law.between",
+        "At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1)."),
     SAY("law.undecided",
         "Two set pressures, but the gauges can't tell a hole from a narrow gap (exponent %1)."),
 

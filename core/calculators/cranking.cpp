@@ -1,0 +1,93 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/calculators/pieces.h"
+
+namespace lapwing::calculators {
+namespace {
+
+using findings::Dimension;
+using findings::ModelFacts;
+
+/// What the model has to say of this sheet, or the sentence why it has nothing.
+Result<ModelFacts> facts_of(const Worksheet& sheet, const findings::Reference& reference) {
+    const Engine& engine = sheet.engine;
+    if (!engine.bore) return needs("bore");
+    if (!engine.stroke) return needs("stroke");
+    if (!engine.compression_ratio) return needs("compression ratio");
+    auto facts = findings::model_facts(
+        findings::model_inputs(engine, sheet.session, reference, &sheet.gauge, sheet.adapter, sheet.oil));
+    if (facts.healthy) return facts;
+    // The model's own sentence says what it refuses, in the words of the physics.
+    if (facts.healthy_says.message.code == "model.above_ratio")
+        return fail(
+            "calculator.above_ratio",
+            "No reading is worked out at a compression ratio above 14: there the model reads far over "
+            "what makers print. Use the maker's figure.");
+    const auto& args = facts.healthy_says.message.args;
+    const auto* why = args.empty() ? nullptr : std::get_if<std::string>(&args.front());
+    return tl::unexpected(Error{"calculator.refused", {}, why ? *why : "The model gives no reading."});
+}
+
+}  // namespace
+
+Result<Answer> healthy(const Worksheet& sheet, const findings::Reference& reference) {
+    const auto facts = facts_of(sheet, reference);
+    if (!facts) return tl::unexpected(facts.error());
+    Answer answer;
+    answer.lines.push_back({name("healthy"), *facts->healthy});
+    if (facts->healthy_first_share)
+        answer.lines.push_back({name("first_share"), *facts->healthy_first_share});
+    return answer;
+}
+
+Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference) {
+    const auto facts = facts_of(sheet, reference);
+    if (!facts) return tl::unexpected(facts.error());
+    if (!facts->hose_loss)
+        return fail("calculator.no_hose",
+                    "With the check valve at the plug hole and no adapter the hose takes nothing off. Choose "
+                    "where the check valve sits, or type an adapter's volume.");
+    Answer answer;
+    if (sheet.reading) {
+        findings::Derived without{
+            figure(Dimension::gauge_pressure, sheet.reading->si() * facts->hose_correction),
+            facts->hose_loss->from};
+        without.from.title = findings::Word{"from:without_hose"};
+        without.from.inputs.insert(without.from.inputs.begin(),
+                                   input("reading", "p", findings::figure_of(*sheet.reading)));
+        answer.lines.push_back({name("without_hose"), std::move(without)});
+    }
+    answer.lines.push_back({name("hose_loss"), *facts->hose_loss});
+    answer.lines.push_back(
+        {name("correction"),
+         findings::Derived{figure(Dimension::number, facts->hose_correction), facts->hose_loss->from}});
+    return answer;
+}
+
+Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference) {
+    if (sheet.engine.fuel == Fuel::diesel)
+        return fail("calculator.oil_diesel",
+                    "Never put oil into a diesel: its chamber is so small that oil can lock the engine.");
+    if (!sheet.oil) return needs("oil put in");
+    const auto facts = facts_of(sheet, reference);
+    if (!facts) return tl::unexpected(facts.error());
+    if (!facts->oil_rise)
+        return fail("calculator.oil_locks",
+                    "That much oil fills the chamber: cranking would lock the engine and can bend a rod. Use "
+                    "less oil.");
+    const findings::DerivedRange& rise = *facts->oil_rise;
+    Answer answer;
+    answer.lines.push_back({name("oil_rise"), rise});
+    if (sheet.reading) {
+        const double dry = sheet.reading->si();
+        findings::DerivedRange wet{figure(Dimension::gauge_pressure, dry * (1.0 + rise.low.si)),
+                                   figure(Dimension::gauge_pressure, dry * (1.0 + rise.high.si)), rise.from};
+        wet.from.inputs.insert(wet.from.inputs.begin(),
+                               input("dry", "p_dry", findings::figure_of(*sheet.reading)));
+        answer.lines.push_back({name("wet_reading"), std::move(wet)});
+    }
+    return answer;
+}
+
+}  // namespace lapwing::calculators
