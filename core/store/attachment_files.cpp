@@ -82,4 +82,17 @@ Result<AttachmentFiles::Kept> AttachmentFiles::keep_file(const fs::path& file) c
     return intake.finish();
 }
 
+Status AttachmentFiles::adopt(const fs::path& file, const std::string& sha256) const {
+    if (has(sha256)) return {};
+    std::error_code error;
+    fs::create_directories(folder_, error);
+    const auto part = temporary_beside(path(sha256));
+    fs::rename(file, part, error);
+    if (!error) return put_in_place(part, path(sha256));
+    return keep_file(file).and_then([&](const Kept& kept) -> Status {
+        if (kept.sha256 == sha256) return {};
+        return fail("store.unreadable_file", "{} changed while it was taken in. Try again.", file.string());
+    });
+}
+
 }  // namespace lapwing::store

@@ -28,6 +28,8 @@ public:
     Result<Kept> keep(std::span<const unsigned char> bytes) const;
     /// Copies a file in.
     Result<Kept> keep_file(const std::filesystem::path& file) const;
+    /// Takes a file over whose SHA-256 was just worked out: moved where the storage is the same, else copied.
+    Status adopt(const std::filesystem::path& file, const std::string& sha256) const;
 
 private:
     std::filesystem::path folder_;

@@ -1,0 +1,97 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/workflow/full_backup.h"
+
+#include <future>
+
+#include "core/store/attachment_files.h"
+#include "core/workflow/bring_in.h"
+#include "core/workflow/hand_over.h"
+
+namespace lapwing::workflow {
+namespace {
+
+Result<Step> run_and_wait(Desk& desk, Intent intent) {
+    std::promise<Result<Step>> answer;
+    desk.run(std::move(intent), [&](Result<Step> step) { answer.set_value(std::move(step)); });
+    return answer.get_future().get();
+}
+
+/// Testers that no session names come with no dossier.
+Intent bring_in_testers(std::vector<Tester> testers) {
+    return [testers = std::move(testers)](const Now& now) -> Result<Command> {
+        Command command{"tester.add", {}, {}, true};
+        for (const auto& tester : testers) {
+            auto here = now.library.tester(tester.id);
+            if (!here) return tl::unexpected(here.error());
+            if (!*here) command.edits.emplace_back(Put{tester});
+        }
+        command.args = {std::to_string(command.edits.size())};
+        return command;
+    };
+}
+
+}  // namespace
+
+Status back_up(const Desk& desk, const std::filesystem::path& target, const Progress& progress) {
+    exchange::BackupOrder order;
+    for (const auto& engine : desk.engines())
+        order.engines.push_back(engine.id);
+    order.rest.testers = desk.testers();
+    for (const auto& key : desk.named_keys())
+        order.rest.keys.push_back({key.public_key, key.name});
+    order.at = desk.clock().now();
+    auto key = signing_key(desk);
+    if (!key) return tl::unexpected(key.error());
+    order.engine = [&](EngineId id) {
+        return desk.dossier(id).map([&](Dossier dossier) {
+            exchange::Outgoing outgoing;
+            outgoing.dossier = std::move(dossier);
+            outgoing.with_owner = true;
+            outgoing.stored_at = [&](const Attachment& one) { return desk.files().path(one.sha256); };
+            outgoing.at = order.at;
+            outgoing.key = &*key;
+            return outgoing;
+        });
+    };
+    return exchange::write_backup(target, order, progress);
+}
+
+Status keep_files(const Desk& desk, const exchange::Incoming& incoming) {
+    for (const auto& attachment : incoming.attachments)
+        if (auto kept = desk.files().adopt(attachment.file, attachment.sha256); !kept) return kept;
+    return {};
+}
+
+Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
+                         const Progress& progress) {
+    // Checking reads as much as bringing in: half of the way each.
+    std::size_t all = 0;
+    const auto first_half = [&](std::size_t done, std::size_t of) {
+        all = of;
+        return progress(done, 2 * of);
+    };
+    const auto backup = exchange::BackupReader::open(file, scratch, first_half);
+    if (!backup) return tl::unexpected(backup.error());
+    Restored out{0, backup->engines(), false};
+    for (; out.engines < out.of; ++out.engines) {
+        if (!progress(all + out.engines, 2 * all)) {
+            out.stopped = true;
+            return out;
+        }
+        auto incoming = backup->engine(out.engines);
+        if (!incoming) return tl::unexpected(incoming.error());
+        if (auto kept = keep_files(desk, *incoming); !kept) return tl::unexpected(kept.error());
+        auto done = run_and_wait(desk, bring_in(std::move(incoming->dossier), RemovedHere::come_back));
+        if (!done) return tl::unexpected(done.error());
+    }
+    if (auto done = run_and_wait(desk, bring_in_testers(backup->rest().testers)); !done)
+        return tl::unexpected(done.error());
+    for (const auto& key : backup->rest().keys)
+        if (desk.name_of_key(key.public_key).empty()) desk.name_key(key.public_key, key.name);
+    desk.flush();
+    return out;
+}
+
+}  // namespace lapwing::workflow

@@ -1,0 +1,36 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <filesystem>
+
+#include "core/exchange/backup_file.h"
+#include "core/workflow/desk.h"
+
+namespace lapwing::workflow {
+
+using exchange::Progress;
+
+/// Everything that is in the library as one file, owners' names and contacts too. Runs on the caller's
+/// thread, which should not be the screen's. The names of this library's own signing key and its secret stay
+/// here.
+Status back_up(const Desk& desk, const std::filesystem::path& target, const Progress& progress);
+
+struct Restored {
+    std::size_t engines = 0;  ///< brought in, or found to be here already
+    std::size_t of = 0;       ///< in the backup; more than `engines` when it was stopped on the way
+    bool stopped = false;
+};
+
+/// Merges a backup into the library, which may hold anything already; `scratch` is a folder for unpacking,
+/// best on the library's own storage. The whole file is checked first: until that is done nothing is changed.
+/// Then each engine is one step. Stopping in between leaves whole engines; doing it again brings in the rest.
+/// Records that were taken out here come back.
+Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
+                         const Progress& progress);
+
+/// Stores the photos and voice notes of a file that was read; its records may then be brought in.
+Status keep_files(const Desk& desk, const exchange::Incoming& incoming);
+
+}  // namespace lapwing::workflow

@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// The headers by which photos and voice notes are known.
+
+#include "core/exchange/media.h"
+#include "tests/fuzz/memory_file.h"
+
+extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
+    using namespace lapwing;
+    static const fuzz::MemoryFile file;
+    file.hold(data, size);
+    for (const auto* type : {"image/jpeg", "audio/ogg", "audio/wav", "audio/webm"}) {
+        const auto fine = exchange::check_media(file.path(), type, 60'000'000, "the file");
+        fuzz::must(fine.has_value() || fine.error().english.size() > 20);
+        fuzz::must(!fine || size >= 4);
+    }
+    return 0;
+}
