@@ -71,10 +71,11 @@ Status check(const CrankingCase& of) {
     if (auto ranges_ok = check_ranges(of); !ranges_ok) return ranges_ok;
     const double chamber_m3 = bare_clearance_m3(of) + of.tester.before_valve_m3();
     if (!(of.oil_m3 < 0.9 * chamber_m3)) {
-        return fail("cranking.oil",
-                    "{:.6g} cm3 of oil do not fit a chamber of {:.6g} cm3: cranking would lock the engine. "
-                    "Use less oil.",
-                    of.oil_m3 * 1e6, chamber_m3 * 1e6);
+        return fail(
+            "cranking.oil",
+            "{:.6g} cm3 of oil do not fit a chamber of {:.6g} cm3: the engine would lock on the liquid "
+            "and bend a rod. Do not crank it; use less oil, or let it drain.",
+            of.oil_m3 * 1e6, chamber_m3 * 1e6);
     }
     return {};
 }

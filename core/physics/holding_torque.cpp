@@ -10,6 +10,23 @@
 
 namespace lapwing::physics {
 
+Status check_holding(double gauge_pa, double theta_rad) {
+    if (!(gauge_pa >= 0.0 && gauge_pa <= 7e6)) {
+        return fail(
+            "torque.pressure",
+            "A pressure of {:.6g} kPa is not one a tester puts into a cylinder. Give the gauge pressure, "
+            "0 to 7000 kPa.",
+            gauge_pa / 1e3);
+    }
+    const double degrees = theta_rad * 180.0 / pi;
+    if (!(std::abs(degrees) <= 180.0 * (1.0 + 1e-12))) {
+        return fail("torque.angle",
+                    "{:.6g} degrees is not an angle from top dead centre. Give -180 to 180, 0 at the centre.",
+                    degrees);
+    }
+    return {};
+}
+
 Result<double> force_at_bar_n(double torque_nm, double bar_m) {
     if (!(bar_m >= 0.01 && bar_m <= 5.0)) {
         return fail("torque.bar",

@@ -18,6 +18,9 @@ namespace lapwing::physics {
     return gauge_pa * crank.volume_rate_m3(theta_rad);
 }
 
+/// Fails with "torque.pressure" outside 0 to 7 MPa and "torque.angle" outside +-180 degrees from TDC.
+[[nodiscard]] Status check_holding(double gauge_pa, double theta_rad);
+
 /// Force, N, at the end of a bar that holds a torque. Fails with "torque.bar" for a bar outside 1 cm to 5 m.
 [[nodiscard]] Result<double> force_at_bar_n(double torque_nm, double bar_m);
 

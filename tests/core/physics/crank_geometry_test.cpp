@@ -79,6 +79,16 @@ TEST(HoldingTorque, ForceOnThePiston) {
     EXPECT_NEAR(80 * psi_unit * circle_area_m2(5.125 * inch) / 4.448222, 1650, 1);
 }
 
+TEST(HoldingTorque, RefusesWhatIsNoPressureOrAngle) {
+    const double nan = std::numeric_limits<double>::quiet_NaN();
+    EXPECT_TRUE(check_holding(5.5e5, -pi));
+    EXPECT_TRUE(check_holding(0.0, pi));
+    for (double pressure_pa : {-1.0, 8e6, nan, std::numeric_limits<double>::infinity()})
+        EXPECT_EQ(check_holding(pressure_pa, 0.1).error().code, "torque.pressure");
+    for (double theta_rad : {3.3, -3.3, nan})
+        EXPECT_EQ(check_holding(5e5, theta_rad).error().code, "torque.angle");
+}
+
 TEST(HoldingTorque, ForceAtABar) {
     EXPECT_DOUBLE_EQ(force_at_bar_n(45.0, 0.5).value(), 90.0);  // lever law
     EXPECT_EQ(force_at_bar_n(45.0, 0.0).error().code, "torque.bar");

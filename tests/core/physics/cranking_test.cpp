@@ -75,6 +75,22 @@ TEST(Cranking, ExponentOfATightStroke) {
     }
 }
 
+TEST(Cranking, EncyclopediaExample) {
+    // Encyclopedia example (read): 7.5^1.3 x 14.7 psi = 201.8 psia, 187.1 psi gauge; over the whole stroke,
+    // with an exponent of 1.3. The model finds its own exponent, 1.25 to 1.35: the peak follows.
+    auto of = small_car();
+    of.compression_ratio = 7.5;
+    of.closing_after_bdc_rad = 0.0;
+    of.ambient_pa = 14.7 * psi_unit;
+    of.tester.crack_pa = 1e6;
+    of.tester.hose_m3 = 0.1e-6;
+    const auto reading = crank(of).value();
+    const double example_psi = std::pow(7.5, reading.polytropic_exponent - 1.3) * 201.8;
+    EXPECT_GE(reading.polytropic_exponent, 1.25);
+    EXPECT_LE(reading.polytropic_exponent, 1.35);
+    EXPECT_NEAR(reading.limit_gauge_pa / psi_unit + 14.7 + 1e6 / psi_unit, example_psi, 0.02 * example_psi);
+}
+
 TEST(Cranking, ColdEngineReadsLower) {
     // Thermo King manual (read): a cold engine reads about 10 % lower. Walls at 20 against 80 degC.
     auto warm = small_car();
@@ -186,8 +202,11 @@ TEST(Cranking, RefusesTheImpossible) {
         return crank(of).error().code;
     };
     const double nan = std::numeric_limits<double>::quiet_NaN();
+    const double endless = std::numeric_limits<double>::infinity();
     EXPECT_EQ(code([](auto& of) { of.crank.bore_m = 0; }), "engine.bore");
+    EXPECT_EQ(code([](auto& of) { of.crank.rod_m = 0.4 * of.crank.stroke_m; }), "engine.rod");
     EXPECT_EQ(code([](auto& of) { of.compression_ratio = 1.0; }), "cranking.ratio");
+    EXPECT_EQ(code([](auto& of) { of.compression_ratio = 0.5; }), "cranking.ratio");
     EXPECT_EQ(code([=](auto& of) { of.compression_ratio = nan; }), "cranking.ratio");
     EXPECT_EQ(code([](auto& of) { of.closing_after_bdc_rad = 170 * degree; }), "cranking.closing");
     EXPECT_EQ(code([](auto& of) { of.speed_rad_s = 0; }), "cranking.speed");
@@ -195,6 +214,14 @@ TEST(Cranking, RefusesTheImpossible) {
     EXPECT_EQ(code([](auto& of) { of.fill = 0; }), "cranking.fill");
     EXPECT_EQ(code([](auto& of) { of.leak_m2 = -1e-6; }), "cranking.leak");
     EXPECT_EQ(code([](auto& of) { of.oil_m3 = 60e-6; }), "cranking.oil");
+    EXPECT_EQ(code([](auto& of) { of.oil_m3 = -1e-6; }), "cranking.oil");
+    EXPECT_EQ(code([](auto& of) { of.tester.fitting_m3 = -1e-6; }), "cranking.fitting");
+    EXPECT_EQ(code([](auto& of) { of.tester.hose_m3 = -1e-6; }), "cranking.hose");
+    EXPECT_EQ(code([](auto& of) { of.tester.gauge_alone_m3 = -1e-6; }), "cranking.gauge_volume");
+    EXPECT_EQ(code([=](auto& of) { of.speed_rad_s = endless; }), "cranking.speed");
+    EXPECT_EQ(code([=](auto& of) { of.leak_m2 = endless; }), "cranking.leak");
+    EXPECT_EQ(code([=](auto& of) { of.wall_k = nan; }), "cranking.wall");
+    EXPECT_EQ(code([=](auto& of) { of.heat_w_m2k = nan; }), "cranking.heat");
     EXPECT_EQ(code([](auto& of) { of.tester.hose_m3 = 0; }), "cranking.hose");
     EXPECT_EQ(code([=](auto& of) { of.tester.crack_pa = nan; }), "cranking.crack");
     EXPECT_EQ(code([](auto& of) { of.strokes = 0; }), "cranking.strokes");
