@@ -75,6 +75,7 @@ constexpr std::array needed{"area-bore",
                             "listener",
                             "hearing",
                             "slip",
+                            "slip-seen",
                             "cross-talk",
                             "companion-talk",
                             "two-stroke-exhaust",
@@ -97,7 +98,8 @@ void whole(const Assumptions& all) {
     constexpr double no_bound = 1e9;
     for (const char* id : needed)
         positive(id, no_bound);
-    for (const char* share : {"slip", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well"})
+    for (const char* share :
+         {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well"})
         positive(share, 1.0);
     for (const char* path : paths)
         for (const char* one : path_numbers)

@@ -28,6 +28,10 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
     for (const auto& cylinder : model.cylinders())
         cylinder_blocks_.push_back(make(cylinder.first, cylinder.last));
     shared_block_ = make(0, shared_count);
+    cylinder_effort_.assign(count, 1.0);
+    joint_effort_.assign(model.joints().size(), 1.0);
+    for (const auto& cylinder : model.cylinders())
+        watched_.emplace_back(cylinder.all.size());
     start();
 }
 
@@ -75,15 +79,49 @@ void Chain::warm_up(int sweeps) {
         }
         learn(shared_block_);
         if (reshape) shape(shared_block_);
+        watch();
     }
+    share_out_effort();
     learning_ = false;
 }
 
+void Chain::watch() {
+    watched_count_ += 1.0;
+    for (std::size_t c = 0; c < watched_.size(); ++c) {
+        const auto leaks = model_.leaks(z_, c);
+        for (std::size_t path = 0; path < watched_[c].size(); ++path) {
+            const double share = leaks.path_m2[path] / leaks.standing_m2;
+            watched_[c][path].sum += share;
+            watched_[c][path].squares += share * share;
+        }
+    }
+}
+
+void Chain::share_out_effort() {
+    if (watched_count_ < 100.0) return;
+    constexpr double open = 0.06;     // standard deviation of a share that is not settled
+    constexpr double matters = 0.03;  // share of a joint
+    std::ranges::fill(joint_effort_, 0.25);
+    for (std::size_t c = 0; c < watched_.size(); ++c) {
+        double widest = 0.0;
+        const auto& place = model_.cylinders()[c];
+        for (std::size_t path = 0; path < watched_[c].size(); ++path) {
+            const double mean = watched_[c][path].sum / watched_count_;
+            const double variance = watched_[c][path].squares / watched_count_ - mean * mean;
+            widest = std::max(widest, std::sqrt(std::max(variance, 0.0)));
+            if (path >= place.own.size() && mean > matters)
+                joint_effort_[model_.evidence().cylinders[c].joints[path - place.own.size()]] = 1.0;
+        }
+        cylinder_effort_[c] = widest > open ? 1.0 : 0.5;
+    }
+}
+
 void Chain::sweep() {
+    const auto worth = [&](double effort) { return effort >= 1.0 || uniform() < effort; };
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c)
-        move_cylinder(c);
+        if (worth(cylinder_effort_[c])) move_cylinder(c);
     for (std::size_t j = 0; j < model_.joints().size(); ++j)
-        move_joint(j);
+        if (worth(joint_effort_[j])) move_joint(j);
     move_shared();
 }
 

@@ -53,6 +53,8 @@ private:
     void block(Block& of, std::size_t cylinder);
     void learn(Block& of);
     void shape(Block& of) const;
+    void watch();
+    void share_out_effort();
 
     /// Sets one unknown for the move at hand; `judge` keeps or undoes all that were set.
     void set(std::size_t place, double value);
@@ -84,6 +86,14 @@ private:
     std::vector<std::size_t> touched_;
     std::vector<Block> cylinder_blocks_;
     Block shared_block_;
+    /// How often a cylinder's and a joint's moves are made: often where much is open. Learned while warming
+    /// up.
+    std::vector<double> cylinder_effort_, joint_effort_;
+    struct Watched {
+        double sum = 0.0, squares = 0.0;
+    };
+    std::vector<std::vector<Watched>> watched_;  ///< shares of each cylinder's paths
+    double watched_count_ = 0.0;
     bool learning_ = false;
     int warmed_ = 0;
     static constexpr std::size_t whole_engine = static_cast<std::size_t>(-1);

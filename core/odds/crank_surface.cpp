@@ -94,6 +94,13 @@ Result<CrankSurface> CrankSurface::fit(const SurfaceRange& range) {
         degrees[axis] = 0;
     };
     list_terms(list_terms, 0, 0.0);
+    const auto of_doubts = [](const Degrees& of) { return std::array{of[2], of[3], of[4], of[5]}; };
+    std::ranges::stable_sort(out.terms_, {}, of_doubts);
+    for (std::size_t term = 0; term < out.terms_.size(); ++term) {
+        if (term == 0 || of_doubts(out.terms_[term]) != of_doubts(out.terms_[term - 1]))
+            out.groups_.push_back({term, term});
+        ++out.groups_.back().end;
+    }
 
     const auto terms = static_cast<Eigen::Index>(out.terms_.size());
     const Eigen::Index runs = runs_for_each_term * terms;
@@ -156,13 +163,16 @@ void CrankSurface::slice(const CrankDoubts& doubts, Slice& out) const {
     std::array<std::array<double, 5>, 4> powers{};
     for (std::size_t axis = 0; axis < 4; ++axis)
         chebyshev(clamped(at[axis]) / CrankDoubts::reach, powers[axis]);
-    for (std::size_t term = 0; term < terms_.size(); ++term) {
-        const Degrees& degrees = terms_[term];
+    for (const Group& group : groups_) {
+        const Degrees& doubt = terms_[group.begin];
         const double product =
-            powers[0][degrees[2]] * powers[1][degrees[3]] * powers[2][degrees[4]] * powers[3][degrees[5]];
-        const std::size_t place = degrees[0] * static_cast<std::size_t>(Slice::oil_terms) + degrees[1];
-        out.first_[place] += first_[term] * product;
-        out.final_[place] += final_[term] * product;
+            powers[0][doubt[2]] * powers[1][doubt[3]] * powers[2][doubt[4]] * powers[3][doubt[5]];
+        for (std::size_t term = group.begin; term < group.end; ++term) {
+            const std::size_t place =
+                terms_[term][0] * static_cast<std::size_t>(Slice::oil_terms) + terms_[term][1];
+            out.first_[place] += first_[term] * product;
+            out.final_[place] += final_[term] * product;
+        }
     }
     out.first_dry_ = out.at_oil(out.first_, 0.0);
     out.final_dry_ = out.at_oil(out.final_, 0.0);

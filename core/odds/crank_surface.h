@@ -92,6 +92,11 @@ private:
     int runs_ = 0;
     std::vector<Degrees> terms_;
     std::vector<double> first_, final_;
+    /// Terms that have the doubts' degrees in common stand together.
+    struct Group {
+        std::size_t begin, end;
+    };
+    std::vector<Group> groups_;
 };
 
 }  // namespace lapwing::odds

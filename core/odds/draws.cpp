@@ -4,7 +4,10 @@
 #include "core/odds/draws.h"
 
 #include <algorithm>
+#include <boost/math/special_functions/erf.hpp>
 #include <cmath>
+#include <numbers>
+#include <numeric>
 
 #include "core/odds/chain.h"
 #include "core/physics/leakdown.h"
@@ -18,36 +21,56 @@ constexpr int round_sweeps = 1000;  ///< of each chain, until there are enough e
 constexpr int most_rounds = 8;
 constexpr double enough_effective = 450.0;
 
-/// Batch means over chains that lie one behind the other: draws interleaved by chain, `chains` of them.
-template <class Value>
-double effective_draws(std::size_t count, Value value) {
-    constexpr std::size_t batches = 20;  // in each chain
-    const std::size_t each = count / chains / batches;
-    if (each < 2) return 0.0;
-    double mean = 0.0;
-    for (std::size_t i = 0; i < count; ++i)
-        mean += value(i);
-    mean /= static_cast<double>(count);
-    double variance = 0.0;
-    for (std::size_t i = 0; i < count; ++i)
-        variance += (value(i) - mean) * (value(i) - mean);
-    variance /= static_cast<double>(count);
-    double between = 0.0;
-    for (std::size_t chain = 0; chain < chains; ++chain)
-        for (std::size_t batch = 0; batch < batches; ++batch) {
-            double sum = 0.0;
-            for (std::size_t i = batch * each; i < (batch + 1) * each; ++i)
-                sum += value(i * chains + chain);
-            const double off = sum / static_cast<double>(each) - mean;
-            between += off * off;
+/// Effective number of independent draws behind a quantity, from the spread of batch means over chains whose
+/// draws lie interleaved. Taken of normal scores of the ranks (A. Vehtari and others, Rank-normalization,
+/// folding, and localization, 2021), since a rare excursion would else drown all that is known.
+class EffectiveDraws {
+public:
+    explicit EffectiveDraws(std::size_t draws) : each_(draws / chains / thin / batches) {
+        const std::size_t count = each_ * batches * chains;
+        for (std::size_t i = 0; i < count; ++i) {
+            const double below = (static_cast<double>(i) + 0.625) / (static_cast<double>(count) + 0.25);
+            scores_.push_back(std::numbers::sqrt2 * boost::math::erf_inv(2.0 * below - 1.0));
         }
-    between /= static_cast<double>(chains * batches - 1);
-    // A share that hardly moves is known, however slowly it moves.
-    constexpr double known = 0.03 * 0.03;
-    if (variance < known) return static_cast<double>(count);
-    return std::min(variance / std::max(between / static_cast<double>(chains * batches), 1e-300),
-                    static_cast<double>(count));
-}
+        order_.resize(count);
+        scored_.resize(count);
+    }
+
+    double operator()(std::span<const float> draws) {
+        const std::size_t count = order_.size();
+        if (count == 0) return 0.0;
+        const auto value = [&](std::size_t i) {
+            const std::size_t chain = i / (each_ * batches);
+            return draws[(i % (each_ * batches)) * thin * chains + chain];
+        };
+        std::iota(order_.begin(), order_.end(), std::size_t{0});
+        std::ranges::sort(order_, {}, value);
+        double variance = 0.0;
+        for (std::size_t rank = 0; rank < count; ++rank) {
+            scored_[order_[rank]] = scores_[rank];
+            variance += scores_[rank] * scores_[rank];
+        }
+        variance /= static_cast<double>(count);
+        double between = 0.0;
+        for (std::size_t batch = 0; batch < batches * chains; ++batch) {
+            const auto begin = scored_.begin() + static_cast<std::ptrdiff_t>(batch * each_);
+            const double mean = std::accumulate(begin, begin + static_cast<std::ptrdiff_t>(each_), 0.0) /
+                                static_cast<double>(each_);
+            between += mean * mean;
+        }
+        between /= static_cast<double>(batches * chains - 1);
+        return std::min(variance / std::max(between / static_cast<double>(batches * chains), 1e-300),
+                        static_cast<double>(draws.size()));
+    }
+
+private:
+    static constexpr std::size_t batches = 20;  ///< in each chain
+    static constexpr std::size_t thin = 3;      ///< draws closer than that tell hardly more
+    std::size_t each_;
+    std::vector<double> scores_;
+    std::vector<std::size_t> order_;
+    std::vector<double> scored_;
+};
 
 /// Independent streams from one seed (SplitMix64).
 std::uint64_t stream(std::uint64_t seed, std::uint64_t number) {
@@ -133,9 +156,10 @@ void Draws::add(const EngineModel& model, std::span<const double> z) {
 }
 
 double Draws::effective(std::size_t cylinder) const {
+    EffectiveDraws effective(count_);
     double out = static_cast<double>(count_);
     for (const auto& share : shares_[cylinder])
-        out = std::min(out, effective_draws(count_, [&](std::size_t i) { return double{share[i]}; }));
+        out = std::min(out, effective(share));
     return out;
 }
 

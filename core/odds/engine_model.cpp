@@ -40,7 +40,6 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
     restrictor_doubt_ = at.at("restrictor-doubt");
     listener_ = at.at("listener");
     hearing_ = at.at("hearing");
-    slip_ = at.at("slip");
     cross_talk_ = at.at("cross-talk");
     masking_ = at.at("masking");
     masking_from_ = at.at("masking-from");
@@ -54,6 +53,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         const std::string name(methods[method]);
         auto& thresholds = thresholds_[method];
         thresholds.by_ear = name != "soapy-water" && name != "bubbles";
+        thresholds.slip = at.at(thresholds.by_ear ? "slip" : "slip-seen");
         constexpr std::array levels{"-faint", "-clear", "-strong"};
         for (std::size_t word = 0; word < levels.size(); ++word)
             thresholds.odds[word] = std::pow(at.at(name + levels[word]) * litres_a_minute, 1.0 / hearing_);
@@ -250,7 +250,7 @@ std::array<double, 4> EngineModel::loudness(std::span<const double> z, const Sha
     }
     out[3] = over;
     for (double& chance : out)
-        chance = (1.0 - slip_) * chance + 0.25 * slip_;
+        chance = (1.0 - thresholds.slip) * chance + 0.25 * thresholds.slip;
     return out;
 }
 

@@ -115,6 +115,7 @@ public:
 private:
     struct Thresholds {
         std::array<double, 3> odds{};  ///< flow in L/min to the power 1/hearing
+        double slip = 0.0;             ///< chance that a note has nothing to do with the flow
         bool by_ear = true;            ///< masking, cross-talk and the listener's offset apply
     };
 
@@ -136,7 +137,7 @@ private:
 
     // Numbers of the assumptions, looked up once.
     double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, leak_repeat_,
-        restrictor_doubt_, listener_, hearing_, slip_, cross_talk_, masking_, masking_from_;
+        restrictor_doubt_, listener_, hearing_, cross_talk_, masking_, masking_from_;
     double kept_mean_, kept_spread_, seals_mean_, seals_spread_;
     double sound_leak_m2_ = 0.0;  ///< of a cylinder with nothing at fault
 };

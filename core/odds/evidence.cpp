@@ -148,16 +148,19 @@ private:
         out_.cranking = range;
     }
 
-    /// More oil than the chamber holds is not kept in it.
+    /// More oil than half of the smallest chamber that the doubts allow is not reckoned with: it would lock
+    /// the engine.
     [[nodiscard]] double oil_that_fits(double oil_m3) const {
-        const auto& middle = out_.cranking->middle;
-        const double chamber =
-            middle.ratio_kind == physics::CompressionRatioKind::geometric
-                ? physics::clearance_volume_m3(middle.crank, middle.compression_ratio)
-                : physics::trapped_clearance_volume_m3(middle.crank, middle.compression_ratio,
-                                                       middle.closing_after_bdc_rad);
-        // Half of the smallest chamber that the doubts allow.
-        return std::min(oil_m3, 0.5 * chamber * std::exp(-CrankDoubts::reach * out_.cranking->ratio_spread));
+        constexpr double reach = CrankDoubts::reach;
+        double chamber = 1.0;
+        for (const double closing : {-reach, reach}) {
+            const auto at = out_.cranking->at({reach, closing, 0.0, 0.0}, 0.0, 0.0);
+            chamber = std::min(chamber, at.ratio_kind == physics::CompressionRatioKind::geometric
+                                            ? physics::clearance_volume_m3(at.crank, at.compression_ratio)
+                                            : physics::trapped_clearance_volume_m3(
+                                                  at.crank, at.compression_ratio, at.closing_after_bdc_rad));
+        }
+        return std::min(oil_m3, 0.5 * chamber);
     }
 
     // One cylinder.
