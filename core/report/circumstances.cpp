@@ -156,4 +156,14 @@ Section testers(const Dossier& dossier, const Visit& visit) {
     return section;
 }
 
+Section noted(const Visit& visit) {
+    Sentences sentences;
+    for (const Note& note : visit.notes)
+        if (note.tie.to == TiedTo::session && note.kind == NoteKind::note)
+            sentences.sentences.push_back({OwnWords{note.text}, std::nullopt, std::nullopt});
+    Section section{Label::remarks, {}};
+    add_block(section, sentences, !sentences.sentences.empty());
+    return section;
+}
+
 }  // namespace lapwing::report

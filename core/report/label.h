@@ -22,6 +22,7 @@ enum class Label {
     questions,
     contradictions,
     weakened,
+    remarks,
     earlier_visits,
     conditions,
     not_done,

@@ -48,6 +48,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              clearances(engine, visit),
              exits(engine, found),
              crankcase(found),
+             noted(visit),
              why(found),
              remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
              remarks(Label::contradictions, found, &findings::CylinderFindings::contradictions,

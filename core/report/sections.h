@@ -37,6 +37,8 @@ Section complaint(const Session& session);
 Section conditions(const Engine& engine, const Session& session);
 Section not_done(const Engine& engine, const Session& session, const findings::Reference& reference);
 Section testers(const Dossier& dossier, const Visit& visit);
+/// Notes on the visit itself: a calculator's result, say.
+Section noted(const Visit& visit);
 
 // engine_data.cpp: the engine card
 Section limits(const Engine& engine, const findings::Findings& found);

@@ -40,6 +40,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Contradictions");
         case Label::weakened:
             return QT_TRANSLATE_NOOP("Report", "What makes these readings worth less");
+        case Label::remarks:
+            return QT_TRANSLATE_NOOP("Report", "Remarks");
         case Label::earlier_visits:
             return QT_TRANSLATE_NOOP("Report", "Visit by visit");
         case Label::conditions:

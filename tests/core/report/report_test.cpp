@@ -250,5 +250,20 @@ TEST(Report, WorksEachKindOfNumberThroughOnce) {
     EXPECT_EQ(std::ranges::adjacent_find(titles), titles.end());
 }
 
+TEST(Report, PrintsNotesOnTheVisitAndNoOthers) {
+    auto sample = sample::row_of(2);
+    EXPECT_EQ(section(sample.report(), Label::remarks), nullptr);
+    Note note;
+    note.text = "Leakage. leakage: 25 %. From: set 80 psi, held 60 psi.";
+    Note call = note;
+    call.kind = NoteKind::my_call;
+    sample.dossier.visits.back().notes = {note, call};
+    const Report report = sample.report();
+    const Section* remarks = section(report, Label::remarks);
+    ASSERT_NE(remarks, nullptr);
+    ASSERT_EQ(blocks<Sentences>(*remarks).at(0)->sentences.size(), 1u);
+    EXPECT_EQ(std::get<OwnWords>(blocks<Sentences>(*remarks).at(0)->sentences[0].text).text, note.text);
+}
+
 }  // namespace
 }  // namespace lapwing::report
