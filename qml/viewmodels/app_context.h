@@ -8,6 +8,7 @@
 #include <QObject>
 #include <QPointer>
 #include <QString>
+#include <QThreadPool>
 #include <functional>
 
 #include "core/findings/reference.h"
@@ -15,6 +16,7 @@
 #include "platform/api/devices.h"
 #include "qml/format/formatter.h"
 #include "qml/viewmodels/app_settings.h"
+#include "qml/viewmodels/photo_eye.h"
 
 namespace lapwing {
 
@@ -34,6 +36,10 @@ public:
     [[nodiscard]] platform::Devices& devices() const { return devices_; }
     [[nodiscard]] AppSettings* settings() const { return &settings_; }
     [[nodiscard]] const findings::Reference& reference() const { return reference_; }
+    /// For reading that takes a moment. What runs there has ended before the context and the desk go.
+    [[nodiscard]] QThreadPool& background() { return background_; }
+    /// What looks into photos.
+    [[nodiscard]] PhotoEyeStore& eye() { return eye_; }
     /// In the units and language chosen now. Don't keep the reference across events.
     [[nodiscard]] const format::Formatter& format() const { return format_; }
 
@@ -75,6 +81,8 @@ private:
     AppSettings& settings_;
     const findings::Reference& reference_;
     format::Formatter format_;
+    PhotoEyeStore eye_;
+    QThreadPool background_;
 };
 
 }  // namespace lapwing

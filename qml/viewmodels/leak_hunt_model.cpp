@@ -90,6 +90,21 @@ const ExitNote* LeakHuntModel::standingNote(Exit exit, std::optional<int> neighb
     return newest;
 }
 
+/// The note that stood first: what hangs on it stays when another loudness replaces it.
+ExitNoteId LeakHuntModel::firstOf(const ExitNote& note) const {
+    ExitNoteId first = note.id;
+    for (auto at = visit().exits.rbegin(); at != visit().exits.rend(); ++at)
+        if (at->id == first && at->replaces) first = *at->replaces;
+    return first;
+}
+
+int LeakHuntModel::attached(AttachmentKind kind, ExitNoteId note) const {
+    return int(std::ranges::count_if(visit().attachments, [&](const Attachment& attachment) {
+        return attachment.kind == kind && attachment.tie.to == TiedTo::exit_note &&
+               attachment.tie.record == note.uuid;
+    }));
+}
+
 QVariantList LeakHuntModel::exits() const {
     QVariantList list;
     const auto add = [&](Exit exit, const QString& hint, std::optional<int> neighbour = {}) {
@@ -101,7 +116,11 @@ QVariantList LeakHuntModel::exits() const {
                             {"name", name},
                             {"hint", hint},
                             {"loudness", note ? key_of(word(note->loudness)) : QString()},
-                            {"by", note ? format().name(note->by) : QString()}};
+                            {"by", note ? format().name(note->by) : QString()},
+                            // What photos and voice notes hang on: the cylinder before there is a note.
+                            {"record", note ? QString::fromStdString(firstOf(*note).text()) : QString()},
+                            {"photos", note ? attached(AttachmentKind::photo, firstOf(*note)) : 0},
+                            {"voices", note ? attached(AttachmentKind::voice, firstOf(*note)) : 0}};
     };
     if (engine().cycle == StrokeCycle::four) {
         add(Exit::intake, tr("Throttle open, hose at the intake"));

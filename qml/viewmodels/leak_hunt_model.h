@@ -37,7 +37,7 @@ public:
     [[nodiscard]] QVariantList cylinders() const;
     /// "held 3.50 of 5.5 bar, leakage 36 %"
     [[nodiscard]] QString heldLine() const;
-    /// {key, neighbour, name, hint, loudness} with loudness "" for not listened
+    /// {key, neighbour, name, hint, loudness, by, record, photos, voices} with loudness "" for not listened
     [[nodiscard]] QVariantList exits() const;
     [[nodiscard]] QVariantList loudnesses() const;
     [[nodiscard]] QVariantList methods() const;
@@ -59,6 +59,8 @@ public:
 
 private:
     [[nodiscard]] const ExitNote* standingNote(Exit exit, std::optional<int> neighbour) const;
+    [[nodiscard]] ExitNoteId firstOf(const ExitNote& note) const;
+    [[nodiscard]] int attached(AttachmentKind kind, ExitNoteId note) const;
     [[nodiscard]] const Reading* airOn() const;
     [[nodiscard]] Tag tag() const;
 

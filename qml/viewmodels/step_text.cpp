@@ -58,7 +58,11 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "tester.check") return tr("%1: check noted").arg(plain(step, 0));
     if (name == "tester.delete") return tr("%1 deleted").arg(plain(step, 0));
     if (name == "dossier.bring_in") return tr("%1 brought in").arg(plain(step, 0));
-    if (name == "note.remove" || name == "attachment.remove" || name == "plan.remove") return tr("Deleted");
+    if (name == "attachment.keep")
+        return tr("%1 kept").arg(format.headed(named<AttachmentKind>(step, 0, format)));
+    if (name == "attachment.remove")
+        return tr("%1 deleted").arg(format.headed(named<AttachmentKind>(step, 0, format)));
+    if (name == "note.remove" || name == "plan.remove") return tr("Deleted");
     return tr("Kept");
 }
 

@@ -1,0 +1,89 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QTimer>
+#include <QVariantList>
+
+#include "core/vision/needle.h"
+#include "qml/viewmodels/evidence_backed.h"
+
+namespace lapwing {
+
+/// Reads the needle on one photo of a gauge, off the UI thread, and holds it against what was typed.
+class NeedleModel : public lapwing::EvidenceBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString photoId READ photoId WRITE setPhotoId NOTIFY photoChanged)
+    Q_PROPERTY(QString test MEMBER test_ NOTIFY photoChanged)
+    Q_PROPERTY(QString state READ state NOTIFY changed)
+    Q_PROPERTY(QString line READ line NOTIFY changed)
+    Q_PROPERTY(QString why READ why NOTIFY changed)
+    Q_PROPERTY(bool differs READ differs NOTIFY changed)
+    Q_PROPERTY(QVariantList choices READ choices NOTIFY changed)
+    Q_PROPERTY(QString settled READ settled NOTIFY changed)
+    Q_PROPERTY(QString ring READ ring NOTIFY changed)
+    Q_PROPERTY(QString needle READ needle NOTIFY changed)
+    Q_PROPERTY(bool adjustable READ adjustable NOTIFY changed)
+    Q_PROPERTY(QString offer READ offer NOTIFY changed)
+
+public:
+    explicit NeedleModel(QObject* parent = nullptr);
+
+    [[nodiscard]] QString photoId() const { return photo_id_; }
+    void setPhotoId(const QString& id);
+
+    /// "" (nothing to read here), "reading", "read", "refused"
+    [[nodiscard]] QString state() const;
+    /// "Reads 6.4 bar ± 0.1, you typed 6.4 bar"
+    [[nodiscard]] QString line() const;
+    /// Why it was not read, and what to do.
+    [[nodiscard]] QString why() const { return why_; }
+    /// From what was typed, by more than both uncertainties.
+    [[nodiscard]] bool differs() const;
+    [[nodiscard]] QVariantList choices() const;  ///< {value, text}: ways to settle it
+    [[nodiscard]] QString settled() const;
+    /// Scale and needle as LineDrawing draws them: 1000 is the width of the picture.
+    [[nodiscard]] QString ring() const;
+    [[nodiscard]] QString needle() const;
+    [[nodiscard]] bool adjustable() const { return seen_ && !seen_->refused(); }
+    /// "Keep 6.4 bar as the dry test's reading", where none was typed yet.
+    [[nodiscard]] QString offer() const;
+
+    Q_INVOKABLE void settle(const QString& word);
+    /// Turns the needle by hand; what it reads then counts.
+    Q_INVOKABLE void turn(double degrees);
+    /// Keeps what the photo reads as a new reading, marked as read from the photo, and ties the photo to it.
+    Q_INVOKABLE void keepAsReading();
+
+signals:
+    void photoChanged();
+    void changed();
+
+protected:
+    void refresh() override;
+
+private:
+    [[nodiscard]] const Attachment* photo() const { return attachment(photo_id_); }
+    [[nodiscard]] const Reading* reading() const;
+    [[nodiscard]] const Tester* tester() const;
+    void look();
+    void take(const vision::NeedleReading& seen);
+    void store(double value, double u, std::optional<double> confidence);
+    [[nodiscard]] QString plane(double radius, double from_deg, double to_deg) const;
+    [[nodiscard]] QString plane(double radius, double deg) const;
+
+    QString photo_id_;
+    QString test_;
+    QString looked_at_;  ///< photo and range that were looked at, so that each is looked at once
+    QString why_;
+    bool looking_ = false;
+    std::optional<vision::NeedleReading> seen_;
+    QSizeF size_;  ///< px
+    double full_scale_ = 0;
+    Unit<PressureTag> unit_ = units::bar;
+    QTimer rest_;  ///< stores an adjusted needle when the hand rests
+};
+
+}  // namespace lapwing
