@@ -3,8 +3,10 @@
 
 #include "core/findings/findings.h"
 
+#include <algorithm>
 #include <nlohmann/json.hpp>
 
+#include "core/odds/where_it_leaks.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/file_units.h"
 #include "platform/cli/verbs.h"
@@ -20,6 +22,9 @@ public:
 
     [[nodiscard]] std::string of(const findings::Message& message) const {
         return format_.text(message).toStdString();
+    }
+    [[nodiscard]] std::string of(const findings::Word& word) const {
+        return format_.text(word).toStdString();
     }
     [[nodiscard]] std::string name(findings::State state) const { return format_.name(state).toStdString(); }
 
@@ -40,6 +45,55 @@ private:
     format::Formatter format_;
 };
 
+/// Codes of what the odds say about themselves (core/odds/codes.h).
+Json codes(const std::vector<findings::Message>& messages) {
+    Json out = Json::array();
+    for (const auto& message : messages)
+        out.push_back({{"code", message.code}});
+    return out;
+}
+
+void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle) {
+    using findings::Path;
+    Json share, main, fault;
+    const auto put = [&](Path path, const odds::PathOdds& odds) {
+        const std::string key(word(path));
+        share[key] = {{"mean", odds.share.mean}, {"lo", odds.share.lo}, {"hi", odds.share.hi}};
+        main[key] = odds.main;
+        fault[key] = odds.fault;
+    };
+    // A path that this engine does not have carries nothing: its keys are there all the same.
+    const std::vector<Path> always = cycle == StrokeCycle::four
+                                         ? std::vector{Path::rings,  Path::intake,        Path::exhaust,
+                                                       Path::gasket, Path::next_cylinder, Path::coolant}
+                                         : std::vector{Path::rings, Path::gasket, Path::decompressor};
+    for (const Path path : always)
+        put(path, odds::PathOdds{path, {}, 0.0, 0.0});
+    for (const odds::PathOdds& path : of.paths)
+        put(path.path, path);
+    main["seals_well"] = of.seals_well;
+    out["path_share"] = std::move(share);
+    out["main_path_probability"] = std::move(main);
+    out["fault_probability"] = std::move(fault);
+    out["depends_on_assumptions"] = of.depends_on_assumptions;
+    Json others = Json::array();
+    for (const odds::UnderOther& other : of.under_others)
+        others.push_back({{"assumptions", other.id},
+                          {"main_path", other.main ? Json(word(*other.main)) : Json("seals_well")},
+                          {"probability", other.chance}});
+    out["under_other_assumptions"] = std::move(others);
+    Json after = Json::object();
+    for (const odds::AfterRepair& repair : of.expected_after)
+        after[std::string(word(repair.repair))] = {
+            {"value", repair.value_pa}, {"lo", repair.lo_pa}, {"hi", repair.hi_pa}};
+    out["expected_after"] = std::move(after);
+    out["unsure"] = of.unsure;
+    out["effective_samples"] = of.effective_samples;
+    out["reasons"] = codes(of.reasons);
+    for (auto& contradiction : codes(of.contradictions))
+        out["contradictions"].push_back(std::move(contradiction));
+}
+
 Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& say) {
     Json out;
     out["number"] = cylinder.number;
@@ -52,8 +106,8 @@ Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& 
     return out;
 }
 
-void print_json(const findings::Findings& found, const Dossier& dossier, std::size_t at,
-                const Sentences& say) {
+void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Dossier& dossier,
+                std::size_t at, const Sentences& say) {
     const Session& session = dossier.visits[at].session;
     Json out;
     out["visit"] = {{"number", at + 1},
@@ -61,8 +115,11 @@ void print_json(const findings::Findings& found, const Dossier& dossier, std::si
                     {"title", session.title},
                     {"opened_at", to_rfc3339(session.opened_at)}};
     out["cylinders"] = Json::array();
-    for (const auto& cylinder : found.cylinders)
+    for (const auto& cylinder : found.cylinders) {
         out["cylinders"].push_back(cylinder_json(cylinder, say));
+        if (const auto* of = leaks.cylinder(cylinder.number))
+            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle);
+    }
     Json spread = Json::array();
     for (const auto& rule : found.spread)
         spread.push_back({{"rule", rule.rule}, {"holds", rule.holds}, {"text", say.of(rule.remark.message)}});
@@ -72,16 +129,50 @@ void print_json(const findings::Findings& found, const Dossier& dossier, std::si
                      {"contradictions", say.json(found.contradictions)},
                      {"questions", say.json(found.questions)},
                      {"weakened_by", say.json(found.weakened_by)}};
+    out["engine"]["reasons"] = codes(leaks.reasons);
+    out["engine"]["assumptions_version"] = leaks.assumptions_version;
+    out["engine"]["seed"] = leaks.seed;
+    // Steps in the order that the work goes, then tests that would tell something as well.
     out["next_tests"] = Json::array();
-    for (const auto& step : found.next)
-        out["next_tests"].push_back({{"test", word(step.action)},
-                                     {"cylinder", step.cylinder ? Json(*step.cylinder) : Json(nullptr)},
-                                     {"reason", say.of(step.reason)}});
+    for (const auto& step : found.next) {
+        const auto told = std::ranges::find_if(leaks.next_tests, [&](const odds::NextTest& test) {
+            return test.test == step.action && test.cylinder == step.cylinder;
+        });
+        out["next_tests"].push_back(
+            {{"test", word(step.action)},
+             {"cylinder", step.cylinder ? Json(*step.cylinder) : Json(nullptr)},
+             {"reason", say.of(step.reason)},
+             {"gain_bits", told == leaks.next_tests.end() ? Json(nullptr) : Json(told->gain_bits)}});
+    }
+    for (const odds::NextTest& test : leaks.next_tests) {
+        const bool listed = std::ranges::any_of(found.next, [&](const findings::NextStep& step) {
+            return test.test == step.action && test.cylinder == step.cylinder;
+        });
+        if (!listed)
+            out["next_tests"].push_back({{"test", word(test.test)},
+                                         {"cylinder", test.cylinder},
+                                         {"reason", nullptr},
+                                         {"gain_bits", test.gain_bits}});
+    }
     fmt::print("{}\n", out.dump());
 }
 
-void print_text(const findings::Findings& found, const Dossier& dossier, std::size_t at,
-                const Sentences& say) {
+/// "exhaust valve 95 %, rings 5 %": what may be the main path, likeliest first.
+std::string odds_line(const odds::CylinderOdds& of, const Sentences& say) {
+    std::vector<std::pair<double, std::string>> outcomes{{of.seals_well, "seals well"}};
+    for (const odds::PathOdds& path : of.paths)
+        outcomes.emplace_back(path.main, say.of(findings::word_of(path.path)));
+    std::ranges::stable_sort(outcomes, std::greater{}, [](const auto& outcome) { return outcome.first; });
+    constexpr double worth_saying = 0.025;  // rounds to 5 %
+    std::string out;
+    for (const auto& [chance, name] : outcomes)
+        if (chance >= worth_saying)
+            out += fmt::format("{}{} {} %", out.empty() ? "" : ", ", name, odds::shown_percent(chance));
+    return out;
+}
+
+void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Dossier& dossier,
+                std::size_t at, const Sentences& say) {
     const Session& session = dossier.visits[at].session;
     fmt::print("{}, visit {} of {}: {}, {}\n{}\n", dossier.engine.name, at + 1, dossier.visits.size(),
                session.title, to_rfc3339(session.opened_at).substr(0, 10), say.of(found.headline));
@@ -92,6 +183,13 @@ void print_text(const findings::Findings& found, const Dossier& dossier, std::si
         say.print("Contradictions", cylinder.contradictions);
         say.print("Before any verdict", cylinder.questions);
         say.print("Clearances", cylinder.clearances.remarks);
+        const auto* of = leaks.cylinder(cylinder.number);
+        if (!of || !of->measured) continue;
+        fmt::print(
+            "  Main leak, odds under the app's working assumptions, not yet counted on real engines{}\n    "
+            "{}\n",
+            of->unsure ? " (unsure)" : "", odds_line(*of, say));
+        if (of->depends_on_assumptions) fmt::print("    Other assumptions would name another one.\n");
     }
     fmt::print("\nEngine as a whole: {}\n", say.name(found.state));
     for (const auto& expected : found.expectation)
@@ -107,7 +205,7 @@ void print_text(const findings::Findings& found, const Dossier& dossier, std::si
 }
 
 Outcome run(Arguments& arguments) {
-    arguments.count("--seed", 0, 2'147'483'647, 0);
+    const int seed = arguments.count("--seed", 0, 2'147'483'647, 0);
     const auto dossier = read_dossier(arguments.operand(0));
     if (!dossier) return tl::unexpected(dossier.error());
     const auto at = read_visit(arguments, *dossier);
@@ -118,7 +216,11 @@ Outcome run(Arguments& arguments) {
     const Visit& visit = dossier->visits[*at];
     const Sentences say(units_of(visit));
     const auto found = findings::find(*dossier, visit, *reference);
-    (arguments.json() ? print_json : print_text)(found, *dossier, *at, say);
+    odds::OddsOptions options;
+    options.seed = static_cast<std::uint64_t>(seed);
+    const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
+    if (!leaks) return refused(leaks.error());
+    (arguments.json() ? print_json : print_text)(found, *leaks, *dossier, *at, say);
     return Exit::done;
 }
 
@@ -131,16 +233,16 @@ Verb findings_verb() {
         {"FILE"},
         {visit_option,
          {"--seed", "NUMBER",
-          "for sums that draw random numbers; this version has none, so it changes nothing"},
+          "of the random numbers behind the odds; the same seed gives the same odds; default 0"},
          json_option},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.\n"
         "Keys: visit, cylinders (number, state, headline, points_at, rules_of_thumb, contradictions, "
-        "questions), "
-        "engine (state, headline, spread, contradictions, questions, weakened_by), next_tests (test, "
-        "cylinder, "
-        "reason). Shares of the leak, probabilities, readings to expect after a repair and the gain of a "
-        "next test "
-        "are not computed by this version and have no keys.",
+        "questions, path_share {path: {mean, lo, hi}}, main_path_probability {path, seals_well}, "
+        "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
+        "lo, hi}}, unsure, effective_samples, reasons), engine (state, headline, spread, contradictions, "
+        "questions, weakened_by, reasons, assumptions_version, seed), next_tests (test, cylinder, reason, "
+        "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "
+        "engines.",
         run};
 }
 

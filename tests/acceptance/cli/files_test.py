@@ -72,6 +72,33 @@ class RoundTrip(CliTest):
         self.assertEqual([c["state"] for c in newest["cylinders"]], ["in range", "borderline"])
         self.assertIn("1 to 3", self.fails(WRONG_USE, "findings", file, "--visit", "4"))
 
+    def test_odds_of_where_it_leaks(self):
+        file = self.demo()
+        found = self.json("findings", file, "--visit", "1", "--seed", "3")
+        self.assertEqual(found, self.json("findings", file, "--visit", "1", "--seed", "3"))
+        paths = {"rings", "intake", "exhaust", "gasket", "next_cylinder", "coolant"}
+        for cylinder in found["cylinders"]:
+            self.assertEqual(set(cylinder["path_share"]), paths)
+            self.assertEqual(set(cylinder["fault_probability"]), paths)
+            self.assertEqual(set(cylinder["main_path_probability"]), paths | {"seals_well"})
+            self.assertAlmostEqual(sum(cylinder["main_path_probability"].values()), 1.0, places=6)
+            self.assertAlmostEqual(sum(share["mean"] for share in cylinder["path_share"].values()), 1.0, places=4)
+            for after in cylinder["expected_after"].values():
+                self.assertLess(after["lo"], after["value"])
+                self.assertLess(after["value"], after["hi"])
+            self.assertIs(cylinder["depends_on_assumptions"], False)
+        # The story of the invented engine: a burnt exhaust valve in cylinder 1, worn rings in cylinder 2.
+        self.assertGreater(found["cylinders"][0]["main_path_probability"]["exhaust"], 0.9)
+        self.assertGreater(found["cylinders"][1]["main_path_probability"]["rings"], 0.9)
+        self.assertGreater(found["cylinders"][0]["expected_after"]["exhaust"]["value"], 8e5)
+        self.assertIn("not yet counted on real engines", self.done("findings", file, "--visit", "1"))
+        for test in found["next_tests"]:
+            self.assertIn("gain_bits", test)
+        six = self.json("findings", self.demo("six"))["cylinders"]
+        for cylinder in (six[1], six[2]):
+            self.assertGreater(cylinder["main_path_probability"]["next_cylinder"], 0.9)
+            self.assertGreater(cylinder["fault_probability"]["next_cylinder"], 0.9)
+
     def test_six(self):
         found = self.json("findings", self.demo("six"))
         low = [c["number"] for c in found["cylinders"] if c["state"] == "fault"]
