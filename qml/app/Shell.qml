@@ -15,6 +15,8 @@ FocusScope {
     required property AppContext app
 
     readonly property bool wide: Theme.isWide(width)
+    // On a phone lying down a pad of digits needs the list's room.
+    readonly property bool listBeside: wide && !(height < 640 && (stack.currentItem?.wholeWidth ?? false))
     readonly property alias depth: stack.depth
     readonly property alias currentPage: stack.currentItem
     property var places: []
@@ -116,7 +118,8 @@ FocusScope {
         id: side
 
         active: shell.wide
-        width: active ? Math.min(400, shell.width * 0.4) : 0
+        visible: shell.listBeside
+        width: shell.listBeside ? Math.min(400, shell.width * 0.4) : 0
         height: parent.height
         source: active ? shell.url("Engines") : ""
 

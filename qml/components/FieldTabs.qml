@@ -13,11 +13,14 @@ Flow {
     property var fields: []
     property string current
 
+    // Where every dp counts.
+    property bool low: false
+
     readonly property real stepWidth: Theme.minorTarget
     readonly property int plain: fields.filter(field => !field.stepper).length
     readonly property real plainWidth: (width - spacing * (fields.length - 1) - stepperWidth * (fields.length - plain)) / Math.max(1, plain)
     // The stepper gets a line of its own when it would leave the others too little.
-    readonly property bool broken: plain < fields.length && plainWidth < Theme.secondaryTarget * Math.max(1, Theme.textScale * 0.9)
+    readonly property bool broken: plain < fields.length && plainWidth < Theme.minorTarget * Math.max(1, Theme.textScale * 0.9)
     readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
 
     signal chosen(string key)
@@ -54,6 +57,7 @@ Flow {
 
                 objectName: "tab_" + tab.modelData.key
                 width: tab.fullWidth - (tab.stepper ? 2 * (tabs.stepWidth + tabs.spacing) : 0)
+                targetKind: tabs.low ? "minor" : "secondary"
                 horizontalPadding: 4
                 padding: 4
                 text: tab.modelData.label + " " + (tab.modelData.value ?? "")
@@ -78,7 +82,9 @@ Flow {
 
                     LText {
                         width: parent.width
-                        role: "heading"
+                        role: tabs.low ? "label" : "heading"
+                        font.bold: true
+                        color: Theme.ink
                         silent: true
                         text: tab.modelData.value ? tab.modelData.value : "–"
                         horizontalAlignment: Text.AlignHCenter

@@ -6,8 +6,8 @@ import QtQuick
 import Lapwing.Theme
 
 // The huge figure being typed, its unit and a caret, and the derived `lines` under it: a list of
-// {mark?, symbol?, figure, text}. `linesShown` of them find room, the others fold into one "more"; a touch on a
-// line asks where it comes from: lineTapped(index).
+// {mark?, symbol?, figure, text}. `linesShown` of them find room, the others fold into one "more" beside the figure;
+// a touch on a line asks where it comes from: lineTapped(index).
 Item {
     id: readout
 
@@ -18,6 +18,14 @@ Item {
     property bool caret: false
     property var lines: []
     property int linesShown: Theme.textScale > 1.3 ? 1 : 3
+    property real leading: 1.15
+
+    // The unit's share of the figure's size.
+    property real unitShare: 0.6
+
+    // Below this the figure would leave its frame.
+    readonly property real leastWidth: Theme.readoutFloor * hundred.advanceWidth / 100 + caret.width + unit.implicitWidth + 14
+
     property real figureSize: Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
 
     signal lineTapped(int index)
@@ -39,7 +47,7 @@ Item {
 
         Item {
             width: parent.width
-            height: Math.max(figure.height, more.beside ? more.height : 0)
+            height: Math.max(figure.height, more.visible ? more.height : 0)
 
             Accessible.role: Accessible.StaticText
             Accessible.name: (readout.value === "" ? States.word("none") : readout.value) + " " + readout.unit
@@ -56,7 +64,7 @@ Item {
             LText {
                 id: figure
 
-                readonly property real room: parent.width - caret.width - unit.implicitWidth - 14 - (more.beside ? more.width + Theme.space : 0)
+                readonly property real room: parent.width - caret.width - unit.implicitWidth - 14 - (more.visible ? more.width + Theme.space : 0)
 
                 objectName: "figure"
                 role: "readout"
@@ -64,7 +72,7 @@ Item {
                 text: readout.value !== "" ? readout.value : readout.placeholder
                 color: readout.value !== "" ? Theme.ink : Theme.quietInk
                 font.pixelSize: Math.max(Theme.readoutFloor, Math.min(readout.figureSize, Math.floor(100 * room / Math.max(1, hundred.advanceWidth))))
-                height: font.pixelSize * 1.15
+                height: font.pixelSize * readout.leading
                 verticalAlignment: Text.AlignVCenter
                 wrapMode: Text.NoWrap
             }
@@ -87,7 +95,7 @@ Item {
 
                 silent: true
                 text: readout.unit
-                font.pixelSize: Math.min(Theme.textSize(24), readout.figureSize * 0.6)
+                font.pixelSize: Math.min(Theme.textSize(24), readout.figureSize * readout.unitShare)
                 wrapMode: Text.NoWrap
                 anchors.left: caret.right
                 anchors.leftMargin: 7
@@ -98,15 +106,14 @@ Item {
                 id: more
 
                 readonly property int folded: readout.lines.length - readout.linesShown
-                readonly property bool beside: folded > 0 && readout.linesShown === 0
 
-                parent: readout.linesShown === 0 ? figure.parent : belowSlot
                 objectName: "more"
                 visible: folded > 0
                 targetKind: "minor"
                 horizontalPadding: 12
                 text: qsTr("%1 more").arg(folded)
                 anchors.right: parent.right
+                anchors.verticalCenter: parent.verticalCenter
                 onClicked: moreSheet.createObject(readout)
             }
         }
@@ -127,14 +134,6 @@ Item {
                 text: modelData.text ?? ""
                 onClicked: readout.lineTapped(index)
             }
-        }
-
-        Item {
-            id: belowSlot
-
-            width: parent.width
-            height: more.height
-            visible: more.folded > 0 && !more.beside
         }
     }
 

@@ -24,6 +24,7 @@ AppPage {
     readonly property bool tight: !lying && height < 700
     readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3
     readonly property bool ownUndo: true
+    readonly property bool wholeWidth: true
 
     property alias between: readout.between
     property alias seldom: readout.seldom

@@ -58,6 +58,7 @@ Item {
             width: parent.width
             fields: readout.model.fields
             current: readout.model.field
+            low: readout.tight || readout.lying
             onChosen: key => readout.model.focusField(key)
             onStepped: (key, by) => readout.model.step(key, by)
         }
@@ -75,7 +76,7 @@ Item {
         id: figure
 
         objectName: "readout"
-        width: readout.beside && readout.model.lines.length > 0 ? parent.width * 0.52 : parent.width
+        width: readout.beside && readout.model.lines.length > 0 ? Math.max(parent.width * 0.5, leastWidth) : parent.width
         y: readout.beside ? parent.height - height : upper.height + Theme.space / 2
         caption: readout.rest < 130 * Theme.textScale ? "" : readout.model.caption
         value: readout.model.typed
@@ -83,7 +84,10 @@ Item {
         unit: readout.model.unit
         caret: true
         lines: readout.beside ? [] : readout.model.lines
-        linesShown: readout.model.lines.length <= readout.linesFitting ? readout.model.lines.length : Math.max(0, readout.linesFitting - 1)
+        linesShown: Math.max(0, readout.linesFitting)
+        leading: readout.beside ? 1.06 : 1.15
+        unitShare: readout.beside ? 0.45 : 0.6
+        figureSize: readout.beside ? Math.max(Theme.readoutFloor, Math.min(60, (readout.rest - Theme.space) / leading)) : Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
         onLineTapped: line => readout.derivationAsked(line)
     }
 
@@ -112,6 +116,7 @@ Item {
             wrapMode: Text.NoWrap
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: 14
+            elide: Text.ElideRight
             horizontalAlignment: Text.AlignHCenter
             verticalAlignment: Text.AlignVCenter
         }

@@ -3,7 +3,6 @@
 
 import QtQuick
 import Lapwing.Components
-import Lapwing.Theme
 import Lapwing.ViewModels
 
 // The pad of one test: digits and one touch a cylinder.
@@ -33,9 +32,9 @@ KeyedPage {
         sessionId: page.sessionId
         test: page.test
         onListenTo: cylinder => page.go("LeakHunt", {
-                sessionId: page.sessionId,
-                cylinder: cylinder
-            })
+            sessionId: page.sessionId,
+            cylinder: cylinder
+        })
     }
 
     seldom: [

@@ -133,11 +133,15 @@ QString ClearancesModel::unit() const {
 
 QVariantList ClearancesModel::lines() const {
     QVariantList list;
-    if (const auto range = wanted(valve().side))
-        list << QVariantMap{
-            {"mark", ""},
-            {"figure", tr("%1 to %2").arg(format().typed(range->low), format().typed(range->high))},
-            {"text", tr("wanted, cold")}};
+    if (const auto range = wanted(valve().side)) {
+        // The unit once, where it is the same.
+        const QString low = range->low.unit() == range->high.unit()
+                                ? localized(QString::fromStdString(range->low.digits()))
+                                : format().typed(range->low);
+        list << QVariantMap{{"mark", ""},
+                            {"figure", tr("%1 to %2").arg(low, format().typed(range->high))},
+                            {"text", tr("wanted, cold")}};
+    }
     if (const auto value = length(field_)) {
         Clearance now;
         now.side = valve().side;

@@ -4,6 +4,7 @@
 #include "qml/viewmodels/keyed_model.h"
 
 #include <QJsonDocument>
+#include <tuple>
 
 #include "qml/viewmodels/cylinder_order.h"
 
@@ -90,7 +91,11 @@ void KeyedModel::changed() {
 }
 
 void KeyedModel::buildRail() {
-    rail_ = rail();
+    // A Keep comes by here several times; the tiles hear of it only when they change.
+    auto now = rail();
+    if (std::tie(now, cylinder_) == std::tie(rail_, shown_cylinder_)) return;
+    rail_ = std::move(now);
+    shown_cylinder_ = cylinder_;
     emit railChanged();
 }
 

@@ -112,6 +112,7 @@ protected:
 private:
     bool draft_read_ = false;
     QVariantList rail_;
+    int shown_cylinder_ = -1;
     QString last_kept_;
     std::map<int, int> on_their_way_;  ///< keeps not committed yet, by cylinder
 };

@@ -20,7 +20,7 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(bool pointPlaced READ pointPlaced NOTIFY entryChanged)
     Q_PROPERTY(bool empty READ empty NOTIFY entryChanged)
     Q_PROPERTY(bool redoing READ redoing NOTIFY entryChanged)
-    Q_PROPERTY(QVariantList history READ history NOTIFY railChanged)
+    Q_PROPERTY(QVariantList history READ history NOTIFY entryChanged)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
     Q_PROPERTY(QString tag READ tag WRITE setTag NOTIFY entryChanged)
     Q_PROPERTY(QVariantList tags READ tags NOTIFY refreshed)
