@@ -12,6 +12,7 @@
 
 #include "core/uncertainty/coverage.h"
 #include "core/uncertainty/monte_carlo.h"
+#include "tests/core/uncertainty/drawn_errors.h"
 
 namespace lapwing::uncertainty {
 namespace {
@@ -152,19 +153,11 @@ TEST(Instrument, SharedErrorsCountOnceInARatio) {
     const double first = 8 * bar;
     const double second = 10 * bar;
     const double u = u_ratio_same_gauge(gauge, first, second);
-    // Trials (JCGM 101) with one draw of offset and gain for both readings.
-    const auto at_first = errors_at(gauge, first);
-    const auto at_second = errors_at(gauge, second);
     const auto trials = monte_carlo(
                             [&](Draws& draws) {
-                                const double offset = draws.standard_normal();
-                                const double gain = draws.standard_normal();
-                                const auto error = [&](const ReadingErrors& by) {
-                                    return by.offset_pa * offset + by.gain_pa * gain +
-                                           draws.normal(0, by.local_pa) + draws.normal(0, by.resolution_pa);
-                                };
-                                const double upper = first + error(at_first);
-                                return upper / (second + error(at_second));
+                                DrawnErrors errors(gauge, draws);
+                                const double upper = errors.moved(first);
+                                return upper / errors.moved(second);
                             },
                             11)
                             .value();

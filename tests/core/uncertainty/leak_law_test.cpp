@@ -8,7 +8,7 @@
 #include <cmath>
 #include <limits>
 
-#include "core/uncertainty/monte_carlo.h"
+#include "tests/core/uncertainty/drawn_errors.h"
 
 namespace lapwing::uncertainty {
 namespace {
@@ -76,22 +76,15 @@ TEST(LeakLawFit, AgreesWithTrials) {
     const auto one = reading_of(LeakLaw::orifice, 50, 80);
     const auto other = reading_of(LeakLaw::orifice, 50, 30);
     const auto by_formula = leak_law(gauge, gauge, true, one, other).value();
-    // JCGM 101: one draw of offset and gain for all four readings of the one gauge.
     const auto trials = monte_carlo(
                             [&](Draws& draws) {
-                                const double offset = draws.standard_normal();
-                                const double gain = draws.standard_normal();
-                                const auto moved = [&](double reading_pa) {
-                                    const auto by = errors_at(gauge, reading_pa);
-                                    return reading_pa + by.offset_pa * offset + by.gain_pa * gain +
-                                           draws.normal(0, by.local_pa) + draws.normal(0, by.resolution_pa);
-                                };
+                                DrawnErrors errors(gauge, draws);
                                 LeakdownReading first = one;
                                 LeakdownReading second = other;
-                                first.tester.set_gauge_pa = moved(one.tester.set_gauge_pa);
-                                first.held_gauge_pa = moved(one.held_gauge_pa);
-                                second.tester.set_gauge_pa = moved(other.tester.set_gauge_pa);
-                                second.held_gauge_pa = moved(other.held_gauge_pa);
+                                first.tester.set_gauge_pa = errors.moved(one.tester.set_gauge_pa);
+                                first.held_gauge_pa = errors.moved(one.held_gauge_pa);
+                                second.tester.set_gauge_pa = errors.moved(other.tester.set_gauge_pa);
+                                second.held_gauge_pa = errors.moved(other.held_gauge_pa);
                                 return physics::leak_exponent(first, second).value();
                             },
                             5, 50000)

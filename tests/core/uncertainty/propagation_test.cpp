@@ -12,6 +12,7 @@
 #include "core/uncertainty/first_order.h"
 #include "core/uncertainty/leakage.h"
 #include "core/uncertainty/monte_carlo.h"
+#include "tests/core/uncertainty/drawn_errors.h"
 
 namespace lapwing::uncertainty {
 namespace {
@@ -167,19 +168,11 @@ TEST(LeakageUncertainty, OneGaugeKnowsMoreThanTwo) {
     const auto two = leakage_two_gauges(gauge, set, gauge, held).value();
     EXPECT_LT(one.u, two.u);
     EXPECT_GT(leakage_one_gauge(gauge, set, held, 0.2 * bar).value().u, one.u);
-    // Trials: one draw of offset and gain for both readings.
-    const auto at_set = errors_at(gauge, set);
-    const auto at_held = errors_at(gauge, held);
     const auto trials = monte_carlo(
                             [&](Draws& draws) {
-                                const double offset = draws.standard_normal();
-                                const double gain = draws.standard_normal();
-                                const auto error = [&](const ReadingErrors& by) {
-                                    return by.offset_pa * offset + by.gain_pa * gain +
-                                           draws.normal(0, by.local_pa) + draws.normal(0, by.resolution_pa);
-                                };
-                                const double true_set = set + error(at_set);
-                                return 1.0 - (held + error(at_held)) / true_set;
+                                DrawnErrors errors(gauge, draws);
+                                const double true_set = errors.moved(set);
+                                return 1.0 - errors.moved(held) / true_set;
                             },
                             6)
                             .value();
