@@ -30,7 +30,9 @@ std::string text_in(const nlohmann::ordered_json& object, const char* name) {
 }
 
 Result<BackupRest> read_rest(const std::string& text) {
-    const auto json = nlohmann::ordered_json::parse(text, nullptr, false);
+    // What nests deeper than any record is dropped: writing it again would use up the stack.
+    const auto not_too_deep = [](int depth, auto, const auto&) { return depth <= deepest_json; };
+    const auto json = nlohmann::ordered_json::parse(text, not_too_deep, false);
     if (!json.is_object() || text_in(json, "format") != "lapwing-backup")
         return not_a_backup("its backup.json");
     const auto version = text_in(json, "version");

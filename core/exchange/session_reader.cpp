@@ -21,6 +21,7 @@ namespace {
 namespace fs = std::filesystem;
 
 constexpr std::string_view payload_folder = "data/";
+constexpr std::size_t most_problems = 200;
 
 bool is_payload(std::string_view path) {
     return path.starts_with(payload_folder);
@@ -78,10 +79,14 @@ public:
 private:
     template <class... Args>
     void problem(std::string_view code, fmt::format_string<const Args&...> english, const Args&... args) {
-        problems_.push_back(std::move(fail(code, english, args...).value()));
+        add(std::move(fail(code, english, args...).value()));
+    }
+    /// A list of a million missing files is no longer read by anybody.
+    void add(Error error) {
+        if (problems_.size() < most_problems) problems_.push_back(std::move(error));
     }
     bool keep(const Status& status) {
-        if (!status) problems_.push_back(status.error());
+        if (!status) add(status.error());
         return status.has_value();
     }
 
@@ -169,9 +174,9 @@ private:
         const auto found = texts_.find("bag-info.txt");
         if (found == texts_.end()) return;
         const auto info = parse_bag_info(found->second);
-        if (!info) return problems_.push_back(info.error());
+        if (!info) return add(info.error());
         const auto told = payload_oxum(*info);
-        if (!told) return problems_.push_back(told.error());
+        if (!told) return add(told.error());
         Oxum there;
         for (const auto& [path, entry] : files_)
             if (is_payload(path)) {
@@ -190,7 +195,7 @@ private:
     bool check_manifest(const std::string& name, const std::string& text) {
         const auto lines = parse_manifest(text, name);
         if (!lines) {
-            problems_.push_back(lines.error());
+            add(lines.error());
             return false;
         }
         const bool is_sha256 = name == "manifest-sha256.txt";
@@ -215,7 +220,7 @@ private:
 
     void check_tag_manifest(const std::string& name, const std::string& text) {
         const auto lines = parse_manifest(text, name);
-        if (!lines) return problems_.push_back(lines.error());
+        if (!lines) return add(lines.error());
         std::set<std::string_view> listed;
         for (const auto& line : *lines) {
             const auto found = texts_.find(line.path);
@@ -284,7 +289,7 @@ private:
         }
         auto dossier = dossier_from_json(session_);
         if (!dossier)
-            problems_.push_back(dossier.error());
+            add(dossier.error());
         else
             incoming_.dossier = std::move(*dossier);
         return {};

@@ -75,8 +75,8 @@ void keep_latest(std::vector<Version>& all) {
         const auto b_ms = last_change_ms(b.revisions());
         return a_ms != b_ms ? a_ms > b_ms : a.text > b.text;
     });
-    const auto twice = std::ranges::unique(all, {}, &Version::text);
-    all.erase(twice.begin(), twice.end());
+    const auto same = [](const Version& a, const Version& b) { return a.text == b.text; };
+    all.erase(std::unique(all.begin(), all.end(), same), all.end());
     std::vector<Version> kept;
     for (const auto& version : all)
         if (std::ranges::none_of(all, [&](const Version& other) { return came_after(other, version); }))

@@ -8,6 +8,8 @@
 namespace lapwing::workflow {
 namespace {
 
+constexpr std::string_view key_file = "signing.key";
+
 bool names(const Visit& visit, TesterId id) {
     return visit.session.compression_gauge == id || visit.session.leak_down_tester == id ||
            visit.session.crankcase_tester == id ||
@@ -37,7 +39,37 @@ Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen) {
 }
 
 Result<exchange::SigningKey> signing_key(const Desk& desk) {
-    return exchange::SigningKey::open_or_make(desk.folder() / "signing.key");
+    return exchange::SigningKey::open_or_make(desk.folder() / key_file);
+}
+
+SignedBy signed_by(const Desk& desk, const exchange::Signature& signature) {
+    using Who = SignedBy::Who;
+    SignedBy out{Who::nobody, {}, exchange::fingerprint(signature.public_key)};
+    switch (signature.state) {
+        case exchange::SignatureState::not_signed:
+            return out;
+        case exchange::SignatureState::altered:
+            out.who = Who::altered;
+            return out;
+        case exchange::SignatureState::unreadable:
+            out.who = Who::unreadable;
+            return out;
+        case exchange::SignatureState::unaltered:
+            break;
+    }
+    std::error_code ignored;
+    // Looking at a file must not make a key.
+    const bool has_key = std::filesystem::exists(desk.folder() / key_file, ignored);
+    if (has_key) {
+        const auto own = signing_key(desk);
+        if (own && own->public_key() == signature.public_key) {
+            out.who = Who::this_library;
+            return out;
+        }
+    }
+    out.name = desk.name_of_key(signature.public_key);
+    out.who = out.name.empty() ? Who::unknown : Who::known;
+    return out;
 }
 
 }  // namespace lapwing::workflow

@@ -24,4 +24,15 @@ Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen);
 /// folder.
 Result<exchange::SigningKey> signing_key(const Desk& desk);
 
+/// Whose signature a file carries, for the preview.
+struct SignedBy {
+    enum class Who { nobody, this_library, known, unknown, altered, unreadable };
+    Who who = Who::nobody;
+    std::string name;         ///< of a known key
+    std::string fingerprint;  ///< in groups, of every key that could be read
+
+    bool operator==(const SignedBy&) const = default;
+};
+SignedBy signed_by(const Desk& desk, const exchange::Signature& signature);
+
 }  // namespace lapwing::workflow

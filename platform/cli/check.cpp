@@ -10,31 +10,51 @@
 namespace lapwing::cli {
 namespace {
 
+/// The states are stable words for scripts; the sentence is for people.
+struct Said {
+    const char* state;
+    const char* sentence;
+};
+Said said_of(exchange::SignatureState state) {
+    switch (state) {
+        case exchange::SignatureState::unaltered:
+            return {"unaltered", "unaltered since it was handed over by the holder of this key"};
+        case exchange::SignatureState::altered:
+            return {"altered", "altered since it was signed"};
+        case exchange::SignatureState::unreadable:
+            return {"unreadable", "there is one, and it can't be read"};
+        case exchange::SignatureState::not_signed:
+            break;
+    }
+    return {"not signed", "not signed"};
+}
+
 Outcome run(Arguments& arguments) {
     const std::string& file = arguments.operand(0);
-    const auto incoming = exchange::read_session_file(file, scratch_folder());
-    std::vector<Error> problems;
-    if (!incoming) {
-        problems = exchange::check_file(file, scratch_folder());
-        if (problems.empty()) problems.push_back(incoming.error());
-        if (exchange::is_structural(problems.front())) return refused(problems.front());
-    }
-    const char* signature = !incoming ? "not looked at" : !incoming->signature ? "none" : "not verified";
+    const auto checked = exchange::check_session_file(file, scratch_folder());
+    if (!checked.problems.empty() && exchange::is_structural(checked.problems.front()))
+        return refused(checked.problems.front());
+    const auto said = said_of(checked.signature.state);
+    const auto fingerprint = exchange::fingerprint(checked.signature.public_key);
+    std::vector<std::string> problems;
+    for (const Error& problem : checked.problems)
+        problems.push_back(problem.english);
+    if (problems.empty() && checked.signature.state == exchange::SignatureState::altered)
+        problems.emplace_back(
+            "The file was changed after it was signed, and packed again. Ask the sender for the original "
+            "file.");
     if (arguments.json()) {
         nlohmann::ordered_json out;
         out["ok"] = problems.empty();
-        out["problems"] = nlohmann::ordered_json::array();
-        for (const Error& problem : problems)
-            out["problems"].push_back(problem.english);
-        out["signature"] = {{"state", signature}, {"fingerprint", nullptr}};
+        out["problems"] = problems;
+        out["signature"] = {{"state", said.state}, {"fingerprint", nullptr}};
+        if (!fingerprint.empty()) out["signature"]["fingerprint"] = fingerprint;
         fmt::print("{}\n", out.dump());
-    } else if (problems.empty()) {
-        const Dossier& dossier = incoming->dossier;
-        fmt::print("In order: {}, {} {}. Signature: {}.\n", dossier.engine.name, dossier.visits.size(),
-                   dossier.visits.size() == 1 ? "visit" : "visits", signature);
     } else {
-        for (const Error& problem : problems)
-            fmt::print("{}\n", problem.english);
+        for (const auto& problem : problems)
+            fmt::print("{}\n", problem);
+        if (problems.empty()) fmt::print("In order: {}.\n", checked.engine);
+        fmt::print("Signature: {}{}{}.\n", said.sentence, fingerprint.empty() ? "" : ", ", fingerprint);
     }
     return problems.empty() ? Exit::done : Exit::no;
 }
@@ -44,13 +64,14 @@ Outcome run(Arguments& arguments) {
 Verb check_verb() {
     return {
         "check",
-        "verifies a session file: bag, checksums, contents",
+        "verifies a session file: bag, checksums, contents, signature",
         {"FILE"},
         {json_option},
-        "Ends with 0 when the file is in order, 1 when it is a session file with faults, 3 when it is none "
-        "or can't "
-        "be trusted at all. Keys: ok, problems, signature with state (none, not verified, not looked at) and "
-        "fingerprint. Signatures are told of and not verified by this version: fingerprint is null.",
+        "Ends with 0 when the file is in order, 1 when it is a session file with faults or was altered after "
+        "it was signed, 3 when it is none or can't be trusted at all. Keys: ok, problems, signature with "
+        "state "
+        "(unaltered, altered, not signed, unreadable) and fingerprint, a key's short form to compare by eye; "
+        "null without a key. A file that is not signed is in order.",
         run};
 }
 

@@ -23,6 +23,7 @@ Verb findings_verb();
 Verb report_verb();
 Verb csv_verb();
 Verb demo_verb();
+Verb merge_verb();
 
 std::vector<Verb> all_verbs();
 

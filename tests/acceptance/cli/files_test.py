@@ -3,6 +3,7 @@
 """Session files through lapwing-cli: demo, check, csv, findings and report, and files that are refused."""
 
 import csv
+import hashlib
 import io
 import json
 import os
@@ -35,8 +36,62 @@ class RoundTrip(CliTest):
     def test_check(self):
         file = self.demo()
         found = self.json("check", file)
-        self.assertEqual(found, {"ok": True, "problems": [], "signature": {"state": "none", "fingerprint": None}})
+        self.assertEqual(found, {"ok": True, "problems": [], "signature": {"state": "not signed", "fingerprint": None}})
         self.assertIn("Orchard V-twin", self.done("check", file))
+
+    def test_merge_with_itself_changes_nothing(self):
+        file = self.demo()
+        out = self.folder / "merged.lapwing"
+        self.assertEqual(self.json("merge", file, file, "-o", out), {"visits": 3, "conflicts": 0})
+        self.assertTrue(self.json("check", out)["ok"])
+        before, after = json.loads(self.session(file)), json.loads(self.session(out))
+        before["version"] = after["version"]
+        self.assertEqual(after, before)
+
+    def changed(self, name, change):
+        """The demo file with one thing changed in its session.json, packed by Python's zipfile."""
+        document = json.loads(self.session(self.demo()))
+        change(document)
+        files = {"bagit.txt": b"BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"}
+        with zipfile.ZipFile(self.demo()) as packed:
+            for entry in packed.namelist():
+                if "/data/photos/" in entry or "/data/voice/" in entry:
+                    files[entry.split("/", 1)[1]] = packed.read(entry)
+        files["data/session.json"] = json.dumps(document).encode()
+        files["manifest-sha256.txt"] = "".join(
+            f"{hashlib.sha256(data).hexdigest()}  {path}\n" for path, data in files.items() if path.startswith("data/")
+        ).encode()
+        target = self.folder / name
+        with zipfile.ZipFile(target, "w") as packed:
+            for path, data in files.items():
+                packed.writestr("bag/" + path, data)
+        return target
+
+    def test_merge_keeps_both_sides_in_any_order(self):
+        def mine(document):
+            document["engine"]["description"] = "mine"
+            document["visits"][0]["notes"] = []
+
+        def theirs(document):
+            document["engine"]["description"] = "theirs"
+            document["visits"][2]["readings"].pop()
+
+        a, b = self.changed("a.lapwing", mine), self.changed("b.lapwing", theirs)
+        for first, second, out in [(a, b, "ab.lapwing"), (b, a, "ba.lapwing")]:
+            self.assertEqual(self.json("merge", first, second, "-o", self.folder / out), {"visits": 3, "conflicts": 1})
+        together = json.loads(self.session(self.folder / "ab.lapwing"))
+        self.assertEqual(together, json.loads(self.session(self.folder / "ba.lapwing")))
+        whole = json.loads(self.session(self.demo()))
+        for before, after in zip(whole["visits"], together["visits"]):
+            self.assertEqual(before, after)  # what one side lacks is not taken away
+        versions = {together["engine"]["description"],
+                    *(json.loads(text)["description"] for text in together["engine"]["other_versions"])}
+        self.assertEqual(versions, {"mine", "theirs"})
+
+    def test_merge_refuses_two_engines(self):
+        out = self.folder / "out.lapwing"
+        self.fails(REFUSED, "merge", self.demo("v-twin"), self.demo("six"), "-o", out)
+        self.assertFalse(out.exists())
 
     def test_csv(self):
         file = self.demo()

@@ -195,6 +195,22 @@ TEST_F(ThereAndBack, TheOrderOfFilesDoesNotMatter) {
     EXPECT_EQ(conflicts(*expected).size(), 1U);
 }
 
+TEST_F(ThereAndBack, TheSignatureSaysWhoseItIs) {
+    using Who = SignedBy::Who;
+    EXPECT_EQ(signed_by(*desk, {}).who, Who::nobody);
+    const auto theirs = signing_key(*mentor).value();
+    const exchange::Signature good{exchange::SignatureState::unaltered, theirs.public_key()};
+    EXPECT_EQ(signed_by(*desk, good).who, Who::unknown);
+    EXPECT_FALSE(std::filesystem::exists(desk->folder() / "signing.key"));  // looking makes no key
+    EXPECT_EQ(signed_by(*mentor, good).who, Who::this_library);
+    desk->name_key(theirs.public_key(), "The mentor");
+    desk->flush();
+    EXPECT_EQ(signed_by(*desk, good),
+              (SignedBy{Who::known, "The mentor", exchange::fingerprint(theirs.public_key())}));
+    EXPECT_EQ(signed_by(*desk, {exchange::SignatureState::altered, theirs.public_key()}).who, Who::altered);
+    EXPECT_EQ(signed_by(*desk, {exchange::SignatureState::unreadable, {}}).who, Who::unreadable);
+}
+
 TEST_F(ThereAndBack, KeysHaveNamesThatSurviveClosing) {
     const std::string key(64, 'a');
     EXPECT_EQ(desk->name_of_key(key), "");
