@@ -20,6 +20,7 @@ Outcome run(Arguments& arguments) {
     const auto bar = arguments.quantity<LengthTag>("--bar");
     if (arguments.wrong()) return tl::unexpected(*arguments.wrong());
     if (const auto fine = physics::check(crank); !fine) return refused(fine.error());
+    if (const auto fine = physics::check_holding(pressure, angle); !fine) return refused(fine.error());
 
     const double torque = physics::holding_torque_nm(crank, pressure, angle);
     Answer answer;

@@ -5,7 +5,7 @@
 import math
 import unittest
 
-from cli import PSI, CliTest, REFUSED
+from cli import PSI, CliTest, REFUSED, WRONG_USE
 
 # Independent computation of this very case, 8 strokes, kPa gauge; not run by the code under test.
 PUFFS_KPA = [522.8, 741.1, 838.2, 882.2, 902.4, 911.7, 916.0, 918.0]
@@ -158,6 +158,59 @@ class Cranking(CliTest):
         sentence = self.fails(REFUSED, "sums", "crank", "--bore", "73mm", "--stroke", "59mm", "--rod", "20mm", "--cr",
                               "8.6", "--ivc", "65deg")
         self.assertIn("rod", sentence)
+
+
+class BadInput(CliTest):
+    """Impossible numbers: exit code 3 and one sentence that names what is wrong."""
+
+    ENGINE = dict(zip(SMALL[::2], SMALL[1::2]))
+
+    def refuses(self, option, text, word, verb="crank", **more):
+        given = {**self.ENGINE, **{f"--{name.replace('_', '-')}": value for name, value in more.items()}, option: text}
+        sentence = self.fails(REFUSED, "sums", verb, *[f"{name}={value}" for name, value in given.items()])
+        self.assertIn(word, sentence)
+
+    def test_volumes(self):
+        self.refuses("--hose", "-1cm3", "hose")
+        self.refuses("--fitting", "-1cm3", "fitting")
+        self.refuses("--gauge-volume", "-1cm3", "gauge")
+        self.refuses("--oil", "-1cm3", "oil")
+        self.refuses("--put-in", "-15cm3", "oil", verb="oil")
+
+    def test_oil_that_fills_the_chamber_locks_the_engine(self):
+        self.refuses("--oil", "40cm3", "lock")
+        self.refuses("--put-in", "60cm3", "lock", verb="oil")
+
+    def test_engine(self):
+        self.refuses("--cr", "0.9", "compression ratio")
+        self.refuses("--cr", "1", "compression ratio")
+        self.refuses("--cr", "-9", "compression ratio")
+        self.refuses("--rod", "30mm", "rod")  # shorter than half the stroke
+        self.refuses("--bore", "-70mm", "bore")
+        self.refuses("--stroke", "0mm", "stroke")
+        self.refuses("--ivc", "200deg", "closing")
+
+    def test_circumstances(self):
+        self.refuses("--rpm", "0rpm", "speed")
+        self.refuses("--rpm", "-250rpm", "speed")
+        self.refuses("--fill", "0", "filling")
+        self.refuses("--heat", "-1", "heat")
+        self.refuses("--leak", "-1mm2", "leak")
+        self.refuses("--crack", "-5kPa", "cracking")
+        self.refuses("--wall", "-300degC", "wall")
+        self.refuses("--ambient", "0hPa", "air pressure")
+        self.refuses("--rpm", "99999999999999999999rpm", "speed")
+
+    def test_torque(self):
+        torque = "--bore 70mm --stroke 65mm --rod 125mm --pressure 80psi".split()
+        self.assertIn("angle", self.fails(REFUSED, "sums", "torque", *torque, "--angle", "400deg"))
+        self.assertIn("pressure", self.fails(REFUSED, "sums", "torque", *torque[:-1], "-5psi", "--angle", "5deg"))
+        self.assertIn("bar", self.fails(REFUSED, "sums", "torque", *torque, "--angle", "5deg", "--bar", "0mm"))
+
+    def test_what_is_no_number_is_wrong_use(self):
+        for text in ["nan", "inf", "-inf", "1e400"]:
+            self.fails(WRONG_USE, "sums", "crank", *SMALL[:-2], f"--rpm={text}rpm")
+            self.fails(WRONG_USE, "sums", "crank", *SMALL, f"--fill={text}")
 
 
 class Others(CliTest):
