@@ -155,7 +155,8 @@ void BringInModel::next(const std::shared_ptr<Waiting>& left, const QString& onl
     }
     const exchange::Incoming one = std::move(left->back());
     left->pop_back();
-    if (auto kept = keepFiles(one); !kept) {
+    // Photos and voice notes first: a record must never name bytes that are not there.
+    if (auto kept = workflow::keep_files(app_->desk(), one); !kept) {
         stop();
         return app_->tell(kept.error());
     }
@@ -165,13 +166,6 @@ void BringInModel::next(const std::shared_ptr<Waiting>& left, const QString& onl
         else
             stop();
     });
-}
-
-Status BringInModel::keepFiles(const exchange::Incoming& incoming) const {
-    for (const auto& attachment : incoming.attachments)
-        if (auto kept = app_->desk().files().keep_file(attachment.file); !kept)
-            return tl::unexpected(kept.error());
-    return {};
 }
 
 void BringInModel::stop() {

@@ -12,6 +12,7 @@
 
 #include "core/exchange/session_file.h"
 #include "core/workflow/bring_in.h"
+#include "core/workflow/full_backup.h"
 #include "qml/viewmodels/app_context.h"
 
 namespace lapwing {
@@ -66,8 +67,6 @@ private:
 
     void read(const QString& heading, const std::vector<std::filesystem::path>& files);
     void take(Read read);
-    /// Photos and voice notes first: a record must never name bytes that are not there.
-    [[nodiscard]] Status keepFiles(const exchange::Incoming& incoming) const;
     void next(const std::shared_ptr<Waiting>& left, const QString& only);
     void stop();
     [[nodiscard]] QString detail(const workflow::Preview& preview) const;
