@@ -43,11 +43,12 @@ public:
             const std::size_t chain = i / (each_ * batches);
             return draws[(i % (each_ * batches)) * thin * chains + chain];
         };
-        std::iota(order_.begin(), order_.end(), std::size_t{0});
-        std::ranges::sort(order_, {}, value);
+        for (std::size_t i = 0; i < count; ++i)
+            order_[i] = {value(i), static_cast<std::uint32_t>(i)};
+        std::ranges::sort(order_);
         double variance = 0.0;
         for (std::size_t rank = 0; rank < count; ++rank) {
-            scored_[order_[rank]] = scores_[rank];
+            scored_[order_[rank].second] = scores_[rank];
             variance += scores_[rank] * scores_[rank];
         }
         variance /= static_cast<double>(count);
@@ -68,7 +69,7 @@ private:
     static constexpr std::size_t thin = 3;      ///< draws closer than that tell hardly more
     std::size_t each_;
     std::vector<double> scores_;
-    std::vector<std::size_t> order_;
+    std::vector<std::pair<float, std::uint32_t>> order_;
     std::vector<double> scored_;
 };
 
@@ -113,6 +114,7 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
             all.back().warm_up(100);
         }
     }
+    std::vector<bool> enough(cylinders, false);
     for (int round = 0; round < most_rounds; ++round) {
         for (int sweep = 0; sweep < round_sweeps; ++sweep) {
             if (cancel.stop_requested()) return std::nullopt;
@@ -121,7 +123,13 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
                 out.add(model, chain.z());
             }
         }
-        if (out.least_effective() >= enough_effective) break;
+        // What is enough stays enough: only the others are counted again.
+        bool all_enough = true;
+        for (std::size_t c = 0; c < cylinders; ++c) {
+            if (!enough[c]) enough[c] = out.effective(c) >= enough_effective;
+            all_enough = all_enough && enough[c];
+        }
+        if (all_enough) break;
     }
     return out;
 }
@@ -160,13 +168,6 @@ double Draws::effective(std::size_t cylinder) const {
     double out = static_cast<double>(count_);
     for (const auto& share : shares_[cylinder])
         out = std::min(out, effective(share));
-    return out;
-}
-
-double Draws::least_effective() const {
-    double out = static_cast<double>(count_);
-    for (std::size_t c = 0; c < shares_.size(); ++c)
-        out = std::min(out, effective(c));
     return out;
 }
 

@@ -39,7 +39,6 @@ public:
 
 private:
     void add(const EngineModel& model, std::span<const double> z);
-    [[nodiscard]] double least_effective() const;
 
     std::size_t size_ = 0;
     std::size_t count_ = 0;

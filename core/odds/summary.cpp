@@ -145,18 +145,20 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
         return path >= own.paths.size() || own.paths[path] == Path::gasket ||
                own.paths[path] == Path::coolant;
     };
-    for (const Path repair : own.paths) {
-        if (repair == Path::coolant) continue;
-        std::vector<double> readings;
-        thinned(draws.count(), 800, [&](std::size_t draw) {
-            std::vector<double> z(draws.z(draw).begin(), draws.z(draw).end());
-            EngineModel::SharedState shared;
-            model.shared(z, shared);
-            auto leaks = model.leaks(z, cylinder);
+    std::vector<Path> repairs = own.paths;
+    std::erase(repairs, Path::coolant);  // comes with the gasket
+    std::vector<std::vector<double>> readings(repairs.size());
+    thinned(draws.count(), 800, [&](std::size_t draw) {
+        const auto z = draws.z(draw);
+        EngineModel::SharedState shared;
+        model.shared(z, shared);
+        const auto as_it_is = model.leaks(z, cylinder);
+        for (std::size_t repair = 0; repair < repairs.size(); ++repair) {
+            auto leaks = as_it_is;
             for (std::size_t path = 0; path < place.all.size(); ++path) {
-                const bool repaired = repair == Path::gasket
+                const bool repaired = repairs[repair] == Path::gasket
                                           ? head(path)
-                                          : path < own.paths.size() && own.paths[path] == repair;
+                                          : path < own.paths.size() && own.paths[path] == repairs[repair];
                 if (!repaired) continue;
                 const double before =
                     leaks.path_m2[path] * std::exp(model.static_to_cranking() * z[place.all[path].cranking]);
@@ -167,13 +169,17 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
                 if (path == 0) leaks.cranking_rings_m2 = after;
             }
             const double mean = model.reading(z, shared, cylinder, leaks, like).final_pa;
-            readings.push_back(mean * std::exp(day * random.normal()) +
-                               model.crank_noise_pa(mean, like) * random.normal());
-        });
-        const Interval range = interval(readings);
-        const auto middle = readings.begin() + static_cast<std::ptrdiff_t>(readings.size() / 2);
-        std::ranges::nth_element(readings, middle);
-        out.push_back({repair, *middle, std::max(range.lo, 0.0), range.hi, repair != Path::rings});
+            readings[repair].push_back(mean * std::exp(day * random.normal()) +
+                                       model.crank_noise_pa(mean, like) * random.normal());
+        }
+    });
+    for (std::size_t repair = 0; repair < repairs.size(); ++repair) {
+        const Interval range = interval(readings[repair]);
+        const auto middle =
+            readings[repair].begin() + static_cast<std::ptrdiff_t>(readings[repair].size() / 2);
+        std::ranges::nth_element(readings[repair], middle);
+        out.push_back(
+            {repairs[repair], *middle, std::max(range.lo, 0.0), range.hi, repairs[repair] != Path::rings});
     }
     return out;
 }

@@ -1,7 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "tests/core/odds/world.h"
+#include "tests/odds/world.h"
 
 #include <algorithm>
 #include <cmath>

@@ -8,7 +8,7 @@
 #include <string>
 #include <vector>
 
-#include "tests/core/odds/world.h"
+#include "tests/odds/world.h"
 
 /// The odds tried on drawn engines, whose leaks are known.
 namespace lapwing::odds::trial {
