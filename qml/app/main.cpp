@@ -2,14 +2,18 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QCommandLineParser>
+#include <QFontDatabase>
 #include <QGuiApplication>
+#include <QQmlComponent>
 #include <QQuickWindow>
 #include <QTimer>
 #include <cstdio>
+#include <thread>
 
 #include "platform/linux/linux_devices.h"
 #include "qml/app/composition.h"
 #include "qml/app/tour.h"
+#include "qml/fonts/typeface.h"
 
 namespace {
 
@@ -54,8 +58,19 @@ int main(int argc, char** argv) {
     if (options.isSet(tour) && !folder)
         folder = std::filesystem::path(options.value(tour).toStdString()) / "library";
 
+    // The first text waits for the fonts, ours and the list of the system's; one that came later would lay
+    // every text out a second time.
+    const std::jthread fonts([] {
+        lapwing::fonts::typeface();
+        QFontDatabase::families();
+    });
+
     const lapwing::SystemClock clock;
     QQmlApplicationEngine engine;
+    // The engine reads the first page on a thread of its own while the library opens here.
+    lapwing::Composition::addImports(engine);
+    const QQmlComponent ahead(&engine, QUrl(QStringLiteral("qrc:/qml/Lapwing/Pages/EnginesPage.qml")),
+                              QQmlComponent::Asynchronous);
     lapwing::platform::LinuxDevices devices(engine, folder);
     auto made = lapwing::Composition::make(devices.devices(), clock);
     if (!made) {

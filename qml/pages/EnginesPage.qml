@@ -6,7 +6,8 @@ import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
 
-// All engines, the one worked on last first. The first page of the app: its sheets are made when they are wanted.
+// All engines, the one worked on last first. The first page of the app: what is not seen at once is a file of its own,
+// read when it is wanted.
 AppPage {
     id: page
 
@@ -23,7 +24,18 @@ AppPage {
         if (only !== "")
             starter.openSession(only);
         else
-            sheets.show(whichEngine);
+            sheets().chooseEngine();
+    }
+
+    // Named nowhere as a type: that alone would have its file read with this one.
+    function sheets(): var {
+        if (!later.item)
+            later.setSource("EnginesSheets.qml", {
+                app: page.app,
+                engines: engines,
+                starter: starter
+            });
+        return later.item;
     }
 
     title: qsTr("Engines")
@@ -34,8 +46,16 @@ AppPage {
         target: page.drawn ? null : page.Window.window
 
         function onFrameSwapped() {
-            page.drawn = true;
+            soon.start();
         }
+    }
+
+    // A frame later: what was waiting for the first one, a touch above all, goes first.
+    Timer {
+        id: soon
+
+        interval: 16
+        onTriggered: page.drawn = true
     }
 
     EngineListModel {
@@ -114,11 +134,23 @@ AppPage {
     }
 
     Loader {
+        id: inPlace
+
         active: page.empty
         anchors.fill: parent
-        sourceComponent: EnginesEmpty {
-            onOpenFile: page.bringIn("openFile")
-            onDemo: page.bringIn("openDemo")
+        source: "EnginesEmpty.qml"
+    }
+
+    Connections {
+        target: inPlace.item
+        ignoreUnknownSignals: true
+
+        function onOpenFile() {
+            page.sheets().openFile();
+        }
+
+        function onDemo() {
+            page.sheets().openDemo();
         }
     }
 
@@ -131,68 +163,16 @@ AppPage {
         horizontalAlignment: Text.AlignHCenter
     }
 
-    function bringIn(what: string) {
-        carrier.active = true;
-        carrier.start(what);
-    }
-
     Loader {
-        id: carrier
-
-        function start(what: string) {
-            const bringIn = item as BringInFlow;
-            if (what === "openDemo")
-                bringIn.openDemo();
-            else
-                bringIn.openFile();
-        }
-
-        active: false
-        sourceComponent: BringInFlow {
-            app: page.app
-            onBroughtIn: engineId => {
-                if (engineId !== "")
-                    page.go("EngineCard", {
-                        engineId: engineId
-                    });
-            }
-        }
+        id: later
     }
 
-    // Inside a sheet its own property of the same name would hide the page's id.
-    SheetLoader {
-        id: sheets
+    Connections {
+        target: later.item
+        ignoreUnknownSignals: true
 
-        readonly property EngineListModel pageEngines: engines
-        readonly property EngineStarter pageStarter: starter
-    }
-
-    Component {
-        id: whichEngine
-
-        WhichEngineSheet {
-            engines: sheets.pageEngines
-            onChosen: engineId => starter.openSession(engineId)
-            onAdd: sheets.show(newEngine)
-        }
-    }
-
-    Component {
-        id: newEngine
-
-        NewEngineSheet {
-            starter: sheets.pageStarter
-        }
-    }
-
-    Component {
-        id: more
-
-        EnginesMoreSheet {
-            onGo: (name, args) => page.go(name, args)
-            onAddEngine: sheets.show(newEngine)
-            onOpenFile: page.bringIn("openFile")
-            onDemo: page.bringIn("openDemo")
+        function onGo(name: string, args: var) {
+            page.go(name, args);
         }
     }
 
@@ -207,14 +187,14 @@ AppPage {
             objectName: "more"
             symbol: "more"
             text: qsTr("More")
-            onClicked: sheets.show(more)
+            onClicked: page.sheets().more()
         },
         BigButton {
             objectName: page.empty ? "addEngine" : "newSession"
             text: page.empty ? qsTr("Add an engine") : qsTr("New session")
             onClicked: {
                 if (page.empty)
-                    sheets.show(newEngine);
+                    page.sheets().addEngine();
                 else
                     page.openSession();
             }

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.ViewModels
+
+// What the list of engines opens on top of itself.
+Item {
+    id: extras
+
+    required property AppContext app
+    required property EngineListModel engines
+    required property EngineStarter starter
+
+    signal go(name: string, args: var)
+
+    function chooseEngine() {
+        sheets.show(whichEngine);
+    }
+
+    function addEngine() {
+        sheets.show(newEngine);
+    }
+
+    function more() {
+        sheets.show(moreSheet);
+    }
+
+    function openFile() {
+        bringIn.openFile();
+    }
+
+    function openDemo() {
+        bringIn.openDemo();
+    }
+
+    BringInFlow {
+        id: bringIn
+
+        app: extras.app
+        onBroughtIn: engineId => {
+            if (engineId !== "")
+                extras.go("EngineCard", {
+                    engineId: engineId
+                });
+        }
+    }
+
+    SheetLoader {
+        id: sheets
+    }
+
+    Component {
+        id: whichEngine
+
+        WhichEngineSheet {
+            engines: extras.engines
+            onChosen: engineId => extras.starter.openSession(engineId)
+            onAdd: extras.addEngine()
+        }
+    }
+
+    Component {
+        id: newEngine
+
+        NewEngineSheet {
+            starter: extras.starter
+        }
+    }
+
+    Component {
+        id: moreSheet
+
+        EnginesMoreSheet {
+            onGo: (name, args) => extras.go(name, args)
+            onAddEngine: extras.addEngine()
+            onOpenFile: extras.openFile()
+            onDemo: extras.openDemo()
+        }
+    }
+}
