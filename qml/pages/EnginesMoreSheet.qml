@@ -46,6 +46,17 @@ Sheet {
     }
 
     ListRow {
+        objectName: "calculators"
+        width: parent.width
+        symbol: "gauge"
+        text: qsTr("Calculators")
+        onClicked: {
+            sheet.close();
+            sheet.go("Calculators", {});
+        }
+    }
+
+    ListRow {
         objectName: "settings"
         width: parent.width
         symbol: "settings"

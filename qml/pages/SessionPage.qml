@@ -112,6 +112,42 @@ AppPage {
             }
         }
 
+        Panel {
+            width: parent.width
+            visible: viewModel.remarks.length > 0
+
+            Column {
+                width: parent.width
+                spacing: Theme.space
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Remarks")
+                }
+
+                Repeater {
+                    model: viewModel.remarks
+
+                    LText {
+                        required property string modelData
+
+                        width: parent.width
+                        text: modelData
+                    }
+                }
+            }
+        }
+
+        SideButton {
+            objectName: "calculators"
+            width: parent.width
+            text: qsTr("Calculators")
+            onClicked: page.go("Calculators", {
+                sessionId: page.sessionId
+            })
+        }
+
         SideButton {
             objectName: "deleteSession"
             width: parent.width

@@ -230,6 +230,14 @@ QVariantMap SessionModel::nextArgs() const {
     return args;
 }
 
+QStringList SessionModel::remarks() const {
+    QStringList texts;
+    for (const Note& note : visit().notes)
+        if (note.tie.to == TiedTo::session && note.kind == NoteKind::note)
+            texts << QString::fromStdString(note.text);
+    return texts;
+}
+
 QStringList SessionModel::circumstances() const {
     QStringList texts;
     if (!findings()) return texts;

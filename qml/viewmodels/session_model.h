@@ -19,6 +19,7 @@ class SessionModel : public lapwing::SessionBacked {
     Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
     Q_PROPERTY(QVariantMap nextArgs READ nextArgs NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+    Q_PROPERTY(QStringList remarks READ remarks NOTIFY refreshed)
     Q_PROPERTY(QStringList circumstances READ circumstances NOTIFY refreshed)
 
 public:
@@ -31,6 +32,8 @@ public:
     [[nodiscard]] QString nextPage() const;
     [[nodiscard]] QVariantMap nextArgs() const;
     [[nodiscard]] QStringList cautions() const;
+    /// Notes on the session itself, oldest first.
+    [[nodiscard]] QStringList remarks() const;
     /// What throttle, battery, cold, hose and valve core do to the readings, with its size.
     [[nodiscard]] QStringList circumstances() const;
 

@@ -110,6 +110,9 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     add(QStringLiteral("NextTdc"), with(here, {{"cylinder", 2}}));
     add(QStringLiteral("Visit"), here);
     add(QStringLiteral("Prepare"), here);
+    add(QStringLiteral("Calculators"), here);
+    for (const char* calculator : {"leakage", "oil", "healthy", "torque", "units"})
+        add(QStringLiteral("Calculator"), with(here, {{"calculator", calculator}}));
     add(QStringLiteral("HandOver"), {{"engineId", id_text(engine)}, {"sessionId", id_text(session)}});
     add(QStringLiteral("Pad"), with(here, {{"test", "dry"}}), {QStringLiteral("more")});
     add(QStringLiteral("Visit"), here, {QStringLiteral("line_symptoms")});
