@@ -51,12 +51,14 @@ Result<Decoded> decode(std::span<const std::byte> file, int longest_side) {
     const int longest = std::max(header->width, header->height);
     int flag = cv::IMREAD_COLOR;
     if (header->kind == PhotoHeader::Kind::jpeg) {
-        if (longest >= 8 * longest_side)
-            flag = cv::IMREAD_REDUCED_COLOR_8;
-        else if (longest >= 4 * longest_side)
-            flag = cv::IMREAD_REDUCED_COLOR_4;
-        else if (longest >= 2 * longest_side)
-            flag = cv::IMREAD_REDUCED_COLOR_2;
+        const std::int64_t area = std::int64_t{header->width} * header->height;
+        int by = 1;
+        while (by < 8 && (longest >= 2 * by * longest_side || area / (by * by) > largest_unshrinkable_px))
+            by *= 2;
+        flag = by == 8   ? cv::IMREAD_REDUCED_COLOR_8
+               : by == 4 ? cv::IMREAD_REDUCED_COLOR_4
+               : by == 2 ? cv::IMREAD_REDUCED_COLOR_2
+                         : cv::IMREAD_COLOR;
     }
     Decoded out;
     out.header = *header;

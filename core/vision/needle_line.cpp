@@ -173,18 +173,31 @@ std::optional<Cut> cut(const cv::Mat& colour, const Face& face, const DialFrame&
     return Cut{along, moment / weight, difference[peak]};
 }
 
-/// How far the needle reaches along the line, seen from the centre: as far as most of the way shows it.
-double reach_of(const cv::Mat& colour, const Face& face, const DialFrame& frame, const Line& line,
-                double least) {
+/// Whether a needle must stand out against both sides on average (its twin edge may lie on one) or against
+/// each.
+enum class Beside { average, each };
+
+/// How far the needle reaches along the line, seen from the centre: as far as most of the way shows it. Taken
+/// over a small patch, so that noise does not look like a needle, and against both sides, so that light does
+/// not.
+double reach_of(const Face& face, const Line& line, double least, Beside sides) {
+    const auto seen_at = [&](double along, double aside) {
+        const cv::Point2d p = line.at(along, aside);
+        const int row = std::min(rows - 1, static_cast<int>(std::lround(100 * std::hypot(p.x, p.y))));
+        return double(face.difference.at<float>(row, column_of(std::atan2(p.y, p.x))));
+    };
     double end = 0;
     int looked = 0;
     int seen = 0;
     for (double along = 0.20; along < 1.08; along += 0.01) {
-        const auto here = cut(colour, face, frame, line, along, least);
+        const double middle = (seen_at(along, -0.012) + seen_at(along, 0) + seen_at(along, 0.012)) / 3;
+        const double left = seen_at(along, 0.1);
+        const double right = seen_at(along, -0.1);
+        const double beside = sides == Beside::each ? std::max(left, right) : (left + right) / 2;
         ++looked;
-        if (!here || std::abs(here->aside) > 0.03) continue;
+        if (middle < least || middle - beside < 0.5 * least) continue;
         ++seen;
-        if (seen > 0.7 * looked) end = along;
+        if (seen > 0.75 * looked) end = along;
     }
     return end;
 }
@@ -306,33 +319,32 @@ Line middle_line(const std::vector<Line>& lines, const Line& best) {
 
 }  // namespace
 
-std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& frame) {
-    const Face face = face_of(colour, frame);
-    const std::vector<Line> lines = lines_of(face);
-    const auto best = std::max_element(lines.begin(), lines.end(),
-                                       [](const Line& l, const Line& r) { return l.worth < r.worth; });
-    if (best->worth < 6) return std::nullopt;
-    auto axis = straightened(colour, face, frame, middle_line(lines, *best));
+namespace {
+
+/// A line made out as a needle: which end is the tip, how far it reaches.
+std::optional<NeedleLine> made_out(const cv::Mat& colour, const Face& face, const DialFrame& frame,
+                                   const std::vector<Line>& lines, const Line& seed) {
+    auto axis = straightened(colour, face, frame, middle_line(lines, seed));
     // The middle of a hollow needle is empty; then one of its edges leads on.
     if (!axis || axis->share < 0.6 || axis->slope_u > 0.4 * pi / 180) {
-        auto edge = straightened(colour, face, frame, *best);
+        auto edge = straightened(colour, face, frame, seed);
         if (edge && (!axis || edge->share > axis->share || edge->slope_u < axis->slope_u)) axis = edge;
     }
     if (!axis) return std::nullopt;
-
     NeedleLine needle;
     Line line = axis->line;
-    needle.contrast = best->worth;
-    for (const Line& other : lines)
-        if (std::abs(std::remainder(other.angle - line.angle, 2 * pi)) > 25 * pi / 180)
-            needle.rivalry = std::max(needle.rivalry, other.worth / best->worth);
-    needle.tip = reach_of(colour, face, frame, line, 0.35 * best->worth);
-    const Line back{wrapped(line.angle + pi), -line.offset, line.worth};
-    needle.tail = reach_of(colour, face, frame, back, 0.35 * best->worth);
-    if (needle.tail > needle.tip) {
-        std::swap(needle.tip, needle.tail);
-        line = back;
+    needle.contrast = seed.worth;
+    const double least = 0.4 * seed.worth;
+    Line back{wrapped(line.angle + pi), -line.offset, line.worth};
+    double tail = reach_of(face, back, least, Beside::each);
+    needle.tip = reach_of(face, line, least, Beside::average);
+    const double ahead = needle.tip + reach_of(face, line, least, Beside::each);
+    if (const double behind = reach_of(face, back, least, Beside::average); behind + tail > ahead) {
+        needle.tip = behind;
+        std::swap(line, back);
+        tail = reach_of(face, back, least, Beside::each);
     }
+    needle.tail = tail;
     if (const auto twin = twin_of(face, line))
         if (const auto other = straightened(colour, face, frame, *twin)) {
             line.angle += 0.5 * std::remainder(other->line.angle - line.angle, 2 * pi);
@@ -343,6 +355,54 @@ std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& fr
     needle.angle_u = axis->slope_u;
     needle.straight = axis->share;
     return needle;
+}
+
+double falling(double value, double full, double none) {
+    return std::clamp((none - value) / (none - full), 0.0, 1.0);
+}
+
+/// How much a line is like a needle: it stands out, passes the centre, reaches the scale on one side only and
+/// ends there. A streak of light does not.
+double likeness(const NeedleLine& needle) {
+    return std::sqrt(needle.contrast) * needle.straight * falling(std::abs(needle.offset), 0.06, 0.13) *
+           falling(needle.tail, 0.55, 0.9) * (1 - falling(needle.tip, 0.35, 0.6)) *
+           (0.5 + 0.5 * falling(needle.tip, 1.03, 1.06));
+}
+
+}  // namespace
+
+std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& frame) {
+    const Face face = face_of(colour, frame);
+    const std::vector<Line> lines = lines_of(face);
+    std::vector<Line> seeds = lines;
+    std::stable_sort(seeds.begin(), seeds.end(),
+                     [](const Line& l, const Line& r) { return l.worth > r.worth; });
+    std::optional<NeedleLine> best;
+    double most = 0;
+    double second = 0;
+    std::vector<double> tried;
+    for (const Line& seed : seeds) {
+        if (seed.worth < 6 || seed.worth < 0.25 * seeds.front().worth || tried.size() == 4) break;
+        const bool near = std::any_of(tried.begin(), tried.end(), [&](double angle) {
+            return std::abs(std::remainder(angle - seed.angle, 2 * pi)) < 25 * pi / 180;
+        });
+        if (near) continue;
+        tried.push_back(seed.angle);
+        auto needle = made_out(colour, face, frame, lines, seed);
+        if (!needle) continue;
+        // The same line may be found again from elsewhere.
+        if (best && std::abs(std::remainder(best->angle - needle->angle, 2 * pi)) < 5 * pi / 180) continue;
+        const double like = likeness(*needle);
+        if (like > most) {
+            second = most;
+            most = like;
+            best = needle;
+        } else {
+            second = std::max(second, like);
+        }
+    }
+    if (best) best->rivalry = second / most;
+    return best;
 }
 
 }  // namespace lapwing::vision

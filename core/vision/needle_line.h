@@ -19,7 +19,7 @@ struct NeedleLine {
     double tip = 0;       ///< how far from the centre it reaches
     double tail = 0;      ///< how far it reaches the other way
     double contrast = 0;  ///< against the dial, grey levels
-    double rivalry = 0;   ///< contrast of the next best line over its own, 0..1
+    double rivalry = 0;   ///< how nearly another line is as much like a needle, 0..1
     double straight = 0;  ///< share of its length where it was seen as a line, 0..1
 };
 

@@ -18,6 +18,7 @@ Verb sums_hose();
 Verb sums_altitude();
 Verb sums_torque();
 Verb sums_unit();
+Verb needle_verb();
 Verb check_verb();
 Verb findings_verb();
 Verb report_verb();

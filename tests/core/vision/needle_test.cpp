@@ -83,7 +83,9 @@ TEST(ReadNeedle, ReadsThePhotosAsWellAsWanted) {
     EXPECT_GE(fair.within(0.02), 0.95);
     EXPECT_LE(all.confidently_wrong(), 0.01);
     RecordProperty("seconds_per_photo", std::to_string(seconds / double(all.size())));
-    if (!slowed_down) EXPECT_LE(seconds / double(all.size()), 0.3);
+    if (!slowed_down) {
+        EXPECT_LE(seconds / double(all.size()), 0.3);
+    }
 }
 
 // Truth: the value that drawn_gauge.cpp drew.
