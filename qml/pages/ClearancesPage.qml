@@ -26,7 +26,6 @@ KeyedPage {
 
         readonly property int across: Math.min(4, viewModel.valves.length)
 
-        width: parent.width
         spacing: Theme.space
 
         Repeater {

@@ -26,8 +26,8 @@ AppPage {
     readonly property bool ownUndo: true
     readonly property bool wholeWidth: true
 
-    property alias between: readout.between
-    property alias seldom: readout.seldom
+    property Component between
+    property Component seldom
     property alias buttons: bar.data
 
     signal go(name: string, args: var)
@@ -70,6 +70,8 @@ AppPage {
         id: readout
 
         model: page.keyed
+        between: page.between
+        seldom: page.seldom
         tight: page.tight
         lying: page.lying
         crowded: page.crowded

@@ -16,8 +16,8 @@ Item {
     // The seldom buttons stand here, where they scroll, when large text leaves no room for them at the bottom.
     property bool crowded: false
 
-    property alias between: betweenItems.data
-    property alias seldom: seldomItems.data
+    property Component between
+    property Component seldom
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
     // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
@@ -26,6 +26,11 @@ Item {
     readonly property int linesFitting: Math.floor((rest - 24 * Theme.textScale - 100) / lineHeight)
     // Not by the figure's own height, which hangs on this.
     readonly property bool beside: linesFitting < 1
+
+    // Smaller where that keeps everything in sight.
+    readonly property real fittingSize: (rest - Theme.space) / 1.06
+    readonly property bool shrunk: beside && fittingSize >= Theme.readoutFloor
+    readonly property real besideSize: shrunk ? Math.min(60, fittingSize) : 60
 
     signal derivationAsked(int line)
 
@@ -47,11 +52,10 @@ Item {
             onChosen: index => readout.model.choose(index)
         }
 
-        Column {
-            id: betweenItems
-
+        Loader {
             width: parent.width
-            visible: children.length > 0
+            visible: status === Loader.Ready
+            sourceComponent: readout.between
         }
 
         FieldTabs {
@@ -63,12 +67,11 @@ Item {
             onStepped: (key, by) => readout.model.step(key, by)
         }
 
-        Column {
-            id: seldomItems
-
-            visible: readout.crowded && children.length > 0
+        Loader {
             width: parent.width
-            spacing: Theme.space
+            visible: status === Loader.Ready
+            active: readout.crowded
+            sourceComponent: readout.seldom
         }
     }
 
@@ -85,9 +88,9 @@ Item {
         caret: true
         lines: readout.beside ? [] : readout.model.lines
         linesShown: Math.max(0, readout.linesFitting)
-        leading: readout.beside ? 1.06 : 1.15
+        leading: readout.shrunk ? 1.06 : 1.15
         unitShare: readout.beside ? 0.45 : 0.6
-        figureSize: readout.beside ? Math.max(Theme.readoutFloor, Math.min(60, (readout.rest - Theme.space) / leading)) : Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
+        figureSize: readout.beside ? readout.besideSize : Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
         onLineTapped: line => readout.derivationAsked(line)
     }
 

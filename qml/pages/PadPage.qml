@@ -3,6 +3,7 @@
 
 import QtQuick
 import Lapwing.Components
+import Lapwing.Theme
 import Lapwing.ViewModels
 
 // The pad of one test: digits and one touch a cylinder.
@@ -37,13 +38,16 @@ KeyedPage {
         })
     }
 
-    seldom: [
+    seldom: Column {
+        spacing: Theme.space
+
         SideButton {
             objectName: "more"
             width: parent.width
             text: qsTr("More")
             onClicked: more.active = true
-        },
+        }
+
         SideButton {
             objectName: "nextTdc"
             visible: page.turns
@@ -51,7 +55,7 @@ KeyedPage {
             text: qsTr("Next TDC")
             onClicked: page.showNextTdc()
         }
-    ]
+    }
 
     buttons: [
         IconWord {

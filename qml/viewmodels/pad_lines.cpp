@@ -13,26 +13,40 @@ namespace {
 
 const QString compared = QStringLiteral("swap");  ///< the picture beside a figure that compares
 
+const QString on_the_gauge = QStringLiteral("gauge");
+
+/// No mark where there is no verdict: the dashed ring would say "not measured".
+QString mark_of(findings::State state) {
+    return state == findings::State::none ? QString() : state_key(state);
+}
+
 }  // namespace
 
 PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter& format) {
     for (const auto& question : judged.questions)
         add({}, QStringLiteral("question"), {}, format.text(question.message), question.from);
     if (judged.leakage)
-        add(state_key(judged.state), {}, format.text(judged.leakage->figure), tr("leakage on this tester"),
-            {judged.leakage->from});
+        add(mark_of(judged.state), on_the_gauge, format.text(judged.leakage->figure),
+            tr("leakage on this tester"), {judged.leakage->from});
     if (judged.converted) add_converted(*judged.converted, format);
     if (judged.leak_hole)
-        add({}, QStringLiteral("gauge"), format.valueText(judged.leak_hole->figure),
-            tr("hole would leak as much"), {judged.leak_hole->from});
-    if (judged.value && !judged.leakage)
-        add(state_key(judged.state), {}, format.text(judged.value->figure),
-            judged.state == findings::State::none ? tr("give or take the gauge") : format.name(judged.state),
-            {judged.value->from});
+        add({}, on_the_gauge, format.valueText(judged.leak_hole->figure), tr("hole would leak as much"),
+            {judged.leak_hole->from});
+    // In a wet test the verdict is the rise's, not the reading's.
+    const auto reading = [&](findings::State state) {
+        if (judged.value && !judged.leakage)
+            add(mark_of(state), on_the_gauge, format.text(judged.value->figure),
+                state == findings::State::none ? tr("give or take the gauge") : format.name(state),
+                {judged.value->from});
+    };
     if (judged.rise)
-        add({}, compared, format.text(judged.rise->figure), tr("over the dry reading"), {judged.rise->from});
+        add(mark_of(judged.state), compared, format.text(judged.rise->figure), tr("over the dry reading"),
+            {judged.rise->from});
+    else
+        reading(judged.state);
     for (const auto& fact : judged.facts)
-        add({}, QStringLiteral("gauge"), {}, format.text(fact.message), fact.from);
+        add({}, on_the_gauge, {}, format.text(fact.message), fact.from);
+    if (judged.rise) reading(findings::State::none);
 }
 
 void PadLines::add(const QString& mark, const QString& symbol, const QString& figure, const QString& text,

@@ -210,7 +210,7 @@ private slots:
         Bench::type(*wet, QStringLiteral("8.4"));
         QTRY_VERIFY2(words(*wet).contains(QStringLiteral("The volume of 5.0 cm³ of oil alone explains")),
                      qPrintable(words(*wet)));
-        QVERIFY(words(*wet).contains(QStringLiteral("20 %")));  // 8.4 over 7.0
+        QVERIFY(words(*wet).startsWith(QStringLiteral("20 %")));  // 8.4 over 7.0
         for (int line = 0; line < wet->lines().size(); ++line)
             QVERIFY2(!wet->derivation(line).isEmpty(), qPrintable(words(*wet)));
     }
