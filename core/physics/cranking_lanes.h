@@ -21,8 +21,8 @@ inline constexpr double node_distance_rad = 0.02;
 /// A stroke usually takes 10 to 30; where the gas hovers about its surroundings, thousands.
 inline constexpr int most_steps = 1000000;
 
-/// How long steps are. Chosen so that every stroke's reading stays within half of 0.1 % or 100 Pa over the
-/// range that tests/core/physics draws from.
+/// How long steps are. Chosen so that every stroke's reading stays within 0.1 % or 100 Pa (the worst of 3000
+/// drawn cases: three quarters of it) over the range that tests/core/physics draws from.
 namespace step_rules {
 inline constexpr double longest_rad = 0.07;
 inline constexpr double share_of_top = 0.2;      ///< of the angle in which the chamber doubles about TDC
