@@ -107,7 +107,7 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     if (!needle) return refuse(Refusal::no_needle);
     const double sweep = scale->sweep();
     const double along = std::remainder(needle->angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
-    out.needle_angle_deg = degrees(along) + range.start_deg.value_or(-degrees(sweep) / 2);
+    out.needle_angle_deg = degrees(along);
     const cv::Point2d direction{std::cos(needle->angle), std::sin(needle->angle)};
     const cv::Point2d aside = cv::Point2d{direction.y, -direction.x} * needle->offset;
     out.tip_px = point(scale->frame.to_image(direction * needle->tip + aside), photo.scale);

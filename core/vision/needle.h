@@ -53,11 +53,9 @@ struct NeedleReading {
     double u = 0.0;           ///< standard uncertainty of the reading, not of the gauge; same unit
     double confidence = 0.0;  ///< 0..1, how likely it is that dial, scale and needle were rightly recognised
     Point centre_px;          ///< of the scale
-    /// Clockwise from the dial's 12 o'clock, tilt and lean undone. 12 o'clock is the middle of the scale
-    /// unless the range says where its lower end stands.
-    double needle_angle_deg = 0.0;
-    double sweep_deg = 0.0;  ///< from the scale's lower to its upper end, tilt undone
-    int divisions = 0;       ///< of the scale
+    double needle_angle_deg = 0.0;  ///< clockwise from the scale's lower end, tilt undone
+    double sweep_deg = 0.0;         ///< from the scale's lower to its upper end, tilt undone
+    int divisions = 0;              ///< of the scale
     Point tip_px;
     Point tail_px;  ///< a point of the needle's axis near its hub
     Point min_px;   ///< outer end of the scale's first graduation line

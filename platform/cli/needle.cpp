@@ -34,7 +34,8 @@ std::string decimals(double value, double u) {
     return fmt::format("{:.{}f}", value, places);
 }
 
-void print_json(const vision::NeedleReading& reading, Unit<PressureTag> unit) {
+void print_json(const vision::NeedleReading& reading, const vision::DialRange& range,
+                Unit<PressureTag> unit) {
     const auto pascal = [&](double number) { return unit.quantity(number).si() - unit.quantity(0).si(); };
     const bool scale_seen = reading.divisions > 0;
     nlohmann::ordered_json out;
@@ -48,7 +49,8 @@ void print_json(const vision::NeedleReading& reading, Unit<PressureTag> unit) {
     put("u", !reading.refused(), pascal(reading.u));
     out["confidence"] = reading.confidence;
     put("centre_px", scale_seen, std::vector<double>{reading.centre_px.x, reading.centre_px.y});
-    put("needle_angle_deg", !reading.refused(), reading.needle_angle_deg);
+    const double start_deg = range.start_deg.value_or(-reading.sweep_deg / 2);
+    put("needle_angle_deg", !reading.refused(), start_deg + reading.needle_angle_deg);
     if (reading.refused()) {
         out["why"] = vision::sentence(reading.refusal);
         out["refusal"] = vision::code(reading.refusal);
@@ -77,7 +79,7 @@ Outcome run(Arguments& arguments) {
 
     const Unit<PressureTag> unit = max->unit();
     if (arguments.json()) {
-        print_json(*reading, unit);
+        print_json(*reading, range, unit);
     } else if (reading->refused()) {
         fmt::print("{}\n", vision::sentence(reading->refusal));
     } else {

@@ -132,7 +132,7 @@ TEST(ReadNeedle, SaysWhereItSawWhat) {
     EXPECT_GT(r.u, 0);
     EXPECT_LT(std::abs(r.value - 3.7), 4 * r.u);
     EXPECT_GT(r.confidence, 0.8);
-    EXPECT_NEAR(r.needle_angle_deg, 0.37 * 270 - 135, 0.8);
+    EXPECT_NEAR(r.needle_angle_deg, 0.37 * 270, 0.8);
     EXPECT_NEAR(r.sweep_deg, 270, 1.0);
     EXPECT_EQ(r.divisions, 50);
     const cv::Point2d centre = projected(g, 0, 0);
