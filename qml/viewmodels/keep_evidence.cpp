@@ -130,8 +130,8 @@ void keep_voice(AppContext& app, const store::Recording& recording, Kept kept) {
         std::move(kept), [recordings = app.desk().recordings(), recording] { recordings.forget(recording); });
 }
 
-void keep_cut_off_recordings(AppContext& app) {
-    for (const auto& recording : app.desk().recordings().left_over()) {
+void keep_cut_off(AppContext& app, const std::vector<store::Recording>& recordings) {
+    for (const auto& recording : recordings) {
         // Its session was deleted: the sound stays where it is, and Settings shows it.
         if (!app.desk().session(recording.note.session)) continue;
         keep_voice(app, recording, [guard = QPointer(&app)](const Result<Attachment>& kept) {

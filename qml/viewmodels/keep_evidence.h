@@ -24,7 +24,8 @@ void keep_photo_file(AppContext& app, const QString& file, Attachment photo, Kep
 
 /// A finished recording. One too short to hold a word is forgotten: "voice.too_short".
 void keep_voice(AppContext& app, const store::Recording& recording, Kept kept);
-/// What was being said when the app was ended last time: kept where it belongs, and the person is told.
-void keep_cut_off_recordings(AppContext& app);
+/// What was being said when the app was ended last time (left over when the library was opened, before
+/// anything new was recorded): kept where it belongs, and the person is told.
+void keep_cut_off(AppContext& app, const std::vector<store::Recording>& recordings);
 
 }  // namespace lapwing

@@ -22,7 +22,6 @@ class PhotoModel : public lapwing::CaptureBacked {
     Q_PROPERTY(QString photoPlace READ photoPlace NOTIFY photoChanged)
     Q_PROPERTY(QString kind READ kind WRITE setKind NOTIFY photoChanged)
     Q_PROPERTY(QVariantList kinds READ kinds NOTIFY refreshed)
-    Q_PROPERTY(QImage frame READ frame NOTIFY seen)
     Q_PROPERTY(bool hasTorch READ hasTorch NOTIFY stateChanged)
     Q_PROPERTY(bool torch READ torch WRITE setTorch NOTIFY torchChanged)
     Q_PROPERTY(bool canFocus READ canFocus NOTIFY stateChanged)
@@ -42,8 +41,8 @@ public:
     /// What it shows: the model's word ("gauge").
     [[nodiscard]] QString kind() const { return kind_; }
     void setKind(const QString& word);
-    [[nodiscard]] QVariantList kinds() const;  ///< {value, text}
-    [[nodiscard]] QImage frame() const { return frame_; }
+    [[nodiscard]] QVariantList kinds() const;              ///< {value, text}
+    [[nodiscard]] QImage frame() const { return frame_; }  ///< what the camera sees now
     [[nodiscard]] bool hasTorch() const { return camera_ && camera_->hasTorch(); }
     [[nodiscard]] bool torch() const { return torch_; }
     void setTorch(bool on);

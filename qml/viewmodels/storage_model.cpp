@@ -165,8 +165,8 @@ void StorageModel::deleteLost(const QString& id) {
         app_->run(workflow::remove_attachment(*attachment), this);
 }
 
-void housekeeping(AppContext& app) {
-    keep_cut_off_recordings(app);
+void housekeeping(AppContext& app, const std::vector<store::Recording>& cut_off) {
+    keep_cut_off(app, cut_off);
     sweep_for(app, &app, [&app](const Result<store::Sweep>& found) {
         if (!found || (found->without_file.empty() && found->without_record.empty())) return;
         emit app.told(

@@ -56,6 +56,6 @@ private:
 };
 
 /// The sweep at start: says so when something is amiss, and keeps what was being said when the app ended.
-void housekeeping(AppContext& app);
+void housekeeping(AppContext& app, const std::vector<store::Recording>& cut_off);
 
 }  // namespace lapwing

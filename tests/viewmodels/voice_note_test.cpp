@@ -259,7 +259,7 @@ private slots:
         auto app = std::make_unique<AppContext>(*opened->desk, devices, settings, *reference);
         QSignalSpy told(app.get(), &AppContext::told);
         const auto session = opened->desk->sessions(opened->desk->engines().front().id).front().id;
-        keep_cut_off_recordings(*app);
+        keep_cut_off(*app, opened->desk->recordings().left_over());
         QVERIFY(QTest::qWaitFor([&] { return !told.isEmpty(); }, 5000));
         const auto stored = opened->desk->visit(session)->attachments;
         QCOMPARE(stored.size(), std::size_t(1));
