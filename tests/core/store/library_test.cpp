@@ -72,7 +72,7 @@ TEST(LibraryOpen, MarksItsFileAsALibrary) {
     make_library(folder.path());
     // SQLite file format, section 1.3: user version at byte 60, application id at byte 68, big-endian.
     const auto bytes = bytes_of(folder.path() / "library.sqlite");
-    EXPECT_EQ(bytes.substr(60, 4), std::string("\0\0\0\1", 4));
+    EXPECT_EQ(bytes.substr(60, 4), std::string(3, '\0') + static_cast<char>(migrations().back().version));
     EXPECT_EQ(bytes.substr(68, 4), "LPWG");
 }
 
