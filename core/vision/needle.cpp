@@ -118,7 +118,9 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     // What the line says, how well the lines of the scale agree, and a floor for what stays of the tilt.
     const double floor_u = 0.15 * pi / 180;
     const double angle_u = std::hypot(needle->angle_u, scale->run.spread, floor_u);
-    out.u = angle_u / sweep * span;
+    // Where the ends of the scale are in doubt, it is by whole divisions.
+    const double ends_u = (1 - trust) * 2 * scale->run.step;
+    out.u = std::hypot(angle_u, ends_u) / sweep * span;
     const double outside = degrees(std::max({0.0, -along, along - sweep}));
     out.confidence = trust * trust_in(*needle) * (1 - between(outside, 3, 10)) *
                      (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
