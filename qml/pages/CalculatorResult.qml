@@ -21,7 +21,7 @@ Panel {
 
     Column {
         width: parent.width
-        spacing: Theme.space / 2
+        spacing: Theme.space
 
         LText {
             objectName: "problem"

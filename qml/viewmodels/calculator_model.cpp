@@ -177,7 +177,8 @@ QString CalculatorModel::remark() const {
                    (doubt.isEmpty() ? QString() : QLatin1Char(' ') + doubt);
     }
     QStringList in;
-    for (const FormField& field : calculator_lines(calculator_, sheet_, format()).fields())
+    const auto lines = calculator_lines(calculator_, sheet_, format());
+    for (const FormField& field : lines.fields())
         if (!field.shown.isEmpty()) in << field.label + QLatin1Char(' ') + field.shown;
     return tr("%1. %2. From: %3.")
         .arg(title(), out.join(QStringLiteral("; ")), in.join(QStringLiteral(", ")));
@@ -195,7 +196,8 @@ void CalculatorModel::attach() {
 }
 
 void CalculatorModel::startAgain() {
-    for (const FormField& field : calculator_lines(calculator_, sheet_, format()).fields()) {
+    const auto lines = calculator_lines(calculator_, sheet_, format());
+    for (const FormField& field : lines.fields()) {
         keepDraft(keptKey(field.key), {});
         keepDraft(field.key, {});
     }

@@ -142,9 +142,15 @@ bool at_rest(const QQuickItem* item) {
 }
 
 bool Thumb::touch(QQuickItem* item) {
-    reveal(item);
-    at_rest(item);
-    const QPointF middle = item->mapToScene({item->width() / 2, item->height() / 2});
+    QPointF middle;
+    const QQuickItem* hit = nullptr;
+    // A page can grow above the item while it is being brought into sight: a person scrolls again.
+    for (int tries = 0; tries < 3 && !(hit && is_inside(hit, item)); ++tries) {
+        reveal(item);
+        at_rest(item);
+        middle = item->mapToScene({item->width() / 2, item->height() / 2});
+        hit = taker(middle);
+    }
     const QString name = item->objectName();
     if (!QRectF(QPointF(), QSizeF(window_.size())).contains(middle)) {
         why_ = QStringLiteral("\"%1\" lies outside the window, at %2, %3")
@@ -153,7 +159,6 @@ bool Thumb::touch(QQuickItem* item) {
                    .arg(middle.y());
         return false;
     }
-    const auto* hit = taker(middle);
     if (!hit || !is_inside(hit, item)) {
         why_ = QStringLiteral("a touch on \"%1\" would reach %2 instead")
                    .arg(name,
