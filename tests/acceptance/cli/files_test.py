@@ -33,6 +33,15 @@ class RoundTrip(CliTest):
         self.done("demo", "-o", default)
         self.assertEqual(default.read_bytes(), self.demo("v-twin").read_bytes())
 
+    def test_files_of_every_earlier_version_open(self):
+        for file in sorted((SOURCE / "tests/fixtures/session-files").glob("*/*.lapwing")):
+            with self.subTest(file=file.parent.name + "/" + file.name):
+                self.assertTrue(self.json("check", file)["ok"])
+                self.assertTrue(self.json("findings", file)["cylinders"])
+                table = self.folder / "readings.csv"
+                self.done("csv", file, "-o", table)
+                self.assertGreater(len(table.read_text().splitlines()), 10)
+
     def test_check(self):
         file = self.demo()
         found = self.json("check", file)
