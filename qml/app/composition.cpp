@@ -4,16 +4,26 @@
 #include "qml/app/composition.h"
 
 #include <QQmlEngine>
+#include <QTimer>
 #include <QtQml/QQmlExtensionPlugin>
 #include <algorithm>
+#include <chrono>
+
+#include "qml/viewmodels/storage_model.h"
 
 Q_IMPORT_QML_PLUGIN(Lapwing_ThemePlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_ComponentsPlugin)
+Q_IMPORT_QML_PLUGIN(Lapwing_CapturePlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_ViewModelsPlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_PagesPlugin)
 Q_IMPORT_QML_PLUGIN(Lapwing_AppPlugin)
 
 namespace lapwing {
+namespace {
+
+constexpr auto housekeeping_after = std::chrono::milliseconds(1500);
+
+}  // namespace
 
 Result<std::unique_ptr<Composition>> Composition::make(platform::Devices devices, const Clock& clock) {
     auto reference = findings::built_in_reference();
@@ -36,6 +46,7 @@ Composition::Composition(platform::Devices devices, workflow::Opened opened, fin
 // Pages hold the context, and the desk's threads call back into it: both go before it does.
 Composition::~Composition() {
     delete window_.data();
+    context_->background().waitForDone();
     desk_.reset();
 }
 
@@ -67,6 +78,11 @@ QQuickWindow* Composition::show(QQmlApplicationEngine& engine) {
     engine.load(QUrl(QStringLiteral("qrc:/qml/Lapwing/App/Main.qml")));
     if (!engine.rootObjects().isEmpty())
         window_ = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
+    // When the person can see the app and it has nothing else to do.
+    // What was cut off is looked for now: later a new recording may be under way.
+    QTimer::singleShot(housekeeping_after, context_.get(), [this, cut_off = desk_->recordings().left_over()] {
+        housekeeping(*context_, cut_off);
+    });
     return window_;
 }
 

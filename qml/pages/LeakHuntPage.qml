@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
+import Lapwing.Capture
 import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
@@ -117,6 +118,20 @@ AppPage {
                             page.app.tick();
                             viewModel.note(exit.modelData.key, exit.modelData.neighbour, value);
                         }
+                    }
+
+                    EvidenceButtons {
+                        width: parent.width
+                        photos: exit.modelData.photos
+                        voices: exit.modelData.voices
+                        tie: ({
+                                sessionId: page.sessionId,
+                                to: exit.modelData.record === "" ? "cylinder" : "exit",
+                                record: exit.modelData.record,
+                                cylinder: viewModel.cylinder,
+                                kind: "exit"
+                            })
+                        onGo: (name, args) => page.go(name, args)
                     }
                 }
             }

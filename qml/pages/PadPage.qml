@@ -21,6 +21,19 @@ KeyedPage {
         });
     }
 
+    // Of the gauge: of the reading that stands, or first of all, to read the number off it.
+    function takePhoto() {
+        const standing = Array.from(viewModel.history).filter(reading => !reading.replaced).pop();
+        go("Photo", {
+            sessionId: sessionId,
+            to: standing ? "reading" : "cylinder",
+            record: standing ? standing.id : "",
+            cylinder: viewModel.cylinder,
+            kind: "gauge",
+            test: test
+        });
+    }
+
     heading: viewModel.title
     about: viewModel.subtitle
     keyed: viewModel
@@ -71,6 +84,14 @@ KeyedPage {
             symbol: "turn"
             text: qsTr("Next TDC")
             onClicked: page.showNextTdc()
+        },
+        // With the air on there is no room for it; Leak hunt offers it at every exit.
+        IconWord {
+            objectName: "photo"
+            visible: !page.turns && !page.crowded
+            symbol: "photo"
+            text: qsTr("Photo")
+            onClicked: page.takePhoto()
         },
         BigButton {
             objectName: "keep"

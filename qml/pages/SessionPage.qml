@@ -25,6 +25,13 @@ AppPage {
         sessionId: page.sessionId
     }
 
+    EvidenceModel {
+        id: evidence
+
+        app: page.app
+        sessionId: page.sessionId
+    }
+
     ScrollColumn {
         anchors.fill: parent
 
@@ -98,6 +105,17 @@ AppPage {
                 cylinders: modelData.bores
                 onClicked: page.go(modelData.page, modelData.args)
             }
+        }
+
+        ListRow {
+            objectName: "evidence"
+            width: parent.width
+            symbol: "photo"
+            text: qsTr("Photos and voice notes")
+            figure: evidence.items.length > 0 ? evidence.items.length : ""
+            onClicked: page.go("Evidence", {
+                sessionId: page.sessionId
+            })
         }
 
         Repeater {

@@ -136,6 +136,18 @@ AppPage {
             onChosen: value => page.settings.paper = value
         }
 
+        LText {
+            width: parent.width
+            role: "heading"
+            text: qsTr("Storage")
+        }
+
+        StorageList {
+            objectName: "storage"
+            width: parent.width
+            app: page.app
+        }
+
         SourceList {
             objectName: "limits"
             width: parent.width

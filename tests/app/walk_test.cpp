@@ -3,6 +3,7 @@
 
 // Walks every page in four shapes, two looks and two text sizes and measures what stands there: touch
 // targets, the gaps between them, what lies outside or over something else, text that is cut, and contrast.
+#include <QBuffer>
 #include <QTest>
 #include <map>
 #include <set>
@@ -117,6 +118,21 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     add(QStringLiteral("Pad"), with(here, {{"test", "dry"}}), {QStringLiteral("more")});
     add(QStringLiteral("Visit"), here, {QStringLiteral("line_symptoms")});
     add(QStringLiteral("Visit"), here, {QStringLiteral("line_altitude")});
+    const auto jpeg = [](Qt::GlobalColor color) {
+        QImage image(640, 480, QImage::Format_RGB32);
+        image.fill(color);
+        QByteArray bytes;
+        QBuffer buffer(&bytes);
+        image.save(&buffer, "jpg");
+        return bytes.toStdString();
+    };
+    phone_.devices.media.eye.scene = QImage::fromData(QByteArray::fromStdString(jpeg(Qt::darkGray)));
+    const auto photo = stock.attachment(session, AttachmentKind::photo, jpeg(Qt::darkGreen));
+    stock.attachment(session, AttachmentKind::voice, "RIFF");
+    add(QStringLiteral("Evidence"), here);
+    add(QStringLiteral("VoiceNote"), here);
+    add(QStringLiteral("Photo"), with(here, {{"kind", "gauge"}}));
+    add(QStringLiteral("Photo"), with(here, {{"photoId", id_text(photo)}}));
     // A session whose cautions were not read.
     const auto fresh = stock.session(engine, "Before the cautions");
     add(QStringLiteral("Pad"), {{"sessionId", id_text(fresh)}, {"test", "leak-down"}});

@@ -5,10 +5,12 @@
 
 #include <cstdio>
 
+#include "core/store/attachment_files.h"
 #include "core/workflow/clearances.h"
 #include "core/workflow/engines.h"
 #include "core/workflow/exits.h"
 #include "core/workflow/readings.h"
+#include "core/workflow/remarks.h"
 #include "core/workflow/sessions.h"
 #include "core/workflow/testers.h"
 
@@ -127,6 +129,25 @@ void Stock::clearance(SessionId session, int cylinder, const std::string& found)
     clearance.cylinder = cylinder;
     clearance.found = mm(found);
     run(workflow::keep_clearance(clearance));
+}
+
+AttachmentId Stock::attachment(SessionId session, AttachmentKind kind, std::string_view bytes) {
+    const auto kept =
+        desk_.files().keep({reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size()});
+    if (!kept) throw std::runtime_error(kept.error().english);
+    Attachment one;
+    one.id = desk_.make_id<AttachmentId>();
+    one.session = session;
+    one.kind = kind;
+    one.sha256 = kept->sha256;
+    one.bytes = kept->bytes;
+    one.taken_at = desk_.clock().now();
+    const bool photo = kind == AttachmentKind::photo;
+    one.media_type = photo ? "image/jpeg" : "audio/wav";
+    if (photo) one.photo_of = PhotoOf::plug;
+    if (!photo) one.length = TypedTime::make("12.4", Unit<TimeTag>{}).value();
+    run(workflow::save_attachment(one));
+    return one.id;
 }
 
 }  // namespace lapwing::test

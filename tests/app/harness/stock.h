@@ -23,6 +23,8 @@ public:
     /// bad.
     void readings(SessionId session, int cylinders);
     void clearance(SessionId session, int cylinder, const std::string& found_mm);
+    /// A photo or voice note of the session that holds these bytes.
+    AttachmentId attachment(SessionId session, AttachmentKind kind, std::string_view bytes);
 
     workflow::Step run(workflow::Intent intent);
 
