@@ -43,16 +43,17 @@ std::string refusal(Calculator calculator, const Worksheet& sheet) {
     const auto out = work_out(calculator, sheet, reference());
     return out ? std::string() : out.error().code;
 }
-const Line& line(const Answer& of, const std::string& name) {
+// By value, since a test often asks an answer that lives no longer than the question.
+Line line(const Answer& of, const std::string& name) {
     const auto at =
         std::ranges::find_if(of.lines, [&](const Line& one) { return one.name.code == "calc:" + name; });
     if (at == of.lines.end()) throw std::runtime_error("no line " + name);
     return *at;
 }
-const findings::Derived& derived(const Answer& of, const std::string& name) {
+findings::Derived derived(const Answer& of, const std::string& name) {
     return std::get<findings::Derived>(line(of, name).value);
 }
-const findings::DerivedRange& range(const Answer& of, const std::string& name) {
+findings::DerivedRange range(const Answer& of, const std::string& name) {
     return std::get<findings::DerivedRange>(line(of, name).value);
 }
 
