@@ -216,6 +216,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"source.card", "wt"},
     // Beside a number.
     {"note.mean", "n"},
+    {"note.repeat_scatter", "sn"},  // usual scatter, as many degrees of freedom
     {"note.class_unknown", "s"},
     {"note.tester_unknown", ""},
     {"note.restrictor_unknown", "L"},

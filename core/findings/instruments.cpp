@@ -62,7 +62,9 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     }
     const double highest = *std::ranges::max_element(values);
     const Instrument instrument = instrument_of(dial, highest, step, at.reference);
-    const auto mean = uncertainty::mean_of_repeats(instrument.gauge, values);
+    const uncertainty::Repeatability usual{at.reference.assumed("repeat-scatter") * highest,
+                                           at.reference.assumed("repeat-scatter-weight")};
+    const auto mean = uncertainty::mean_of_repeats(instrument.gauge, values, usual);
     Derived out;
     if (values.size() == 1)
         out.figure = figure_of(*(readings.front()->*field));
@@ -76,7 +78,12 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     out.from.inputs.insert(out.from.inputs.end(), instrument.inputs.begin(), instrument.inputs.end());
     out.from.source = say("source.typed");
     out.from.notes = instrument.notes;
-    if (values.size() > 1) out.from.notes.push_back(say("note.mean", static_cast<int>(values.size())));
+    if (values.size() > 1) {
+        out.from.notes.push_back(say("note.mean", static_cast<int>(values.size())));
+        out.from.notes.push_back(say("note.repeat_scatter",
+                                     figure(Dimension::share, at.reference.assumed("repeat-scatter")),
+                                     static_cast<int>(at.reference.assumed("repeat-scatter-weight"))));
+    }
     return out;
 }
 

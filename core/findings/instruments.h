@@ -24,7 +24,7 @@ Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step
                          const Reference& reference);
 
 /// Mean of repeats with its 95 % uncertainty, and how it was made. `readings` isn't empty and each has
-/// `field`.
+/// `field`. The scatter of repeats is pooled with what such readings scatter in general ("repeat-scatter").
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
                 std::optional<TypedPressure> Reading::*field, const Gauge* dial);
 

@@ -136,7 +136,8 @@ double u_ratio_same_gauge(const Gauge& gauge, double first_pa, double second_pa)
     return std::sqrt(std::max(by_first * by_first + by_second * by_second - 2.0 * shared, 0.0));
 }
 
-Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa) {
+Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa,
+                                      const Repeatability& known) {
     if (readings_pa.empty() ||
         !std::all_of(readings_pa.begin(), readings_pa.end(), [](double p) { return std::isfinite(p); })) {
         return fail("gauge.repeats",
@@ -147,17 +148,19 @@ Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double
     MeanOfRepeats out;
     for (double reading : readings_pa)
         out.mean_pa += reading / count;
+    double scatter_freedom = 0.0;
     if (readings_pa.size() > 1) {
-        double squares = 0.0;
+        double squares = known.freedom * known.standard_pa * known.standard_pa;
         for (double reading : readings_pa)
             squares += (reading - out.mean_pa) * (reading - out.mean_pa);
-        out.scatter_pa = std::sqrt(squares / (count - 1.0));
+        scatter_freedom = known.freedom + count - 1.0;
+        out.scatter_pa = std::sqrt(squares / scatter_freedom);
     }
     // Repeats on one spot share the local error, and repeats that read alike share the rounding too.
     const double gauge_pa = u_reading_pa(gauge, out.mean_pa);
     const double by_scatter_pa = out.scatter_pa / std::sqrt(count);
     const double combined_pa = root_sum({gauge_pa, by_scatter_pa});
-    out.freedom = by_scatter_pa > 0.0 ? (count - 1.0) * std::pow(combined_pa / by_scatter_pa, 4)
+    out.freedom = by_scatter_pa > 0.0 ? scatter_freedom * std::pow(combined_pa / by_scatter_pa, 4)
                                       : std::numeric_limits<double>::infinity();
     out.u_pa = combined_pa * student_factor(out.freedom) / coverage_factor;
     return out;

@@ -86,18 +86,27 @@ struct ReadingErrors {
 /// itself (first order): the gain cancels, the offset in part. Only for a second reading above 0.
 [[nodiscard]] double u_ratio_same_gauge(const Gauge& gauge, double first_pa, double second_pa);
 
+/// How readings of one thing scatter, as known before any of them: a standard deviation and how many degrees
+/// of freedom it is worth. With none it is not used.
+struct Repeatability {
+    double standard_pa = 0.0;
+    double freedom = 0.0;
+};
+
 struct MeanOfRepeats {
     double mean_pa = 0.0;
-    double scatter_pa = 0.0;  ///< standard deviation of a single repeat, 0 for one reading
-    double u_pa = 0.0;        ///< of the mean, widened for what few repeats do not know of their scatter
+    double scatter_pa = 0.0;  ///< standard deviation of a single repeat, pooled; 0 for one reading
+    double u_pa = 0.0;        ///< of the mean, widened for what is not known of the scatter
     double freedom = 0.0;     ///< effective degrees of freedom; infinite when the scatter does not count
 };
 
 /// Repeats of one reading on one gauge. Scatter falls with the count, the gauge's own errors do not (JCGM
-/// 100, 4.2). Two or three repeats know their scatter badly: the interval that goes with u is Student's t
-/// times it, with the effective degrees of freedom of Welch and Satterthwaite (JCGM 100, G.4); u_pa is that
-/// interval over the coverage factor, so that +-2 u_pa covers what it says. Fails with "gauge.repeats" when
-/// there is none or one is not a number.
-[[nodiscard]] Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa);
+/// 100, 4.2). The scatter of the repeats themselves is pooled with `known`, each by its degrees of freedom
+/// (JCGM 100, H.3.6 and 4.2.4): two or three repeats alone know their scatter badly. The interval that goes
+/// with u is Student's t times it, with the effective degrees of freedom of Welch and Satterthwaite (JCGM
+/// 100, G.4); u_pa is that interval over the coverage factor, so that +-2 u_pa covers what it says. One
+/// reading has the gauge's doubt only. Fails with "gauge.repeats" when there is none or one is not a number.
+[[nodiscard]] Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa,
+                                                    const Repeatability& known = {});
 
 }  // namespace lapwing::uncertainty

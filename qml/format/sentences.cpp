@@ -328,6 +328,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("source.card", "Engine card (%1) %2"),
 
     SAY("note.mean", "Mean of %1 readings; all of them count."),
+    SAY("note.repeat_scatter",
+        "So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts "
+        "as "
+        "much as %2 further repeats (working assumption)."),
     SAY("note.class_unknown", "The gauge's class is not known: %1 of its full scale is assumed."),
     SAY("note.tester_unknown", "Which gauge it was is not noted: its error is assumed."),
     SAY("note.restrictor_unknown", "The tester's restrictor is not known: %1 is assumed."),

@@ -114,6 +114,30 @@ TEST(Instrument, MeanOfRepeats) {
     EXPECT_EQ(mean_of_repeats(gauge, missing).error().code, "gauge.repeats");
 }
 
+TEST(Instrument, RepeatsPoolTheirScatter) {
+    // JCGM 100, H.3.6 (as 4.2.4): squares weighed by their degrees of freedom. By hand, for repeats of 10.0
+    // and 10.2 bar with a usual scatter of 0.15 bar that is worth 10: (10 x 0.0225 + 0.02) / 11 = 0.02227
+    // bar^2.
+    const auto gauge = dial(16, 1.6, 0.2);
+    const std::vector<double> two{10.0 * bar, 10.2 * bar};
+    const Repeatability usual{0.15 * bar, 10};
+    const auto pooled = mean_of_repeats(gauge, two, usual).value();
+    EXPECT_NEAR(pooled.scatter_pa, std::sqrt(0.245 / 11) * bar, 1e-6);
+    const double own = u_reading_pa(gauge, 10.1 * bar);
+    const double combined = std::sqrt(own * own + 0.245 / 11 / 2 * bar * bar);
+    EXPECT_NEAR(pooled.u_pa, combined * student_factor(pooled.freedom) / 2, 1e-6);
+    // Two repeats that lie close cost little, and more of them narrow.
+    EXPECT_LT(pooled.u_pa, 1.5 * own);
+    EXPECT_LT(pooled.u_pa, mean_of_repeats(gauge, two).value().u_pa);
+    const std::vector<double> four{10.0 * bar, 10.2 * bar, 10.0 * bar, 10.2 * bar};
+    EXPECT_LT(mean_of_repeats(gauge, four, usual).value().u_pa, pooled.u_pa);
+    // Repeats that really lie far apart still say so.
+    const std::vector<double> apart{9.0 * bar, 11.0 * bar};
+    EXPECT_GT(mean_of_repeats(gauge, apart, usual).value().u_pa, 2 * pooled.u_pa);
+    const std::vector<double> one{10.0 * bar};
+    EXPECT_EQ(mean_of_repeats(gauge, one, usual).value().u_pa, u_reading_pa(gauge, 10.0 * bar));
+}
+
 TEST(Coverage, StudentsFactor) {
     // JCGM 100, table G.2, column 95.45 % (from memory).
     const struct {
