@@ -41,15 +41,17 @@ void SessionModel::refresh() {
 }
 
 QVariantMap SessionModel::visitTile() const {
-    QStringList parts;
+    QStringList symptoms;
     for (const auto symptom : session().complaint.symptoms)
-        parts << format().name(symptom);
+        symptoms << format().name(symptom);
+    QStringList parts;
+    if (!symptoms.isEmpty()) parts << symptoms.join(QStringLiteral(", "));
     if (!session().complaint.text.empty()) parts << QString::fromStdString(session().complaint.text);
     if (session().usage) parts << format().typed(*session().usage);
     if (!session().job_number.empty())
         parts << tr("job %1").arg(QString::fromStdString(session().job_number));
     const QString text = parts.isEmpty() ? tr("What the owner says, conditions, testers used")
-                                         : format().headed(parts.join(QStringLiteral(", ")));
+                                         : format().headed(parts.join(QStringLiteral(" · ")));
     return tile("visit", tr("Complaint and conditions"), text, State::none, "Visit",
                 {{"sessionId", sessionId()}});
 }
