@@ -33,6 +33,8 @@ LAPWING_KIND(TiedTo, tied_to);
 LAPWING_KIND(AttachmentKind, attachment);
 LAPWING_KIND(PhotoOf, photo_of);
 LAPWING_KIND(NoteKind, note);
+LAPWING_KIND(Cause, cause);
+LAPWING_KIND(ReadSettled, read_settled);
 LAPWING_KIND(PlanOption, plan);
 LAPWING_KIND(TestKind, test);
 LAPWING_KIND(Tag, tag);

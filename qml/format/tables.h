@@ -15,6 +15,8 @@ const char* sentenceOf(std::string_view code);
 const char* wordOf(std::string_view code);
 const char* titleOf(std::string_view code);    ///< name of a derived number
 const char* inWordsOf(std::string_view code);  ///< its formula in words; may be empty
+/// Name of a record's field, by its path ("limits.lowest") or last name.
+const char* fieldOf(std::string_view path);
 
 QString translated(const char* english);
 

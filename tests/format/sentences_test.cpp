@@ -128,12 +128,12 @@ void every_word_has_a_name() {
 }
 
 TEST(Words, EveryWordOfTheModelHasATradeWord) {
-    every_word_has_a_name<StrokeCycle, Fuel, Arrangement, Cooling, Adjuster, Decompressor, ValveTiming,
-                          Origin, TimingAt, TiedTo, AttachmentKind, PhotoOf, NoteKind, PlanOption, TestKind,
-                          Tag, Oiled, ReadingFrom, Exit, Loudness, ListenedBy, ValveSide, Symptom,
-                          PrepareStep, StepState, EngineHeat, Throttle, Induction, CrankedBy, CrankHeldBy,
-                          OwnerAnswer, TesterKind, CheckValveAt, CheckValveCore, AdapterSeal, AccuracyScheme,
-                          TesterCheckKind, CheckResult, Path, BasisKind, State, Action>();
+    every_word_has_a_name<
+        StrokeCycle, Fuel, Arrangement, Cooling, Adjuster, Decompressor, ValveTiming, Origin, TimingAt,
+        TiedTo, AttachmentKind, PhotoOf, NoteKind, Cause, ReadSettled, PlanOption, TestKind, Tag, Oiled,
+        ReadingFrom, Exit, Loudness, ListenedBy, ValveSide, Symptom, PrepareStep, StepState, EngineHeat,
+        Throttle, Induction, CrankedBy, CrankHeldBy, OwnerAnswer, TesterKind, CheckValveAt, CheckValveCore,
+        AdapterSeal, AccuracyScheme, TesterCheckKind, CheckResult, Path, BasisKind, State, Action>();
 }
 
 TEST(Sentences, APercentSignInAPersonsTextStays) {
