@@ -113,6 +113,7 @@ Preview preview(const Desk& desk, const Dossier& dossier, RemovedHere removed) {
         ++counts_of(preview, one.arrival)[kind_of(one.incoming)];
         if (one.arrival == Arrival::newer || one.arrival == Arrival::conflict)
             preview.differences.push_back({one.arrival, std::move(*one.here), std::move(one.incoming)});
+        if (one.arrival == Arrival::added) preview.new_records.push_back(std::move(one.incoming));
     }
     preview.new_engine = preview.added.contains(RecordKind::engine);
     return preview;

@@ -36,6 +36,7 @@ struct Preview {
     std::map<RecordKind, int> conflicts;
     std::map<RecordKind, int> removed_here;
     std::vector<Difference> differences;
+    std::vector<Record> new_records;  ///< those that `added` counts, parents first
     bool new_engine = false;
     std::optional<Error> refusal;  ///< why it can't be brought in at all
 

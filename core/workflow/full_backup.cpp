@@ -4,6 +4,7 @@
 #include "core/workflow/full_backup.h"
 
 #include <future>
+#include <set>
 
 #include "core/store/attachment_files.h"
 #include "core/workflow/bring_in.h"
@@ -68,29 +69,55 @@ Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const st
                          const Progress& progress) {
     // Checking reads as much as bringing in: half of the way each.
     std::size_t all = 0;
-    const auto first_half = [&](std::size_t done, std::size_t of) {
+    const auto backup = exchange::BackupReader::open(file, scratch, [&](std::size_t done, std::size_t of) {
         all = of;
         return progress(done, 2 * of);
-    };
-    const auto backup = exchange::BackupReader::open(file, scratch, first_half);
+    });
     if (!backup) return tl::unexpected(backup.error());
-    Restored out{0, backup->engines(), false};
+    return restore(desk, *backup, [&](std::size_t done, std::size_t of) {
+        return progress(all + (of > 0 ? all * done / of : 0), 2 * all);
+    });
+}
+
+Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress) {
+    Restored out{0, backup.engines(), false};
     for (; out.engines < out.of; ++out.engines) {
-        if (!progress(all + out.engines, 2 * all)) {
+        if (!progress(out.engines, out.of)) {
             out.stopped = true;
             return out;
         }
-        auto incoming = backup->engine(out.engines);
+        auto incoming = backup.engine(out.engines);
         if (!incoming) return tl::unexpected(incoming.error());
         if (auto kept = keep_files(desk, *incoming); !kept) return tl::unexpected(kept.error());
         auto done = run_and_wait(desk, bring_in(std::move(incoming->dossier), RemovedHere::come_back));
         if (!done) return tl::unexpected(done.error());
     }
-    if (auto done = run_and_wait(desk, bring_in_testers(backup->rest().testers)); !done)
+    if (auto done = run_and_wait(desk, bring_in_testers(backup.rest().testers)); !done)
         return tl::unexpected(done.error());
-    for (const auto& key : backup->rest().keys)
+    for (const auto& key : backup.rest().keys)
         if (desk.name_of_key(key.public_key).empty()) desk.name_key(key.public_key, key.name);
     desk.flush();
+    return out;
+}
+
+Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& backup,
+                              const Progress& progress) {
+    BackupPreview out;
+    std::set<TesterId> named;
+    for (std::size_t number = 0; number < backup.engines(); ++number) {
+        if (!progress(number, backup.engines())) return fail("backup.stopped", "Stopped.");
+        const auto incoming = backup.engine(number);
+        if (!incoming) return tl::unexpected(incoming.error());
+        auto one = preview(desk, incoming->dossier, RemovedHere::come_back);
+        for (const auto& tester : incoming->dossier.testers)
+            named.insert(tester.id);
+        // Counts are all that a person is told of a whole library.
+        one.differences.clear();
+        one.new_records.clear();
+        out.engines.push_back({incoming->dossier.engine.name, std::move(one)});
+    }
+    for (const auto& tester : backup.rest().testers)
+        if (!named.contains(tester.id) && !desk.record(RecordKind::tester, tester.id.uuid)) ++out.new_testers;
     return out;
 }
 

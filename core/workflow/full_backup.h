@@ -6,6 +6,7 @@
 #include <filesystem>
 
 #include "core/exchange/backup_file.h"
+#include "core/workflow/bring_in.h"
 #include "core/workflow/desk.h"
 
 namespace lapwing::workflow {
@@ -29,6 +30,22 @@ struct Restored {
 /// Records that were taken out here come back.
 Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
                          const Progress& progress);
+
+/// The same with a backup that was checked already: nothing is read twice.
+Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress);
+
+/// What restoring a checked backup would do, engine by engine.
+struct BackupPreview {
+    struct One {
+        std::string engine;
+        Preview preview;
+    };
+    std::vector<One> engines;
+    std::size_t new_testers = 0;  ///< that no session names
+};
+/// Unpacks one engine at a time; fails with "backup.stopped" when `progress` says so.
+Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& backup,
+                              const Progress& progress);
 
 /// Stores the photos and voice notes of a file that was read; its records may then be brought in.
 Status keep_files(const Desk& desk, const exchange::Incoming& incoming);

@@ -10,6 +10,14 @@ namespace {
 
 constexpr std::string_view key_file = "signing.key";
 
+/// The public key; empty when there is none yet: looking at a file must not make one.
+std::string own_key(const Desk& desk) {
+    std::error_code ignored;
+    if (!std::filesystem::exists(desk.folder() / key_file, ignored)) return {};
+    const auto own = signing_key(desk);
+    return own ? own->public_key() : std::string();
+}
+
 bool names(const Visit& visit, TesterId id) {
     return visit.session.compression_gauge == id || visit.session.leak_down_tester == id ||
            visit.session.crankcase_tester == id ||
@@ -42,6 +50,11 @@ Result<exchange::SigningKey> signing_key(const Desk& desk) {
     return exchange::SigningKey::open_or_make(desk.folder() / key_file);
 }
 
+std::string own_fingerprint(const Desk& desk) {
+    const auto key = own_key(desk);
+    return key.empty() ? key : exchange::fingerprint(key);
+}
+
 SignedBy signed_by(const Desk& desk, const exchange::Signature& signature) {
     using Who = SignedBy::Who;
     SignedBy out{Who::nobody, {}, exchange::fingerprint(signature.public_key)};
@@ -57,15 +70,9 @@ SignedBy signed_by(const Desk& desk, const exchange::Signature& signature) {
         case exchange::SignatureState::unaltered:
             break;
     }
-    std::error_code ignored;
-    // Looking at a file must not make a key.
-    const bool has_key = std::filesystem::exists(desk.folder() / key_file, ignored);
-    if (has_key) {
-        const auto own = signing_key(desk);
-        if (own && own->public_key() == signature.public_key) {
-            out.who = Who::this_library;
-            return out;
-        }
+    if (own_key(desk) == signature.public_key) {
+        out.who = Who::this_library;
+        return out;
     }
     out.name = desk.name_of_key(signature.public_key);
     out.who = out.name.empty() ? Who::unknown : Who::known;

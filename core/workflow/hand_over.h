@@ -24,6 +24,9 @@ Result<Dossier> hand_over(const Desk& desk, const HandOver& chosen);
 /// folder.
 Result<exchange::SigningKey> signing_key(const Desk& desk);
 
+/// What others compare to know this library's key; empty before it has one (looking makes none).
+std::string own_fingerprint(const Desk& desk);
+
 /// Whose signature a file carries, for the preview.
 struct SignedBy {
     enum class Who { nobody, this_library, known, unknown, altered, unreadable };

@@ -17,11 +17,22 @@ Intent remove_one(RecordId id, std::string name, std::string (*arg)(const T&)) {
     };
 }
 
+/// A verdict given before the findings were seen is worth nothing when it can be changed afterwards.
+Status free_to_change(const Now& now, NoteId id) {
+    const auto old = now.library.record(RecordKind::note, id.uuid);
+    if (!old) return tl::unexpected(old.error());
+    if (*old && std::get<Note>(**old).kind == NoteKind::my_call)
+        return fail("note.call_stands",
+                    "\"My call\" stands as it was committed. Write a note or another cause beside it.");
+    return {};
+}
+
 }  // namespace
 
 Intent save_note(Note note) {
     return [note = std::move(note)](const Now& now) -> Result<Command> {
         if (auto session = need_session(now, note.session); !session) return tl::unexpected(session.error());
+        if (auto free = free_to_change(now, note.id); !free) return tl::unexpected(free.error());
         Note wanted = note;
         complete(wanted, wanted.at, now);
         return put_checked("note.keep", {std::string(word(note.kind))}, std::move(wanted));
@@ -29,8 +40,28 @@ Intent save_note(Note note) {
 }
 
 Intent remove_note(NoteId id) {
-    return remove_one<NoteId, Note>(id, "note.remove",
-                                    [](const Note& note) { return std::string(word(note.kind)); });
+    return [id](const Now& now) -> Result<Command> {
+        if (auto free = free_to_change(now, id); !free) return tl::unexpected(free.error());
+        return remove_one<NoteId, Note>(id, "note.remove",
+                                        [](const Note& note) { return std::string(word(note.kind)); })(now);
+    };
+}
+
+Intent commit_calls(std::vector<Note> calls) {
+    return [calls = std::move(calls)](const Now& now) -> Result<Command> {
+        Command command{"note.call", {std::to_string(calls.size())}, {}};
+        for (Note call : calls) {
+            if (auto session = need_session(now, call.session); !session)
+                return tl::unexpected(session.error());
+            if (auto free = free_to_change(now, call.id); !free) return tl::unexpected(free.error());
+            call.kind = NoteKind::my_call;
+            complete(call, call.at, now);
+            auto sound = checked(std::move(call));
+            if (!sound) return tl::unexpected(sound.error());
+            command.edits.emplace_back(Put{std::move(*sound)});
+        }
+        return command;
+    };
 }
 
 Intent save_attachment(Attachment attachment) {

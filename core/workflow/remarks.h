@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <vector>
+
 #include "core/workflow/command.h"
 
 namespace lapwing::workflow {
@@ -12,6 +14,10 @@ namespace lapwing::workflow {
 
 Intent save_note(Note note);  ///< "note.keep"; args: kind
 Intent remove_note(NoteId id);
+
+/// Commits "my call", one note a cylinder, before anyone has seen the findings ("note.call"; args: how many).
+/// A committed call stands: save_note and remove_note refuse to touch it ("note.call_stands").
+Intent commit_calls(std::vector<Note> calls);
 
 /// "attachment.keep"; args: kind. Its bytes must lie in the library's folder already (Desk::files).
 Intent save_attachment(Attachment attachment);

@@ -64,6 +64,8 @@ TEST_F(ThereAndBack, WhatTheMentorAddedComesBackAndOnlyThat) {
     ASSERT_TRUE(at(*mentor, save_note(request)));
     const auto what = preview(*desk, file_from(*mentor));
     EXPECT_EQ(what.added, (std::map<RecordKind, int>{{RecordKind::note, 1}}));
+    ASSERT_EQ(what.new_records.size(), 1U);
+    EXPECT_EQ(id_of(what.new_records[0]), request.id.uuid);
     EXPECT_TRUE(what.differences.empty());
     EXPECT_TRUE(what.brings_something());
     const auto done = give(*mentor, *desk);

@@ -108,6 +108,34 @@ TEST_F(FullBackup, StoppedWhileComingInLeavesWholeEnginesAndTheRestComesLater) {
     EXPECT_EQ(everything(*fresh), everything(*desk));
 }
 
+TEST_F(FullBackup, SaysWhatItHoldsBeforeAnythingComesIn) {
+    ASSERT_TRUE(back_up(*desk, file, go_on));
+    const auto backup = exchange::BackupReader::open(file, scratch, go_on);
+    ASSERT_TRUE(backup) << why(backup);
+    const sample::Folder fresh_folder;
+    auto fresh = std::move(Desk::open(fresh_folder.path(), clock)->desk);
+    const auto whole = preview(*fresh, *backup, go_on);
+    ASSERT_TRUE(whole) << why(whole);
+    ASSERT_EQ(whole->engines.size(), 5U);
+    EXPECT_EQ(whole->new_testers, 1U);
+    for (const auto& one : whole->engines) {
+        EXPECT_TRUE(one.engine.starts_with("Engine "));
+        EXPECT_TRUE(one.preview.new_engine);
+        EXPECT_EQ(one.preview.added.at(RecordKind::reading), 1);
+    }
+    EXPECT_TRUE(fresh->engines().empty());
+    ASSERT_TRUE(restore(*fresh, *backup, go_on));
+    EXPECT_EQ(everything(*fresh), everything(*desk));
+    const auto again = preview(*fresh, *backup, go_on);
+    ASSERT_TRUE(again) << why(again);
+    EXPECT_EQ(again->new_testers, 0U);
+    for (const auto& one : again->engines)
+        EXPECT_FALSE(one.preview.brings_something());
+    const auto stopped = preview(*fresh, *backup, [](std::size_t done, std::size_t) { return done < 2; });
+    ASSERT_FALSE(stopped);
+    EXPECT_EQ(stopped.error().code, "backup.stopped");
+}
+
 TEST_F(FullBackup, AMissingPhotoIsSaidAndNothingIsWritten) {
     std::filesystem::remove(desk->files().path(everything(*desk)[2].visits[0].attachments[0].sha256));
     const auto made = back_up(*desk, file, go_on);

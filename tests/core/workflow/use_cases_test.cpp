@@ -132,6 +132,27 @@ TEST_F(UseCases, GoThereAndBackExactly) {
     there_and_back("dossier.bring_in", bring_in(dossier));
 }
 
+TEST_F(UseCases, ACommittedCallStands) {
+    Note call = sample::note(session.id, "Sounds at the exhaust");
+    call.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = 1, .finding = {}};
+    call.cause = Cause::exhaust;
+    const auto committed = run(commit_calls({call}));
+    ASSERT_TRUE(committed) << why(committed);
+    EXPECT_EQ(committed->name, "note.call");
+    const auto kept = [&] { return std::get<Note>(*desk->record(RecordKind::note, call.id.uuid)); };
+    EXPECT_EQ(kept().kind, NoteKind::my_call);
+    EXPECT_EQ(kept().cause, Cause::exhaust);
+
+    Note wiser = kept();
+    wiser.cause = Cause::rings;
+    for (const auto& refused :
+         {run(save_note(wiser)), run(remove_note(call.id)), run(commit_calls({wiser}))}) {
+        ASSERT_FALSE(refused);
+        EXPECT_EQ(refused.error().code, "note.call_stands");
+    }
+    EXPECT_EQ(kept().cause, Cause::exhaust);
+}
+
 TEST_F(UseCases, DeleteAnEngineWithAllThatHangsOnItAndBringItBack) {
     const auto before = everything();
     const auto deleted = run(remove_engine(engine.id));
