@@ -3,9 +3,11 @@
 
 #include "platform/linux/linux_file_picker.h"
 
+#include <QCoreApplication>
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
+#include <QThreadPool>
 
 namespace lapwing::platform {
 namespace {
@@ -40,9 +42,20 @@ void LinuxFilePicker::open(const QString& title, const QList<FileKind>& kinds, P
 void LinuxFilePicker::saveCopy(const QString& title, const QString& file, const QString& name,
                                const FileKind& kind, Picked picked) {
     auto copy = [file, picked = std::move(picked)](Result<std::optional<QString>> place) {
-        if (place && *place && QFileInfo(**place) != QFileInfo(file))
-            if (auto copied = copyTo(**place, file); !copied) return picked(tl::unexpected(copied.error()));
-        picked(std::move(place));
+        if (!place || !*place || QFileInfo(**place) == QFileInfo(file)) return picked(std::move(place));
+        // A backup may be large: the window goes on while it is copied.
+        QThreadPool::globalInstance()->start([file, picked, place = **place] {
+            auto copied = copyTo(place, file);
+            QMetaObject::invokeMethod(
+                qApp,
+                [picked, place, copied = std::move(copied)] {
+                    if (copied)
+                        picked(std::optional(place));
+                    else
+                        picked(tl::unexpected(copied.error()));
+                },
+                Qt::QueuedConnection);
+        });
     };
     if (portal_.available()) return portal_.saveFile(title, name, kind, std::move(copy));
     dialog_.saveFile(title, name, kind, std::move(copy));

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QCommandLineParser>
+#include <QFileInfo>
 #include <QFontDatabase>
 #include <QGuiApplication>
 #include <QQmlComponent>
@@ -11,6 +12,7 @@
 #include <thread>
 
 #include "platform/linux/linux_devices.h"
+#include "platform/linux/one_window.h"
 #include "qml/app/composition.h"
 #include "qml/app/tour.h"
 #include "qml/fonts/typeface.h"
@@ -51,7 +53,14 @@ int main(int argc, char** argv) {
     const QCommandLineOption text(QStringLiteral("text"), QStringLiteral("Choose the text size, 100 to 200."),
                                   QStringLiteral("PERCENT"));
     options.addOptions({data, tour, once, size, look, text});
+    options.addPositionalArgument(QStringLiteral("file"),
+                                  QStringLiteral("Show what is in this session file or backup; nothing is "
+                                                 "brought in before you say so."),
+                                  QStringLiteral("[FILE]"));
     options.process(gui);
+    // A file name is relative to where the second start stands, not to where the open window was started.
+    QString file = options.positionalArguments().value(0);
+    if (!file.isEmpty()) file = QFileInfo(file).absoluteFilePath();
 
     std::optional<std::filesystem::path> folder;
     if (options.isSet(data)) folder = options.value(data).toStdString();
@@ -73,6 +82,11 @@ int main(int argc, char** argv) {
                               QQmlComponent::Asynchronous);
     lapwing::platform::LinuxDevices devices(engine, folder);
     auto made = lapwing::Composition::make(devices.devices(), clock);
+    lapwing::platform::OneWindow one_window(devices.devices().paths.data());
+    if (!made && made.error().code == "store.in_use" && !options.isSet(tour) && one_window.handOver(file)) {
+        std::puts("lapwing: the window that is open already was brought to the front.");
+        return 0;
+    }
     if (!made) {
         // Without hands there is nobody to read a window.
         if (!options.isSet(tour) && !options.isSet(once) &&
@@ -86,6 +100,13 @@ int main(int argc, char** argv) {
     if (options.isSet(text)) (*made)->settings().setTextPercent(options.value(text).toInt());
     if (const auto sides = options.value(size).split(QLatin1Char('x')); sides.size() == 2)
         window->resize(sides[0].toInt(), sides[1].toInt());
+    one_window.listen([&](const QString& handed_over) {
+        window->show();
+        window->raise();
+        window->requestActivate();
+        if (!handed_over.isEmpty()) (*made)->context().openFile(handed_over);
+    });
+    if (!file.isEmpty()) (*made)->context().openFile(file);
     if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));
     if (options.isSet(once))
         QObject::connect(

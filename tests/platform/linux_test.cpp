@@ -12,6 +12,7 @@
 
 #include "platform/fake/fake_devices.h"
 #include "platform/linux/linux_devices.h"
+#include "platform/linux/one_window.h"
 #include "tests/platform/stand_in_desktop.h"
 
 using namespace lapwing;
@@ -30,6 +31,7 @@ private slots:
     void theAppsOwnDialogStandsInForThePortal();
     void aProposedFileIsOverwrittenWhole();
     void pathsFollowTheStandardFolders();
+    void aSecondStartHandsItsFileToTheOpenWindow();
 
     void desktopComesUp();
     void theScreenStaysLitWhileOn();
@@ -173,6 +175,30 @@ void LinuxTest::pathsFollowTheStandardFolders() {
         QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation) + QStringLiteral("/Lapwing"));
     QVERIFY(paths.scratch().is_absolute());
     QCOMPARE(LinuxPaths("/elsewhere").data(), std::filesystem::path("/elsewhere"));
+}
+
+void LinuxTest::aSecondStartHandsItsFileToTheOpenWindow() {
+    const auto second_start = [this](const QString& library, const QString& file) {
+        // As another process would: while this one's event loop goes on.
+        std::optional<bool> taken;
+        std::unique_ptr<QThread> other(QThread::create(
+            [&] { taken = OneWindow(folder_.filePath(library).toStdString()).handOver(file); }));
+        other->start();
+        const bool ended = QTest::qWaitFor([&] { return other->isFinished(); }, 10'000);
+        return ended && taken && *taken;
+    };
+    const QString umlaut = QString::fromUtf8("/tmp/Müller & Söhne.lapwing");
+    QVERIFY(!second_start(QStringLiteral("library"), umlaut));  // nothing is open
+
+    OneWindow window(folder_.filePath(QStringLiteral("library")).toStdString());
+    QStringList opened;
+    window.listen([&](const QString& file) { opened << file; });
+    QVERIFY(second_start(QStringLiteral("library"), umlaut));
+    QVERIFY(second_start(QStringLiteral("library"), QString()));
+    QVERIFY(second_start(QStringLiteral("./library/../library"), umlaut));
+    QCOMPARE(opened, (QStringList{umlaut, QString(), umlaut}));
+    QVERIFY(!second_start(QStringLiteral("another library"), umlaut));
+    QCOMPARE(opened.size(), 3);
 }
 
 void LinuxTest::desktopComesUp() {
