@@ -20,6 +20,10 @@ FocusScope {
     readonly property alias depth: stack.depth
     readonly property alias currentPage: stack.currentItem
     property var places: []
+    // A page on the way to somewhere else: once it is done with, nobody comes back to it.
+    readonly property string passing: "BringIn"
+    // What these show may be gone tomorrow: the app does not reopen on them.
+    readonly property var unkept: ["BringIn", "Backup"]
 
     // A sheet that closes hands the keyboard back to the window, not to the page under it.
     readonly property Item focused: Window.activeFocusItem
@@ -53,6 +57,8 @@ FocusScope {
 
     function go(name: string, args: var) {
         // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
+        if (places.length > 0 && places[places.length - 1].name === passing)
+            unwind(places.length - 1);
         const last = places.length - 1;
         for (let at = last; at >= 0; --at) {
             if (places[at].name !== name || name === "EngineCard")
@@ -89,7 +95,7 @@ FocusScope {
     }
 
     function keepPlace() {
-        app.keepDraft("place", JSON.stringify(places));
+        app.keepDraft("place", JSON.stringify(places.filter(place => !unkept.includes(place.name))));
     }
 
     function reopen() {
@@ -234,6 +240,12 @@ FocusScope {
 
         function onTold(text: string) {
             shell.tell(text);
+        }
+
+        function onOpenRequested(file: string) {
+            shell.go(file.endsWith(".lapwing-backup") ? "Backup" : "BringIn", {
+                file: file
+            });
         }
     }
 

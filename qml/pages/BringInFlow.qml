@@ -4,42 +4,28 @@
 import QtQuick
 import Lapwing.ViewModels
 
-// Opens a session file or the demo: shows first what is new in it, then brings it in.
+// Asks for a session file, or takes the demo, and goes to the page that shows what is in it.
 Item {
     id: flow
 
     required property AppContext app
 
-    signal broughtIn(engineId: string)
+    signal go(name: string, args: var)
 
     function openFile() {
-        model.openSessionFile();
+        model.choose();
     }
 
     function openDemo() {
-        model.openDemo();
+        go("BringIn", {});
     }
 
     BringInModel {
         id: model
 
         app: flow.app
-        onPreviewReady: sheets.show(preview)
-        onBroughtIn: engineId => flow.broughtIn(engineId)
-    }
-
-    // Inside the sheet its own property of the same name would hide the flow's id.
-    SheetLoader {
-        id: sheets
-
-        readonly property BringInModel flowModel: model
-    }
-
-    Component {
-        id: preview
-
-        BringInSheet {
-            model: sheets.flowModel
-        }
+        onChosen: file => flow.go("BringIn", {
+                file: file
+            })
     }
 }

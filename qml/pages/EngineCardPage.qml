@@ -48,6 +48,13 @@ AppPage {
             message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
         }
 
+        NewsRow {
+            width: parent.width
+            app: page.app
+            engineId: page.engineId
+            onGo: (name, args) => page.go(name, args)
+        }
+
         Column {
             id: sessions
 

@@ -38,12 +38,7 @@ Item {
         id: bringIn
 
         app: extras.app
-        onBroughtIn: engineId => {
-            if (engineId !== "")
-                extras.go("EngineCard", {
-                    engineId: engineId
-                });
-        }
+        onGo: (name, args) => extras.go(name, args)
     }
 
     SheetLoader {

@@ -45,13 +45,22 @@ AppContext::AppContext(workflow::Desk& desk, platform::Devices& devices, AppSett
 }
 
 void AppContext::run(workflow::Intent intent, QObject* receiver, Done done) {
-    desk_.run(std::move(intent), [this, guard = QPointer<QObject>(receiver),
+    run(std::move(intent), receiver, std::move(done), true);
+}
+
+void AppContext::runForGood(workflow::Intent intent, QObject* receiver, Done done) {
+    run(std::move(intent), receiver, std::move(done), false);
+}
+
+void AppContext::run(workflow::Intent intent, QObject* receiver, Done done, bool undoable) {
+    desk_.run(std::move(intent), [this, undoable, guard = QPointer<QObject>(receiver),
                                   done = std::move(done)](Result<workflow::Step> result) {
         QMetaObject::invokeMethod(
             this,
-            [this, guard, done, result = std::move(result)] {
+            [this, undoable, guard, done, result = std::move(result)] {
                 if (!result) tell(result.error());
-                if (result) emit stepDone(step_text(*result, format_), result->number);
+                if (result && undoable) emit stepDone(step_text(*result, format_), result->number);
+                if (result && !undoable) emit told(step_text(*result, format_));
                 if (guard && done) done(result);
             },
             Qt::QueuedConnection);

@@ -48,6 +48,9 @@ public:
     using Done = std::function<void(const Result<workflow::Step>&)>;
     void run(workflow::Intent intent, QObject* receiver, Done done = {});
 
+    /// The same for a step that no Undo is offered for.
+    void runForGood(workflow::Intent intent, QObject* receiver, Done done = {});
+
     /// Takes back one step (by its number), and says so.
     Q_INVOKABLE void undo(qint64 step);
     /// Takes back the last step, whatever it was.
@@ -62,6 +65,9 @@ public:
     Q_INVOKABLE void keepDraft(const QString& key, const QString& text);
     [[nodiscard]] Q_INVOKABLE QString draft(const QString& key) const;
 
+    /// Shows what is in a file that the system handed to the app: a session file or a backup.
+    void openFile(const QString& file) { emit openRequested(file); }
+
     /// Shows a sentence to the person.
     void tell(const Error& error);
 
@@ -72,10 +78,13 @@ signals:
     void stepDone(const QString& text, qint64 step);
     /// A sentence for the person: something went wrong, or happened while opening.
     void told(const QString& text);
+    void openRequested(const QString& file);
     /// Units, language or number format changed: everything shown must be formatted anew.
     void formatChanged();
 
 private:
+    void run(workflow::Intent intent, QObject* receiver, Done done, bool undoable);
+
     workflow::Desk& desk_;
     platform::Devices& devices_;
     AppSettings& settings_;

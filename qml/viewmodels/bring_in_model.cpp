@@ -4,11 +4,22 @@
 #include "qml/viewmodels/bring_in_model.h"
 
 #include <QFile>
+#include <QFileInfo>
 #include <QPointer>
+#include <algorithm>
 
 #include "core/store/attachment_files.h"
+#include "core/workflow/full_backup.h"
+#include "qml/viewmodels/news.h"
+#include "qml/viewmodels/record_items.h"
 
 namespace lapwing {
+namespace {
+
+/// Of a new engine everything is new: nobody reads it line by line.
+constexpr std::size_t most_news = 40;
+
+}  // namespace
 
 BringInModel::BringInModel(QObject* parent) : QObject(parent) {
     pool_.setMaxThreadCount(1);
@@ -22,14 +33,35 @@ BringInModel::~BringInModel() {
 void BringInModel::setApp(AppContext* app) {
     if (app_ == app) return;
     app_ = app;
+    connect(app_, &AppContext::formatChanged, this, &BringInModel::show);
     emit appChanged();
 }
 
 bool BringInModel::possible() const {
-    return useful_ > 0 && problem_.isEmpty();
+    return refusal_.isEmpty() &&
+           std::ranges::any_of(waiting_, [](const Waiting& one) { return one.preview.brings_something(); });
 }
 
-void BringInModel::openSessionFile() {
+bool BringInModel::altered() const {
+    return std::ranges::any_of(
+        waiting_, [](const Waiting& one) { return one.by.who == workflow::SignedBy::Who::altered; });
+}
+
+bool BringInModel::leavesOut() const {
+    return bringBack() || std::ranges::any_of(waiting_, [](const Waiting& one) {
+               return one.preview.total(one.preview.removed_here) > 0;
+           });
+}
+
+void BringInModel::setBringBack(bool back) {
+    if (back == bringBack()) return;
+    removed_ = back ? workflow::RemovedHere::come_back : workflow::RemovedHere::stay_out;
+    for (auto& one : waiting_)
+        one.preview = workflow::preview(app_->desk(), one.incoming.dossier, removed_);
+    show();
+}
+
+void BringInModel::choose() {
     const platform::FileKind kind{tr("Session files"),
                                   {QStringLiteral("*.lapwing")},
                                   QStringLiteral("application/vnd.lapwing.session+zip")};
@@ -38,8 +70,12 @@ void BringInModel::openSessionFile() {
         [self = QPointer<BringInModel>(this)](Result<std::optional<QString>> picked) {
             if (!self) return;
             if (!picked) return self->app_->tell(picked.error());
-            if (*picked) self->read(tr("Session file"), {(*picked)->toStdString()});
+            if (*picked) emit self->chosen(**picked);
         });
+}
+
+void BringInModel::open(const QString& file) {
+    read(QFileInfo(file).fileName(), {file.toStdString()});
 }
 
 void BringInModel::openDemo() {
@@ -68,14 +104,19 @@ void BringInModel::read(const QString& heading, const std::vector<std::filesyste
     emit refreshed();
     const auto scratch = app_->devices().paths.scratch();
     // The pool is waited for before this object goes.
-    pool_.start([this, files, scratch] {
+    pool_.start([this, files, scratch, removed = removed_, &desk = app_->desk()] {
         auto read = std::make_shared<Read>();
         for (const auto& file : files) {
-            auto one = exchange::read_session_file(file, scratch);
-            if (one)
-                read->fine.push_back(std::move(*one));
-            else
-                read->refused.push_back(one.error());
+            auto incoming = exchange::read_session_file(file, scratch);
+            if (!incoming) {
+                read->refused = incoming.error();
+                read->refused_signature = exchange::check_session_file(file, scratch).signature;
+                continue;
+            }
+            auto preview = workflow::preview(desk, incoming->dossier, removed);
+            auto by = workflow::signed_by(desk, incoming->signature);
+            if (preview.refusal) read->refused = preview.refusal;
+            read->fine.push_back({std::move(*incoming), std::move(preview), std::move(by)});
         }
         QMetaObject::invokeMethod(
             this, [this, read] { take(std::move(*read)); }, Qt::QueuedConnection);
@@ -84,98 +125,113 @@ void BringInModel::read(const QString& heading, const std::vector<std::filesyste
 
 void BringInModel::take(Read read) {
     busy_ = false;
-    lines_.clear();
-    problem_.clear();
+    refusal_ = read.refused ? app_->format().text(*read.refused) : QString();
+    refused_signature_.clear();
     waiting_ = std::move(read.fine);
-    useful_ = 0;
-    for (const auto& error : read.refused)
-        problem_ = app_->format().text(error);
-    for (const auto& one : waiting_) {
-        const auto preview = workflow::preview(app_->desk(), one.dossier);
-        lines_ << QVariantMap{{QStringLiteral("text"), QString::fromStdString(one.dossier.engine.name)},
-                              {QStringLiteral("detail"), detail(preview)}};
-        if (preview.refusal) problem_ = app_->format().text(*preview.refusal);
-        if (preview.brings_something()) ++useful_;
-    }
-    emit refreshed();
+    // "Not signed" would be no news of a file that is none.
+    if (read.refused_signature.state != exchange::SignatureState::not_signed)
+        refused_signature_ << signature_item(workflow::signed_by(app_->desk(), read.refused_signature),
+                                             read.refused_signature);
+    show();
     emit previewReady();
 }
 
-QString BringInModel::detail(const workflow::Preview& preview) const {
-    QStringList sentences;
-    if (preview.total(preview.added) > 0) sentences << added(preview);
-    const auto say = [&](const std::map<RecordKind, int>& counts, const QString& one, const QString& many) {
-        if (const int count = preview.total(counts); count > 0)
-            sentences << (count == 1 ? one : many.arg(count));
-    };
-    say(preview.newer, tr("One record was changed and takes the place of the one here."),
-        tr("%1 records were changed and take the place of those here."));
-    say(preview.conflicts, tr("One record was changed here as well: both versions are kept."),
-        tr("%1 records were changed here as well: both versions of each are kept."));
-    say(preview.removed_here, tr("One record that you took out stays out."),
-        tr("%1 records that you took out stay out."));
-    return sentences.isEmpty() ? tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
+void BringInModel::show() {
+    files_.clear();
+    for (const auto& one : waiting_)
+        files_ << item(one);
+    emit refreshed();
 }
 
-QString BringInModel::added(const workflow::Preview& preview) const {
-    QStringList parts;
-    const auto say = [&](RecordKind kind, const QString& one, const QString& many) {
-        const auto found = preview.added.find(kind);
-        if (found == preview.added.end() || found->second == 0) return;
-        parts << (found->second == 1 ? one : many.arg(found->second));
-    };
-    say(RecordKind::session, tr("1 session"), tr("%1 sessions"));
-    say(RecordKind::reading, tr("1 reading"), tr("%1 readings"));
-    say(RecordKind::exit_note, tr("1 exit"), tr("%1 exits"));
-    say(RecordKind::clearance, tr("1 clearance"), tr("%1 clearances"));
-    say(RecordKind::attachment, tr("1 photo or voice note"), tr("%1 photos and voice notes"));
-    say(RecordKind::note, tr("1 note"), tr("%1 notes"));
-    say(RecordKind::plan_line, tr("1 line of the plan"), tr("%1 lines of the plan"));
-    say(RecordKind::tester, tr("1 tester"), tr("%1 testers"));
-    const QString what = parts.join(QStringLiteral(", "));
-    if (preview.new_engine)
-        return parts.isEmpty() ? tr("A new engine.") : tr("A new engine with %1.").arg(what);
-    return tr("This engine is here already. New are %1.").arg(what);
+QVariantMap BringInModel::item(const Waiting& one) const {
+    const auto& format = app_->format();
+    const auto name_of = names_in(app_->desk(), format);
+    const auto& preview = one.preview;
+    QVariantList news, differences;
+    const std::size_t listed = preview.new_engine ? 0 : std::min(most_news, preview.new_records.size());
+    for (std::size_t at = 0; at < listed; ++at)
+        news << record_item(format, preview.new_records[at]);
+    for (const auto& change : preview.differences) {
+        auto item = record_item(format, change.here);
+        item[QStringLiteral("text")] =
+            change.arrival == workflow::Arrival::conflict
+                ? tr("Changed on both sides: both versions are kept, and you choose.")
+                : tr("Changed by the sender after it was here: takes its place.");
+        item[QStringLiteral("fields")] = difference_items(format, change.here, change.incoming, name_of);
+        differences << item;
+    }
+    return {{QStringLiteral("title"), QString::fromStdString(one.incoming.dossier.engine.name)},
+            {QStringLiteral("text"), preview_sentence(preview)},
+            {QStringLiteral("signature"), signature_item(one.by, one.incoming.signature)},
+            {QStringLiteral("news"), news},
+            {QStringLiteral("more"), preview.new_engine ? 0 : int(preview.new_records.size() - listed)},
+            {QStringLiteral("differences"), differences}};
+}
+
+void BringInModel::nameKey(int file, const QString& name) {
+    if (file < 0 || std::size_t(file) >= waiting_.size()) return;
+    const auto key = waiting_[std::size_t(file)].incoming.signature.public_key;
+    app_->desk().name_key(key, name.trimmed().toStdString(),
+                          [self = QPointer<BringInModel>(this), app = app_](const Status& named) {
+                              QMetaObject::invokeMethod(
+                                  app,
+                                  [self, app, named] {
+                                      if (!named) return app->tell(named.error());
+                                      if (!self) return;
+                                      for (auto& one : self->waiting_)
+                                          one.by =
+                                              workflow::signed_by(self->app_->desk(), one.incoming.signature);
+                                      self->show();
+                                  },
+                                  Qt::QueuedConnection);
+                          });
 }
 
 void BringInModel::bringIn() {
-    if (!possible()) return;
-    const QString only =
-        waiting_.size() == 1 ? QString::fromStdString(waiting_.front().dossier.engine.id.text()) : QString();
+    if (!possible() || busy_) return;
+    Arrived only;
+    if (waiting_.size() == 1) {
+        const auto& one = waiting_.front();
+        only.engine = QString::fromStdString(one.incoming.dossier.engine.id.text());
+        only.new_engine = one.preview.new_engine;
+        if (!one.incoming.dossier.visits.empty())
+            only.session = QString::fromStdString(one.incoming.dossier.visits.back().session.id.text());
+    }
     busy_ = true;
     emit refreshed();
-    next(std::make_shared<Waiting>(std::exchange(waiting_, {})), only);
+    next(std::make_shared<std::vector<Waiting>>(std::exchange(waiting_, {})), only);
 }
 
-void BringInModel::next(const std::shared_ptr<Waiting>& left, const QString& only) {
+void BringInModel::next(const Left& left, const Arrived& only) {
     if (left->empty()) {
         stop();
-        emit broughtIn(only);
+        emit broughtIn(only.engine, only.new_engine, only.session);
         return;
     }
-    const exchange::Incoming one = std::move(left->back());
+    const auto one = std::make_shared<Waiting>(std::move(left->back()));
     left->pop_back();
     // Photos and voice notes first: a record must never name bytes that are not there.
-    if (auto kept = workflow::keep_files(app_->desk(), one); !kept) {
+    const auto give_up = [this, one, left] {
+        left->push_back(std::move(*one));
+        waiting_ = std::move(*left);
         stop();
+    };
+    if (auto kept = workflow::keep_files(app_->desk(), one->incoming); !kept) {
+        give_up();
         return app_->tell(kept.error());
     }
-    app_->run(workflow::bring_in(one.dossier), this, [this, left, only](const Result<workflow::Step>& step) {
-        if (step)
-            next(left, only);
-        else
-            stop();
-    });
+    app_->run(workflow::bring_in(one->incoming.dossier, removed_), this,
+              [this, one, left, only, give_up](const Result<workflow::Step>& step) {
+                  if (!step) return give_up();
+                  if (!one->preview.new_engine)
+                      add_news(app_->desk(), one->incoming.dossier.engine.id, one->preview,
+                               QString::fromStdString(one->by.name));
+                  next(left, only);
+              });
 }
 
 void BringInModel::stop() {
     busy_ = false;
-    emit refreshed();
-}
-
-void BringInModel::cancel() {
-    waiting_.clear();
-    useful_ = 0;
     emit refreshed();
 }
 

@@ -12,22 +12,26 @@
 
 #include "core/exchange/session_file.h"
 #include "core/workflow/bring_in.h"
-#include "core/workflow/full_backup.h"
+#include "core/workflow/hand_over.h"
 #include "qml/viewmodels/app_context.h"
 
 namespace lapwing {
 
-/// Brings session files into the library: reads them off the UI thread, says what is new in them, and changes
-/// nothing before it is told to.
+/// Brings session files into the library: reads them off the UI thread, says whose they are, what is new in
+/// them and what differs, and changes nothing before it is told to.
 class BringInModel : public QObject {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
     Q_PROPERTY(bool busy READ busy NOTIFY refreshed)
     Q_PROPERTY(QString heading READ heading NOTIFY refreshed)
-    Q_PROPERTY(QVariantList lines READ lines NOTIFY refreshed)
-    Q_PROPERTY(QString problem READ problem NOTIFY refreshed)
+    Q_PROPERTY(QVariantList files READ files NOTIFY refreshed)
+    Q_PROPERTY(QString refusal READ refusal NOTIFY refreshed)
+    Q_PROPERTY(QVariantList refusedSignature READ refusedSignature NOTIFY refreshed)
     Q_PROPERTY(bool possible READ possible NOTIFY refreshed)
+    Q_PROPERTY(bool altered READ altered NOTIFY refreshed)
+    Q_PROPERTY(bool leavesOut READ leavesOut NOTIFY refreshed)
+    Q_PROPERTY(bool bringBack READ bringBack WRITE setBringBack NOTIFY refreshed)
 
 public:
     explicit BringInModel(QObject* parent = nullptr);
@@ -37,48 +41,74 @@ public:
     void setApp(AppContext* app);
     [[nodiscard]] bool busy() const { return busy_; }
     [[nodiscard]] QString heading() const { return heading_; }
-    [[nodiscard]] QVariantList lines() const { return lines_; }  ///< {text, detail}: one for each file
-    [[nodiscard]] QString problem() const { return problem_; }
-    [[nodiscard]] bool possible() const;  ///< something is new and nothing stands in the way
+    /// One for each file that can be read: {title, text, signature (see signature_item), news: [{title,
+    /// text}], more: how many news are not listed, differences: [{title, text, fields: [{name, one,
+    /// other}]}]}; `one` is what stands here, `other` what the file says.
+    [[nodiscard]] QVariantList files() const { return files_; }
+    /// Why there is nothing to bring in; empty when there is no fault.
+    [[nodiscard]] QString refusal() const { return refusal_; }
+    /// What a refused file was signed with, if it was (see signature_item).
+    [[nodiscard]] QVariantList refusedSignature() const { return refused_signature_; }
+    [[nodiscard]] bool possible() const;   ///< something is new and nothing stands in the way
+    [[nodiscard]] bool altered() const;    ///< a file is not as its sender signed it
+    [[nodiscard]] bool leavesOut() const;  ///< records that were taken out here are in the files
+    [[nodiscard]] bool bringBack() const { return removed_ == workflow::RemovedHere::come_back; }
+    void setBringBack(bool back);
 
-    /// Asks for a file and reads it; `previewReady` follows, unless the person changed their mind.
-    Q_INVOKABLE void openSessionFile();
+    /// Asks for a file; `chosen` follows, unless the person changed their mind.
+    Q_INVOKABLE void choose();
+    /// Reads a file; `previewReady` follows.
+    Q_INVOKABLE void open(const QString& file);
     /// Reads the demo sessions that the app carries.
     Q_INVOKABLE void openDemo();
+    /// Names the owner of the key that signed the file at that place; an empty name forgets them.
+    Q_INVOKABLE void nameKey(int file, const QString& name);
     /// Brings in what the preview showed; `broughtIn` follows once it is stored.
     Q_INVOKABLE void bringIn();
-    /// Forgets what was read.
-    Q_INVOKABLE void cancel();
 
 signals:
     void appChanged();
     void refreshed();
+    void chosen(const QString& file);
     void previewReady();
-    /// The engine's id when there was just one file, else empty.
-    void broughtIn(const QString& engineId);
+    /// With just one file: the engine's id, whether it was not here before, and its newest session, if any;
+    /// else empty.
+    void broughtIn(const QString& engineId, bool newEngine, const QString& sessionId);
 
 private:
-    /// Files that were read, their photos and voice notes waiting in folders that go with them.
-    using Waiting = std::vector<exchange::Incoming>;
-    struct Read {
-        Waiting fine;
-        std::vector<Error> refused;
+    /// A file that was read; its photos and voice notes wait in a folder that goes with it.
+    struct Waiting {
+        exchange::Incoming incoming;
+        workflow::Preview preview;
+        workflow::SignedBy by;
     };
+    struct Read {
+        std::vector<Waiting> fine;
+        std::optional<Error> refused;
+        exchange::Signature refused_signature;
+    };
+    struct Arrived {
+        QString engine;
+        bool new_engine = false;
+        QString session;
+    };
+    using Left = std::shared_ptr<std::vector<Waiting>>;
 
     void read(const QString& heading, const std::vector<std::filesystem::path>& files);
     void take(Read read);
-    void next(const std::shared_ptr<Waiting>& left, const QString& only);
+    void show();
+    void next(const Left& left, const Arrived& only);
     void stop();
-    [[nodiscard]] QString detail(const workflow::Preview& preview) const;
-    [[nodiscard]] QString added(const workflow::Preview& preview) const;
+    [[nodiscard]] QVariantMap item(const Waiting& one) const;
 
     AppContext* app_ = nullptr;
     bool busy_ = false;
     QString heading_;
-    QVariantList lines_;
-    QString problem_;
-    int useful_ = 0;  ///< files that would bring something
-    Waiting waiting_;
+    QVariantList files_;
+    QString refusal_;
+    QVariantList refused_signature_;
+    workflow::RemovedHere removed_ = workflow::RemovedHere::stay_out;
+    std::vector<Waiting> waiting_;
     QThreadPool pool_;
 };
 

@@ -59,6 +59,10 @@ QString HandOverModel::shareText() const {
     return folder ? tr("Show in folder") : tr("Share");
 }
 
+QString HandOverModel::fingerprint() const {
+    return app() ? QString::fromStdString(workflow::own_fingerprint(app()->desk())) : QString();
+}
+
 void HandOverModel::make(const QString& word) {
     if (busy_ || !found()) return;
     HandOverOrder order{.kind = word == QLatin1String("report")    ? HandOverKind::report

@@ -22,6 +22,7 @@ class HandOverModel : public lapwing::SessionBacked {
     Q_PROPERTY(QVariantList made READ made NOTIFY madeChanged)
     Q_PROPERTY(bool canShare READ canShare NOTIFY refreshed)
     Q_PROPERTY(QString shareText READ shareText NOTIFY refreshed)
+    Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY madeChanged)
 
 public:
     using SessionBacked::SessionBacked;
@@ -35,6 +36,8 @@ public:
     [[nodiscard]] QVariantList made() const { return made_; }
     [[nodiscard]] bool canShare() const;
     [[nodiscard]] QString shareText() const;
+    /// Of the key that session files are signed with; empty before the first one.
+    [[nodiscard]] QString fingerprint() const;
 
     Q_INVOKABLE void toggleVisit(const QString& id);
     /// Writes "report", "session" or "table" into the documents folder, off the UI thread.

@@ -62,6 +62,8 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
         return tr("%1 kept").arg(format.headed(named<AttachmentKind>(step, 0, format)));
     if (name == "attachment.remove")
         return tr("%1 deleted").arg(format.headed(named<AttachmentKind>(step, 0, format)));
+    if (name == "record.settle") return tr("One version stands");
+    if (name == "note.call") return tr("Your call is committed");
     if (name == "note.remove" || name == "plan.remove") return tr("Deleted");
     return tr("Kept");
 }

@@ -1,12 +1,15 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <QFile>
+#include "core/workflow/bring_in.h"
 
-#include "core/exchange/session_file.h"
-#include "core/workflow/readings.h"
+#include <QFile>
+#include <QProcess>
+
 #include "qml/viewmodels/bring_in_model.h"
-#include "tests/viewmodels/shop.h"
+#include "qml/viewmodels/conflicts_model.h"
+#include "qml/viewmodels/news_model.h"
+#include "tests/viewmodels/hand_over_shop.h"
 
 namespace lapwing {
 
@@ -14,54 +17,61 @@ class BringInTest : public QObject {
     Q_OBJECT
 
 private:
-    /// A session file that another shop wrote: one engine, one session, one reading.
-    static QString file_from_elsewhere(const QTemporaryDir& folder) {
-        Shop sender;
-        const Engine engine = sender.add_engine(QStringLiteral("Orchard V-twin"), 2, Arrangement::vee);
-        Reading reading;
-        reading.session = sender.open_session(engine, "As found");
-        reading.cylinder = 2;
-        reading.final = TypedPressure::make("7.7", units::bar).value();
-        sender.desk->run(workflow::keep_reading(reading));
-        sender.settle();
-        exchange::Outgoing outgoing;
-        outgoing.dossier = sender.desk->dossier(engine.id).value();
-        outgoing.at = sender.clock.now();
-        const QString file = folder.filePath(QStringLiteral("visit.lapwing"));
-        const auto written = exchange::write_session_file(file.toStdString(), outgoing);
-        if (!written) qFatal("%s", written.error().english.c_str());
-        return file;
-    }
-
     struct Receiver {
         Receiver() { model.setApp(shop.app.get()); }
         bool open(const QString& file) {
-            shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
             QSignalSpy ready(&model, &BringInModel::previewReady);
-            model.openSessionFile();
+            model.open(file);
             return ready.wait();
         }
         bool bring_in() {
             QSignalSpy done(&model, &BringInModel::broughtIn);
             model.bringIn();
-            return done.size() == 1 || done.wait();
+            if (done.size() != 1 && !done.wait()) return false;
+            shop.settle();
+            return true;
         }
-        QString detail() const {
-            return model.lines().value(0).toMap().value(QStringLiteral("detail")).toString();
-        }
+        bool take(const QString& file) { return open(file) && bring_in(); }
+        QVariantMap file() const { return model.files().value(0).toMap(); }
+        QString text() const { return file()["text"].toString(); }
+        QVariantMap signature() const { return file()["signature"].toMap(); }
 
-        Shop shop;
+        HandingShop shop;
         BringInModel model;
     };
+    struct News : NewsModel {
+        News(Shop& shop, EngineId engine) {
+            setEngineId(QString::fromStdString(engine.text()));
+            complete(*this, shop);
+        }
+        QVariantMap item(int at) const { return items().value(at).toMap(); }
+    };
+
+    /// Another byte in the middle of a file, as a bad card or a bad copy leaves it.
+    static void spoil(const QString& path) {
+        QFile file(path);
+        if (!file.open(QIODevice::ReadWrite)) qFatal("no file to spoil");
+        const QByteArray bytes = file.readAll();
+        const auto at = bytes.size() / 2;
+        file.seek(at);
+        file.putChar(char(bytes[at] ^ 0x55));
+    }
+
+    QTemporaryDir place_;
 
 private slots:
     void a_file_is_shown_first_and_then_brought_in() {
-        QTemporaryDir folder;
-        const QString file = file_from_elsewhere(folder);
+        HandingShop sender;
+        sender.fill();
+        const QString file = sender.hand_over(place_, QStringLiteral("visit.lapwing"));
         Receiver receiver;
+        receiver.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        QSignalSpy chosen(&receiver.model, &BringInModel::chosen);
+        receiver.model.choose();
+        QCOMPARE(chosen.value(0).value(0).toString(), file);
         QVERIFY(receiver.open(file));
-        QCOMPARE(receiver.model.problem(), QString());
-        QVERIFY(receiver.detail().contains(QStringLiteral("1 session, 1 reading")));
+        QVERIFY(receiver.model.refusal().isEmpty());
+        QVERIFY(receiver.text().contains(QStringLiteral("1 session, 1 reading")));
         QVERIFY(receiver.model.possible());
         QCOMPARE(receiver.shop.desk->engines().size(), 0u);
 
@@ -69,53 +79,236 @@ private slots:
         const auto engines = receiver.shop.desk->engines();
         QCOMPARE(engines.size(), 1u);
         QCOMPARE(engines.front().readings, 1);
+        // Of a new engine everything is new: that is no list to read.
+        QVERIFY(News(receiver.shop, sender.engine_id).items().isEmpty());
 
         QVERIFY(receiver.open(file));
-        QVERIFY(receiver.detail().contains(QStringLiteral("already")));
+        QVERIFY(receiver.text().contains(QStringLiteral("already")));
         QVERIFY(!receiver.model.possible());
 
         receiver.shop.undo();
         QCOMPARE(receiver.shop.desk->engines().size(), 0u);
     }
 
+    void a_signature_says_whose_file_it_is() {
+        HandingShop sender;
+        sender.fill();
+        const QString file = sender.hand_over(place_, QStringLiteral("signed.lapwing"));
+        const QString own = QString::fromStdString(workflow::own_fingerprint(*sender.desk));
+        // Five groups of four.
+        QCOMPARE(own.size(), 24);
+
+        Receiver receiver;
+        QVERIFY(workflow::own_fingerprint(*receiver.shop.desk).empty());
+        QVERIFY(receiver.open(file));
+        QCOMPARE(receiver.signature()["mark"].toString(), QStringLiteral("borderline"));
+        QVERIFY(receiver.signature()["title"].toString().contains(QStringLiteral("unknown key")));
+        QCOMPARE(receiver.signature()["fingerprint"].toString(), own);
+        receiver.model.nameKey(0, QStringLiteral("  Kim  "));
+        receiver.shop.settle();
+        QCOMPARE(receiver.signature()["title"].toString(),
+                 QStringLiteral("Unaltered since it was handed over by Kim"));
+        QCOMPARE(receiver.signature()["mark"].toString(), QStringLiteral("good"));
+        receiver.model.nameKey(0, {});
+        receiver.shop.settle();
+        QVERIFY(receiver.signature()["title"].toString().contains(QStringLiteral("unknown key")));
+
+        QVERIFY(receiver.open(sender.hand_over(place_, QStringLiteral("bare.lapwing"), false)));
+        QCOMPARE(receiver.signature()["title"].toString(), QStringLiteral("Not signed"));
+        QVERIFY(receiver.signature()["key"].toString().isEmpty());
+        QVERIFY(receiver.model.possible());
+
+        BringInModel at_home;
+        at_home.setApp(sender.app.get());
+        QSignalSpy ready(&at_home, &BringInModel::previewReady);
+        at_home.open(file);
+        QVERIFY(ready.wait());
+        QCOMPARE(at_home.files()[0].toMap()["signature"].toMap()["title"].toString(),
+                 QStringLiteral("Unaltered since you handed it over"));
+    }
+
+    void an_altered_file_is_told() {
+        HandingShop sender;
+        sender.fill();
+        const QString file = sender.hand_over(place_, QStringLiteral("altered.lapwing"));
+        // Someone unpacks it, writes another reading, mends the checksums and packs it again.
+        const QString script = QStringLiteral(
+            "set -e; d=$(mktemp -d); cd $d; unzip -q \"$1\"; r=$(dirname $(find . -name bagit.txt)); cd $r; "
+            "sed -i 's/\"7.7\"/\"9.7\"/' data/session.json; "
+            "find data -type f -printf '%P\\n' | sort | while read f; do sha256sum data/\"$f\"; done > "
+            "manifest-sha256.txt; "
+            "sed -i '/Payload-Oxum/d' bag-info.txt; "
+            "sha256sum bagit.txt bag-info.txt manifest-sha256.txt > tagmanifest-sha256.txt; "
+            "rm \"$1\"; cd $d; zip -q -r -X \"$1\" .; rm -r $d");
+        QProcess shell;
+        shell.start(QStringLiteral("bash"), {QStringLiteral("-c"), script, QStringLiteral("-"), file});
+        QVERIFY(shell.waitForFinished());
+        QVERIFY2(shell.exitCode() == 0, shell.readAllStandardError().constData());
+
+        Receiver receiver;
+        QVERIFY(receiver.open(file));
+        QVERIFY2(receiver.model.refusal().isEmpty(), qPrintable(receiver.model.refusal()));
+        QVERIFY(receiver.model.altered());
+        QCOMPARE(receiver.signature()["mark"].toString(), QStringLiteral("fault"));
+        QCOMPARE(receiver.signature()["title"].toString(),
+                 QStringLiteral("Altered since it was handed over"));
+        QVERIFY(receiver.signature()["key"].toString().isEmpty());
+    }
+
+    void a_damaged_file_is_refused_and_changes_nothing() {
+        HandingShop sender;
+        sender.fill();
+        const QString file = sender.hand_over(place_, QStringLiteral("damaged.lapwing"));
+        spoil(file);
+        Receiver receiver;
+        QVERIFY(receiver.open(file));
+        QVERIFY(!receiver.model.refusal().isEmpty());
+        QVERIFY(!receiver.model.possible());
+        QVERIFY(receiver.model.files().isEmpty());
+        receiver.model.bringIn();
+        receiver.shop.settle();
+        QCOMPARE(receiver.shop.desk->engines().size(), 0u);
+    }
+
     void a_file_that_is_none_says_so_and_changes_nothing() {
-        QTemporaryDir folder;
-        const QString path = folder.filePath(QStringLiteral("holiday.lapwing"));
+        const QString path = place_.filePath(QStringLiteral("holiday.lapwing"));
         QFile file(path);
         QVERIFY(file.open(QIODevice::WriteOnly));
         file.write("not a session at all");
         file.close();
         Receiver receiver;
         QVERIFY(receiver.open(path));
-        QVERIFY(!receiver.model.problem().isEmpty());
+        QVERIFY(!receiver.model.refusal().isEmpty());
+        // Nobody asked whether it is signed.
+        QVERIFY(receiver.model.refusedSignature().isEmpty());
         QVERIFY(!receiver.model.possible());
-        receiver.model.bringIn();
-        receiver.shop.settle();
         QCOMPARE(receiver.shop.desk->engines().size(), 0u);
         QVERIFY(!receiver.shop.desk->last_step());
     }
 
-    void a_change_made_here_since_stands() {
-        QTemporaryDir folder;
-        const QString file = file_from_elsewhere(folder);
+    void what_came_back_is_listed_until_it_is_seen() {
+        HandingShop learner;
+        learner.fill();
+        Receiver mentor;
+        QVERIFY(mentor.take(learner.hand_over(place_, QStringLiteral("there.lapwing"))));
+        mentor.shop.engine_id = learner.engine_id;
+        mentor.shop.session = learner.session;
+        Note remark = mentor.shop.note("Warm it up first");
+        Note request = mentor.shop.note("", NoteKind::test_request);
+        request.test = TestKind::leak_down;
+        mentor.shop.run(workflow::save_note(remark));
+        mentor.shop.run(workflow::save_note(request));
+        Engine renamed = learner.desk->engine(learner.engine_id).value();
+        renamed.description = "Said by the mentor";
+        mentor.shop.run(workflow::save_engine(renamed));
+        const QString back = mentor.shop.hand_over(place_, QStringLiteral("back.lapwing"));
+
+        BringInModel model;
+        model.setApp(learner.app.get());
+        QSignalSpy ready(&model, &BringInModel::previewReady), done(&model, &BringInModel::broughtIn);
+        model.open(back);
+        QVERIFY(ready.wait());
+        const auto file = model.files()[0].toMap();
+        QCOMPARE(file["news"].toList().size(), 2);
+        const auto differences = file["differences"].toList();
+        QCOMPARE(differences.size(), 1);
+        const auto field = differences[0].toMap()["fields"].toList()[0].toMap();
+        QCOMPARE(field["name"].toString(), QStringLiteral("Description"));
+        QCOMPARE(field["one"].toString(), QString());
+        QCOMPARE(field["other"].toString(), QStringLiteral("Said by the mentor"));
+        model.nameKey(0, QStringLiteral("The mentor"));
+        learner.settle();
+        model.bringIn();
+        QVERIFY(done.wait());
+        QCOMPARE(done[0][1].toBool(), false);
+        learner.settle();
+
+        News news(learner, learner.engine_id);
+        QVERIFY2(news.from().startsWith(QStringLiteral("Handed over by The mentor")),
+                 qPrintable(news.from()));
+        QCOMPARE(news.items().size(), 3);
+        QStringList places;
+        for (const auto& item : news.items())
+            places << item.toMap()["title"].toString() + QStringLiteral(" > ") +
+                          item.toMap()["page"].toString();
+        places.sort();
+        QCOMPARE(places, (QStringList{QStringLiteral("Note, by The mentor > SecondOpinion"),
+                                      QStringLiteral("Orchard V-twin > EngineCard"),
+                                      QStringLiteral("Please test this, by The mentor > Session")}));
+        for (const auto& item : news.items())
+            QCOMPARE(item.toMap()["fields"].toList().size(),
+                     item.toMap()["page"].toString() == QLatin1String("EngineCard") ? 1 : 0);
+        news.seen();
+        learner.settle();
+        QVERIFY(News(learner, learner.engine_id).items().isEmpty());
+        QCOMPARE(learner.kept(remark.id).text, remark.text);
+    }
+
+    void a_record_changed_on_both_sides_waits_for_a_choice() {
+        HandingShop learner;
+        learner.fill();
+        const Note note = learner.note("as first written");
+        learner.run(workflow::save_note(note));
+        Receiver mentor;
+        QVERIFY(mentor.take(learner.hand_over(place_, QStringLiteral("first.lapwing"))));
+        mentor.shop.engine_id = learner.engine_id;
+        const auto changed = [&](HandingShop& shop, const char* text) {
+            Note other = shop.kept(note.id);
+            other.text = text;
+            shop.run(workflow::save_note(other));
+        };
+        changed(learner, "the learner's");
+        mentor.shop.clock.move_by(std::chrono::minutes(1));
+        changed(mentor.shop, "the mentor's");
+        QVERIFY(mentor.open(learner.hand_over(place_, QStringLiteral("again.lapwing"))));
+        const auto difference = mentor.file()["differences"].toList()[0].toMap();
+        QVERIFY(difference["text"].toString().startsWith(QStringLiteral("Changed on both sides")));
+        const auto field = difference["fields"].toList()[0].toMap();
+        QCOMPARE(field["one"].toString(), QStringLiteral("the mentor's"));
+        QCOMPARE(field["other"].toString(), QStringLiteral("the learner's"));
+        QVERIFY(mentor.bring_in());
+        News news(mentor.shop, learner.engine_id);
+        QTRY_COMPARE(news.twoVersions(), 1);
+
+        ConflictsModel conflicts;
+        conflicts.setEngineId(text_id(learner.engine_id));
+        complete(conflicts, mentor.shop);
+        QCOMPARE(conflicts.items().size(), 1);
+        const auto versions = conflicts.items()[0].toMap()["versions"].toList();
+        QStringList texts;
+        for (const auto& version : versions)
+            texts << version.toMap()["fields"].toList()[0].toMap()["text"].toString();
+        QCOMPARE(texts, (QStringList{QStringLiteral("the mentor's"), QStringLiteral("the learner's")}));
+        conflicts.choose(0, 1);
+        mentor.shop.settle();
+        QVERIFY(conflicts.items().isEmpty());
+        QCOMPARE(mentor.shop.kept(note.id).text, std::string("the learner's"));
+        mentor.shop.undo();
+        QCOMPARE(conflicts.items().size(), 1);
+    }
+
+    void what_was_taken_out_here_comes_back_only_when_asked_for() {
+        HandingShop sender;
+        sender.fill();
+        const QString file = sender.hand_over(place_, QStringLiteral("whole.lapwing"));
         Receiver receiver;
+        QVERIFY(receiver.take(file));
+        receiver.shop.run(workflow::remove_reading(sender.reading_id));
         QVERIFY(receiver.open(file));
-        QVERIFY(receiver.bring_in());
-        Engine engine = receiver.shop.desk->engine(receiver.shop.desk->engines().front().id).value();
-        engine.name = "Another name";
-        receiver.shop.desk->run(workflow::save_engine(engine));
-        receiver.shop.settle();
-        QVERIFY(receiver.open(file));
-        QVERIFY(receiver.detail().contains(QStringLiteral("already")));
         QVERIFY(!receiver.model.possible());
+        QVERIFY(receiver.model.leavesOut());
+        receiver.model.setBringBack(true);
+        QVERIFY(receiver.model.possible());
+        QVERIFY(receiver.bring_in());
+        QCOMPARE(receiver.shop.desk->visit(sender.session)->readings.size(), 1u);
     }
 
     void a_change_of_mind_is_no_fault() {
         Receiver receiver;
-        QSignalSpy ready(&receiver.model, &BringInModel::previewReady);
-        receiver.model.openSessionFile();
+        QSignalSpy chosen(&receiver.model, &BringInModel::chosen);
+        receiver.model.choose();
         receiver.shop.settle();
-        QCOMPARE(ready.size(), 0);
+        QCOMPARE(chosen.size(), 0);
         QVERIFY(!receiver.model.busy());
         QVERIFY(receiver.shop.told.isEmpty());
     }
@@ -126,8 +319,8 @@ private slots:
         QSignalSpy ready(&receiver.model, &BringInModel::previewReady);
         receiver.model.openDemo();
         QVERIFY(ready.wait());
-        QCOMPARE(receiver.model.problem(), QString());
-        QCOMPARE(receiver.model.lines().size(), 2);
+        QVERIFY(receiver.model.refusal().isEmpty());
+        QCOMPARE(receiver.model.files().size(), 2);
         QVERIFY(receiver.bring_in());
         QStringList names;
         for (const auto& engine : receiver.shop.desk->engines())

@@ -34,7 +34,10 @@ public:
                          [this](const QString& text) { told << text; });
     }
     // The desk's thread calls back into the context.
-    ~Shop() { desk.reset(); }
+    ~Shop() {
+        app->background().waitForDone();
+        desk.reset();
+    }
 
     /// Everything asked for is committed and has reached the view-models.
     void settle() const {

@@ -1,0 +1,33 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.ViewModels
+
+// The way to what session files brought for an engine, while some of it was not seen or waits for a choice.
+ListRow {
+    id: row
+
+    required property AppContext app
+    required property string engineId
+
+    signal go(name: string, args: var)
+
+    objectName: "news"
+    visible: news.items.length > 0 || news.twoVersions > 0
+    symbol: "open"
+    text: qsTr("What is new")
+    detail: news.twoVersions > 0 ? qsTr("Two versions wait for a choice") : news.from
+    figure: news.items.length > 0 ? String(news.items.length) : ""
+    onClicked: go("News", {
+        engineId: engineId
+    })
+
+    NewsModel {
+        id: news
+
+        app: row.app
+        engineId: row.engineId
+    }
+}

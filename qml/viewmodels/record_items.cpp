@@ -1,0 +1,129 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/record_items.h"
+
+#include <QCoreApplication>
+
+namespace lapwing {
+namespace {
+
+QString tr(const char* text) {
+    return QCoreApplication::translate("BringIn", text);
+}
+
+QString added(const workflow::Preview& preview) {
+    QStringList parts;
+    const auto say = [&](RecordKind kind, const QString& one, const QString& many) {
+        const auto found = preview.added.find(kind);
+        if (found == preview.added.end() || found->second == 0) return;
+        parts << (found->second == 1 ? one : many.arg(found->second));
+    };
+    say(RecordKind::session, tr("1 session"), tr("%1 sessions"));
+    say(RecordKind::reading, tr("1 reading"), tr("%1 readings"));
+    say(RecordKind::exit_note, tr("1 exit"), tr("%1 exits"));
+    say(RecordKind::clearance, tr("1 clearance"), tr("%1 clearances"));
+    say(RecordKind::attachment, tr("1 photo or voice note"), tr("%1 photos and voice notes"));
+    say(RecordKind::note, tr("1 note"), tr("%1 notes"));
+    say(RecordKind::plan_line, tr("1 line of the plan"), tr("%1 lines of the plan"));
+    say(RecordKind::tester, tr("1 tester"), tr("%1 testers"));
+    const QString what = parts.join(QStringLiteral(", "));
+    if (preview.new_engine)
+        return parts.isEmpty() ? tr("A new engine.") : tr("A new engine with %1.").arg(what);
+    return tr("This engine is here already. New are %1.").arg(what);
+}
+
+}  // namespace
+
+format::NameOf names_in(const workflow::Desk& desk, const format::Formatter& format) {
+    return [&desk, format](const Uuid& id) {
+        for (const auto kind : {RecordKind::tester, RecordKind::reading, RecordKind::note,
+                                RecordKind::exit_note, RecordKind::clearance, RecordKind::plan_line})
+            if (const auto record = desk.record(kind, id)) return format::title_of(format, *record);
+        return QString();
+    };
+}
+
+QVariantList difference_items(const format::Formatter& format, const Record& one, const Record& other,
+                              const format::NameOf& name_of) {
+    QVariantList list;
+    const auto fields = format::differences(format, one, other, name_of);
+    for (const auto& field : fields)
+        list << QVariantMap{{QStringLiteral("name"), field.name},
+                            {QStringLiteral("one"), field.one},
+                            {QStringLiteral("other"), field.other}};
+    return list;
+}
+
+QVariantMap record_item(const format::Formatter& format, const Record& record) {
+    return {{QStringLiteral("title"), format::title_of(format, record)},
+            {QStringLiteral("text"), format::gist_of(format, record)}};
+}
+
+QVariantMap signature_item(const workflow::SignedBy& by, const exchange::Signature& signature) {
+    using Who = workflow::SignedBy::Who;
+    QString mark = QStringLiteral("borderline"), title, text;
+    bool owned = false;
+    switch (by.who) {
+        case Who::nobody:
+            mark = QStringLiteral("none");
+            title = tr("Not signed");
+            text =
+                tr("Its checksums show no damage, but nobody stands for it: anyone may have changed it on "
+                   "the way.");
+            break;
+        case Who::this_library:
+            mark = QStringLiteral("good");
+            title = tr("Unaltered since you handed it over");
+            text = tr("It carries the key of this library.");
+            break;
+        case Who::known:
+            mark = QStringLiteral("good");
+            title = tr("Unaltered since it was handed over by %1").arg(QString::fromStdString(by.name));
+            text = tr("You gave this key its name.");
+            owned = true;
+            break;
+        case Who::unknown:
+            title = tr("Unaltered since it was handed over; unknown key");
+            text =
+                tr("Compare the fingerprint with the sender once, by eye or by telephone. Then give the key "
+                   "a name, and it is known from now on.");
+            owned = true;
+            break;
+        case Who::altered:
+            mark = QStringLiteral("fault");
+            title = tr("Altered since it was handed over");
+            text =
+                tr("Something was changed, added or taken out after it was signed. Ask the sender for the "
+                   "file again.");
+            break;
+        case Who::unreadable:
+            title = tr("Its signature can't be read");
+            text = tr("It is damaged or from a newer version. Treat the file as not signed.");
+            break;
+    }
+    return {{QStringLiteral("mark"), mark},
+            {QStringLiteral("title"), title},
+            {QStringLiteral("text"), text},
+            {QStringLiteral("fingerprint"), QString::fromStdString(by.fingerprint)},
+            {QStringLiteral("key"), owned ? QString::fromStdString(signature.public_key) : QString()},
+            {QStringLiteral("named"), QString::fromStdString(by.name)}};
+}
+
+QString preview_sentence(const workflow::Preview& preview) {
+    QStringList sentences;
+    if (preview.total(preview.added) > 0) sentences << added(preview);
+    const auto say = [&](const std::map<RecordKind, int>& counts, const QString& one, const QString& many) {
+        if (const int count = preview.total(counts); count > 0)
+            sentences << (count == 1 ? one : many.arg(count));
+    };
+    say(preview.newer, tr("One record was changed and takes the place of the one here."),
+        tr("%1 records were changed and take the place of those here."));
+    say(preview.conflicts, tr("One record was changed here as well: both versions are kept."),
+        tr("%1 records were changed here as well: both versions of each are kept."));
+    say(preview.removed_here, tr("One record that you took out stays out."),
+        tr("%1 records that you took out stay out."));
+    return sentences.isEmpty() ? tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
+}
+
+}  // namespace lapwing
