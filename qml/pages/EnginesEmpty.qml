@@ -11,6 +11,7 @@ ScrollColumn {
 
     signal openFile
     signal demo
+    signal restore
 
     Item {
         width: parent.width
@@ -36,6 +37,13 @@ ScrollColumn {
             width: parent.width
             text: qsTr("Look at the demo")
             onClicked: empty.demo()
+        }
+
+        SideButton {
+            objectName: "restoreBackup"
+            width: parent.width
+            text: qsTr("Restore a backup")
+            onClicked: empty.restore()
         }
     }
 }

@@ -152,6 +152,10 @@ AppPage {
         function onDemo() {
             page.sheets().openDemo();
         }
+
+        function onRestore() {
+            page.go("Backup", {});
+        }
     }
 
     LText {

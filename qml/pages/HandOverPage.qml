@@ -126,6 +126,22 @@ AppPage {
             detail: qsTr("For a spreadsheet: every reading as typed, and in SI units")
             onClicked: viewModel.make("table")
         }
+
+        ListRow {
+            objectName: "backup"
+            width: parent.width
+            text: qsTr("Backup of everything")
+            detail: qsTr("All engines into one file, or back from one")
+            onClicked: page.go("Backup", {})
+        }
+
+        LText {
+            objectName: "ownFingerprint"
+            width: parent.width
+            visible: viewModel.fingerprint !== ""
+            role: "label"
+            text: qsTr("Your session files are signed. Who gets one compares this fingerprint with you once: %1").arg(viewModel.fingerprint)
+        }
     }
 
     actions: BigButton {

@@ -1,0 +1,174 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QFile>
+#include <QFileInfo>
+
+#include "core/store/attachment_files.h"
+#include "qml/viewmodels/backup_model.h"
+#include "tests/viewmodels/hand_over_shop.h"
+
+namespace lapwing {
+namespace {
+
+struct Desk2 {
+    Desk2() { model.setApp(shop.app.get()); }
+    bool idle() {
+        return QTest::qWaitFor([&] { return !model.busy(); }, 20'000);
+    }
+    std::filesystem::path made_in() const { return shop.fake.paths.scratch() / "backup"; }
+    bool nothing_left() const {
+        return !std::filesystem::exists(made_in()) || std::filesystem::is_empty(made_in());
+    }
+    HandingShop shop;
+    BackupModel model;
+};
+
+std::vector<Dossier> everything(const workflow::Desk& desk) {
+    std::vector<Dossier> all;
+    for (const auto& engine : desk.engines())
+        all.push_back(*desk.dossier(engine.id));
+    std::ranges::sort(all, {}, [](const Dossier& one) { return one.engine.id; });
+    return all;
+}
+
+}  // namespace
+
+class BackupTest : public QObject {
+    Q_OBJECT
+
+private:
+    QString place(const char* name) const { return place_.filePath(QString::fromLatin1(name)); }
+    /// Makes a backup of a shop with two engines at that place.
+    void back_up(Desk2& from, const QString& file) {
+        from.shop.fill();
+        from.shop.add_engine(QStringLiteral("Harbour six"), 6);
+        from.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        from.model.backUp();
+        QVERIFY(from.idle());
+    }
+    QTemporaryDir place_;
+
+private slots:
+    void everything_goes_into_one_file_and_comes_back() {
+        Desk2 old;
+        const QString file = place("all.lapwing-backup");
+        back_up(old, file);
+        QVERIFY2(old.model.problem().isEmpty(), qPrintable(old.model.problem()));
+        QVERIFY2(old.model.result().startsWith(QStringLiteral("Everything is backed up")),
+                 qPrintable(old.model.result()));
+        QVERIFY(QFileInfo::exists(file));
+        QVERIFY(!old.model.unsaved());
+        QVERIFY(old.nothing_left());
+        QVERIFY(old.shop.fake.filePicker.asked[0].name.endsWith(QStringLiteral(".lapwing-backup")));
+
+        Desk2 fresh;
+        fresh.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        fresh.model.choose();
+        QVERIFY(fresh.idle());
+        QVERIFY(fresh.model.possible());
+        QVERIFY(
+            fresh.model.holds().startsWith(QStringLiteral("The backup holds 2 engines. Not here yet: 2.")));
+        QCOMPARE(fresh.model.engines().size(), 2);
+        QVERIFY(fresh.shop.desk->engines().empty());
+        fresh.model.restore();
+        QVERIFY(fresh.idle());
+        QVERIFY2(fresh.model.result().startsWith(QStringLiteral("Restored, engines: 2.")),
+                 qPrintable(fresh.model.problem()));
+        QVERIFY(!fresh.model.possible());
+        QCOMPARE(everything(*fresh.shop.desk), everything(*old.shop.desk));
+
+        fresh.model.open(file);
+        QVERIFY(fresh.idle());
+        QVERIFY(fresh.model.holds().contains(QStringLiteral("Here already and unchanged: 2.")));
+        fresh.model.forget();
+        QVERIFY(!fresh.model.possible());
+    }
+
+    void a_backup_merges_with_what_is_here() {
+        Desk2 old;
+        const QString file = place("merge.lapwing-backup");
+        back_up(old, file);
+        Desk2 other;
+        const Engine own = other.shop.add_engine(QStringLiteral("Here before"), 1);
+        other.model.open(file);
+        QVERIFY(other.idle());
+        other.model.restore();
+        QVERIFY(other.idle());
+        QCOMPARE(other.shop.desk->engines().size(), 3u);
+        QCOMPARE(other.shop.engine(own), own);
+    }
+
+    void stopping_loses_nothing() {
+        Desk2 old;
+        old.shop.fill();
+        old.model.backUp();
+        old.model.cancel();
+        QVERIFY(old.idle());
+        // Whichever was first: stopped, or made and then not saved anywhere.
+        QVERIFY(old.model.unsaved() || !old.model.result().isEmpty());
+        if (!old.model.unsaved()) QVERIFY(old.nothing_left());
+
+        const QString file = place("stopped.lapwing-backup");
+        old.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        old.model.backUp();
+        QVERIFY(old.idle());
+        Desk2 fresh;
+        fresh.model.open(file);
+        fresh.model.cancel();
+        QVERIFY(fresh.idle());
+        QVERIFY(fresh.shop.desk->engines().empty());
+        fresh.model.open(file);
+        QVERIFY(fresh.idle());
+        fresh.model.restore();
+        fresh.model.cancel();
+        QVERIFY(fresh.idle());
+        QVERIFY2(!fresh.model.result().isEmpty(), qPrintable(fresh.model.problem()));
+        if (fresh.model.possible()) {
+            QVERIFY(fresh.model.result().startsWith(QStringLiteral("Stopped after")));
+            fresh.model.restore();
+            QVERIFY(fresh.idle());
+        }
+        QCOMPARE(everything(*fresh.shop.desk), everything(*old.shop.desk));
+    }
+
+    void a_backup_that_nobody_put_anywhere_is_asked_for_again() {
+        Desk2 old;
+        old.shop.fill();
+        old.model.backUp();  // the picker has no answer: a change of mind
+        QVERIFY(old.idle());
+        QVERIFY(old.model.unsaved());
+        QVERIFY(old.model.result().isEmpty());
+        const QString file = place("later.lapwing-backup");
+        old.shop.fake.filePicker.answers.push_back(fail("picker.copy_write", "The card is full."));
+        old.model.save();
+        QCOMPARE(old.model.problem(), QStringLiteral("The card is full."));
+        QVERIFY(old.model.unsaved());
+        old.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        old.model.save();
+        QVERIFY(!old.model.unsaved());
+        QVERIFY(old.model.problem().isEmpty());
+        QVERIFY(QFileInfo::exists(file));
+    }
+
+    void a_damaged_backup_is_refused_with_a_sentence() {
+        Desk2 old;
+        const QString path = place("damaged.lapwing-backup");
+        back_up(old, path);
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadWrite));
+        QVERIFY(file.resize(file.size() / 2));
+        file.close();
+        Desk2 fresh;
+        fresh.model.open(path);
+        QVERIFY(fresh.idle());
+        QVERIFY(!fresh.model.problem().isEmpty());
+        QVERIFY(!fresh.model.possible());
+        QVERIFY(fresh.shop.desk->engines().empty());
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::BackupTest)
+#include "backup_test.moc"
