@@ -193,12 +193,15 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
         {QStringLiteral("13-hand-over"),
          QStringLiteral("HandOver"),
          {{"engineId", engine}, {"sessionId", session}}},
-        {QStringLiteral("14-settings"), QStringLiteral("Settings"), {}}};
+        {QStringLiteral("14-settings"), QStringLiteral("Settings"), {}},
+        {QStringLiteral("15-second-opinion"), QStringLiteral("SecondOpinion"), here},
+        {QStringLiteral("16-backup"), QStringLiteral("Backup"), {}}};
     for (const auto& [name, page, args] : pages) {
         hand.go(page, args);
         good = hand.shoot(name) && good;
     }
 
+    QString session_file;
     for (const auto kind : {HandOverKind::report, HandOverKind::session_file, HandOverKind::table}) {
         const HandOverOrder order{.kind = kind,
                                   .chosen = {twin->engine.id, {first}, false},
@@ -208,13 +211,18 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
                                   .folder = path.toStdString()};
         const auto written = write_hand_over(desk, app.context().reference(), order);
         if (!written) return complain(written.error());
+        if (kind == HandOverKind::session_file) session_file = QString::fromStdString(written->string());
         std::printf("%s %s\n",
                     kind == HandOverKind::report  ? "report"
                     : kind == HandOverKind::table ? "table"
                                                   : "session file",
                     written->c_str());
     }
-    return good ? 0 : 4;
+    // The file that was just written, as the one who gets it sees it first.
+    if (!good) return 4;
+    hand.go(QStringLiteral("BringIn"), {{"file", session_file}});
+    hand.wait([&] { return hand.find(QStringLiteral("whatIsNew")) != nullptr; });
+    return hand.shoot(QStringLiteral("17-before-it-is-brought-in")) ? 0 : 4;
 }
 
 }  // namespace lapwing

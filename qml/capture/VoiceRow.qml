@@ -12,6 +12,7 @@ Panel {
 
     required property var item
     required property SoundModel sound
+    property bool removable: true
 
     readonly property bool mine: sound.current === item.id
     readonly property bool running: mine && sound.playing
@@ -56,6 +57,7 @@ Panel {
 
             IconWord {
                 objectName: "remove"
+                visible: row.removable
                 symbol: "bin"
                 text: qsTr("Delete")
                 onClicked: row.removed()

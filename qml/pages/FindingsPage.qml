@@ -25,8 +25,22 @@ AppPage {
         sessionId: page.sessionId
     }
 
+    MyCallGate {
+        id: gate
+
+        anchors.fill: parent
+        app: page.app
+        sessionId: page.sessionId
+    }
+
     ScrollColumn {
         anchors.fill: parent
+        visible: !gate.closed
+
+        MyCalls {
+            width: parent.width
+            calls: gate.calls
+        }
 
         LText {
             width: parent.width

@@ -91,6 +91,17 @@ AppPage {
             }
         }
 
+        SessionOpinions {
+            id: opinions
+
+            width: parent.width
+            visible: viewModel.found
+            app: page.app
+            sessionId: page.sessionId
+            engineId: viewModel.engineId
+            onGo: (name, args) => page.go(name, args)
+        }
+
         Repeater {
             model: viewModel.tiles
 
@@ -114,6 +125,17 @@ AppPage {
             text: qsTr("Photos and voice notes")
             figure: evidence.items.length > 0 ? evidence.items.length : ""
             onClicked: page.go("Evidence", {
+                sessionId: page.sessionId
+            })
+        }
+
+        ListRow {
+            objectName: "secondOpinion"
+            width: parent.width
+            symbol: "pencil"
+            text: qsTr("Second opinion")
+            detail: opinions.remarks === "" ? qsTr("All of it with its photos, to remark on") : opinions.remarks
+            onClicked: page.go("SecondOpinion", {
                 sessionId: page.sessionId
             })
         }

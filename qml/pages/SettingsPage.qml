@@ -121,6 +121,17 @@ AppPage {
         LText {
             width: parent.width
             role: "heading"
+            text: qsTr("Notes and findings")
+        }
+
+        SettingsPerson {
+            width: parent.width
+            settings: page.settings
+        }
+
+        LText {
+            width: parent.width
+            role: "heading"
             text: qsTr("Report")
         }
 
@@ -140,6 +151,15 @@ AppPage {
             width: parent.width
             role: "heading"
             text: qsTr("Storage")
+        }
+
+        ListRow {
+            objectName: "backup"
+            width: parent.width
+            symbol: "share"
+            text: qsTr("Backup")
+            detail: qsTr("Everything into one file, or back from one")
+            onClicked: page.go("Backup", {})
         }
 
         StorageList {

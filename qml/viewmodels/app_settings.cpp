@@ -45,6 +45,12 @@ bool AppSettings::haptics() const {
 bool AppSettings::volumeKeeps() const {
     return file_->value("hands/volume_keeps", true).toBool();
 }
+QString AppSettings::author() const {
+    return file_->value("person/name").toString();
+}
+bool AppSettings::callFirst() const {
+    return file_->value("person/call_first", false).toBool();
+}
 QString AppSettings::paper() const {
     return one_of(file_->value("report/paper").toString(), {"A4", "Letter"});
 }
@@ -79,6 +85,14 @@ void AppSettings::setHaptics(bool on) {
 }
 void AppSettings::setVolumeKeeps(bool on) {
     file_->setValue("hands/volume_keeps", on);
+    emit handlingChanged();
+}
+void AppSettings::setAuthor(const QString& name) {
+    file_->setValue("person/name", name.trimmed().left(80));
+    emit authorChanged();
+}
+void AppSettings::setCallFirst(bool on) {
+    file_->setValue("person/call_first", on);
     emit handlingChanged();
 }
 void AppSettings::setPaper(const QString& paper) {

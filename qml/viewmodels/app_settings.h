@@ -26,6 +26,8 @@ class AppSettings : public QObject {
     Q_PROPERTY(bool bigKeys READ bigKeys WRITE setBigKeys NOTIFY handlingChanged)
     Q_PROPERTY(bool haptics READ haptics WRITE setHaptics NOTIFY handlingChanged)
     Q_PROPERTY(bool volumeKeeps READ volumeKeeps WRITE setVolumeKeeps NOTIFY handlingChanged)
+    Q_PROPERTY(QString author READ author WRITE setAuthor NOTIFY authorChanged)
+    Q_PROPERTY(bool callFirst READ callFirst WRITE setCallFirst NOTIFY handlingChanged)
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY unitsChanged)
 
 public:
@@ -39,7 +41,9 @@ public:
     [[nodiscard]] bool bigKeys() const;
     [[nodiscard]] bool haptics() const;
     [[nodiscard]] bool volumeKeeps() const;
-    [[nodiscard]] QString paper() const;  ///< "A4" or "Letter"
+    [[nodiscard]] QString author() const;  ///< who writes notes here; empty until asked for
+    [[nodiscard]] bool callFirst() const;  ///< "my call" before the findings are shown
+    [[nodiscard]] QString paper() const;   ///< "A4" or "Letter"
 
     void setPressureUnit(const QString& symbol);
     void setClearanceUnit(const QString& symbol);
@@ -49,12 +53,15 @@ public:
     void setBigKeys(bool on);
     void setHaptics(bool on);
     void setVolumeKeeps(bool on);
+    void setAuthor(const QString& name);
+    void setCallFirst(bool on);
     void setPaper(const QString& paper);
 
 signals:
     void unitsChanged();
     void lookChanged();
     void handlingChanged();
+    void authorChanged();
 
 private:
     QSettings* file_;

@@ -7,6 +7,8 @@
 #include <algorithm>
 
 #include "core/store/attachment_files.h"
+#include "qml/format/record_words.h"
+#include "qml/viewmodels/length_text.h"
 
 namespace lapwing {
 namespace {
@@ -26,41 +28,37 @@ EvidenceBacked::EvidenceBacked(QObject* parent) : SessionBacked(parent) {
 Tie EvidenceBacked::tie() const {
     Tie tie;
     tie.to = from_word<TiedTo>(to_.toStdString()).value_or(TiedTo::session);
-    if (tie.to == TiedTo::cylinder)
-        tie.cylinder = cylinder_;
-    else if (tie.to != TiedTo::session)
+    if (tie.to == TiedTo::cylinder || tie.to == TiedTo::finding) tie.cylinder = cylinder_;
+    if (tie.to == TiedTo::finding)
+        tie.finding = finding_.toStdString();
+    else if (tie.to != TiedTo::session && tie.to != TiedTo::cylinder)
         tie.record = Uuid::parse(record_.toStdString());
     return tie;
 }
 
 QString EvidenceBacked::placeOf(const Tie& tie) const {
-    const auto& f = format();
-    const auto of_cylinder = [](const QString& what, int number) {
-        return tr("%1, cylinder %2").arg(what).arg(number);
+    const auto title = [&](const auto* record) {
+        return record ? format::title_of(format(), *record) : format::place_of(format(), tie);
     };
     switch (tie.to) {
-        case TiedTo::cylinder:
-            return tr("Cylinder %1").arg(tie.cylinder.value_or(0));
         case TiedTo::reading:
-            if (const auto* reading = with_id(visit().readings, tie.record))
-                return of_cylinder(f.heading(reading->test), reading->cylinder);
-            break;
+            return title(with_id(visit().readings, tie.record));
         case TiedTo::exit_note:
-            if (const auto* note = with_id(visit().exits, tie.record))
-                return of_cylinder(f.heading(note->exit), note->cylinder);
-            break;
+            return title(with_id(visit().exits, tie.record));
         case TiedTo::clearance:
-            if (const auto* clearance = with_id(visit().clearances, tie.record))
-                return of_cylinder(tr("Clearance, %1").arg(f.name(clearance->side)), clearance->cylinder);
-            break;
+            return title(with_id(visit().clearances, tie.record));
+        case TiedTo::plan_line:
+            return title(with_id(visit().plan, tie.record));
+        case TiedTo::note:
+            return title(with_id(visit().notes, tie.record));
         case TiedTo::tester:
-            if (const auto* tester = with_id(dossier().testers, tie.record))
-                return QString::fromStdString(tester->name);
-            break;
-        default:
+            return title(with_id(dossier().testers, tie.record));
+        case TiedTo::session:
+        case TiedTo::cylinder:
+        case TiedTo::finding:
             break;
     }
-    return tie.to == TiedTo::session ? tr("Session") : f.heading(tie.to);
+    return format::place_of(format(), tie);
 }
 
 const Attachment* EvidenceBacked::attachment(const QString& id) const {
@@ -71,6 +69,23 @@ QString EvidenceBacked::urlOf(const Attachment& attachment) const {
     const auto& files = app()->desk().files();
     if (!files.has(attachment.sha256)) return {};
     return QUrl::fromLocalFile(QString::fromStdString(files.path(attachment.sha256).string())).toString();
+}
+
+QVariantMap EvidenceBacked::itemOf(const Attachment& one) const {
+    const bool photo = one.kind == AttachmentKind::photo;
+    const double seconds = one.length ? one.length->si() : 0;
+    const QString title =
+        photo && one.photo_of ? format().heading(*one.photo_of) : format().heading(one.kind);
+    QStringList detail{placeOf(one.tie), format().shortDateTime(one.taken_at)};
+    if (!one.caption.empty()) detail << QString::fromStdString(one.caption);
+    return {{"id", QString::fromStdString(one.id.text())},
+            {"kind", QString::fromUtf8(word(one.kind).data())},
+            {"file", urlOf(one)},
+            {"title", title},
+            {"detail", detail.join(QStringLiteral(" · "))},
+            {"seconds", seconds},
+            {"length", length_text(seconds)},
+            {"reading", one.read_value ? format().typed(*one.read_value) : QString()}};
 }
 
 }  // namespace lapwing

@@ -6,7 +6,6 @@
 #include <algorithm>
 
 #include "core/workflow/remarks.h"
-#include "qml/viewmodels/length_text.h"
 
 namespace lapwing {
 
@@ -21,22 +20,8 @@ std::vector<const Attachment*> EvidenceModel::here() const {
 
 QVariantList EvidenceModel::items() const {
     QVariantList list;
-    for (const auto* one : here()) {
-        const bool photo = one->kind == AttachmentKind::photo;
-        const double seconds = one->length ? one->length->si() : 0;
-        const QString title =
-            photo && one->photo_of ? format().heading(*one->photo_of) : format().heading(one->kind);
-        QStringList detail{placeOf(one->tie), format().shortDateTime(one->taken_at)};
-        if (!one->caption.empty()) detail << QString::fromStdString(one->caption);
-        list << QVariantMap{{"id", QString::fromStdString(one->id.text())},
-                            {"kind", QString::fromUtf8(word(one->kind).data())},
-                            {"file", urlOf(*one)},
-                            {"title", title},
-                            {"detail", detail.join(QStringLiteral(" · "))},
-                            {"seconds", seconds},
-                            {"length", length_text(seconds)},
-                            {"reading", one->read_value ? format().typed(*one->read_value) : QString()}};
-    }
+    for (const auto* one : here())
+        list << itemOf(*one);
     return list;
 }
 

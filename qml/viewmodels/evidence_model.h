@@ -21,9 +21,7 @@ class EvidenceModel : public lapwing::EvidenceBacked {
 public:
     using EvidenceBacked::EvidenceBacked;
 
-    /// {id, kind: "photo" or "voice note", file, title, detail, seconds, length, reading}; `file` is empty
-    /// when it is missing.
-    [[nodiscard]] QVariantList items() const;
+    [[nodiscard]] QVariantList items() const;  ///< see itemOf
     /// {id, name} of the testers used in this session: their dials may be photographed.
     [[nodiscard]] QVariantList testers() const;
     [[nodiscard]] int photos() const;

@@ -7,6 +7,7 @@
 
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 namespace {
@@ -169,6 +170,9 @@ QVariantMap SessionModel::crankcaseTile() const {
 }
 
 QVariantMap SessionModel::findingsTile() const {
+    if (call_wanted(*app(), visit()))
+        return tile("findings", tr("Findings"), tr("Your own call first"), State::none, "Findings",
+                    {{"sessionId", sessionId()}});
     const QString text = findings() ? format().text(findings()->headline) : QString();
     return tile("findings", tr("Findings"), text, findings() ? findings()->state : State::none, "Findings",
                 {{"sessionId", sessionId()}});

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// "My call" before the findings are shown, for who wants to learn: lies over them until it is committed. `closed`
+// while it hides them.
+Loader {
+    id: gate
+
+    required property AppContext app
+    required property string sessionId
+
+    readonly property bool closed: call.wanted
+    readonly property alias calls: call.committed
+
+    active: closed
+    sourceComponent: ScrollColumn {
+        id: form
+
+        spacing: Theme.gap
+
+        LText {
+            width: parent.width
+            role: "heading"
+            text: qsTr("My call")
+        }
+
+        LText {
+            width: parent.width
+            text: qsTr("Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.")
+        }
+
+        Repeater {
+            model: gate.model.cylinders.length
+
+            Column {
+                id: cylinder
+
+                required property int index
+                readonly property var call: gate.model.cylinders[index]
+
+                width: form.width
+                spacing: Theme.space
+
+                ChoiceRow {
+                    objectName: "call_" + cylinder.call.number
+                    width: parent.width
+                    label: qsTr("Cylinder %1").arg(cylinder.call.number)
+                    options: gate.model.causes
+                    current: cylinder.call.cause
+                    onChosen: value => gate.model.choose(cylinder.call.number, value)
+                }
+
+                TextRow {
+                    objectName: "why_" + cylinder.call.number
+                    width: parent.width
+                    label: qsTr("Why")
+                    text: cylinder.call.text
+                    onEdited: text => gate.model.write(cylinder.call.number, text)
+                }
+            }
+        }
+
+        SideButton {
+            objectName: "commitCall"
+            width: parent.width
+            enabled: gate.model.complete
+            text: gate.model.complete ? qsTr("Commit my call") : qsTr("Call every cylinder first")
+            onClicked: gate.model.commit()
+        }
+
+        SideButton {
+            objectName: "skipCall"
+            width: parent.width
+            text: qsTr("Show the findings without my call")
+            onClicked: gate.model.skip()
+        }
+    }
+
+    readonly property MyCallModel model: MyCallModel {
+        id: call
+
+        app: gate.app
+        sessionId: gate.sessionId
+    }
+}

@@ -1,0 +1,148 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/my_call_model.h"
+
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <algorithm>
+
+#include "core/workflow/remarks.h"
+#include "qml/viewmodels/opinion_words.h"
+
+namespace lapwing {
+
+namespace {
+
+QString key_of(const Session& session) {
+    return QStringLiteral("my call/") + QString::fromStdString(session.id.text());
+}
+
+std::vector<int> measured_in(const Visit& visit) {
+    std::vector<int> numbers;
+    for (const auto& reading : visit.readings)
+        if (reading.cylinder > 0) numbers.push_back(reading.cylinder);
+    std::ranges::sort(numbers);
+    const auto twice = std::ranges::unique(numbers);
+    numbers.erase(twice.begin(), twice.end());
+    return numbers;
+}
+
+QJsonObject kept_call(const AppContext& app, const Session& session) {
+    return QJsonDocument::fromJson(app.draft(key_of(session)).toUtf8()).object();
+}
+
+}  // namespace
+
+bool call_wanted(const AppContext& app, const Visit& visit) {
+    if (!app.settings()->callFirst() || measured_in(visit).empty()) return false;
+    const std::string me = app.settings()->author().toStdString();
+    const bool called = std::ranges::any_of(
+        visit.notes, [&](const Note& note) { return note.kind == NoteKind::my_call && note.author == me; });
+    return !called && !kept_call(app, visit.session)[QStringLiteral("skipped")].toBool();
+}
+
+std::vector<int> MyCallModel::measured() const {
+    return measured_in(visit());
+}
+
+bool MyCallModel::wanted() const {
+    return app() && found() && call_wanted(*app(), visit());
+}
+
+bool MyCallModel::complete() const {
+    return std::ranges::all_of(measured(), [&](int number) { return !calls_.value(number).cause.isEmpty(); });
+}
+
+QVariantList MyCallModel::cylinders() const {
+    QVariantList list;
+    for (const int number : measured())
+        list << QVariantMap{
+            {"number", number}, {"cause", calls_.value(number).cause}, {"text", calls_.value(number).text}};
+    return list;
+}
+
+QVariantList MyCallModel::causes() const {
+    return cause_choices(engine(), format());
+}
+
+QVariantList MyCallModel::committed() const {
+    QVariantList list;
+    for (const auto& note : visit().notes) {
+        if (note.kind != NoteKind::my_call || !note.cause) continue;
+        const QString what = format().name(*note.cause);
+        const QString call =
+            note.tie.cylinder ? tr("Cylinder %1: %2").arg(*note.tie.cylinder).arg(what) : what;
+        QStringList detail;
+        if (!note.text.empty()) detail << QString::fromStdString(note.text);
+        if (!note.author.empty()) detail << QString::fromStdString(note.author);
+        detail << format().shortDateTime(note.at);
+        list << QVariantMap{{"text", call}, {"detail", detail.join(QStringLiteral(" · "))}};
+    }
+    return list;
+}
+
+void MyCallModel::refresh() {
+    if (read_ || !found()) return;
+    read_ = true;
+    const auto kept = kept_call(*app(), session());
+    skipped_ = kept[QStringLiteral("skipped")].toBool();
+    const auto calls = kept[QStringLiteral("calls")].toArray();
+    for (const auto& one : calls) {
+        const auto call = one.toObject();
+        calls_[call[QStringLiteral("cylinder")].toInt()] = {call[QStringLiteral("cause")].toString(),
+                                                            call[QStringLiteral("text")].toString()};
+    }
+}
+
+void MyCallModel::keep() {
+    QJsonArray calls;
+    for (auto call = calls_.cbegin(); call != calls_.cend(); ++call)
+        calls << QJsonObject{{QStringLiteral("cylinder"), call.key()},
+                             {QStringLiteral("cause"), call->cause},
+                             {QStringLiteral("text"), call->text}};
+    const QJsonObject kept{{QStringLiteral("skipped"), skipped_}, {QStringLiteral("calls"), calls}};
+    app()->keepDraft(key_of(session()),
+                     QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact)));
+}
+
+void MyCallModel::choose(int cylinder, const QString& cause) {
+    calls_[cylinder].cause = cause;
+    keep();
+    emit refreshed();
+}
+
+void MyCallModel::write(int cylinder, const QString& text) {
+    calls_[cylinder].text = text;
+    keep();
+}
+
+void MyCallModel::commit() {
+    if (!complete() || committing_) return;
+    std::vector<Note> notes;
+    for (const int number : measured()) {
+        Note note;
+        note.session = session().id;
+        note.tie.to = TiedTo::cylinder;
+        note.tie.cylinder = number;
+        note.author = app()->settings()->author().toStdString();
+        note.cause = from_word<Cause>(calls_[number].cause.toStdString());
+        note.text = calls_[number].text.trimmed().toStdString();
+        notes.push_back(std::move(note));
+    }
+    committing_ = true;
+    app()->runForGood(workflow::commit_calls(std::move(notes)), this,
+                      [this](const Result<workflow::Step>& done) {
+                          committing_ = false;
+                          if (done) app()->keepDraft(key_of(session()), {});
+                      });
+}
+
+void MyCallModel::skip() {
+    skipped_ = true;
+    keep();
+    emit refreshed();
+}
+
+}  // namespace lapwing

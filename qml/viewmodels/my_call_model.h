@@ -1,0 +1,61 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantList>
+
+#include "qml/viewmodels/session_backed.h"
+
+namespace lapwing {
+
+/// Whether the person wants to call before the findings of this visit are shown: there is something to judge,
+/// no call of theirs is committed yet, and they did not skip it.
+bool call_wanted(const AppContext& app, const Visit& visit);
+
+/// "My call": where each measured cylinder leaks in the person's own view, committed before the findings are
+/// shown. What is chosen and not yet committed survives; a committed call stands.
+class MyCallModel : public lapwing::SessionBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(bool wanted READ wanted NOTIFY refreshed)
+    Q_PROPERTY(bool complete READ complete NOTIFY refreshed)
+    Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
+    Q_PROPERTY(QVariantList causes READ causes NOTIFY refreshed)
+    Q_PROPERTY(QVariantList committed READ committed NOTIFY refreshed)
+
+public:
+    using SessionBacked::SessionBacked;
+
+    [[nodiscard]] bool wanted() const;             ///< see call_wanted
+    [[nodiscard]] bool complete() const;           ///< every measured cylinder has its call
+    [[nodiscard]] QVariantList cylinders() const;  ///< {number, cause, text} of those that were measured
+    [[nodiscard]] QVariantList causes() const;     ///< {value, text}
+    /// {text, detail} of calls that are committed, whoever's they are.
+    [[nodiscard]] QVariantList committed() const;
+
+    Q_INVOKABLE void choose(int cylinder, const QString& cause);
+    Q_INVOKABLE void write(int cylinder, const QString& text);
+    /// No Undo is offered: a call that could be changed once the findings are seen would be worth nothing.
+    Q_INVOKABLE void commit();
+    /// Shows the findings of this session without a call.
+    Q_INVOKABLE void skip();
+
+protected:
+    void refresh() override;
+    [[nodiscard]] bool wantsFindings() const override { return false; }
+
+private:
+    struct Call {
+        QString cause, text;
+    };
+    [[nodiscard]] std::vector<int> measured() const;
+    void keep();
+
+    QMap<int, Call> calls_;
+    bool skipped_ = false;
+    bool read_ = false;
+    bool committing_ = false;
+};
+
+}  // namespace lapwing
