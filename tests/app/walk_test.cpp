@@ -8,6 +8,11 @@
 #include <map>
 #include <set>
 
+#include "core/exchange/session_file.h"
+#include "core/workflow/bring_in.h"
+#include "core/workflow/hand_over.h"
+#include "core/workflow/remarks.h"
+#include "qml/viewmodels/news.h"
 #include "tests/app/harness/phone.h"
 #include "tests/app/harness/stock.h"
 #include "tests/app/walk/measure.h"
@@ -61,11 +66,13 @@ private slots:
 
 private:
     void add_engine(Stock& stock, int cylinders);
+    void add_opinion(Stock& stock, EngineId engine, SessionId session);
     void visit(const Stop& stop, const Screen& screen);
     void measure(const QString& where, const Screen& screen);
     void scroll_through(const QString& where, const Screen& screen, const QQuickItem* top);
 
     Phone phone_;
+    QString file_;  ///< a session file that differs from the library
     QList<Stop> stops_;
     /// Offence -> screens it was seen on.
     std::map<std::pair<QString, Offence>, std::set<QString>> found_;
@@ -78,6 +85,14 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     const auto session = stock.session(engine, "As found");
     stock.readings(session, cylinders);
     stock.clearance(session, 1, "0.05");
+    std::vector<Note> calls(std::size_t(cylinders), Note{});
+    for (int number = 1; number <= cylinders; ++number) {
+        auto& call = calls[std::size_t(number - 1)];
+        call.session = session;
+        call.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = number, .finding = {}};
+        call.cause = number == cylinders ? Cause::next_cylinder : Cause::seals_well;
+    }
+    stock.run(workflow::commit_calls(calls));
     const QString of = QStringLiteral("of %1").arg(cylinders);
     const QVariantMap here{{"sessionId", id_text(session)}};
     const auto with = [](QVariantMap map, std::initializer_list<std::pair<QString, QVariant>> more) {
@@ -129,18 +144,83 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     phone_.devices.media.eye.scene = QImage::fromData(QByteArray::fromStdString(jpeg(Qt::darkGray)));
     const auto photo = stock.attachment(session, AttachmentKind::photo, jpeg(Qt::darkGreen));
     stock.attachment(session, AttachmentKind::voice, "RIFF");
+    add_opinion(stock, engine, session);
+    add(QStringLiteral("SecondOpinion"), here);
+    add(QStringLiteral("SecondOpinion"), here, {QStringLiteral("addNote")});
+    add(QStringLiteral("SecondOpinion"), here,
+        {QStringLiteral("addNote"), QStringLiteral("choice_please test this")});
+    add(QStringLiteral("News"), {{"engineId", id_text(engine)}});
+    add(QStringLiteral("Conflicts"), {{"engineId", id_text(engine)}});
+    add(QStringLiteral("BringIn"), {{"file", file_}});
+    add(QStringLiteral("Backup"), {});
     add(QStringLiteral("Evidence"), here);
     add(QStringLiteral("VoiceNote"), here);
     add(QStringLiteral("Photo"), with(here, {{"kind", "gauge"}}));
     add(QStringLiteral("Photo"), with(here, {{"photoId", id_text(photo)}}));
+    const auto uncalled = stock.session(engine, "Before my call");
+    stock.readings(uncalled, cylinders);
+    add(QStringLiteral("Findings"), {{"sessionId", id_text(uncalled)}});
     // A session whose cautions were not read.
     const auto fresh = stock.session(engine, "Before the cautions");
     add(QStringLiteral("Pad"), {{"sessionId", id_text(fresh)}, {"test", "leak-down"}});
     add(QStringLiteral("Pad"), {{"sessionId", id_text(fresh)}, {"test", "wet"}});
 }
 
+/// A mentor's remarks of every kind, and a file in which a note and the engine card differ from those here.
+void WalkTest::add_opinion(Stock& stock, EngineId engine, SessionId session) {
+    auto& desk = phone_.desk();
+    const auto note = [&](NoteKind kind, const char* text) {
+        Note note;
+        note.id = desk.make_id<NoteId>();
+        note.session = session;
+        note.kind = kind;
+        note.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = 2, .finding = {}};
+        note.author = "Robin at the other shop";
+        note.text = text;
+        if (kind == NoteKind::test_request) note.test = TestKind::leak_down;
+        if (kind == NoteKind::other_cause) note.cause = Cause::intake;
+        stock.run(workflow::save_note(note));
+        return note;
+    };
+    note(NoteKind::test_request, "Turn the crank one full turn first, and let it settle");
+    note(NoteKind::other_cause, "The valve may only need its clearance");
+    Note remark = note(NoteKind::note, "as first written");
+    stock.attachment(session, AttachmentKind::voice, "RIFF spoken");
+
+    // The same note changed in another library: two versions here, and one more in a file that waits.
+    auto dossier = *workflow::hand_over(desk, {engine, {}, false});
+    auto elsewhere = [&](std::int64_t later, const char* text) {
+        for (auto& one : dossier.visits.front().notes)
+            if (one.id == remark.id) {
+                one.text = text;
+                one.lineage.revisions = {{Uuid::make(desk.clock()), desk.clock().now()}};
+                one.lineage.revisions[0].at.unix_ms += later;
+            }
+        dossier.engine.description = text;
+        dossier.engine.lineage.revisions = {{Uuid::make(desk.clock()), desk.clock().now()}};
+    };
+    remark.text = "changed here";
+    stock.run(workflow::save_note(remark));
+    elsewhere(1000, "changed by someone else");
+    stock.run(workflow::bring_in(dossier));
+    workflow::Preview brought;
+    brought.new_records = workflow::conflicts(*desk.dossier(engine));
+    add_news(desk, engine, brought, QStringLiteral("Robin at the other shop"));
+    elsewhere(2000, "changed a second time by someone else, in many more words than a line can hold");
+    exchange::Outgoing outgoing;
+    dossier.visits.front().attachments.clear();
+    outgoing.dossier = dossier;
+    outgoing.at = desk.clock().now();
+    const auto key = workflow::signing_key(desk);
+    outgoing.key = &*key;
+    file_ = QString::fromStdString((phone_.folder().parent_path() / "walk.lapwing").string());
+    const auto written = exchange::write_session_file(file_.toStdString(), outgoing);
+    if (!written) throw std::runtime_error(written.error().english);
+}
+
 void WalkTest::initTestCase() {
     QVERIFY2(phone_.on(), qPrintable(phone_.why()));
+    phone_.settings().setCallFirst(true);
     Stock stock(phone_.desk());
     stock.tester(TesterKind::compression_gauge, "Red gauge", "16");
     const auto tester = stock.tester(TesterKind::leak_down, "Two-gauge tester", "10");
@@ -213,8 +293,13 @@ void WalkTest::visit(const Stop& stop, const Screen& screen) {
         }
         settle(20);
     }
-    wait_until([&] { return !thumb.words().join(QString()).contains(QStringLiteral("Working it out")); },
-               3000);
+    wait_until(
+        [&] {
+            const QString words = thumb.words().join(QString());
+            return !words.contains(QStringLiteral("Working it out")) &&
+                   !words.contains(QStringLiteral("Reading and checking"));
+        },
+        3000);
     const auto* top = thumb.overlay() ? thumb.overlay() : phone_.window().contentItem();
     scroll_through(stop.name(), screen, top);
     // Half-typed digits would stay for the next visit.
