@@ -74,11 +74,33 @@ Status check_size(std::int64_t width, std::int64_t height, std::int64_t largest)
     return {};
 }
 
+/// `held` is how many bytes a pixel the decoder holds.
+Status check_unshrinkable(std::int64_t width, std::int64_t height, double held, std::size_t file_size) {
+    const auto room = static_cast<std::int64_t>((largest_unshrinkable_bytes - double(file_size)) / held);
+    return check_size(width, height, std::clamp<std::int64_t>(room, 0, largest_unshrinkable_px));
+}
+
+/// Bytes of coefficients a pixel: two for each sample, and colours have fewer samples than there are pixels
+/// (ITU-T T.81, A.1.1 and B.2.2). `frame` is the body of the frame's marker.
+double coefficients_of(Bytes frame, unsigned colours) {
+    double samples = 0;
+    double most = 1;
+    for (std::size_t at = 7; at < 6 + 3 * std::size_t{colours} && at < frame.size(); at += 3) {
+        const auto factors = std::to_integer<unsigned>(frame[at]);
+        const double count = (factors >> 4U) * double(factors & 15U);
+        samples += count;
+        most = std::max(most, count);
+    }
+    return std::max(1.0, 2 * samples / most);
+}
+
 Result<PhotoHeader> read_jpeg(Bytes file) {
     PhotoHeader header;
     bool framed = false;
     bool scanned = false;
-    bool progressive = false;
+    bool in_passes = false;  // progressive, or a colour after the other
+    unsigned colours = 0;
+    double coefficients = 0;
     std::size_t at = 2;
     while (true) {
         // To the next marker; between the scans that also skips the coded picture.
@@ -105,32 +127,35 @@ Result<PhotoHeader> read_jpeg(Bytes file) {
         if (frame) {
             if (framed || body.size() < 6) return broken();
             framed = true;
-            progressive = code == 0xC2;
+            in_passes = code == 0xC2;
             if (code > 0xC2 || body[0] != std::byte{8})
                 return fail(
                     "vision.photo_unusual_jpeg",
                     "The photo is a rare kind of JPEG that can't be read here. Save it as an ordinary JPEG.");
             header.height = static_cast<int>(big_endian(body, 1, 2));
             header.width = static_cast<int>(big_endian(body, 3, 2));
-            const auto colours = std::to_integer<unsigned>(body[5]);
+            colours = std::to_integer<unsigned>(body[5]);
             if (colours == 4)
                 return fail(
                     "vision.photo_four_colours",
                     "The photo is stored in the four colours of print (CMYK). Save it as an ordinary JPEG.");
             if (colours != 1 && colours != 3) return broken();
-            if (auto fits = check_size(header.width, header.height,
-                                       progressive ? largest_unshrinkable_px : largest_photo_px);
-                !fits)
+            coefficients = coefficients_of(body, colours);
+            if (auto fits = check_size(header.width, header.height, largest_photo_px); !fits)
                 return tl::unexpected(fits.error());
         } else if (code == 0xE1 && starts_with(body, std::string_view("Exif\0\0", 6))) {
             header.orientation = orientation_of(body.subspan(6));
         } else if (code == 0xDA) {
-            if (!framed) return broken();
+            if (!framed || body.empty()) return broken();
             scanned = true;
+            in_passes = in_passes || std::to_integer<unsigned>(body[0]) < colours;
         }
         at += length;
     }
     if (!scanned) return broken();
+    if (in_passes)
+        if (auto fits = check_unshrinkable(header.width, header.height, coefficients, file.size()); !fits)
+            return tl::unexpected(fits.error());
     return header;
 }
 
@@ -148,7 +173,7 @@ Result<PhotoHeader> read_png(Bytes file) {
             if (!starts_with(file, "IHDR", at + 4) || length != 13) return broken();
             const std::uint32_t width = big_endian(body, 0, 4);
             const std::uint32_t height = big_endian(body, 4, 4);
-            if (auto fits = check_size(width, height, largest_unshrinkable_px); !fits)
+            if (auto fits = check_unshrinkable(width, height, 3, file.size()); !fits)
                 return tl::unexpected(fits.error());
             header.width = static_cast<int>(width);
             header.height = static_cast<int>(height);

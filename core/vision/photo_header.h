@@ -12,8 +12,10 @@
 namespace lapwing::vision {
 
 inline constexpr std::int64_t largest_photo_px = 60'000'000;
-/// Kinds that a decoder must hold as a whole before it can shrink them (PNG, progressive JPEG).
+/// Kinds that a decoder must hold as a whole before it can shrink them (PNG, JPEG in several passes).
 inline constexpr std::int64_t largest_unshrinkable_px = 16'000'000;
+/// Of such a kind: the file and what its decoder holds, together.
+inline constexpr std::int64_t largest_unshrinkable_bytes = 75'000'000;
 inline constexpr std::size_t largest_photo_bytes = std::size_t{64} << 20U;
 inline constexpr int smallest_photo_side_px = 120;
 

@@ -46,7 +46,7 @@ File picture_file(const char* kind, int width, int height) {
     return file;
 }
 
-File jpeg_header(unsigned width, unsigned height, unsigned colours, unsigned frame) {
+File jpeg_header(unsigned width, unsigned height, unsigned colours, unsigned frame, unsigned in_scan) {
     File file{0xFF, 0xD8, 0xFF, static_cast<std::uint8_t>(frame)};
     add(file, 8 + 3 * colours, 2);
     add(file, 8, 1);
@@ -56,9 +56,10 @@ File jpeg_header(unsigned width, unsigned height, unsigned colours, unsigned fra
     for (unsigned i = 0; i < colours; ++i)
         add(file, (i + 1) << 16U | 0x1100U, 3);
     add(file, 0xFFDA, 2);
-    add(file, 6 + 2 * colours, 2);
-    add(file, colours, 1);
-    for (unsigned i = 0; i < colours; ++i)
+    const unsigned scanned = in_scan == 0 ? colours : in_scan;
+    add(file, 6 + 2 * scanned, 2);
+    add(file, scanned, 1);
+    for (unsigned i = 0; i < scanned; ++i)
         add(file, (i + 1) << 8U, 2);
     add(file, 0x003F00, 3);
     add(file, 0x123456, 3);

@@ -24,8 +24,10 @@ using File = std::vector<std::uint8_t>;
 [[nodiscard]] File jpeg_of(const cv::Mat& picture);
 /// Some picture, as ".jpg" or ".png".
 [[nodiscard]] File picture_file(const char* kind, int width, int height);
-/// The markers of a JPEG without a picture in it; `frame` is the second byte of the frame's marker.
-[[nodiscard]] File jpeg_header(unsigned width, unsigned height, unsigned colours, unsigned frame = 0xC0);
+/// The markers of a JPEG without a picture in it; `frame` is the second byte of the frame's marker, `in_scan`
+/// how many of its colours the first scan holds (0: all).
+[[nodiscard]] File jpeg_header(unsigned width, unsigned height, unsigned colours, unsigned frame = 0xC0,
+                               unsigned in_scan = 0);
 [[nodiscard]] File png_header(std::uint32_t width, std::uint32_t height);
 [[nodiscard]] File moving_png();
 

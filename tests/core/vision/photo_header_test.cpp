@@ -51,7 +51,13 @@ TEST(PhotoHeader, RefusesPicturesThatNeedTooMuchMemory) {
     EXPECT_EQ(refusal(jpeg_header(65500, 65500, 3)), "vision.photo_too_large");
     EXPECT_EQ(refusal(jpeg_header(8000, 6000, 3)), "accepted");
     EXPECT_EQ(refusal(jpeg_header(8000, 6000, 3, 0xC2)), "vision.photo_too_large");
+    EXPECT_EQ(refusal(jpeg_header(8000, 6000, 3, 0xC0, 1)), "vision.photo_too_large");  // colour by colour
+    EXPECT_EQ(refusal(jpeg_header(4000, 3000, 3, 0xC0, 1)), "accepted");
+    EXPECT_EQ(refusal(jpeg_header(4000, 3900, 3, 0xC2)), "vision.photo_too_large");  // all colours in full
     EXPECT_EQ(refusal(png_header(8000, 6000)), "vision.photo_too_large");
+    File bulky = png_header(4000, 3900);  // with so much file beside it
+    bulky.resize(largest_unshrinkable_bytes - 3LL * 4000 * 3900 + 1000);
+    EXPECT_EQ(refusal(bulky), "vision.photo_too_large");
     EXPECT_EQ(refusal(png_header(0xFFFFFFFF, 0xFFFFFFFF)), "vision.photo_too_large");
 }
 
