@@ -12,10 +12,10 @@
 namespace lapwing::test {
 namespace {
 
-std::vector<std::string> cells_of(const std::string& line) {
+std::vector<std::string> cells_of(const std::string& line, char between = ',') {
     std::vector<std::string> cells;
     std::stringstream rest(line);
-    for (std::string cell; std::getline(rest, cell, ',');)
+    for (std::string cell; std::getline(rest, cell, between);)
         cells.push_back(cell);
     return cells;
 }
@@ -34,10 +34,21 @@ std::vector<GaugePhoto> gauge_photos(const std::string& folder) {
         const auto cells = cells_of(line);
         const auto text = [&](const char* name) { return cells.at(column.at(name)); };
         const auto number = [&](const char* name) { return std::stod(text(name)); };
-        photos.push_back({text("file"), number("scale_min"), number("scale_max"),
-                          number("angle_at_max_deg") - number("angle_at_min_deg"), number("true_value"),
-                          number("centre_x"), number("centre_y"), number("zero_x"), number("zero_y"),
-                          number("full_x"), number("full_y"), text("difficulty"), text("style")});
+        photos.push_back({text("file"),
+                          number("scale_min"),
+                          number("scale_max"),
+                          number("angle_at_max_deg") - number("angle_at_min_deg"),
+                          number("true_value"),
+                          number("centre_x"),
+                          number("centre_y"),
+                          number("zero_x"),
+                          number("zero_y"),
+                          number("full_x"),
+                          number("full_y"),
+                          text("difficulty"),
+                          text("style"),
+                          {}});
+        if (column.contains("conditions")) photos.back().conditions = cells_of(text("conditions"), '+');
     }
     return photos;
 }

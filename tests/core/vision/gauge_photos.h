@@ -22,6 +22,8 @@ struct GaugePhoto {
     double full_x = 0, full_y = 0;
     std::string difficulty;  ///< easy, medium, hard
     std::string style;
+    std::vector<std::string>
+        conditions;  ///< what is the matter with the photo; empty where truth.csv has no such column
 };
 
 /// Throws std::runtime_error when the folder holds no truth.csv of that form.
