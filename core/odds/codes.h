@@ -34,6 +34,19 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.compare_only_throttle", ""},
     {"odds.no_cranking_model", "t"},   // the model's own sentence
     {"odds.working_assumptions", ""},  // not yet counted on real engines
+    // The one plain sentence (verdict.h).
+    {"odds.main", "cws"},            // likeliest path, its chance
+    {"odds.main_clearance", "cws"},  // the same of a valve whose clearance is not recorded
+    {"odds.seals", "cs"},
+    {"odds.open", "cwsws"},  // the two likeliest outcomes, none above one half
+    {"odds.no_verdict", "c"},
+    // Beside the rules of thumb.
+    {"odds.thumb_differs", "cww"},   // what the rules name, what the odds name
+    {"odds.thumbs_disagree", "cw"},  // what the odds name
+    // What a test is expected to tell.
+    {"odds.tells_much", ""},
+    {"odds.tells_some", ""},
+    {"odds.tells_little", ""},
 });
 
 }  // namespace lapwing::odds::codes

@@ -6,9 +6,10 @@
 #include <algorithm>
 #include <nlohmann/json.hpp>
 
-#include "core/odds/where_it_leaks.h"
+#include "core/odds/verdict.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/file_units.h"
+#include "platform/cli/odds_text.h"
 #include "platform/cli/verbs.h"
 
 namespace lapwing::cli {
@@ -27,6 +28,7 @@ public:
         return format_.text(word).toStdString();
     }
     [[nodiscard]] std::string name(findings::State state) const { return format_.name(state).toStdString(); }
+    [[nodiscard]] const format::Formatter& format() const { return format_; }
 
     [[nodiscard]] Json json(const std::vector<findings::Remark>& remarks) const {
         Json out = Json::array();
@@ -45,15 +47,15 @@ private:
     format::Formatter format_;
 };
 
-/// Codes of what the odds say about themselves (core/odds/codes.h).
-Json codes(const std::vector<findings::Message>& messages) {
+/// What the odds say about themselves (core/odds/codes.h).
+Json texts(const std::vector<findings::Message>& messages, const Sentences& say) {
     Json out = Json::array();
     for (const auto& message : messages)
-        out.push_back({{"code", message.code}});
+        out.push_back({{"code", message.code}, {"text", say.of(message)}});
     return out;
 }
 
-void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle) {
+void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const Sentences& say) {
     using findings::Path;
     Json share, main, fault;
     const auto put = [&](Path path, const odds::PathOdds& odds) {
@@ -89,8 +91,9 @@ void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle) {
     out["expected_after"] = std::move(after);
     out["unsure"] = of.unsure;
     out["effective_samples"] = of.effective_samples;
-    out["reasons"] = codes(of.reasons);
-    for (auto& contradiction : codes(of.contradictions))
+    out["odds_headline"] = say.of(odds::headline_of(of));
+    out["reasons"] = texts(of.reasons, say);
+    for (auto& contradiction : texts(of.contradictions, say))
         out["contradictions"].push_back(std::move(contradiction));
 }
 
@@ -118,7 +121,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     for (const auto& cylinder : found.cylinders) {
         out["cylinders"].push_back(cylinder_json(cylinder, say));
         if (const auto* of = leaks.cylinder(cylinder.number))
-            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle);
+            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say);
     }
     Json spread = Json::array();
     for (const auto& rule : found.spread)
@@ -129,7 +132,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
                      {"contradictions", say.json(found.contradictions)},
                      {"questions", say.json(found.questions)},
                      {"weakened_by", say.json(found.weakened_by)}};
-    out["engine"]["reasons"] = codes(leaks.reasons);
+    out["engine"]["reasons"] = texts(leaks.reasons, say);
     out["engine"]["assumptions_version"] = leaks.assumptions_version;
     out["engine"]["seed"] = leaks.seed;
     // Steps in the order that the work goes, then tests that would tell something as well.
@@ -157,22 +160,8 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     fmt::print("{}\n", out.dump());
 }
 
-/// "exhaust valve 95 %, rings 5 %": what may be the main path, likeliest first.
-std::string odds_line(const odds::CylinderOdds& of, const Sentences& say) {
-    std::vector<std::pair<double, std::string>> outcomes{{of.seals_well, "seals well"}};
-    for (const odds::PathOdds& path : of.paths)
-        outcomes.emplace_back(path.main, say.of(findings::word_of(path.path)));
-    std::ranges::stable_sort(outcomes, std::greater{}, [](const auto& outcome) { return outcome.first; });
-    constexpr double worth_saying = 0.025;  // rounds to 5 %
-    std::string out;
-    for (const auto& [chance, name] : outcomes)
-        if (chance >= worth_saying)
-            out += fmt::format("{}{} {} %", out.empty() ? "" : ", ", name, odds::shown_percent(chance));
-    return out;
-}
-
 void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Dossier& dossier,
-                std::size_t at, const Sentences& say) {
+                std::size_t at, const Sentences& say, const findings::Reference& reference) {
     const Session& session = dossier.visits[at].session;
     fmt::print("{}, visit {} of {}: {}, {}\n{}\n", dossier.engine.name, at + 1, dossier.visits.size(),
                session.title, to_rfc3339(session.opened_at).substr(0, 10), say.of(found.headline));
@@ -183,13 +172,8 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
         say.print("Contradictions", cylinder.contradictions);
         say.print("Before any verdict", cylinder.questions);
         say.print("Clearances", cylinder.clearances.remarks);
-        const auto* of = leaks.cylinder(cylinder.number);
-        if (!of || !of->measured) continue;
-        fmt::print(
-            "  Main leak, odds under the app's working assumptions, not yet counted on real engines{}\n    "
-            "{}\n",
-            of->unsure ? " (unsure)" : "", odds_line(*of, say));
-        if (of->depends_on_assumptions) fmt::print("    Other assumptions would name another one.\n");
+        if (const auto* of = leaks.cylinder(cylinder.number); of && of->measured)
+            print_odds(cylinder, *of, say.format(), reference);
     }
     fmt::print("\nEngine as a whole: {}\n", say.name(found.state));
     for (const auto& expected : found.expectation)
@@ -202,6 +186,7 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     fmt::print("\nWorth doing next\n");
     for (const auto& step : found.next)
         fmt::print("    {}\n", say.of(step.reason));
+    print_odds_of_engine(leaks, say.format(), reference);
 }
 
 Outcome run(Arguments& arguments) {
@@ -220,7 +205,10 @@ Outcome run(Arguments& arguments) {
     options.seed = static_cast<std::uint64_t>(seed);
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
     if (!leaks) return refused(leaks.error());
-    (arguments.json() ? print_json : print_text)(found, *leaks, *dossier, *at, say);
+    if (arguments.json())
+        print_json(found, *leaks, *dossier, *at, say);
+    else
+        print_text(found, *leaks, *dossier, *at, say, *reference);
     return Exit::done;
 }
 
@@ -239,7 +227,8 @@ Verb findings_verb() {
         "Keys: visit, cylinders (number, state, headline, points_at, rules_of_thumb, contradictions, "
         "questions, path_share {path: {mean, lo, hi}}, main_path_probability {path, seals_well}, "
         "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
-        "lo, hi}}, unsure, effective_samples, reasons), engine (state, headline, spread, contradictions, "
+        "lo, hi}}, unsure, effective_samples, odds_headline, reasons), engine (state, headline, spread, "
+        "contradictions, "
         "questions, weakened_by, reasons, assumptions_version, seed), next_tests (test, cylinder, reason, "
         "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "
         "engines.",

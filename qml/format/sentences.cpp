@@ -381,7 +381,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 
 const char* sentenceOf(std::string_view code) {
     const auto at = sentences.find(code);
-    return at == sentences.end() ? nullptr : at->second;
+    return at == sentences.end() ? oddsSentenceOf(code) : at->second;
 }
 
 }  // namespace lapwing::format

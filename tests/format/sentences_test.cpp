@@ -8,9 +8,11 @@
 #include <fstream>
 #include <regex>
 #include <set>
+#include <span>
 #include <sstream>
 
 #include "core/findings/codes.h"
+#include "core/odds/codes.h"
 #include "qml/format/formatter.h"
 
 namespace lapwing::format {
@@ -55,9 +57,9 @@ Arg sample(char kind) {
     }
 }
 
-TEST(Sentences, EveryCodeHasATextThatUsesWhatItIsGiven) {
+void expect_texts(std::span<const codes::Code> list) {
     const Formatter format;
-    for (const auto& [code, args] : codes::all) {
+    for (const auto& [code, args] : list) {
         ASSERT_TRUE(Formatter::knowsMessage(std::string(code))) << code;
         Message message{std::string(code), {}};
         for (const char kind : args)
@@ -74,30 +76,45 @@ TEST(Sentences, EveryCodeHasATextThatUsesWhatItIsGiven) {
     }
 }
 
+TEST(Sentences, EveryCodeHasATextThatUsesWhatItIsGiven) {
+    expect_texts(codes::all);
+    expect_texts(odds::codes::all);
+}
+
 TEST(Sentences, CodesAreListedOnce) {
     std::set<std::string_view> seen;
-    for (const auto& code : codes::all)
-        EXPECT_TRUE(seen.insert(code.code).second) << code.code;
+    for (const auto& list :
+         {std::span<const codes::Code>(codes::all), std::span<const codes::Code>(odds::codes::all)})
+        for (const auto& code : list)
+            EXPECT_TRUE(seen.insert(code.code).second) << code.code;
 }
 
 // What the sources of the room say is held against the list, so that a new sentence can't be forgotten.
 TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
     std::set<std::string, std::less<>> listed;
-    for (const auto& code : codes::all)
-        listed.emplace(code.code);
+    for (const auto& list :
+         {std::span<const codes::Code>(codes::all), std::span<const codes::Code>(odds::codes::all)})
+        for (const auto& code : list)
+            listed.emplace(code.code);
     const std::regex message(
-        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note)\.[a-z_0-9]+)")re");
-    const std::regex word(R"re("((?:from|verdict):[a-z_0-9]+)")re");
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note|odds)\.[a-z_0-9]+)")re");
+    const std::regex word(R"re("((?:from|verdict|outcome|leak):[a-z_0-9]+)")re");
     const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
     int found = 0;
-    const auto folder = std::filesystem::path(LAPWING_SOURCE_DIR) / "core/findings";
-    for (const auto& entry : std::filesystem::directory_iterator(folder)) {
+    std::vector<std::filesystem::directory_entry> files;
+    for (const char* room : {"core/findings", "core/odds"})
+        for (const auto& entry :
+             std::filesystem::directory_iterator(std::filesystem::path(LAPWING_SOURCE_DIR) / room))
+            files.push_back(entry);
+    for (const auto& entry : files) {
         // The reader of the reference data names files, not messages.
         if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json") continue;
         std::ifstream file(entry.path());
         std::stringstream content;
         content << file.rdbuf();
-        const std::string text = content.str();
+        // The codes of errors carry their sentence with them.
+        const std::string text =
+            std::regex_replace(content.str(), std::regex(R"re(fail\(\s*"[a-z_.]+")re"), "");
         const auto each = [&](const std::regex& pattern, auto check) {
             for (std::sregex_iterator at(text.begin(), text.end(), pattern), end; at != end; ++at)
                 check((*at)[1].str());

@@ -7,6 +7,7 @@ import hashlib
 import io
 import json
 import os
+import re
 import shutil
 import subprocess
 import unittest
@@ -156,6 +157,18 @@ class RoundTrip(CliTest):
         self.assertGreater(found["cylinders"][1]["main_path_probability"]["rings"], 0.9)
         self.assertGreater(found["cylinders"][0]["expected_after"]["exhaust"]["value"], 8e5)
         self.assertIn("not yet counted on real engines", self.done("findings", file, "--visit", "1"))
+        # On paper: a sentence a cylinder, never above 95 %, and a table of shares.
+        text = self.done("findings", file, "--visit", "1", "--seed", "3")
+        for cylinder, part in zip(found["cylinders"], ["the exhaust valve", "the rings"]):
+            self.assertIn(part, cylinder["odds_headline"])
+            self.assertIn(cylinder["odds_headline"], text)
+            for reason in cylinder["reasons"] + cylinder["contradictions"]:
+                self.assertIn(reason["text"], text)
+        for chance in re.findall(r"odds (\d+) %", text):
+            self.assertLessEqual(int(chance), 95)
+            self.assertEqual(int(chance) % 5, 0)
+        self.assertIn("share of the leak", text)
+        self.assertIn("Working assumptions version", text)
         for test in found["next_tests"]:
             self.assertIn("gain_bits", test)
         six = self.json("findings", self.demo("six"))["cylinders"]

@@ -1,0 +1,118 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/verdict.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/findings/case.h"
+
+namespace lapwing::odds {
+namespace {
+
+using findings::Message;
+using findings::say;
+
+bool says(const std::vector<Message>& messages, std::string_view code) {
+    return std::ranges::find(messages, code, &Message::code) != messages.end();
+}
+
+bool clearance_first(const CylinderOdds& cylinder) {
+    return cylinder.main && std::ranges::any_of(cylinder.reasons, [&](const Message& reason) {
+               return reason.code == "odds.clearance_first" && reason.args.size() == 2 &&
+                      std::get<findings::Word>(reason.args[1]) == findings::word_of(*cylinder.main);
+           });
+}
+
+/// The likeliest outcome beside the main one.
+std::pair<std::optional<findings::Path>, double> runner_up(const CylinderOdds& cylinder) {
+    std::pair<std::optional<findings::Path>, double> best{std::nullopt, -1.0};
+    if (cylinder.main) best.second = cylinder.seals_well;
+    for (const PathOdds& path : cylinder.paths)
+        if (path.path != cylinder.main && path.main > best.second) best = {path.path, path.main};
+    return best;
+}
+
+}  // namespace
+
+bool has_verdict(const CylinderOdds& cylinder) {
+    return cylinder.measured && !cylinder.unsure;
+}
+
+findings::Figure shown_chance(double chance) {
+    return findings::figure(findings::Dimension::share, shown_percent(chance) / 100.0);
+}
+
+findings::Figure shown_share(double share) {
+    return findings::figure(findings::Dimension::share, std::round(100.0 * share) / 100.0);
+}
+
+findings::Word outcome_word(std::optional<findings::Path> path) {
+    return path ? findings::word_of(*path) : findings::Word{"outcome:seals_well"};
+}
+
+bool worth_repairing(const PathOdds& path, const findings::Reference& reference) {
+    return path.fault >= reference.assumed("repair-from");
+}
+
+const AfterRepair* expected_after(const CylinderOdds& cylinder, const PathOdds& path,
+                                  const findings::Reference& reference) {
+    if (!worth_repairing(path, reference)) return nullptr;
+    using findings::Path;
+    const Path repair =
+        path.path == Path::coolant || path.path == Path::next_cylinder ? Path::gasket : path.path;
+    const auto found = std::ranges::find(cylinder.expected_after, repair, &AfterRepair::repair);
+    return found == cylinder.expected_after.end() ? nullptr : &*found;
+}
+
+std::vector<const PathOdds*> by_share(const CylinderOdds& cylinder) {
+    std::vector<const PathOdds*> out;
+    for (const PathOdds& path : cylinder.paths)
+        out.push_back(&path);
+    std::ranges::stable_sort(out, std::greater{}, [](const PathOdds* path) { return path->share.mean; });
+    return out;
+}
+
+findings::Word name_of(findings::Path path) {
+    return findings::Word{"leak:" + std::string(word(path))};
+}
+
+Message headline_of(const CylinderOdds& cylinder) {
+    const int number = cylinder.number;
+    if (!cylinder.measured) return say("odds.nothing_measured", number);
+    if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
+    if (!cylinder.contradictions.empty()) return say("odds.no_verdict", number);
+    if (cylinder.unsure) return say("odds.unsure_numbers", number);
+    constexpr double even = 0.5;
+    const findings::Figure chance = shown_chance(cylinder.main_chance);
+    if (cylinder.main_chance < even) {
+        const auto [other, other_chance] = runner_up(cylinder);
+        return say("odds.open", number, outcome_word(cylinder.main), chance, outcome_word(other),
+                   shown_chance(other_chance));
+    }
+    if (!cylinder.main) return say("odds.seals", number, chance);
+    return say(clearance_first(cylinder) ? "odds.main_clearance" : "odds.main", number,
+               outcome_word(cylinder.main), chance);
+}
+
+std::optional<Message> beside_rules(const findings::CylinderFindings& rules, const CylinderOdds& cylinder) {
+    if (!has_verdict(cylinder)) return std::nullopt;
+    const auto disagree = std::ranges::any_of(rules.contradictions, [](const findings::Remark& remark) {
+        return remark.message.code == "contra.rules_disagree";
+    });
+    if (disagree) return say("odds.thumbs_disagree", cylinder.number, outcome_word(cylinder.main));
+    if (!rules.points_at || rules.points_at == cylinder.main) return std::nullopt;
+    return say("odds.thumb_differs", cylinder.number, findings::word_of(*rules.points_at),
+               outcome_word(cylinder.main));
+}
+
+std::optional<Message> worth_of(const NextTest& test, const findings::Reference& reference) {
+    for (const auto& [least, code] :
+         {std::pair{"tells-much", "odds.tells_much"}, std::pair{"tells-some", "odds.tells_some"},
+          std::pair{"tells-little", "odds.tells_little"}})
+        if (test.gain_bits >= reference.assumed(least)) return say(code);
+    return std::nullopt;
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,48 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "core/odds/where_it_leaks.h"
+
+/// What a person is told of the odds, as codes (codes.h): chances are rounded as `shown_percent` has it.
+namespace lapwing::odds {
+
+/// Whether there are shares and chances to show: something was measured, and no contradiction, question or
+/// want of samples stands before a verdict.
+bool has_verdict(const CylinderOdds& cylinder);
+
+/// The one plain sentence. Of a valve whose clearance is not recorded it asks for that; where no outcome
+/// reaches one half it names the two likeliest; without a verdict it says why there is none.
+findings::Message headline_of(const CylinderOdds& cylinder);
+
+/// Why the odds and the rules of thumb name different paths; nothing where they agree, where no rule names a
+/// path, or without a verdict.
+std::optional<findings::Message> beside_rules(const findings::CylinderFindings& rules,
+                                              const CylinderOdds& cylinder);
+
+/// What a test is expected to tell, in words; nothing for one that hardly tells anything
+/// (assets/reference/assumptions.json: tells-much, tells-some, tells-little, in bits).
+std::optional<findings::Message> worth_of(const NextTest& test, const findings::Reference& reference);
+
+/// Whether what a repair of this path should bring is worth saying: it may well be at fault
+/// (assets/reference/assumptions.json: repair-from).
+bool worth_repairing(const PathOdds& path, const findings::Reference& reference);
+/// The reading to expect after a repair that is worth saying; null where there is none. The coolant side
+/// comes with the gasket.
+const AfterRepair* expected_after(const CylinderOdds& cylinder, const PathOdds& path,
+                                  const findings::Reference& reference);
+/// Paths by their share, the largest first.
+std::vector<const PathOdds*> by_share(const CylinderOdds& cylinder);
+
+/// A chance as a figure for a sentence, rounded by `shown_percent`.
+findings::Figure shown_chance(double chance);
+/// A share in whole per cent: more digits than that say nothing.
+findings::Figure shown_share(double share);
+
+/// The word for an outcome in a sentence: a path, or "outcome:seals_well".
+findings::Word outcome_word(std::optional<findings::Path> path);
+/// A path's name in a list, without an article: "leak:rings".
+findings::Word name_of(findings::Path path);
+
+}  // namespace lapwing::odds

@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QtGlobal>
+#include <unordered_map>
+
+#include "qml/format/tables.h"
+
+/// Sentences of core/odds/codes.h.
+namespace lapwing::format {
+namespace {
+
+#define SAY(code, english) \
+    { code, QT_TRANSLATE_NOOP("Findings", english) }
+
+const std::unordered_map<std::string_view, const char*> sentences = {
+    SAY("odds.wet_below_dry",
+        "Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can't do that: one of the two readings "
+        "is "
+        "not right. The wet one is left out of the odds."),
+    SAY("odds.wet_far_above",
+        "Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The "
+        "wet "
+        "reading is left out of the odds."),
+    SAY("odds.held_nothing",
+        "Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose "
+        "on, "
+        "the right TDC found? The leak-down and what was heard are left out of the odds."),
+    SAY("odds.loud_but_tight",
+        "Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can't be right: the "
+        "leak-down and what was heard are left out of the odds."),
+    SAY("odds.silent_but_leaks",
+        "Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look "
+        "at "
+        "adapter and hose. The leak-down and what was heard are left out of the odds."),
+    SAY("odds.does_not_fit",
+        "The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again."),
+
+    SAY("odds.nothing_measured",
+        "Nothing was measured on cylinder %1: nothing but the assumptions would speak."),
+    SAY("odds.tdc_first",
+        "Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was "
+        "heard "
+        "are left out of the odds."),
+    SAY("odds.clearance_first",
+        "Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without "
+        "clearance looks burnt."),
+    SAY("odds.not_listened",
+        "Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about "
+        "where "
+        "it leaks."),
+    SAY("odds.unsure_numbers",
+        "Cylinder %1: unsure. The working out did not settle well enough to show odds."),
+    SAY("odds.earlier_state_apart",
+        "Cylinder %1: only the readings marked \"%2\" count here; those of another state are kept apart."),
+    SAY("odds.depends_on_assumptions",
+        "Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2."),
+    SAY("odds.fresh_hone",
+        "Cylinder %1: new rings in a fresh hone read low until they have run in. Don't compare before that."),
+    SAY("odds.companion",
+        "Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A "
+        "leaking "
+        "valve does that through a joined manifold as well as the joint between the two."),
+    SAY("odds.decompressor",
+        "A decompressor was at work: cranking readings are not used for the odds, only air and what was "
+        "heard."),
+    SAY("odds.compare_only_ratio",
+        "Above a compression ratio of %1 cranking readings only compare the cylinders with each other."),
+    SAY("odds.compare_only_data",
+        "Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the "
+        "cylinders with each other."),
+    SAY("odds.compare_only_throttle",
+        "The throttle was closed: cranking readings only compare the cylinders with each other."),
+    SAY("odds.no_cranking_model", "Cranking readings are not used for the odds. %1"),
+    SAY("odds.working_assumptions",
+        "Odds under the app's working assumptions; not yet counted on real engines."),
+
+    SAY("odds.main", "Cylinder %1 leaks mostly at %2: odds %3."),
+    SAY("odds.main_clearance",
+        "Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it."),
+    SAY("odds.seals", "Cylinder %1 seals well: odds %2."),
+    SAY("odds.open", "Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5)."),
+    SAY("odds.no_verdict",
+        "Cylinder %1: what was measured does not fit together. No odds before that is "
+        "settled."),
+
+    SAY("odds.thumb_differs",
+        "Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds "
+        "weigh "
+        "every reading with its doubt, how loud each exit was, and how often each part is at fault."),
+    SAY("odds.thumbs_disagree",
+        "Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the "
+        "likeliest "
+        "answer: %2."),
+
+    SAY("odds.tells_much", "It would tell much about where the leak is."),
+    SAY("odds.tells_some", "It would tell something about where the leak is."),
+    SAY("odds.tells_little", "It would tell a little about where the leak is."),
+};
+
+#undef SAY
+
+}  // namespace
+
+const char* oddsSentenceOf(std::string_view code) {
+    const auto at = sentences.find(code);
+    return at == sentences.end() ? nullptr : at->second;
+}
+
+}  // namespace lapwing::format

@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/odds/verdict.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::odds {
+namespace {
+
+using findings::Path;
+using findings::say;
+
+/// Rings against exhaust valve; what is left of one seals well.
+CylinderOdds odds_of(double rings, double exhaust) {
+    CylinderOdds out;
+    out.number = 2;
+    out.measured = true;
+    out.paths = {{Path::rings, {0.4, 0.2, 0.6}, rings, 0.5}, {Path::exhaust, {0.6, 0.4, 0.8}, exhaust, 0.5}};
+    out.seals_well = 1.0 - rings - exhaust;
+    out.main = rings > exhaust ? Path::rings : Path::exhaust;
+    out.main_chance = std::max(rings, exhaust);
+    if (out.seals_well > out.main_chance) {
+        out.main.reset();
+        out.main_chance = out.seals_well;
+    }
+    return out;
+}
+
+double shown(const findings::Message& message, std::size_t at) {
+    return std::get<findings::Figure>(message.args.at(at)).si;
+}
+
+std::string word_at(const findings::Message& message, std::size_t at) {
+    return std::get<findings::Word>(message.args.at(at)).code;
+}
+
+// Rounded to 5 % and never above 95 %: the project's own promise of honesty.
+TEST(Verdict, NamesTheLikeliestPathAndNeverMoreThan95Percent) {
+    const auto said = headline_of(odds_of(0.003, 0.996));
+    EXPECT_EQ(said.code, "odds.main");
+    EXPECT_EQ(word_at(said, 1), "path:exhaust");
+    EXPECT_DOUBLE_EQ(shown(said, 2), 0.95);
+    EXPECT_DOUBLE_EQ(shown(headline_of(odds_of(0.72, 0.1)), 2), 0.70);
+}
+
+TEST(Verdict, SaysThatACylinderSealsWell) {
+    const auto said = headline_of(odds_of(0.05, 0.03));
+    EXPECT_EQ(said.code, "odds.seals");
+    EXPECT_DOUBLE_EQ(shown(said, 1), 0.90);
+}
+
+TEST(Verdict, NamesTwoWhereNoneReachesOneHalf) {
+    const auto said = headline_of(odds_of(0.45, 0.40));
+    EXPECT_EQ(said.code, "odds.open");
+    EXPECT_EQ(word_at(said, 1), "path:rings");
+    EXPECT_EQ(word_at(said, 3), "path:exhaust");
+    EXPECT_DOUBLE_EQ(shown(said, 4), 0.40);
+    const auto sealing = headline_of(odds_of(0.20, 0.38));
+    EXPECT_EQ(word_at(sealing, 1), "outcome:seals_well");
+    EXPECT_EQ(word_at(sealing, 3), "path:exhaust");
+}
+
+TEST(Verdict, AsksForTheClearanceOfAValveThatItNames) {
+    auto cylinder = odds_of(0.1, 0.85);
+    cylinder.reasons.push_back(say("odds.clearance_first", 2, findings::word_of(Path::exhaust)));
+    EXPECT_EQ(headline_of(cylinder).code, "odds.main_clearance");
+    // The other valve's clearance is no reason to hold back a verdict on this path.
+    cylinder.reasons.back() = say("odds.clearance_first", 2, findings::word_of(Path::intake));
+    EXPECT_EQ(headline_of(cylinder).code, "odds.main");
+}
+
+TEST(Verdict, HoldsBackWhileSomethingStandsBeforeIt) {
+    auto cylinder = odds_of(0.05, 0.9);
+    EXPECT_TRUE(has_verdict(cylinder));
+    cylinder.unsure = true;
+    EXPECT_FALSE(has_verdict(cylinder));
+    EXPECT_EQ(headline_of(cylinder).code, "odds.unsure_numbers");
+    cylinder.contradictions.push_back(say("odds.does_not_fit", 2, findings::word_of(TestKind::wet)));
+    EXPECT_EQ(headline_of(cylinder).code, "odds.no_verdict");
+    cylinder.reasons.push_back(say("odds.tdc_first", 2));
+    EXPECT_EQ(headline_of(cylinder).code, "odds.tdc_first");
+    cylinder.measured = false;
+    EXPECT_EQ(headline_of(cylinder).code, "odds.nothing_measured");
+}
+
+TEST(Verdict, SaysWhyTheRulesOfThumbDiffer) {
+    const auto cylinder = odds_of(0.05, 0.9);
+    findings::CylinderFindings rules;
+    EXPECT_FALSE(beside_rules(rules, cylinder));
+    rules.points_at = Path::exhaust;
+    EXPECT_FALSE(beside_rules(rules, cylinder));
+    rules.points_at = Path::rings;
+    const auto why = beside_rules(rules, cylinder);
+    ASSERT_TRUE(why);
+    EXPECT_EQ(why->code, "odds.thumb_differs");
+    EXPECT_EQ(word_at(*why, 1), "path:rings");
+    EXPECT_EQ(word_at(*why, 2), "path:exhaust");
+    rules.points_at.reset();
+    rules.contradictions.push_back(findings::remark("contra.rules_disagree"));
+    EXPECT_EQ(beside_rules(rules, cylinder)->code, "odds.thumbs_disagree");
+    auto unsure = cylinder;
+    unsure.unsure = true;
+    EXPECT_FALSE(beside_rules(rules, unsure));
+}
+
+TEST(Verdict, TellsWhatATestIsWorthInWords) {
+    const auto reference = findings::built_in_reference().value();
+    const auto worth = [&](double bits) { return worth_of({findings::Action::listen, 1, bits}, reference); };
+    EXPECT_FALSE(worth(0.0));
+    EXPECT_FALSE(worth(0.999 * reference.assumed("tells-little")));
+    EXPECT_EQ(worth(reference.assumed("tells-little"))->code, "odds.tells_little");
+    EXPECT_EQ(worth(reference.assumed("tells-some"))->code, "odds.tells_some");
+    EXPECT_EQ(worth(1.5)->code, "odds.tells_much");
+}
+
+TEST(Verdict, PromisesARepairOnlyForAPartThatMayWellBeAtFault) {
+    const auto reference = findings::built_in_reference().value();
+    auto cylinder = odds_of(0.1, 0.8);
+    cylinder.paths.push_back({Path::coolant, {0.1, 0.0, 0.2}, 0.0, 0.9});
+    cylinder.expected_after = {{Path::rings, 8e5, 7e5, 9e5, false}, {Path::gasket, 9e5, 8e5, 10e5, true}};
+    cylinder.paths[0].fault = 0.1;
+    EXPECT_EQ(expected_after(cylinder, cylinder.paths[0], reference), nullptr);
+    cylinder.paths[0].fault = 0.9;
+    EXPECT_EQ(expected_after(cylinder, cylinder.paths[0], reference), &cylinder.expected_after[0]);
+    // Without a prediction for its own repair there is none, and the coolant side comes with the gasket.
+    EXPECT_EQ(expected_after(cylinder, cylinder.paths[1], reference), nullptr);
+    EXPECT_EQ(expected_after(cylinder, cylinder.paths[2], reference), &cylinder.expected_after[1]);
+    EXPECT_EQ(by_share(cylinder).front()->path, Path::exhaust);
+}
+
+}  // namespace
+}  // namespace lapwing::odds
