@@ -31,7 +31,9 @@ struct Outgoing {
     std::function<std::filesystem::path(const Attachment&)> stored_at;  ///< the attachment's stored file
     Timestamp at;                                                       ///< for Bagging-Date and file times
     std::string software = "Lapwing";                                   ///< with version, for bag-info.txt
-    const SigningKey* key = nullptr;                                    ///< signs the file; null: not signed
+    /// Version of the working assumptions behind the report's odds, for bag-info.txt; empty: not said.
+    std::string assumptions;
+    const SigningKey* key = nullptr;  ///< signs the file; null: not signed
 };
 
 /// Writes the file whole or not at all: beside `target` first, on the disk, then renamed. Attachments that

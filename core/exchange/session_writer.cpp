@@ -120,10 +120,12 @@ public:
     }
     void finish(const Outgoing& outgoing) {
         add_tag_file("bagit.txt", std::string(bag_declaration));
-        add_tag_file("bag-info.txt",
-                     bag_info_text({{"Bag-Software-Agent", outgoing.software},
-                                    {"Bagging-Date", to_rfc3339(outgoing.at).substr(0, 10)},
-                                    {"Payload-Oxum", fmt::format("{}.{}", oxum_.bytes, oxum_.files)}}));
+        std::vector<std::pair<std::string, std::string>> about{
+            {"Bag-Software-Agent", outgoing.software},
+            {"Bagging-Date", to_rfc3339(outgoing.at).substr(0, 10)},
+            {"Payload-Oxum", fmt::format("{}.{}", oxum_.bytes, oxum_.files)}};
+        if (!outgoing.assumptions.empty()) about.emplace_back("Working-Assumptions", outgoing.assumptions);
+        add_tag_file("bag-info.txt", bag_info_text(about));
         std::ranges::sort(payload_, {}, &ManifestLine::path);
         add_tag_file("manifest-sha256.txt", manifest_text(payload_));
         const auto tag_manifest = manifest_text(tags_);

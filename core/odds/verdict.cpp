@@ -52,6 +52,10 @@ findings::Word outcome_word(std::optional<findings::Path> path) {
     return path ? findings::word_of(*path) : findings::Word{"outcome:seals_well"};
 }
 
+Interval shown_interval(const Interval& share) {
+    return {share.mean, std::min(share.lo, share.mean), std::max(share.hi, share.mean)};
+}
+
 bool worth_repairing(const PathOdds& path, const findings::Reference& reference) {
     return path.fault >= reference.assumed("repair-from");
 }
@@ -94,6 +98,20 @@ Message headline_of(const CylinderOdds& cylinder) {
     if (!cylinder.main) return say("odds.seals", number, chance);
     return say(clearance_first(cylinder) ? "odds.main_clearance" : "odds.main", number,
                outcome_word(cylinder.main), chance);
+}
+
+std::vector<Message> said_beside(const CylinderOdds& cylinder) {
+    const Message headline = headline_of(cylinder);
+    const bool clearance_said = headline.code == "odds.main_clearance";
+    std::vector<Message> out;
+    for (const auto* messages : {&cylinder.contradictions, &cylinder.reasons})
+        for (const Message& message : *messages) {
+            const bool said =
+                message == headline || (clearance_said && message.code == "odds.clearance_first" &&
+                                        message.args.at(1) == headline.args.at(1));
+            if (!said) out.push_back(message);
+        }
+    return out;
 }
 
 std::optional<Message> beside_rules(const findings::CylinderFindings& rules, const CylinderOdds& cylinder) {

@@ -16,6 +16,9 @@ bool has_verdict(const CylinderOdds& cylinder);
 /// reaches one half it names the two likeliest; without a verdict it says why there is none.
 findings::Message headline_of(const CylinderOdds& cylinder);
 
+/// Contradictions and reasons, but for what the plain sentence says already.
+std::vector<findings::Message> said_beside(const CylinderOdds& cylinder);
+
 /// Why the odds and the rules of thumb name different paths; nothing where they agree, where no rule names a
 /// path, or without a verdict.
 std::optional<findings::Message> beside_rules(const findings::CylinderFindings& rules,
@@ -35,6 +38,8 @@ const AfterRepair* expected_after(const CylinderOdds& cylinder, const PathOdds& 
 /// Paths by their share, the largest first.
 std::vector<const PathOdds*> by_share(const CylinderOdds& cylinder);
 
+/// The interval to show beside a share: widened to the mean where a rare large fault draws that out of it.
+Interval shown_interval(const Interval& share);
 /// A chance as a figure for a sentence, rounded by `shown_percent`.
 findings::Figure shown_chance(double chance);
 /// A share in whole per cent: more digits than that say nothing.

@@ -9,6 +9,7 @@ namespace lapwing::report {
 enum class Label {
     // Sections, in their order
     in_short,
+    where_it_leaks,
     worth_doing_next,
     cautions,
     plan,
@@ -99,6 +100,14 @@ enum class Label {
     price,
     if_left,
     expected,
+    comes_to,
+    quick_fixes,
+    strip,
+    expected_after,
+    once_run_in,
+    under_one_percent,
+    assumptions_version,
+    seed,
     description,
     history,
     cycle,
@@ -136,7 +145,8 @@ enum class Label {
     how_shared,
     how_states,
     how_same_leak,
-    how_rules
+    how_rules,
+    how_odds
 };
 
 }  // namespace lapwing::report

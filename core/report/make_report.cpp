@@ -40,6 +40,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
     for (Section& section : std::vector<Section>{
              complaint(session),
              in_short(engine, found),
+             where_it_leaks(found, options.leaks, reference),
              worth_doing_next(found),
              cautions(found, reference),
              plan(visit),

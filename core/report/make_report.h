@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/findings/findings.h"
+#include "core/odds/where_it_leaks.h"
 #include "core/report/report.h"
 
 namespace lapwing::report {
@@ -12,6 +13,8 @@ struct Options {
     bool owner_name = true;
     bool owner_contact = false;  ///< stays private unless the sender ticks it
     Timestamp made_at;
+    /// The odds of `visit`; null leaves the section out.
+    const odds::WhereItLeaks* leaks = nullptr;
 };
 
 /// The report of one visit of the dossier. Sections that would have nothing to say are left out. Earlier

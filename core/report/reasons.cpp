@@ -2,8 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <cmath>
 #include <set>
 
+#include "core/model/plan_totals.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -84,6 +86,20 @@ std::vector<const Derivation*> derivations(const findings::Limits& limits) {
     for (const auto* limit : {&limits.lowest, &limits.low, &limits.high})
         if (*limit) return {&(*limit)->from};
     return {};
+}
+
+/// "710 EUR, 9 h"; nothing where nothing costs anything.
+Line sum_of(const PlanTotals& totals) {
+    Line out;
+    for (const Money& price : totals.prices)
+        out.emplace_back(OwnWords{price.digits + ' ' + price.currency});
+    if (totals.labour_s > 0.0) {
+        const auto hour = *Unit<TimeTag>::find("h");
+        const double hours = hour.number(Time::from_si(totals.labour_s));
+        const bool whole = std::abs(hours - std::round(hours)) < 0.005;
+        out.emplace_back(TypedTime::from(Time::from_si(totals.labour_s), hour, whole ? 0 : 2));
+    }
+    return out;
 }
 
 std::optional<findings::Message> source_message(const findings::Basis& basis) {
@@ -170,11 +186,7 @@ Section plan(const Visit& visit) {
                  {{Label::if_left}, 3.0},
                  {{Label::expected}, 2.2}},
                 {}};
-    std::vector<const PlanLine*> lines;
-    for (const PlanLine& line : visit.plan)
-        lines.push_back(&line);
-    std::ranges::stable_sort(lines, {}, [](const PlanLine* line) { return line->order; });
-    for (const PlanLine* line : lines) {
+    for (const PlanLine* line : in_order(visit.plan)) {
         Cell work;
         for (const std::string* words : {&line->work, &line->parts, &line->reason})
             if (!words->empty()) work.lines.push_back({OwnWords{*words}});
@@ -191,6 +203,13 @@ Section plan(const Visit& visit) {
                               line->if_left.empty() ? Cell{} : cell({OwnWords{line->if_left}}), expected});
     }
     Facts facts;
+    const PlanTotals quick = totals_of(visit.plan, PlanOption::quick_fix);
+    const PlanTotals stripping = totals_of(visit.plan, PlanOption::strip);
+    if (quick.lines > 0 && stripping.lines > 0) {
+        add(facts, Label::quick_fixes, sum_of(quick));
+        add(facts, Label::strip, sum_of(stripping));
+    }
+    add(facts, Label::comes_to, sum_of(totals_of(visit.plan)));
     if (visit.session.owner_answer != OwnerAnswer::none) {
         Line answer{word_of(visit.session.owner_answer)};
         if (visit.session.owner_answered_at) answer.emplace_back(*visit.session.owner_answered_at);

@@ -11,6 +11,7 @@
 #include "core/base/clock.h"
 #include "core/findings/derivation.h"
 #include "core/findings/message.h"
+#include "core/findings/reference.h"
 #include "core/findings/state.h"
 #include "core/report/label.h"
 
@@ -111,6 +112,19 @@ struct Verdicts {
     std::vector<Verdict> verdicts;
 };
 
+/// Where one cylinder leaks: shares of the whole with their 90 % intervals, the largest first.
+struct Share {
+    findings::Path path = findings::Path::rings;
+    double mean = 0.0;  ///< 0 to 1, as the ends of the interval
+    double low = 0.0;
+    double high = 0.0;
+};
+struct Shares {
+    int cylinder = 1;
+    std::vector<Share> shares;
+    std::vector<findings::Path> under_one_percent;  ///< too small to draw
+};
+
 /// How one figure was made, worked through for one cylinder.
 struct Worked {
     std::optional<int> cylinder;
@@ -133,7 +147,7 @@ struct Series {
     std::vector<Row> rows;
 };
 
-using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series>;
+using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series, Shares>;
 
 struct Section {
     Label heading;

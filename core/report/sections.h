@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/findings/findings.h"
+#include "core/odds/where_it_leaks.h"
 #include "core/report/report.h"
 
 /// The sections of a report, each from what it needs. One with no blocks has nothing to say.
@@ -18,6 +19,10 @@ Section crankcase(const findings::Findings& found);
 
 // earlier_visits.cpp
 Section earlier_visits(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                       const findings::Reference& reference);
+
+// where_it_leaks.cpp
+Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks* leaks,
                        const findings::Reference& reference);
 
 // reasons.cpp: what follows from it

@@ -113,6 +113,11 @@ Intent set_answer(SessionId session, OwnerAnswer answer) {
                           });
 }
 
+Intent plan_retest(SessionId session, std::optional<Timestamp> day) {
+    return change_session(session, "session.retest", {},
+                          [day](Session& stored, const Now&) { stored.retest_planned_for = day; });
+}
+
 Intent finish_session(SessionId session, std::string note, std::optional<Timestamp> retest_planned_for) {
     return change_session(session, "session.finish", {}, [=](Session& stored, const Now&) {
         stored.note = note;

@@ -4,7 +4,9 @@
 #include "core/findings/findings.h"
 
 #include <algorithm>
+#include <fstream>
 #include <nlohmann/json.hpp>
+#include <sstream>
 
 #include "core/odds/verdict.h"
 #include "platform/cli/dossier_file.h"
@@ -189,6 +191,25 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     print_odds_of_engine(leaks, say.format(), reference);
 }
 
+/// Those of this program, or of a file: an old report is worked out again with what it was made under.
+tl::expected<odds::Assumptions, Failure> read_assumptions(Arguments& arguments) {
+    if (!arguments.has("--assumptions")) {
+        auto built_in = odds::built_in_assumptions();
+        if (!built_in) return tl::unexpected(Failure{Exit::internal, built_in.error().english});
+        return std::move(*built_in);
+    }
+    const std::string name = arguments.text("--assumptions");
+    std::ifstream file(name, std::ios::binary);
+    if (!file)
+        return tl::unexpected(Failure{
+            Exit::refused, fmt::format("{} can't be read. Give the file of working assumptions.", name)});
+    std::ostringstream text;
+    text << file.rdbuf();
+    auto read = odds::read_assumptions(text.str());
+    if (!read) return refused(read.error());
+    return std::move(*read);
+}
+
 Outcome run(Arguments& arguments) {
     const int seed = arguments.count("--seed", 0, 2'147'483'647, 0);
     const auto dossier = read_dossier(arguments.operand(0));
@@ -201,7 +222,10 @@ Outcome run(Arguments& arguments) {
     const Visit& visit = dossier->visits[*at];
     const Sentences say(units_of(visit));
     const auto found = findings::find(*dossier, visit, *reference);
+    const auto assumptions = read_assumptions(arguments);
+    if (!assumptions) return tl::unexpected(assumptions.error());
     odds::OddsOptions options;
+    options.assumptions = &*assumptions;
     options.seed = static_cast<std::uint64_t>(seed);
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
     if (!leaks) return refused(leaks.error());
@@ -222,6 +246,9 @@ Verb findings_verb() {
         {visit_option,
          {"--seed", "NUMBER",
           "of the random numbers behind the odds; the same seed gives the same odds; default 0"},
+         {"--assumptions", "FILE",
+          "working assumptions in the form of assets/reference/odds.json, to work out an old report again; "
+          "default this program's own"},
          json_option},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.\n"
         "Keys: visit, cylinders (number, state, headline, points_at, rules_of_thumb, contradictions, "

@@ -56,14 +56,11 @@ void print(const findings::Message& message, const format::Formatter& format) {
 
 void print_odds(const findings::CylinderFindings& rules, const odds::CylinderOdds& of,
                 const format::Formatter& format, const findings::Reference& reference) {
-    const findings::Message headline = odds::headline_of(of);
     fmt::print("  Where it leaks\n");
-    print(headline, format);
+    print(odds::headline_of(of), format);
     if (odds::has_verdict(of)) print(table(of, format, reference));
-    for (const findings::Message& contradiction : of.contradictions)
-        print(contradiction, format);
-    for (const findings::Message& reason : of.reasons)
-        if (reason != headline) print(reason, format);
+    for (const findings::Message& message : odds::said_beside(of))
+        print(message, format);
     if (const auto why = odds::beside_rules(rules, of)) print(*why, format);
 }
 

@@ -24,6 +24,8 @@ Outcome run(Arguments& arguments) {
     report::Options options;
     options.owner_contact = arguments.has("--owner-contact");
     options.made_at = SystemClock{}.now();
+    const auto leaks = odds::where_it_leaks(*dossier, visit, *reference);
+    if (leaks) options.leaks = &*leaks;
     const auto report = report::make_report(*dossier, visit, findings::find(*dossier, visit, *reference),
                                             *reference, options);
 

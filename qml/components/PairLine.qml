@@ -10,11 +10,14 @@ Flow {
 
     property string name
     property string value
+    // Where an item around it speaks the words already.
+    property bool silent: false
     readonly property bool fits: label.implicitWidth + figure.implicitWidth + Theme.gap <= width
 
     LText {
         id: label
 
+        silent: pair.silent
         text: pair.name
         color: Theme.quietInk
         width: pair.fits ? pair.width - figure.implicitWidth : pair.width
@@ -24,6 +27,7 @@ Flow {
         id: figure
 
         role: "figure"
+        silent: pair.silent
         text: pair.value
         width: pair.fits ? implicitWidth : pair.width
         horizontalAlignment: Text.AlignRight

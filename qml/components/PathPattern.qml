@@ -4,10 +4,9 @@
 import QtQuick
 import Lapwing.Theme
 import Lapwing.Components
-import "patterns.js" as Patterns
 
 // The colour and pattern of a leak path, filling its rectangle: "rings" plain, "intake" dots, "exhaust" slant
-// lines, "gasket" cross lines, "other" rings.
+// lines, "gasket" cross lines, "next_cylinder" upright and "coolant" level ones, "other" rings.
 Rectangle {
     id: swatch
 
@@ -20,13 +19,11 @@ Rectangle {
     border.width: 1
     border.color: Theme.inkOnPath
 
-    LineDrawing {
+    PatternDrawing {
         visible: swatch.path !== "rings"
         anchors.fill: parent
         anchors.margins: 2
-        color: swatch.path === "intake" ? "#8014181B" : "#5A14181B"
-        thickness: 1.2
-        line: swatch.path === "intake" ? "" : Patterns.lines(swatch.path, width, height)
-        area: swatch.path === "intake" ? Patterns.lines(swatch.path, width, height) : ""
+        path: swatch.path
+        color: Theme.inkOnPath
     }
 }

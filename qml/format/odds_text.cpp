@@ -26,9 +26,10 @@ QString share_text(double share, const Formatter& format) {
 }
 
 QString interval_text(const odds::Interval& share, const Formatter& format) {
-    const findings::Figure high = odds::shown_share(share.hi);
+    const odds::Interval shown = odds::shown_interval(share);
+    const findings::Figure high = odds::shown_share(shown.hi);
     if (!(high.si > 0.0)) return {};
-    return Texts::tr("%1 to %2").arg(format.digits(odds::shown_share(share.lo)), format.valueText(high));
+    return Texts::tr("%1 to %2").arg(format.digits(odds::shown_share(shown.lo)), format.valueText(high));
 }
 
 QString share_line(const odds::Interval& share, const Formatter& format) {

@@ -381,7 +381,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 
 const char* sentenceOf(std::string_view code) {
     const auto at = sentences.find(code);
-    return at == sentences.end() ? oddsSentenceOf(code) : at->second;
+    if (at != sentences.end()) return at->second;
+    const char* of_odds = oddsSentenceOf(code);
+    return of_odds ? of_odds : planSentenceOf(code);
 }
 
 }  // namespace lapwing::format

@@ -5,11 +5,12 @@ import QtQuick
 import Lapwing.Components
 import Lapwing.Theme
 
-// Findings of one cylinder: sentence, questions, figures, exits, rules of thumb in their own words.
+// Findings of one cylinder: sentence, questions, where it leaks, figures, exits, rules of thumb in their own words.
 Panel {
     id: panel
 
     required property var findings
+    required property string oddsState
 
     signal explain(int from)
 
@@ -65,6 +66,20 @@ Panel {
             onExplain: from => panel.explain(from)
         }
 
+        WhereItLeaks {
+            width: parent.width
+            oddsState: panel.findings.state === "none" && panel.findings.figures.length === 0 && panel.findings.exits === "" ? "none" : panel.oddsState
+            odds: panel.findings.odds
+            opened: panel.findings.state !== "good"
+        }
+
+        LText {
+            width: parent.width
+            visible: panel.findings.figures.length > 0
+            role: "heading"
+            text: qsTr("Readings")
+        }
+
         FindingLines {
             width: parent.width
             visible: lines.length > 0
@@ -81,7 +96,7 @@ Panel {
         LText {
             width: parent.width
             visible: panel.findings.rules.length > 0
-            role: "figure"
+            role: "heading"
             text: qsTr("Rules of thumb say")
         }
 
@@ -90,6 +105,12 @@ Panel {
             visible: lines.length > 0
             lines: panel.findings.rules
             onExplain: from => panel.explain(from)
+        }
+
+        LText {
+            width: parent.width
+            visible: text !== ""
+            text: panel.findings.odds.besideRules ?? ""
         }
     }
 }

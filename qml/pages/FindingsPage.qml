@@ -6,7 +6,8 @@ import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
 
-// What the readings say: a plain sentence a cylinder, then the figures, and how each was made.
+// What the readings say: a plain sentence a cylinder, where it leaks, then the figures, and how each was made; and
+// what to do next.
 AppPage {
     id: page
 
@@ -57,6 +58,7 @@ AppPage {
                 objectName: "findings_" + modelData.number
                 width: parent.width
                 findings: modelData
+                oddsState: viewModel.oddsState
                 onExplain: from => derivation.show(from)
             }
         }
@@ -110,10 +112,32 @@ AppPage {
             }
         }
 
+        ErrorCard {
+            width: parent.width
+            visible: viewModel.oddsState === "failed"
+            heading: qsTr("Where it leaks could not be worked out")
+            message: viewModel.oddsTrouble
+        }
+
+        StepList {
+            objectName: "nextSteps"
+            width: parent.width
+            heading: qsTr("Worth doing next")
+            steps: viewModel.nextSteps
+            onGo: (name, args) => page.go(name, args)
+        }
+
+        StepList {
+            objectName: "settling"
+            width: parent.width
+            heading: qsTr("What would settle it")
+            steps: viewModel.settling
+            onGo: (name, args) => page.go(name, args)
+        }
+
         Panel {
             width: parent.width
-            visible: viewModel.nextSteps.length > 0
-            selected: true
+            visible: viewModel.oddsRestOn.length > 0
 
             Column {
                 width: parent.width
@@ -122,29 +146,17 @@ AppPage {
                 LText {
                     width: parent.width
                     role: "heading"
-                    text: qsTr("Worth doing next")
+                    text: qsTr("What the odds rest on")
                 }
 
                 Repeater {
-                    model: viewModel.nextSteps
+                    model: viewModel.oddsRestOn
 
-                    Column {
-                        id: step
-
-                        required property var modelData
+                    LText {
+                        required property string modelData
 
                         width: parent.width
-
-                        LText {
-                            width: parent.width
-                            role: "figure"
-                            text: step.modelData.title
-                        }
-
-                        LText {
-                            width: parent.width
-                            text: step.modelData.text
-                        }
+                        text: modelData
                     }
                 }
             }
@@ -153,18 +165,28 @@ AppPage {
         LText {
             width: parent.width
             role: "label"
-            text: qsTr("Rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.")
+            text: qsTr("Odds, rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.")
         }
     }
 
-    actions: BigButton {
-        objectName: "handOver"
-        text: qsTr("Hand over")
-        onClicked: page.go("HandOver", {
-            engineId: viewModel.engineId,
-            sessionId: page.sessionId
-        })
-    }
+    actions: [
+        IconWord {
+            objectName: "handOver"
+            symbol: "share"
+            text: qsTr("Hand over")
+            onClicked: page.go("HandOver", {
+                engineId: viewModel.engineId,
+                sessionId: page.sessionId
+            })
+        },
+        BigButton {
+            objectName: "next"
+            // It would give away what the call is to be made of.
+            visible: !gate.closed
+            text: viewModel.nextText
+            onClicked: page.go(viewModel.nextPage, viewModel.nextArgs)
+        }
+    ]
 
     Loader {
         id: derivation

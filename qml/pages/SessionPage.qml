@@ -112,7 +112,7 @@ AppPage {
                 width: parent.width
                 title: modelData.title
                 detail: modelData.text
-                state: modelData.key === "visit" || modelData.key === "exits" ? "" : modelData.state
+                state: ["visit", "exits", "plan"].includes(modelData.key) ? "" : modelData.state
                 cylinders: modelData.bores
                 onClicked: page.go(modelData.page, modelData.args)
             }

@@ -176,12 +176,12 @@ AppPage {
             items: model.limits
         }
 
-        SourceList {
+        ListRow {
             objectName: "assumptions"
             width: parent.width
-            heading: qsTr("Working assumptions")
-            text: qsTr("Numbers of the app's own or of common practice.")
-            items: model.assumptions
+            text: qsTr("Working assumptions")
+            detail: qsTr("Numbers of the app's own or of common practice.")
+            onClicked: page.go("Assumptions", {})
         }
 
         SourceList {

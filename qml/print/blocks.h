@@ -20,6 +20,8 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
 // table_layout.cpp
 void put(Flow& flow, const Wording& wording, const report::Table& table);
 void put(Flow& flow, const Wording& wording, const report::Series& series);
+// share_bar.cpp
+void put(Flow& flow, const Wording& wording, const report::Shares& shares);
 // bore_strip.cpp
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips);
 

@@ -14,6 +14,8 @@ const char* english(report::Label label) {
     switch (label) {
         case Label::in_short:
             return QT_TRANSLATE_NOOP("Report", "In short");
+        case Label::where_it_leaks:
+            return QT_TRANSLATE_NOOP("Report", "Where it leaks");
         case Label::worth_doing_next:
             return QT_TRANSLATE_NOOP("Report", "Worth doing next");
         case Label::cautions:
@@ -190,6 +192,22 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Price and hours");
         case Label::if_left:
             return QT_TRANSLATE_NOOP("Report", "If left");
+        case Label::comes_to:
+            return QT_TRANSLATE_NOOP("Report", "Comes to");
+        case Label::quick_fixes:
+            return QT_TRANSLATE_NOOP("Report", "Quick fixes");
+        case Label::strip:
+            return QT_TRANSLATE_NOOP("Report", "Strip");
+        case Label::expected_after:
+            return QT_TRANSLATE_NOOP("Report", "Expected after repair");
+        case Label::once_run_in:
+            return QT_TRANSLATE_NOOP("Report", "once run in");
+        case Label::under_one_percent:
+            return QT_TRANSLATE_NOOP("Report", "Under 1 % each");
+        case Label::assumptions_version:
+            return QT_TRANSLATE_NOOP("Report", "Assumptions, version");
+        case Label::seed:
+            return QT_TRANSLATE_NOOP("Report", "Odds, seed");
         case Label::expected:
             return QT_TRANSLATE_NOOP("Report", "Reading to expect");
         case Label::description:
@@ -278,6 +296,11 @@ const char* english(report::Label label) {
                                      "Percentages of testers with different set pressures can't be compared "
                                      "as they stand. \"Same leak at\" is what another tester would show on "
                                      "the same leak, from an orifice-like leak to a long narrow gap.");
+        case Label::how_odds:
+            return QT_TRANSLATE_NOOP("Report",
+                                     "A bar shows how the leak is shared; beside each share stands the range "
+                                     "that holds it in nine "
+                                     "cases of ten. Odds are rounded to 5 % and never shown above 95 %.");
         case Label::how_rules:
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "

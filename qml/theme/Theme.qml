@@ -104,7 +104,7 @@ QtObject {
         }
     }
 
-    // `path` is "rings", "intake", "exhaust", "gasket" or "other".
+    // `path` is "rings", "intake", "exhaust", "gasket" (and "next_cylinder", "coolant", which it seals) or "other".
     function pathColor(path: string): color {
         switch (path) {
         case "rings":
@@ -114,6 +114,8 @@ QtObject {
         case "exhaust":
             return exhaust;
         case "gasket":
+        case "next_cylinder":
+        case "coolant":
             return gasket;
         default:
             return other;

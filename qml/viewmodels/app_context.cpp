@@ -4,6 +4,7 @@
 #include "qml/viewmodels/app_context.h"
 
 #include <QPointer>
+#include <algorithm>
 
 #include "qml/viewmodels/step_text.h"
 
@@ -15,6 +16,13 @@ format::Choice choice_of(const AppSettings& settings) {
     choice.pressure = Unit<PressureTag>::find(settings.pressureUnit().toStdString()).value_or(units::bar);
     choice.inches = settings.clearanceUnit() == QLatin1String("thou");
     return choice;
+}
+
+/// Plan and notes are no evidence.
+bool concerns_odds(const workflow::Change& change) {
+    return std::any_of(change.kinds.begin(), change.kinds.end(), [](RecordKind kind) {
+        return kind != RecordKind::plan_line && kind != RecordKind::note;
+    });
 }
 
 }  // namespace
@@ -31,7 +39,12 @@ AppContext::AppContext(workflow::Desk& desk, platform::Devices& devices, AppSett
     desk_.listen([self = QPointer<AppContext>(this), this](const workflow::Change& change) {
         if (self)
             QMetaObject::invokeMethod(
-                this, [this, change] { emit changed(change); }, Qt::QueuedConnection);
+                this,
+                [this, change] {
+                    if (concerns_odds(change)) odds_.forget();
+                    emit changed(change);
+                },
+                Qt::QueuedConnection);
     });
     desk_.on_trouble([self = QPointer<AppContext>(this), this](const Error& error) {
         if (self)

@@ -16,6 +16,7 @@
 #include "platform/api/devices.h"
 #include "qml/format/formatter.h"
 #include "qml/viewmodels/app_settings.h"
+#include "qml/viewmodels/odds_memory.h"
 #include "qml/viewmodels/photo_eye.h"
 
 namespace lapwing {
@@ -38,6 +39,7 @@ public:
     [[nodiscard]] const findings::Reference& reference() const { return reference_; }
     /// For reading that takes a moment. What runs there has ended before the context and the desk go.
     [[nodiscard]] QThreadPool& background() { return background_; }
+    [[nodiscard]] OddsMemory& odds() { return odds_; }
     /// What looks into photos.
     [[nodiscard]] PhotoEyeStore& eye() { return eye_; }
     /// In the units and language chosen now. Don't keep the reference across events.
@@ -91,6 +93,7 @@ private:
     const findings::Reference& reference_;
     format::Formatter format_;
     PhotoEyeStore eye_;
+    OddsMemory odds_;
     QThreadPool background_;
 };
 

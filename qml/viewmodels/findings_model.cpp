@@ -7,6 +7,7 @@
 
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/derivation_item.h"
+#include "qml/viewmodels/odds_lines.h"
 
 namespace lapwing {
 namespace {
@@ -119,15 +120,18 @@ void FindingsModel::refresh() {
                 heard.neighbour ? tr("plug hole of %1").arg(*heard.neighbour) : format().name(heard.exit),
                 format().name(heard.loudness));
         QVariantList clearances = remarks(cylinder.clearances.remarks, question);
-        cylinders_ << QVariantMap{{"number", cylinder.number},
-                                  {"name", card ? QString::fromStdString(card->name) : QString()},
-                                  {"state", state_key(cylinder.state)},
-                                  {"headline", format().text(cylinder.headline)},
-                                  {"figures", figuresOf(cylinder)},
-                                  {"exits", exits.join(QStringLiteral(", "))},
-                                  {"rules", remarks(cylinder.rules_of_thumb, {})},
-                                  {"questions", remarks(cylinder.questions, question) + clearances},
-                                  {"contradictions", remarks(cylinder.contradictions, question)}};
+        const auto* odds = leaks(cylinder.number);
+        cylinders_ << QVariantMap{
+            {"number", cylinder.number},
+            {"name", card ? QString::fromStdString(card->name) : QString()},
+            {"state", state_key(cylinder.state)},
+            {"headline", format().text(cylinder.headline)},
+            {"figures", figuresOf(cylinder)},
+            {"exits", exits.join(QStringLiteral(", "))},
+            {"rules", remarks(cylinder.rules_of_thumb, {})},
+            {"questions", remarks(cylinder.questions, question) + clearances},
+            {"contradictions", remarks(cylinder.contradictions, question)},
+            {"odds", odds ? odds_map(cylinder, *odds, reference(), format()) : QVariantMap{}}};
     }
     const auto& limits = findings()->limits;
     for (const auto& [limit, text] : {std::pair{&limits.low, tr("lower end of the factory range here")},
@@ -156,12 +160,39 @@ QVariantList FindingsModel::nextSteps() const {
     QVariantList list;
     if (!ready()) return list;
     for (const auto& step : findings()->next) {
-        const QString what = format().heading(step.action);
-        list << QVariantMap{
-            {"title", step.cylinder ? tr("%1, cylinder %2").arg(what).arg(*step.cylinder) : what},
-            {"text", format().text(step.reason)}};
+        const StepPlace place = place_of(step.action, step.cylinder, sessionId());
+        list << QVariantMap{{"title", step_title(step.action, step.cylinder, format())},
+                            {"text", format().text(step.reason)},
+                            {"page", place.page},
+                            {"args", place.args}};
     }
     return list;
+}
+
+QVariantList FindingsModel::settling() const {
+    if (!ready() || !leaks()) return {};
+    return tests_to_settle(*leaks(), findings()->next, reference(), format(), sessionId());
+}
+
+QStringList FindingsModel::oddsRestOn() const {
+    QStringList list;
+    if (!leaks()) return list;
+    for (const auto& reason : leaks()->reasons)
+        list << format().text(reason);
+    list << tr("Working assumptions version %1.").arg(leaks()->assumptions_version);
+    return list;
+}
+
+QString FindingsModel::nextText() const {
+    if (!ready()) return format().heading(findings::Action::plan);
+    const auto& step = findings()->next.front();
+    return step_title(step.action, step.cylinder, format());
+}
+
+StepPlace FindingsModel::nextPlace() const {
+    if (!ready()) return place_of(findings::Action::plan, {}, sessionId());
+    const auto& step = findings()->next.front();
+    return place_of(step.action, step.cylinder, sessionId());
 }
 
 QVariantList FindingsModel::derivation(int from) const {

@@ -5,13 +5,14 @@
 
 #include <QVariantList>
 
-#include "qml/viewmodels/session_backed.h"
+#include "qml/viewmodels/odds_backed.h"
+#include "qml/viewmodels/step_place.h"
 
 namespace lapwing {
 
-/// The findings page: a plain sentence per cylinder first, then figures, rules of thumb, questions; the
-/// engine as a whole; and how each number was made.
-class FindingsModel : public lapwing::SessionBacked {
+/// The findings page: a plain sentence per cylinder first, then where it leaks, figures, rules of thumb,
+/// questions; the engine as a whole; what to do next; and how each number was made.
+class FindingsModel : public lapwing::OddsBacked {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(bool ready READ ready NOTIFY refreshed)
@@ -21,19 +22,34 @@ class FindingsModel : public lapwing::SessionBacked {
     Q_PROPERTY(QVariantList engineLines READ engineLines NOTIFY refreshed)
     Q_PROPERTY(QVariantList weakenedBy READ weakenedBy NOTIFY refreshed)
     Q_PROPERTY(QVariantList nextSteps READ nextSteps NOTIFY refreshed)
+    Q_PROPERTY(QVariantList settling READ settling NOTIFY refreshed)
+    Q_PROPERTY(QStringList oddsRestOn READ oddsRestOn NOTIFY refreshed)
+    Q_PROPERTY(QString nextText READ nextText NOTIFY refreshed)
+    Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
+    Q_PROPERTY(QVariantMap nextArgs READ nextArgs NOTIFY refreshed)
 
 public:
-    using SessionBacked::SessionBacked;
+    using OddsBacked::OddsBacked;
 
     [[nodiscard]] bool ready() const { return findings().has_value(); }
     [[nodiscard]] QString headline() const;
     [[nodiscard]] QString state() const;
-    /// {number, name, state, headline, figures, rules, questions, contradictions, exits}; each line is
-    /// {mark, figure, text, from} with `from` an index for derivation().
+    /// {number, name, state, headline, figures, rules, questions, contradictions, exits, odds}; each line is
+    /// {mark, figure, text, from} with `from` an index for derivation(). `odds` as odds_map has it; empty
+    /// until they are there and for a cylinder with nothing measured.
     [[nodiscard]] QVariantList cylinders() const { return cylinders_; }
     [[nodiscard]] QVariantList engineLines() const { return engine_lines_; }
     [[nodiscard]] QVariantList weakenedBy() const { return weakened_by_; }
+    /// {title, text, page, args}
     [[nodiscard]] QVariantList nextSteps() const;
+    /// Tests beside those steps that would tell where it leaks, as tests_to_settle has them.
+    [[nodiscard]] QVariantList settling() const;
+    /// What the odds of the whole engine rest on, with the version of the working assumptions.
+    [[nodiscard]] QStringList oddsRestOn() const;
+    // The next test while one is outstanding, else the plan.
+    [[nodiscard]] QString nextText() const;
+    [[nodiscard]] QString nextPage() const { return nextPlace().page; }
+    [[nodiscard]] QVariantMap nextArgs() const { return nextPlace().args; }
 
     Q_INVOKABLE QVariantList derivation(int from) const;
 
@@ -45,6 +61,7 @@ private:
                      std::vector<findings::Derivation> from);
     QVariantMap remark(const findings::Remark& remark, const QString& symbol);
     QVariantList remarks(const std::vector<findings::Remark>& list, const QString& symbol);
+    [[nodiscard]] StepPlace nextPlace() const;
     QVariantList figuresOf(const findings::CylinderFindings& cylinder);
 
     QVariantList cylinders_;

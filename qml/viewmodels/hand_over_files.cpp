@@ -10,6 +10,7 @@
 #include "core/base/atomic_file.h"
 #include "core/exchange/readings_csv.h"
 #include "core/exchange/session_file.h"
+#include "core/odds/where_it_leaks.h"
 #include "core/report/make_report.h"
 #include "core/store/attachment_files.h"
 #include "qml/print/pdf.h"
@@ -30,6 +31,9 @@ Status write_report(const Dossier& dossier, const Visit& visit, const workflow::
     options.owner_contact = order.chosen.with_owner;
     options.made_at = desk.clock().now();
     const auto found = findings::find(dossier, visit, reference);
+    // Of what is handed over and nothing else, so that whoever has the session file can work it out again.
+    const auto leaks = odds::where_it_leaks(dossier, visit, reference);
+    if (leaks) options.leaks = &*leaks;
     const auto report = report::make_report(dossier, visit, found, reference, options);
     return print::write_pdf(report, order.format, target,
                             order.letter ? print::PageSize::letter : print::PageSize::a4);
@@ -98,6 +102,8 @@ Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
                 return tl::unexpected(made.error());
             outgoing.report_pdf = bytes_of(pdf);
             std::filesystem::remove(pdf, error);
+            if (const auto assumed = odds::built_in_assumptions())
+                outgoing.assumptions = std::to_string(assumed->version);
             outgoing.dossier = std::move(*dossier);
             outgoing.with_owner = order.chosen.with_owner;
             outgoing.stored_at = [&desk](const Attachment& attachment) {

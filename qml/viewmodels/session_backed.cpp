@@ -76,6 +76,7 @@ void SessionBacked::reload() {
         dossier_.testers = app_->desk().testers();
         dossier_.visits.front() = std::move(*visit);
     }
+    if (found_) sessionRead();
     refresh();
     emit refreshed();
     if (found_ && wantsFindings()) think();

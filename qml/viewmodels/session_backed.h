@@ -60,6 +60,8 @@ protected:
     /// Called on the UI thread after the session was read, and again when its findings are there.
     virtual void refresh() {}
     [[nodiscard]] virtual bool wantsFindings() const { return true; }
+    /// Called after the session was read: it may have changed.
+    virtual void sessionRead() {}
 
     [[nodiscard]] const Engine& engine() const { return dossier_.engine; }
     [[nodiscard]] const Dossier& dossier() const { return dossier_; }  ///< with this one visit

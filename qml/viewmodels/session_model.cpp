@@ -38,7 +38,7 @@ void SessionModel::refresh() {
     tiles_ << testTile(TestKind::dry) << testTile(TestKind::leak_down) << exitsTile()
            << testTile(TestKind::wet);
     if (engine().cycle == StrokeCycle::two) tiles_ << crankcaseTile();
-    tiles_ << findingsTile();
+    tiles_ << findingsTile() << planTile();
 }
 
 QVariantMap SessionModel::visitTile() const {
@@ -178,6 +178,21 @@ QVariantMap SessionModel::findingsTile() const {
                 {{"sessionId", sessionId()}});
 }
 
+QVariantMap SessionModel::planTile() const {
+    const auto& plan = visit().plan;
+    const auto done = std::count_if(plan.begin(), plan.end(),
+                                    [](const PlanLine& line) { return line.done_at.has_value(); });
+    QStringList parts;
+    if (plan.empty())
+        parts << tr("Leave it, quick fix or strip, and what it costs");
+    else
+        parts << tr("%1 of %2 done").arg(done).arg(plan.size());
+    if (session().owner_answer != OwnerAnswer::none)
+        parts << tr("the owner says %1").arg(format().name(session().owner_answer));
+    return tile("plan", format().heading(Action::plan), parts.join(QStringLiteral(", ")), State::none, "Plan",
+                {{"sessionId", sessionId()}});
+}
+
 // ---- Worth doing next
 
 const findings::NextStep* SessionModel::next() const {
@@ -186,54 +201,28 @@ const findings::NextStep* SessionModel::next() const {
 
 QString SessionModel::nextText() const {
     const auto* step = next();
-    if (!step) return tr("Findings");
-    if (step->action == Action::plan) return tr("Findings");
-    const QString what = format().heading(step->action);
-    return step->cylinder ? tr("%1, cylinder %2").arg(what).arg(*step->cylinder) : what;
+    // What is to be decided stands on the findings.
+    if (!step || step->action == Action::plan) return tr("Findings");
+    return step_title(step->action, step->cylinder, format());
 }
 
 QString SessionModel::nextReason() const {
     return next() ? format().text(next()->reason) : QString();
 }
 
-QString SessionModel::nextPage() const {
+StepPlace SessionModel::nextPlace() const {
     const auto* step = next();
-    if (!step) return QStringLiteral("Findings");
-    switch (step->action) {
-        case Action::dry:
-        case Action::leak_down:
-        case Action::wet:
-        case Action::crankcase:
-            return QStringLiteral("Pad");
-        case Action::listen:
-            return QStringLiteral("LeakHunt");
-        case Action::clearances:
-        case Action::adjust:
-            return QStringLiteral("Clearances");
-        case Action::turn_once:
-            return QStringLiteral("NextTdc");
-        case Action::tester_check:
-            return QStringLiteral("Testers");
-        case Action::plan:
-            break;
-    }
-    return QStringLiteral("Findings");
+    if (!step || step->action == Action::plan)
+        return {QStringLiteral("Findings"), {{"sessionId", sessionId()}}};
+    return place_of(step->action, step->cylinder, sessionId());
+}
+
+QString SessionModel::nextPage() const {
+    return nextPlace().page;
 }
 
 QVariantMap SessionModel::nextArgs() const {
-    const auto* step = next();
-    if (!step || step->action == Action::tester_check)
-        return step ? QVariantMap{} : QVariantMap{{"sessionId", sessionId()}};
-    QVariantMap args{{"sessionId", sessionId()}};
-    if (nextPage() == QLatin1String("Pad")) {
-        const char* test = step->action == Action::dry         ? "dry"
-                           : step->action == Action::wet       ? "wet"
-                           : step->action == Action::crankcase ? "crankcase"
-                                                               : "leak-down";
-        args["test"] = QString::fromLatin1(test);
-    }
-    if (step->cylinder && nextPage() != QLatin1String("Findings")) args["cylinder"] = *step->cylinder;
-    return args;
+    return nextPlace().args;
 }
 
 QStringList SessionModel::remarks() const {

@@ -6,6 +6,7 @@
 #include <QVariantList>
 
 #include "qml/viewmodels/session_backed.h"
+#include "qml/viewmodels/step_place.h"
 
 namespace lapwing {
 
@@ -50,8 +51,10 @@ private:
     [[nodiscard]] QVariantMap exitsTile() const;
     [[nodiscard]] QVariantMap crankcaseTile() const;
     [[nodiscard]] QVariantMap findingsTile() const;
+    [[nodiscard]] QVariantMap planTile() const;
     [[nodiscard]] QVariantList bores(TestKind test) const;
     [[nodiscard]] const findings::NextStep* next() const;
+    [[nodiscard]] StepPlace nextPlace() const;
 
     QVariantList tiles_;
 };

@@ -43,20 +43,6 @@ QVariantList SettingsModel::pressureUnits() {
     return list;
 }
 
-QVariantList SettingsModel::assumptions() const {
-    QVariantList list;
-    if (!app_) return list;
-    const auto& format = app_->format();
-    for (const auto& assumption : app_->reference().assumptions) {
-        const QString unit = QString::fromStdString(assumption.unit);
-        const QString digits = format.locale().toString(assumption.value, 'g', 6);
-        list << item(format.reference(assumption.text),
-                     unit.isEmpty() || unit == QLatin1String("1") ? digits : digits + QLatin1Char(' ') + unit,
-                     source_line(assumption.basis, format));
-    }
-    return list;
-}
-
 QVariantList SettingsModel::limits() const {
     QVariantList list;
     if (!app_) return list;

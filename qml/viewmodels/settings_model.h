@@ -17,7 +17,6 @@ class SettingsModel : public QObject {
     QML_ELEMENT
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
     Q_PROPERTY(QVariantList pressureUnits READ pressureUnits CONSTANT)
-    Q_PROPERTY(QVariantList assumptions READ assumptions NOTIFY refreshed)
     Q_PROPERTY(QVariantList limits READ limits NOTIFY refreshed)
     Q_PROPERTY(QVariantList licences READ licences CONSTANT)
     Q_PROPERTY(QString version READ version CONSTANT)
@@ -31,7 +30,6 @@ public:
     void setApp(AppContext* app);
     [[nodiscard]] static QVariantList pressureUnits();  ///< {value, text}
     /// {text, figure, source}: numbers that a mechanic may want to look at.
-    [[nodiscard]] QVariantList assumptions() const;
     [[nodiscard]] QVariantList limits() const;
     [[nodiscard]] static QVariantList licences();  ///< {text, figure}: name and licence
     [[nodiscard]] static QString version();

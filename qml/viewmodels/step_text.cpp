@@ -48,6 +48,7 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
         return tr("%1: %2").arg(named<PrepareStep>(step, 0, format), named<StepState>(step, 1, format));
     if (name == "session.delete") return tr("Session deleted");
     if (name == "session.answer") return tr("Owner's answer noted");
+    if (name == "session.retest") return tr("Retest noted");
     if (name == "session.finish") return tr("Session finished");
     if (name.starts_with("session.")) return tr("Session changed");
     if (name == "engine.add") return tr("%1 added").arg(plain(step, 0));
@@ -64,6 +65,10 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
         return tr("%1 deleted").arg(format.headed(named<AttachmentKind>(step, 0, format)));
     if (name == "record.settle") return tr("One version stands");
     if (name == "note.call") return tr("Your call is committed");
+    if (name == "plan.add") return tr("Taken into the plan: %1").arg(named<PlanOption>(step, 0, format));
+    if (name == "plan.keep") return tr("Line of the plan changed");
+    if (name == "plan.tick") return tr("Tick changed");
+    if (name == "plan.move") return tr("Order of work changed");
     if (name == "note.remove" || name == "plan.remove") return tr("Deleted");
     return tr("Kept");
 }

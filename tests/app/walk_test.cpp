@@ -116,6 +116,7 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     add(QStringLiteral("Pad"), with(here, {{"test", "leak-down"}, {"cylinder", 1}}),
         {QStringLiteral("key_3")});
     add(QStringLiteral("Findings"), here);
+    add(QStringLiteral("Plan"), here);
     add(QStringLiteral("LeakHunt"), with(here, {{"cylinder", 1}}));
     add(QStringLiteral("EngineCard"), {{"engineId", id_text(engine)}});
     add(QStringLiteral("Clearances"), here);
@@ -123,6 +124,10 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     if (cylinders == 16)
         add(QStringLiteral("Pad"), with(here, {{"test", "dry"}}), {QStringLiteral("cylinder_0")});
     if (cylinders != 2) return;
+    const auto line = stock.plan_line(session, PlanOption::strip, "Head off, exhaust valves and seats");
+    stock.plan_line(session, PlanOption::quick_fix, "Run it until it is warm, then test again");
+    add(QStringLiteral("PlanLine"), {{"lineId", id_text(line)}});
+    add(QStringLiteral("Plan"), here, {QStringLiteral("retest")});
     add(QStringLiteral("NextTdc"), with(here, {{"cylinder", 2}}));
     add(QStringLiteral("Visit"), here);
     add(QStringLiteral("Prepare"), here);
@@ -236,7 +241,8 @@ void WalkTest::initTestCase() {
            << Stop{QStringLiteral("TesterCard"),
                    {{"testerId", id_text(tester)}},
                    {QStringLiteral("checkNext")}}
-           << Stop{QStringLiteral("Settings"), {}, {}};
+           << Stop{QStringLiteral("Settings"), {}, {}} << Stop{QStringLiteral("Assumptions"), {}, {}}
+           << Stop{QStringLiteral("Assumptions"), {}, {QStringLiteral("open")}};
     phone_.desk().flush();
     settle(200);
 }
@@ -299,7 +305,7 @@ void WalkTest::visit(const Stop& stop, const Screen& screen) {
             return !words.contains(QStringLiteral("Working it out")) &&
                    !words.contains(QStringLiteral("Reading and checking"));
         },
-        3000);
+        20'000);
     const auto* top = thumb.overlay() ? thumb.overlay() : phone_.window().contentItem();
     scroll_through(stop.name(), screen, top);
     // Half-typed digits would stay for the next visit.

@@ -13,6 +13,7 @@
 
 #include "core/findings/codes.h"
 #include "core/odds/codes.h"
+#include "core/workflow/proposal_codes.h"
 #include "qml/format/formatter.h"
 
 namespace lapwing::format {
@@ -57,6 +58,10 @@ Arg sample(char kind) {
     }
 }
 
+std::vector<std::span<const codes::Code>> all_lists() {
+    return {codes::all, odds::codes::all, workflow::proposal_codes::all};
+}
+
 void expect_texts(std::span<const codes::Code> list) {
     const Formatter format;
     for (const auto& [code, args] : list) {
@@ -77,14 +82,13 @@ void expect_texts(std::span<const codes::Code> list) {
 }
 
 TEST(Sentences, EveryCodeHasATextThatUsesWhatItIsGiven) {
-    expect_texts(codes::all);
-    expect_texts(odds::codes::all);
+    for (const auto& list : all_lists())
+        expect_texts(list);
 }
 
 TEST(Sentences, CodesAreListedOnce) {
     std::set<std::string_view> seen;
-    for (const auto& list :
-         {std::span<const codes::Code>(codes::all), std::span<const codes::Code>(odds::codes::all)})
+    for (const auto& list : all_lists())
         for (const auto& code : list)
             EXPECT_TRUE(seen.insert(code.code).second) << code.code;
 }
@@ -92,12 +96,11 @@ TEST(Sentences, CodesAreListedOnce) {
 // What the sources of the room say is held against the list, so that a new sentence can't be forgotten.
 TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
     std::set<std::string, std::less<>> listed;
-    for (const auto& list :
-         {std::span<const codes::Code>(codes::all), std::span<const codes::Code>(odds::codes::all)})
+    for (const auto& list : all_lists())
         for (const auto& code : list)
             listed.emplace(code.code);
     const std::regex message(
-        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note|odds)\.[a-z_0-9]+)")re");
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note|odds|propose|because|left)\.[a-z_0-9]+)")re");
     const std::regex word(R"re("((?:from|verdict|outcome|leak):[a-z_0-9]+)")re");
     const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
     int found = 0;
@@ -106,6 +109,7 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
         for (const auto& entry :
              std::filesystem::directory_iterator(std::filesystem::path(LAPWING_SOURCE_DIR) / room))
             files.push_back(entry);
+    files.emplace_back(std::filesystem::path(LAPWING_SOURCE_DIR) / "core/workflow/proposals.cpp");
     for (const auto& entry : files) {
         // The reader of the reference data names files, not messages.
         if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json") continue;

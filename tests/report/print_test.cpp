@@ -142,6 +142,20 @@ TEST(Pdf, HoldsVerdictsFiguresAndCircumstances) {
     EXPECT_FALSE(words.contains("bench@mill-lane.example"));
 }
 
+TEST(Pdf, ShowsWhereItLeaksWithItsRangesAndWhatItRestsOn) {
+    const auto leaks = sample::odds_of_orchard();
+    report::Options options;
+    options.leaks = &leaks;
+    const Paper paper(sample::orchard().report(options));
+    expect_nothing_overlaps_or_leaves_the_page(paper, a4);
+    const QString words = paper.words();
+    for (const char* there :
+         {"Where it leaks", "Cylinder 1 leaks mostly at the exhaust valve: odds 95 %.", "Exhaust valve",
+          "80 %, 70 to 90 %", "20 %, 10 to 30 %", "Under 1 % each: head gasket",
+          "Cylinder 2 seals well: odds 90 %.", "not yet counted on real engines", "Assumptions, version"})
+        EXPECT_TRUE(words.contains(there)) << there << "\n" << words.toStdString();
+}
+
 TEST(Pdf, SaysEveryHeadline) {
     const report::Report report = sample::orchard().report();
     const format::Formatter formatter;
@@ -195,6 +209,13 @@ TEST_P(EveryEngine, FitsOnThePaper) {
     EXPECT_TRUE(words.contains(QStringLiteral("Page %1 of %1").arg(paper.pages())));
     // A page holds about 60 lines; an engine of 16 needs several lines in each of six tables, one of 1 few.
     EXPECT_LE(paper.pages(), GetParam() <= 2 ? 5 : 14);
+}
+
+TEST_P(EveryEngine, FitsWithItsOdds) {
+    const auto leaks = sample::odds_of_row(GetParam());
+    report::Options options;
+    options.leaks = &leaks;
+    expect_nothing_overlaps_or_leaves_the_page(Paper(sample::row_of(GetParam()).report(options)), a4);
 }
 
 TEST_P(EveryEngine, FitsWithLongTextsEverywhere) {

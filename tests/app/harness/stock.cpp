@@ -9,6 +9,7 @@
 #include "core/workflow/clearances.h"
 #include "core/workflow/engines.h"
 #include "core/workflow/exits.h"
+#include "core/workflow/plan.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
 #include "core/workflow/sessions.h"
@@ -129,6 +130,24 @@ void Stock::clearance(SessionId session, int cylinder, const std::string& found)
     clearance.cylinder = cylinder;
     clearance.found = mm(found);
     run(workflow::keep_clearance(clearance));
+}
+
+PlanLineId Stock::plan_line(SessionId session, PlanOption option, const std::string& work) {
+    PlanLine line;
+    line.id = desk_.make_id<PlanLineId>();
+    line.session = session;
+    line.option = option;
+    line.cylinder = 1;
+    line.work = work;
+    line.parts = "Valve set, gasket set";
+    line.labour = *TypedTime::make("6", *Unit<TimeTag>::find("h"));
+    line.price = Money{"420", "EUR"};
+    line.reason = "Air at the exhaust with the clearance in range.";
+    line.if_left = "The seat burns away and the head is lost.";
+    line.predicted_low = bar(9.0);
+    line.predicted_high = bar(10.2);
+    run(workflow::add_plan_line(line));
+    return line.id;
 }
 
 AttachmentId Stock::attachment(SessionId session, AttachmentKind kind, std::string_view bytes) {

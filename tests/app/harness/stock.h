@@ -23,6 +23,8 @@ public:
     /// bad.
     void readings(SessionId session, int cylinders);
     void clearance(SessionId session, int cylinder, const std::string& found_mm);
+    /// A line of the plan with everything on it.
+    PlanLineId plan_line(SessionId session, PlanOption option, const std::string& work);
     /// A photo or voice note of the session that holds these bytes.
     AttachmentId attachment(SessionId session, AttachmentKind kind, std::string_view bytes);
 

@@ -128,11 +128,12 @@ void Thumb::tap(QPointF scene) {
     settle(1);
 }
 
-/// Whatever slides in has to come to rest first.
-bool at_rest(const QQuickItem* item) {
+/// Whatever slides in has to come to rest first. Lists that are made anew take their items with them.
+bool at_rest(const QPointer<QQuickItem>& item) {
     QPointF before(-1, -1);
     return wait_until(
         [&, rounds = 0]() mutable {
+            if (!item) return true;
             const QPointF now = item->mapToScene({item->width() / 2, item->height() / 2});
             rounds = now == before ? rounds + 1 : 0;
             before = now;
@@ -141,13 +142,18 @@ bool at_rest(const QQuickItem* item) {
         1000);
 }
 
-bool Thumb::touch(QQuickItem* item) {
+bool Thumb::touch(QQuickItem* one) {
+    const QPointer<QQuickItem> item(one);
     QPointF middle;
     const QQuickItem* hit = nullptr;
     // A page can grow above the item while it is being brought into sight: a person scrolls again.
     for (int tries = 0; tries < 3 && !(hit && is_inside(hit, item)); ++tries) {
         reveal(item);
         at_rest(item);
+        if (!item) {
+            why_ = QStringLiteral("what was to be touched went away");
+            return false;
+        }
         middle = item->mapToScene({item->width() / 2, item->height() / 2});
         hit = taker(middle);
     }
@@ -172,20 +178,35 @@ bool Thumb::touch(QQuickItem* item) {
 }
 
 bool Thumb::touch(const QString& name, QQuickItem* inside) {
-    if (!wait_until([&] {
-            const auto* item = find(name, inside);
-            return item && item->isEnabled();
-        })) {
-        why_ = QStringLiteral("nothing that can be touched is called \"%1\" here; the screen reads: %2")
-                   .arg(name, words(overlay()).join(QStringLiteral(" | ")));
-        return false;
+    const bool anywhere = inside == nullptr;
+    const QPointer<QQuickItem> around(inside);
+    // A list that is made anew takes its items with it: a person looks again.
+    for (int tries = 0; tries < 3; ++tries) {
+        if (!wait_until([&] {
+                if (!anywhere && !around) return true;
+                const auto* item = find(name, around);
+                return item && item->isEnabled();
+            })) {
+            why_ = QStringLiteral("nothing that can be touched is called \"%1\" here; the screen reads: %2")
+                       .arg(name, words(overlay()).join(QStringLiteral(" | ")));
+            return false;
+        }
+        if (!anywhere && !around) return false;
+        const QPointer<QQuickItem> item = find(name, around);
+        if (touch(item.data())) return true;
+        if (item) return false;
     }
-    return touch(find(name, inside));
+    return false;
 }
 
 bool Thumb::touch_in(const QString& in, const QString& name) {
-    if (!appears(in)) return false;
-    return touch(name, find(in));
+    for (int tries = 0; tries < 3; ++tries) {
+        if (!appears(in)) return false;
+        const QPointer<QQuickItem> around = find(in);
+        if (touch(name, around.data())) return true;
+        if (around) return false;
+    }
+    return false;
 }
 
 bool Thumb::type(const QString& digits) {

@@ -27,7 +27,7 @@ public:
 
     /// Waits until the thing is there, then touches it. False with a reason in why().
     bool touch(const QString& name, QQuickItem* inside = nullptr);
-    bool touch(QQuickItem* item);
+    bool touch(QQuickItem* one);
     /// Touches `name` inside the thing called `in`: the word "faint" of the exit "breather".
     bool touch_in(const QString& in, const QString& name);
     /// Touches the pad's keys one by one; '.' and ',' are its decimal mark.

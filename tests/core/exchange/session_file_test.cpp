@@ -54,6 +54,18 @@ TEST(SessionFile, LeavesNothingBesideTheFileAndNoStaging) {
     EXPECT_EQ(folder.files(), 1u);
 }
 
+// RFC 8493, 2.2.2: other metadata elements than the listed ones may stand in bag-info.txt.
+TEST(SessionFile, SaysUnderWhichAssumptionsItsReportWasMade) {
+    const Sample sample;
+    const Folder folder;
+    auto outgoing = sample.outgoing();
+    outgoing.assumptions = "12";
+    ASSERT_TRUE(write_session_file(folder / "a.lapwing", outgoing));
+    EXPECT_THAT(unpacked(folder / "a.lapwing").at("a/bag-info.txt"), HasSubstr("Working-Assumptions: 12\n"));
+    EXPECT_TRUE(check_file(folder / "a.lapwing", folder.path()).empty());
+    EXPECT_TRUE(read_session_file(folder / "a.lapwing", folder.path()));
+}
+
 TEST(SessionFile, HoldsWhatTheLayoutSays) {
     const Sample sample;
     const Folder folder;

@@ -5,7 +5,7 @@
 
 #include <string>
 
-#include "core/findings/findings.h"
+#include "core/findings/case.h"
 #include "core/report/make_report.h"
 
 /// Invented engines with invented readings for reports.
@@ -260,6 +260,48 @@ inline Shop row_of(int cylinders, const std::string& words = "") {
         }
     }
     return shop;
+}
+
+/// Made-up odds of a cylinder: a burnt valve beside some air past the rings, or one that seals well.
+inline odds::CylinderOdds cylinder_odds(int number, bool burnt) {
+    using findings::Path;
+    odds::CylinderOdds out;
+    out.number = number;
+    out.measured = true;
+    if (!burnt) {
+        out.seals_well = out.main_chance = 0.9;
+        out.paths = {{Path::rings, {1.0, 1.0, 1.0}, 0.1, 0.1}};
+        return out;
+    }
+    out.paths = {{Path::rings, {0.196, 0.1, 0.3}, 0.05, 0.1},
+                 {Path::exhaust, {0.8, 0.7, 0.9}, 0.95, 0.97},
+                 {Path::gasket, {0.004, 0.0, 0.01}, 0.0, 0.02}};
+    out.main = Path::exhaust;
+    out.main_chance = 0.95;
+    out.expected_after = {{Path::exhaust, 9.6e5, 9.0e5, 10.2e5, true}, {Path::rings, 7e5, 6e5, 8e5, false}};
+    out.reasons.push_back(findings::say("odds.clearance_first", number, findings::word_of(Path::exhaust)));
+    return out;
+}
+
+inline odds::WhereItLeaks odds_with(std::vector<odds::CylinderOdds> cylinders) {
+    odds::WhereItLeaks out;
+    out.assumptions_version = 7;
+    out.seed = 3;
+    out.cylinders = std::move(cylinders);
+    out.reasons.push_back(findings::say("odds.working_assumptions"));
+    return out;
+}
+
+inline odds::WhereItLeaks odds_of_orchard() {
+    return odds_with({cylinder_odds(1, true), cylinder_odds(2, false)});
+}
+
+/// To go with row_of: every third cylinder is burnt.
+inline odds::WhereItLeaks odds_of_row(int cylinders) {
+    std::vector<odds::CylinderOdds> all;
+    for (int number = 1; number <= cylinders; ++number)
+        all.push_back(cylinder_odds(number, number % 3 == 0));
+    return odds_with(std::move(all));
 }
 
 }  // namespace lapwing::report::sample

@@ -7,6 +7,7 @@
 #include "core/workflow/engines.h"
 #include "core/workflow/exits.h"
 #include "core/workflow/hand_over.h"
+#include "core/workflow/plan.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
 #include "core/workflow/sessions.h"
@@ -128,7 +129,10 @@ TEST_F(UseCases, GoThereAndBackExactly) {
     there_and_back("attachment.remove", remove_attachment(attachment.id));
     there_and_back("attachment.keep", save_attachment(sample::attachment(session.id, attachment.sha256)));
     there_and_back("plan.keep", save_plan_line(sample::plan_line(session.id, "New rings")));
+    there_and_back("plan.add", add_plan_line(sample::plan_line(session.id, "New rings")));
+    there_and_back("plan.tick", tick_plan_line(line.id, true));
     there_and_back("plan.remove", remove_plan_line(line.id));
+    there_and_back("session.retest", plan_retest(session.id, clock.now()));
     there_and_back("dossier.bring_in", bring_in(dossier));
 }
 

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/odds/verdict.h"
+#include "core/report/pieces.h"
+#include "core/report/sections.h"
+
+namespace lapwing::report {
+namespace {
+
+/// Shares below this would be a hairline in the bar and "0 %" beside it: they are named together.
+constexpr double worth_drawing = 0.005;
+
+Shares shares_of(const odds::CylinderOdds& odds) {
+    Shares out{odds.number, {}, {}};
+    for (const odds::PathOdds* path : odds::by_share(odds)) {
+        if (path->share.mean < worth_drawing)
+            out.under_one_percent.push_back(path->path);
+        else {
+            const odds::Interval interval = odds::shown_interval(path->share);
+            out.shares.push_back({path->path, interval.mean, interval.lo, interval.hi});
+        }
+    }
+    return out;
+}
+
+findings::Figure gauge(double pa) {
+    return {findings::Dimension::gauge_pressure, pa, {}, {}, {}};
+}
+
+/// What repairs of parts that may well be at fault should bring.
+void add_repairs(Facts& to, const odds::CylinderOdds& odds, const findings::Reference& reference) {
+    std::vector<const odds::AfterRepair*> told;
+    for (const odds::PathOdds* path : odds::by_share(odds)) {
+        const auto* after = odds::expected_after(odds, *path, reference);
+        if (!after || std::ranges::find(told, after) != told.end()) continue;
+        told.push_back(after);
+        Line line{odds::name_of(after->repair), Range{gauge(after->lo_pa), gauge(after->hi_pa)}};
+        if (!after->comparable_at_once) line.emplace_back(Label::once_run_in);
+        add(to, Label::expected_after, std::move(line));
+    }
+}
+
+}  // namespace
+
+Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks* leaks,
+                       const findings::Reference& reference) {
+    Section section{Label::where_it_leaks, {}};
+    if (!leaks) return section;
+    for (const odds::CylinderOdds& odds : leaks->cylinders) {
+        if (!odds.measured) continue;
+        Sentences sentences{{{odds::headline_of(odds), std::nullopt, odds.number}}};
+        for (findings::Message& message : odds::said_beside(odds))
+            sentences.sentences.push_back({std::move(message), std::nullopt, odds.number});
+        if (const auto* rules = found.cylinder(odds.number))
+            if (const auto why = odds::beside_rules(*rules, odds))
+                sentences.sentences.push_back({*why, std::nullopt, odds.number});
+        section.blocks.emplace_back(std::move(sentences));
+        // A bar of what little a sound cylinder loses would look like one of a fault.
+        if (!odds::has_verdict(odds) || !odds.main) continue;
+        section.blocks.emplace_back(shares_of(odds));
+        Facts repairs;
+        add_repairs(repairs, odds, reference);
+        add_block(section, repairs, !repairs.facts.empty());
+    }
+    if (section.blocks.empty()) return section;
+    Sentences about;
+    for (const findings::Message& reason : leaks->reasons)
+        about.sentences.push_back({reason, std::nullopt, std::nullopt});
+    about.sentences.push_back({Label::how_odds, std::nullopt, std::nullopt});
+    section.blocks.emplace_back(std::move(about));
+    Facts versions;
+    add(versions, Label::assumptions_version, {leaks->assumptions_version});
+    add(versions, Label::seed, {OwnWords{std::to_string(leaks->seed)}});
+    section.blocks.emplace_back(std::move(versions));
+    return section;
+}
+
+}  // namespace lapwing::report

@@ -1,0 +1,217 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/workflow/proposals.h"
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+#include "core/odds/verdict.h"
+
+namespace lapwing::workflow {
+namespace {
+
+using findings::ClearanceNeed;
+using findings::CylinderFindings;
+using findings::Message;
+using findings::Path;
+using findings::say;
+
+/// A part of one cylinder that may be at fault, and why we think so.
+struct Suspect {
+    Path path = Path::rings;
+    Message reason;
+    double chance = 0.0;  ///< of a fault; zero where the odds are not known
+    const odds::AfterRepair* after = nullptr;
+};
+
+std::optional<Proposal::Expected> expected(const odds::AfterRepair* after) {
+    if (!after) return std::nullopt;
+    return Proposal::Expected{after->lo_pa, after->hi_pa, after->comparable_at_once};
+}
+
+bool is_joint(Path path) {
+    return path == Path::gasket || path == Path::next_cylinder || path == Path::coolant;
+}
+
+class Proposals {
+public:
+    Proposals(const findings::Case& at, const findings::Findings& found, const odds::WhereItLeaks* leaks)
+        : at_(at), found_(found), leaks_(leaks) {}
+
+    std::vector<Proposal> take() {
+        if (found_.headline.code == "engine.low_but_seals")
+            quick(std::nullopt, say("propose.low_but_seals"), found_.headline, {});
+        for (const CylinderFindings& cylinder : found_.cylinders)
+            add(cylinder);
+        add_joints();
+        if (found_.crankcase && found_.crankcase->state == findings::State::fault)
+            strip(std::nullopt, say("propose.crankcase"), found_.crankcase->remark.message,
+                  say("left.crankcase"), nullptr);
+        for (const CylinderFindings& cylinder : found_.cylinders)
+            if (cylinder.headline.code == "cylinder.wear")
+                out_.push_back({PlanOption::leave, cylinder.number, say("propose.watch"), cylinder.headline,
+                                say("left.wear"), std::nullopt});
+        const auto rank = [](const Proposal& one) {
+            return one.option == PlanOption::quick_fix ? 0 : one.option == PlanOption::strip ? 1 : 2;
+        };
+        std::ranges::stable_sort(out_, {}, rank);
+        return std::move(out_);
+    }
+
+private:
+    void quick(std::optional<int> cylinder, Message work, Message reason, std::optional<Message> if_left,
+               const odds::AfterRepair* after = nullptr) {
+        out_.push_back({PlanOption::quick_fix, cylinder, std::move(work), std::move(reason),
+                        std::move(if_left), expected(after)});
+    }
+    void strip(std::optional<int> cylinder, Message work, Message reason, std::optional<Message> if_left,
+               const odds::AfterRepair* after) {
+        out_.push_back({PlanOption::strip, cylinder, std::move(work), std::move(reason), std::move(if_left),
+                        expected(after)});
+    }
+
+    /// Whether a reading of this visit was taken after it was tried.
+    [[nodiscard]] bool tried(int cylinder, Tag tag) const {
+        return std::ranges::any_of(at_.visit.readings, [&](const Reading& reading) {
+            return reading.cylinder == cylinder && reading.tag == tag;
+        });
+    }
+
+    /// The parts of a cylinder that may well be at fault; none while something stands before a verdict.
+    [[nodiscard]] std::vector<Suspect> suspects(const CylinderFindings& cylinder) const {
+        if (findings::asks(cylinder, "question.tdc")) return {};
+        const auto* odds = leaks_ ? leaks_->cylinder(cylinder.number) : nullptr;
+        std::vector<Suspect> out;
+        if (odds && odds::has_verdict(*odds)) {
+            for (const auto* path : odds::by_share(*odds))
+                if (odds::worth_repairing(*path, at_.reference))
+                    out.push_back({path->path,
+                                   say("because.odds", cylinder.number, findings::word_of(path->path),
+                                       odds::shown_chance(path->fault)),
+                                   path->fault, odds::expected_after(*odds, *path, at_.reference)});
+        } else if ((!odds || odds->contradictions.empty()) && cylinder.points_at) {
+            out.push_back({*cylinder.points_at,
+                           say("because.rules", cylinder.number, findings::word_of(*cylinder.points_at)), 0.0,
+                           nullptr});
+        }
+        return out;
+    }
+
+    void add(const CylinderFindings& cylinder) {
+        bool run_it = false;
+        for (const Suspect& suspect : suspects(cylinder)) {
+            if (findings::is_valve(suspect.path)) {
+                if (!add_clearance_work(cylinder, suspect)) {
+                    run_it = true;
+                    add_valve(cylinder.number, suspect);
+                }
+            } else if (suspect.path == Path::rings) {
+                run_it = true;
+                add_rings(cylinder.number, suspect);
+            } else if (suspect.path == Path::decompressor) {
+                quick(cylinder.number, say("propose.decompressor"), suspect.reason, say("left.decompressor"),
+                      suspect.after);
+            } else if (is_joint(suspect.path)) {
+                joints_.emplace_back(cylinder.number, suspect);
+            }
+            if (run_it && !proposed_run_ && !tried(cylinder.number, Tag::after_running)) {
+                // One run does for all cylinders, and comes before everything else.
+                proposed_run_ = true;
+                out_.insert(out_.begin(), {PlanOption::quick_fix, std::nullopt, say("propose.run_it"),
+                                           suspect.reason, std::nullopt, std::nullopt});
+            }
+        }
+    }
+
+    /// True when clearance work stands before any verdict on this valve.
+    bool add_clearance_work(const CylinderFindings& cylinder, const Suspect& suspect) {
+        const auto word = findings::word_of(suspect.path);
+        switch (findings::clearance_need(at_, cylinder, suspect.path)) {
+            case ClearanceNeed::record:
+                quick(cylinder.number, say("propose.check_clearance", word), suspect.reason, {});
+                return true;
+            case ClearanceNeed::adjust:
+                quick(cylinder.number, say("propose.adjust_clearance", word), suspect.reason,
+                      left(suspect.path), suspect.after);
+                return true;
+            case ClearanceNeed::retest:
+                quick(cylinder.number, say("propose.test_adjusted", word), suspect.reason, {});
+                return true;
+            case ClearanceNeed::none:
+                break;
+        }
+        return false;
+    }
+
+    void add_valve(int cylinder, const Suspect& suspect) {
+        const auto word = findings::word_of(suspect.path);
+        if (!tried(cylinder, Tag::after_staking))
+            quick(cylinder, say("propose.stake", word), suspect.reason, {});
+        strip(cylinder, say("propose.valve", word), suspect.reason, left(suspect.path), suspect.after);
+    }
+
+    void add_rings(int cylinder, const Suspect& suspect) {
+        const auto& symptoms = at_.visit.session.complaint.symptoms;
+        const bool stood = std::ranges::find(symptoms, Symptom::stood_long) != symptoms.end();
+        if (stood && !tried(cylinder, Tag::after_oil_soak))
+            quick(cylinder, say("propose.soak"), suspect.reason, {});
+        strip(cylinder, say(at_.two_stroke() ? "propose.rings_two_stroke" : "propose.rings"), suspect.reason,
+              left(Path::rings), suspect.after);
+    }
+
+    /// The head comes off once for all cylinders whose joint leaks.
+    void add_joints() {
+        if (joints_.empty()) return;
+        findings::CylinderList cylinders;
+        std::optional<Proposal::Expected> range;
+        double chance = 0.0;
+        bool coolant = false;
+        for (const auto& [number, suspect] : joints_) {
+            if (std::ranges::find(cylinders, number) == cylinders.end()) cylinders.push_back(number);
+            coolant = coolant || suspect.path == Path::coolant;
+            chance = std::max(chance, suspect.chance);
+            const auto one = expected(suspect.after);
+            if (!one) continue;
+            if (!range) range = one;
+            range->low_pa = std::min(range->low_pa, one->low_pa);
+            range->high_pa = std::max(range->high_pa, one->high_pa);
+        }
+        const auto only = cylinders.size() == 1 ? std::optional(cylinders.front()) : std::nullopt;
+        const Message reason = only || chance == 0.0
+                                   ? joints_.front().second.reason
+                                   : say("because.joint", cylinders, odds::shown_chance(chance));
+        const Message if_left = say(coolant ? "left.coolant" : "left.gasket");
+        quick(only, say("propose.head_bolts"), reason, if_left);
+        strip(only, say("propose.gasket"), reason, if_left, nullptr);
+        out_.back().expected = range;
+    }
+
+    static Message left(Path path) {
+        switch (path) {
+            case Path::exhaust:
+                return say("left.exhaust_valve");
+            case Path::intake:
+                return say("left.valve");
+            default:
+                return say("left.rings");
+        }
+    }
+
+    const findings::Case& at_;
+    const findings::Findings& found_;
+    const odds::WhereItLeaks* leaks_;
+    bool proposed_run_ = false;
+    std::vector<std::pair<int, Suspect>> joints_;
+    std::vector<Proposal> out_;
+};
+
+}  // namespace
+
+std::vector<Proposal> propose(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                              const odds::WhereItLeaks* leaks, const findings::Reference& reference) {
+    const findings::Case at = findings::case_of(dossier, visit, reference, {});
+    return Proposals(at, found, leaks).take();
+}
+
+}  // namespace lapwing::workflow

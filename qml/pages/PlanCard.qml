@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+
+// One line of the plan: ticked when it is done, with its reasons and costs, and its place in the order of work.
+Panel {
+    id: card
+
+    required property var line
+
+    signal ticked(bool done)
+    signal moved(bool up)
+    signal change
+
+    Column {
+        width: parent.width
+        spacing: Theme.space
+
+        CheckRow {
+            objectName: "done"
+            width: parent.width
+            text: card.line.work
+            detail: [card.line.title, card.line.doneText].filter(part => part !== "").join(" · ")
+            checked: card.line.done
+            onToggled: card.ticked(checked)
+        }
+
+        Repeater {
+            model: card.line.details
+
+            LText {
+                required property string modelData
+
+                width: parent.width
+                text: modelData
+            }
+        }
+
+        Flow {
+            width: parent.width
+            spacing: Theme.space
+
+            SideButton {
+                objectName: "change"
+                text: qsTr("Change")
+                onClicked: card.change()
+            }
+
+            SideButton {
+                objectName: "up"
+                visible: !card.line.first
+                text: qsTr("Earlier")
+                onClicked: card.moved(true)
+            }
+
+            SideButton {
+                objectName: "down"
+                visible: !card.line.last
+                text: qsTr("Later")
+                onClicked: card.moved(false)
+            }
+        }
+    }
+}

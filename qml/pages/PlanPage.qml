@@ -1,0 +1,160 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+import QtQuick
+import Lapwing.Components
+import Lapwing.Theme
+import Lapwing.ViewModels
+
+// What is to be done: the lines in the order of work, what they come to, what is proposed, the owner's answer and
+// the retest.
+AppPage {
+    id: page
+
+    required property AppContext app
+    required property string sessionId
+
+    signal go(name: string, args: var)
+
+    function change(line: string) {
+        page.go("PlanLine", {
+            lineId: line
+        });
+    }
+
+    title: qsTr("Plan")
+    subtitle: viewModel.engineName + " · " + viewModel.visitLine
+
+    PlanModel {
+        id: viewModel
+
+        app: page.app
+        sessionId: page.sessionId
+        onAdded: line => page.change(line)
+    }
+
+    ScrollColumn {
+        anchors.fill: parent
+        spacing: Theme.gap
+
+        ErrorCard {
+            width: parent.width
+            visible: !viewModel.found
+            heading: qsTr("This session is gone")
+            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+        }
+
+        LText {
+            width: parent.width
+            visible: viewModel.lines.length === 0
+            text: qsTr("Nothing is planned yet. Take over what is proposed, or write a line of your own.")
+        }
+
+        Repeater {
+            model: viewModel.lines
+
+            PlanCard {
+                required property var modelData
+                required property int index
+
+                objectName: "plan_" + index
+                width: parent.width
+                line: modelData
+                onTicked: done => viewModel.tick(modelData.id, done)
+                onMoved: up => viewModel.move(modelData.id, up)
+                onChange: page.change(modelData.id)
+            }
+        }
+
+        Panel {
+            width: parent.width
+            visible: viewModel.totals.length > 0
+
+            Column {
+                width: parent.width
+                spacing: Theme.space / 2
+
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Comes to")
+                }
+
+                Repeater {
+                    model: viewModel.totals
+
+                    PairLine {
+                        required property var modelData
+
+                        width: parent.width
+                        name: modelData.name
+                        value: modelData.value
+                    }
+                }
+            }
+        }
+
+        ProposalList {
+            objectName: "proposals"
+            width: parent.width
+            proposals: viewModel.proposals
+            proposing: viewModel.proposing
+            onTaken: index => viewModel.takeOver(index)
+        }
+
+        Repeater {
+            model: viewModel.cautions
+
+            Caution {
+                required property string modelData
+
+                width: parent.width
+                text: modelData
+                read: true
+            }
+        }
+
+        OwnerAnswer {
+            width: parent.width
+            plan: viewModel
+        }
+
+        ListRow {
+            objectName: "retest"
+            width: parent.width
+            text: qsTr("Retest")
+            detail: viewModel.retest === "" ? qsTr("No day is planned") : qsTr("Planned for %1").arg(viewModel.retest)
+            onClicked: sheets.show(retestSheet)
+        }
+    }
+
+    actions: [
+        IconWord {
+            objectName: "handOver"
+            symbol: "share"
+            text: qsTr("Hand over")
+            onClicked: page.go("HandOver", {
+                engineId: viewModel.engineId,
+                sessionId: page.sessionId
+            })
+        },
+        BigButton {
+            objectName: "addLine"
+            enabled: viewModel.found
+            text: qsTr("Add a line")
+            onClicked: viewModel.addLine()
+        }
+    ]
+
+    SheetLoader {
+        id: sheets
+    }
+
+    Component {
+        id: retestSheet
+
+        RetestSheet {
+            plan: viewModel
+        }
+    }
+}

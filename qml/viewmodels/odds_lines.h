@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantMap>
+
+#include "core/odds/where_it_leaks.h"
+#include "qml/format/formatter.h"
+
+namespace lapwing {
+
+/// One cylinder's odds for a page: {headline, verdict, shares, others, repairs, reasons}. Without a verdict
+/// there are no shares, chances and repairs. `shares` are lines of a SplitBar and its legend, the largest
+/// first: {path, name, label, share, mean, low, high, figure, detail, text}; `repairs` {figure, text}.
+QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
+                     const findings::Reference& reference, const format::Formatter& format);
+
+/// Tests that would tell something and are not among the steps already, the most telling first: {title, text,
+/// page, args}.
+QVariantList tests_to_settle(const odds::WhereItLeaks& leaks, const std::vector<findings::NextStep>& steps,
+                             const findings::Reference& reference, const format::Formatter& format,
+                             const QString& session_id);
+
+}  // namespace lapwing

@@ -1,0 +1,266 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/plan_model.h"
+
+#include <QDate>
+#include <QDateTime>
+#include <algorithm>
+
+#include "core/model/plan_totals.h"
+#include "core/workflow/plan.h"
+#include "core/workflow/sessions.h"
+#include "qml/viewmodels/form_lines.h"
+
+namespace lapwing {
+namespace {
+
+QString own(const std::string& words) {
+    return QString::fromStdString(words);
+}
+
+QString price_text(const Money& price, const format::Formatter& format) {
+    return forms::digits(price.digits, format) + u' ' + own(price.currency);
+}
+
+QString hours_text(double seconds, const format::Formatter& format) {
+    constexpr double an_hour = 3600.0;
+    const double hours = std::round(100.0 * seconds / an_hour) / 100.0;
+    return format.locale().toString(hours, 'g', 6) + QStringLiteral(" h");
+}
+
+std::optional<PlanLineId> line_id(const QString& text) {
+    return PlanLineId::parse(text.toStdString());
+}
+
+}  // namespace
+
+bool PlanModel::proposing() const {
+    return found() && (!findings() || oddsState() == QLatin1String("working"));
+}
+
+void PlanModel::refresh() {
+    if (!found()) return;
+    const auto show = [this](QVariantList& shown, QVariantList now, void (PlanModel::*changed)()) {
+        if (shown == now) return;
+        shown = std::move(now);
+        emit(this->*changed)();
+    };
+    show(lines_, linesNow(), &PlanModel::linesChanged);
+    show(totals_, totalsNow(), &PlanModel::totalsChanged);
+    show(proposals_, proposalsNow(), &PlanModel::proposalsChanged);
+}
+
+QVariantList PlanModel::linesNow() const {
+    QVariantList list;
+    const auto ordered = in_order(visit().plan);
+    for (const PlanLine* line : ordered) {
+        QStringList details;
+        if (!line->parts.empty()) details << tr("Parts: %1").arg(own(line->parts));
+        QStringList costs;
+        if (line->labour) costs << format().typed(*line->labour);
+        if (line->price) costs << price_text(*line->price, format());
+        if (!costs.isEmpty()) details << costs.join(QStringLiteral(" · "));
+        if (!line->reason.empty()) details << tr("Why: %1").arg(own(line->reason));
+        if (!line->if_left.empty()) details << tr("If it is left: %1").arg(own(line->if_left));
+        if (line->predicted_low && line->predicted_high)
+            details << tr("Dry test to expect after it: %1 to %2")
+                           .arg(format().typed(*line->predicted_low), format().typed(*line->predicted_high));
+        QString title = format().heading(line->option);
+        if (line->cylinder) title = tr("%1, cylinder %2").arg(title).arg(*line->cylinder);
+        list << QVariantMap{
+            {"id", own(line->id.text())},
+            {"option", QString::fromUtf8(word(line->option).data(), qsizetype(word(line->option).size()))},
+            {"title", title},
+            {"work", line->work.empty() ? tr("Nothing is written here yet") : own(line->work)},
+            {"details", details},
+            {"done", line->done_at.has_value()},
+            {"doneText", line->done_at ? tr("Done %1").arg(format().shortDate(*line->done_at)) : QString()},
+            {"first", line == ordered.front()},
+            {"last", line == ordered.back()}};
+    }
+    return list;
+}
+
+QVariantList PlanModel::totalsNow() const {
+    QVariantList list;
+    const auto add = [&](const QString& name, const PlanTotals& of) {
+        QStringList parts;
+        for (const Money& price : of.prices)
+            parts << price_text(price, format());
+        if (of.labour_s > 0.0) parts << hours_text(of.labour_s, format());
+        if (of.left_out > 0) parts << tr("%n price(s) too long to add up", nullptr, of.left_out);
+        if (!parts.isEmpty())
+            list << QVariantMap{{"name", name}, {"value", parts.join(QStringLiteral(" · "))}};
+    };
+    const PlanTotals quick = totals_of(visit().plan, PlanOption::quick_fix);
+    const PlanTotals strip = totals_of(visit().plan, PlanOption::strip);
+    if (quick.lines > 0 && strip.lines > 0) {
+        add(tr("Quick fixes"), quick);
+        add(tr("Strip"), strip);
+    }
+    add(tr("Everything"), totals_of(visit().plan));
+    return list;
+}
+
+PlanLine PlanModel::lineOf(const workflow::Proposal& proposal) const {
+    PlanLine line;
+    line.session = session().id;
+    line.option = proposal.option;
+    line.cylinder = proposal.cylinder;
+    line.work = format().text(proposal.work).toStdString();
+    QString reason = format().text(proposal.reason);
+    if (proposal.if_left) line.if_left = format().text(*proposal.if_left).toStdString();
+    if (const auto& range = proposal.expected) {
+        const auto typed = [&](double pa) -> std::optional<TypedPressure> {
+            const findings::Figure figure{findings::Dimension::gauge_pressure, pa, {}, {}, {}};
+            const auto made =
+                TypedPressure::make(format().digits(figure).toStdString(), format().choice().pressure);
+            return made ? std::optional(*made) : std::nullopt;
+        };
+        line.predicted_low = typed(range->low_pa);
+        line.predicted_high = typed(range->high_pa);
+        if (!range->comparable_at_once && proposal.cylinder)
+            reason += u' ' + format().text(findings::Message{"odds.fresh_hone", {*proposal.cylinder}});
+    }
+    line.reason = reason.toStdString();
+    return line;
+}
+
+bool PlanModel::planned(const PlanLine& line, const std::set<std::string>& proposed) const {
+    return std::any_of(visit().plan.begin(), visit().plan.end(), [&](const PlanLine& there) {
+        const bool strip = there.option == PlanOption::strip;
+        // What was measured before it was taken apart says nothing of it any more.
+        if (strip && there.done_at && (!line.cylinder || there.cylinder == line.cylinder)) return true;
+        if (there.option != line.option || there.cylinder != line.cylinder) return false;
+        // Somebody's own words for taking this cylinder apart stand in for ours.
+        return there.work == line.work || (strip && !proposed.contains(there.work));
+    });
+}
+
+QVariantMap PlanModel::proposalMap(const PlanLine& line) const {
+    QString title = format().heading(line.option);
+    if (line.cylinder) title = tr("%1, cylinder %2").arg(title).arg(*line.cylinder);
+    QString expected;
+    if (line.predicted_low && line.predicted_high)
+        expected = tr("Dry test to expect after it: %1 to %2")
+                       .arg(format().typed(*line.predicted_low), format().typed(*line.predicted_high));
+    return {{"title", title}, {"work", own(line.work)}, {"reason", own(line.reason)}, {"expected", expected}};
+}
+
+QVariantList PlanModel::proposalsNow() {
+    QVariantList list;
+    proposed_.clear();
+    // With the odds, not before: what the rules of thumb alone would propose might be taken back a moment
+    // later.
+    if (proposing()) return list;
+    std::vector<PlanLine> lines;
+    std::set<std::string> works;
+    for (const auto& proposal : workflow::propose(dossier(), visit(), *findings(), leaks(), reference())) {
+        lines.push_back(lineOf(proposal));
+        works.insert(lines.back().work);
+    }
+    for (PlanLine& line : lines) {
+        if (planned(line, works)) continue;
+        list << proposalMap(line);
+        proposed_.push_back(std::move(line));
+    }
+    return list;
+}
+
+QStringList PlanModel::cautions() const {
+    QStringList texts;
+    const bool trying = std::any_of(visit().plan.begin(), visit().plan.end(), [](const PlanLine& line) {
+        return line.option == PlanOption::quick_fix && !line.done_at;
+    });
+    // What is tried before a strip-down is done on the running engine, its valves and a hot cooling system.
+    for (const char* place : {"plan", "running", "staking", "coolant"}) {
+        if (place != std::string_view("plan") && !trying) continue;
+        for (const auto* caution : reference().cautions_at(place)) {
+            const QString text = format().reference(caution->text);
+            if (!texts.contains(text)) texts << text;
+        }
+    }
+    return texts;
+}
+
+void PlanModel::takeOver(int proposal) {
+    if (proposal < 0 || proposal >= static_cast<int>(proposed_.size())) return;
+    app()->run(workflow::add_plan_line(proposed_[static_cast<std::size_t>(proposal)]), this);
+}
+
+void PlanModel::addLine() {
+    PlanLine line;
+    line.session = session().id;
+    line.id = app()->desk().make_id<PlanLineId>();
+    app()->run(workflow::add_plan_line(line), this, [this, id = line.id](const Result<workflow::Step>& step) {
+        if (step) emit added(own(id.text()));
+    });
+}
+
+void PlanModel::tick(const QString& id, bool done) {
+    if (const auto line = line_id(id)) app()->run(workflow::tick_plan_line(*line, done), this);
+}
+
+void PlanModel::move(const QString& id, bool up) {
+    if (const auto line = line_id(id))
+        app()->run(workflow::move_plan_line(*line, up ? workflow::PlanMove::up : workflow::PlanMove::down),
+                   this);
+}
+
+// ---- The owner, and the retest
+
+QString PlanModel::answer() const {
+    const auto text = word(session().owner_answer);
+    return QString::fromUtf8(text.data(), qsizetype(text.size()));
+}
+
+QString PlanModel::answeredAt() const {
+    return session().owner_answered_at ? tr("Noted %1").arg(format().shortDate(*session().owner_answered_at))
+                                       : QString();
+}
+
+void PlanModel::setAnswer(const QString& word) {
+    if (const auto chosen = from_word<OwnerAnswer>(word.toStdString()))
+        app()->run(workflow::set_answer(session().id, *chosen), this);
+}
+
+QString PlanModel::retest() const {
+    return session().retest_planned_for ? format().shortDate(*session().retest_planned_for) : QString();
+}
+
+void PlanModel::planRetest(const QDate& day) {
+    const Timestamp now = app()->desk().clock().now();
+    const QDateTime noon(day, QTime(12, 0), Qt::OffsetFromUTC, now.offset_min * 60);
+    app()->run(workflow::plan_retest(session().id, Timestamp{noon.toMSecsSinceEpoch(), now.offset_min}),
+               this);
+}
+
+void PlanModel::retestInMonths(int months) {
+    if (months <= 0) {
+        app()->run(workflow::plan_retest(session().id, std::nullopt), this);
+        return;
+    }
+    const Timestamp now = app()->desk().clock().now();
+    planRetest(QDateTime::fromMSecsSinceEpoch(now.unix_ms, Qt::OffsetFromUTC, now.offset_min * 60)
+                   .date()
+                   .addMonths(months));
+}
+
+QString PlanModel::retestOn(const QString& day) {
+    const QString typed = day.simplified();
+    const auto& locale = format().locale();
+    QDate date;
+    for (const QString& pattern :
+         {QStringLiteral("yyyy-M-d"), locale.dateFormat(QLocale::ShortFormat), QStringLiteral("d.M.yyyy"),
+          QStringLiteral("d MMM yyyy"), QStringLiteral("MMM d, yyyy")})
+        if (!date.isValid()) date = locale.toDate(typed, pattern);
+    const int least_year = 2000, most_year = 2200;
+    if (!date.isValid() || date.year() < least_year || date.year() > most_year)
+        return tr("\"%1\" is not a day: type year, month and day, such as %2.")
+            .arg(typed, QStringLiteral("2026-04-12"));
+    planRetest(date);
+    return {};
+}
+
+}  // namespace lapwing

@@ -1,0 +1,64 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "qml/viewmodels/step_place.h"
+
+#include <QCoreApplication>
+
+namespace lapwing {
+namespace {
+
+using findings::Action;
+
+const char* page_of(Action action) {
+    switch (action) {
+        case Action::dry:
+        case Action::leak_down:
+        case Action::wet:
+        case Action::crankcase:
+            return "Pad";
+        case Action::listen:
+            return "LeakHunt";
+        case Action::clearances:
+        case Action::adjust:
+            return "Clearances";
+        case Action::turn_once:
+            return "NextTdc";
+        case Action::tester_check:
+            return "Testers";
+        case Action::plan:
+            break;
+    }
+    return "Plan";
+}
+
+const char* test_of(Action action) {
+    switch (action) {
+        case Action::dry:
+            return "dry";
+        case Action::wet:
+            return "wet";
+        case Action::crankcase:
+            return "crankcase";
+        default:
+            return "leak-down";
+    }
+}
+
+}  // namespace
+
+StepPlace place_of(Action action, std::optional<int> cylinder, const QString& session_id) {
+    StepPlace place{QString::fromLatin1(page_of(action)), {}};
+    if (action == Action::tester_check) return place;
+    place.args["sessionId"] = session_id;
+    if (place.page == QLatin1String("Pad")) place.args["test"] = QString::fromLatin1(test_of(action));
+    if (cylinder && action != Action::plan) place.args["cylinder"] = *cylinder;
+    return place;
+}
+
+QString step_title(Action action, std::optional<int> cylinder, const format::Formatter& format) {
+    const QString what = format.heading(action);
+    return cylinder ? QCoreApplication::translate("Steps", "%1, cylinder %2").arg(what).arg(*cylinder) : what;
+}
+
+}  // namespace lapwing

@@ -1,0 +1,25 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariantMap>
+
+#include "core/findings/findings.h"
+#include "qml/format/formatter.h"
+
+namespace lapwing {
+
+/// Where a step is done: a page with what it is to be opened with.
+struct StepPlace {
+    QString page;
+    QVariantMap args;
+};
+
+/// The page of one session where this is done, at that cylinder if one is named.
+StepPlace place_of(findings::Action action, std::optional<int> cylinder, const QString& session_id);
+
+/// "Leak-down, cylinder 2"
+QString step_title(findings::Action action, std::optional<int> cylinder, const format::Formatter& format);
+
+}  // namespace lapwing

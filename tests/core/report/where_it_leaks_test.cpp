@@ -1,0 +1,116 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "core/odds/verdict.h"
+#include "tests/core/report/sample.h"
+
+namespace lapwing::report {
+namespace {
+
+using findings::Path;
+using findings::say;
+
+const Section* section(const Report& report, Label heading) {
+    const auto found = std::ranges::find(report.sections, heading, &Section::heading);
+    return found == report.sections.end() ? nullptr : &*found;
+}
+
+template <class Block>
+std::vector<const Block*> blocks(const Section& section) {
+    std::vector<const Block*> found;
+    for (const auto& block : section.blocks)
+        if (const auto* one = std::get_if<Block>(&block)) found.push_back(one);
+    return found;
+}
+
+Report report_with(const odds::WhereItLeaks* leaks) {
+    const auto shop = sample::orchard();
+    const auto reference = findings::built_in_reference().value();
+    const Visit& visit = shop.dossier.visits.back();
+    Options options;
+    options.leaks = leaks;
+    return make_report(shop.dossier, visit, findings::find(shop.dossier, visit, reference), reference,
+                       options);
+}
+
+TEST(ReportOdds, StandRightBelowTheVerdictsAndOnlyWhereTheyAreKnown) {
+    EXPECT_EQ(section(report_with(nullptr), Label::where_it_leaks), nullptr);
+    const auto leaks = sample::odds_of_orchard();
+    const Report report = report_with(&leaks);
+    EXPECT_EQ(report.sections[1].heading, Label::in_short);
+    EXPECT_EQ(report.sections[2].heading, Label::where_it_leaks);
+}
+
+TEST(ReportOdds, DrawTheSharesLargestFirstAndNameTheSmallOnes) {
+    const auto leaks = sample::odds_of_orchard();
+    const Report report = report_with(&leaks);
+    const auto shares = blocks<Shares>(*section(report, Label::where_it_leaks));
+    ASSERT_EQ(shares.size(), 1u);  // a cylinder that seals well has a sentence only
+    EXPECT_EQ(shares[0]->cylinder, 1);
+    ASSERT_EQ(shares[0]->shares.size(), 2u);
+    EXPECT_EQ(shares[0]->shares[0].path, Path::exhaust);
+    EXPECT_DOUBLE_EQ(shares[0]->shares[0].low, 0.7);
+    EXPECT_EQ(shares[0]->under_one_percent, std::vector{Path::gasket});
+}
+
+TEST(ReportOdds, SayTheirSentenceAndWhatTheyRestOn) {
+    const auto leaks = sample::odds_of_orchard();
+    const Report report = report_with(&leaks);
+    const Section& odds = *section(report, Label::where_it_leaks);
+    std::vector<std::string> said;
+    for (const auto* sentences : blocks<Sentences>(odds))
+        for (const Sentence& sentence : sentences->sentences)
+            if (const auto* message = std::get_if<findings::Message>(&sentence.text))
+                said.push_back(message->code);
+    for (const char* code : {"odds.main_clearance", "odds.seals", "odds.working_assumptions"})
+        EXPECT_NE(std::ranges::find(said, code), said.end()) << code;
+    const auto facts = blocks<Facts>(odds);
+    // Which assumptions and which seed: without them nobody could work it out again.
+    const Facts& versions = *facts.back();
+    EXPECT_EQ(std::get<int>(versions.facts[0].value[0]), 7);
+    EXPECT_EQ(std::get<OwnWords>(versions.facts[1].value[0]).text, "3");
+    // The exhaust valve's repair only: the rings are not at fault.
+    ASSERT_EQ(facts[0]->facts.size(), 1u);
+    EXPECT_DOUBLE_EQ(std::get<Range>(facts[0]->facts[0].value[1]).high.si, 10.2e5);
+}
+
+TEST(ReportOdds, WithoutAVerdictThereIsNoBar) {
+    auto leaks = sample::odds_of_orchard();
+    leaks.cylinders[0].unsure = true;
+    leaks.cylinders[0].contradictions.push_back(
+        say("odds.does_not_fit", 1, findings::word_of(TestKind::wet)));
+    const Report report = report_with(&leaks);
+    EXPECT_TRUE(blocks<Shares>(*section(report, Label::where_it_leaks)).empty());
+}
+
+TEST(ReportPlan, ComesToWhatItsLinesCost) {
+    auto shop = sample::orchard();
+    Visit& visit = shop.dossier.visits.back();
+    PlanLine quick = visit.plan.front();
+    quick.option = PlanOption::quick_fix;
+    quick.price = Money{"30.50", "EUR"};
+    quick.labour = *TypedTime::make("30", units::minute);
+    visit.plan.push_back(quick);
+    const auto reference = findings::built_in_reference().value();
+    const Report report =
+        make_report(shop.dossier, visit, findings::find(shop.dossier, visit, reference), reference, {});
+    const Facts& facts = *blocks<Facts>(*section(report, Label::plan)).at(0);
+    const auto fact = [&](Label name) -> const Line& {
+        const auto found = std::ranges::find_if(
+            facts.facts, [&](const Fact& one) { return std::get<Label>(one.name) == name; });
+        if (found == facts.facts.end()) throw std::runtime_error("no such fact");
+        return found->value;
+    };
+    // 420 + 30.50 and 6 h + 0.5 h, by hand.
+    EXPECT_EQ(std::get<OwnWords>(fact(Label::comes_to)[0]).text, "450.50 EUR");
+    EXPECT_EQ(std::get<TypedTime>(fact(Label::comes_to)[1]).text(), "6.50 h");
+    EXPECT_EQ(std::get<OwnWords>(fact(Label::strip)[0]).text, "420 EUR");
+    EXPECT_EQ(std::get<OwnWords>(fact(Label::quick_fixes)[0]).text, "30.50 EUR");
+}
+
+}  // namespace
+}  // namespace lapwing::report

@@ -1,0 +1,200 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QRegularExpression>
+
+#include "core/workflow/plan.h"
+#include "qml/viewmodels/findings_model.h"
+#include "tests/viewmodels/measured_visit.h"
+
+namespace lapwing {
+
+class FindingsTest : public QObject {
+    Q_OBJECT
+
+private:
+    static void show(FindingsModel& model, MeasuredVisit& visit) {
+        model.setSessionId(text_id(visit.session));
+        complete(model, visit.shop);
+    }
+    static QVariantMap cylinder(const FindingsModel& model, int number) {
+        return model.cylinders().value(number - 1).toMap();
+    }
+    static QVariantMap odds(const FindingsModel& model, int number) {
+        return cylinder(model, number)["odds"].toMap();
+    }
+
+private slots:
+    void findings_come_at_once_and_the_odds_after_them() {
+        MeasuredVisit visit;
+        visit.burnt_valve();
+        FindingsModel model;
+        show(model, visit);
+        QCOMPARE(model.oddsState(), QStringLiteral("working"));
+        QTRY_VERIFY(model.ready());
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        QVERIFY(model.oddsRestOn().first().contains(QStringLiteral("not yet counted on real engines")));
+
+        const QVariantMap leaking = odds(model, 2);
+        QVERIFY(leaking["verdict"].toBool());
+        QVERIFY2(leaking["headline"].toString().startsWith(
+                     QStringLiteral("Cylinder 2 leaks mostly at the exhaust valve")),
+                 qPrintable(leaking["headline"].toString()));
+        const QVariantList shares = leaking["shares"].toList();
+        QVERIFY(shares.size() >= 4);
+        QCOMPARE(shares.first().toMap()["path"].toString(), QStringLiteral("exhaust"));
+        double sum = 0.0;
+        for (const QVariant& one : shares) {
+            const QVariantMap share = one.toMap();
+            sum += share["share"].toDouble();
+            QVERIFY(share["low"].toDouble() <= share["mean"].toDouble() + 1e-9);
+            QVERIFY(share["mean"].toDouble() <= share["high"].toDouble() + 1e-9);
+            QVERIFY(!share["name"].toString().isEmpty());
+            QVERIFY(!share["figure"].toString().isEmpty());
+        }
+        QVERIFY(std::abs(sum - 1.0) < 1e-3);
+        // No valve is given up before its clearance is recorded.
+        QVERIFY(leaking["headline"].toString().contains(QStringLiteral("Check its clearance")));
+        QVERIFY(!leaking["repairs"].toList().isEmpty());
+        const QRegularExpression percent(QStringLiteral("odds (\\d+) %"));
+        for (int number = 1; number <= 2; ++number) {
+            auto found = percent.globalMatch(odds(model, number)["headline"].toString());
+            while (found.hasNext()) {
+                const int said = found.next().captured(1).toInt();
+                QVERIFY(said <= 95 && said % 5 == 0);
+            }
+        }
+    }
+
+    void new_evidence_sets_them_aside_and_only_the_newest_is_shown() {
+        MeasuredVisit visit;
+        visit.dry(1, "9.8");
+        visit.dry(2, "6.1");
+        visit.leak(1, "5.5", "5.2");
+        visit.leak(2, "5.5", "3.2");
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        const QString before = odds(model, 2)["headline"].toString();
+        QStringList shown;
+        connect(&model, &FindingsModel::refreshed, this, [&] {
+            const QString now = odds(model, 2).value("headline").toString();
+            if (shown.isEmpty() || shown.last() != now) shown << now;
+        });
+        // Two changes at once: the odds of the state between them are given up.
+        visit.hear(2, Exit::breather, Loudness::faint);
+        visit.shop.settle();
+        QCOMPARE(model.oddsState(), QStringLiteral("working"));
+        QVERIFY(odds(model, 2).isEmpty());
+        visit.hear(2, Exit::exhaust, Loudness::strong);
+        visit.hear(2, Exit::intake, Loudness::nothing);
+        visit.shop.settle();
+        QCOMPARE(model.oddsState(), QStringLiteral("working"));
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        QVERIFY(odds(model, 2)["headline"].toString().contains(QStringLiteral("exhaust valve")));
+        QVERIFY(odds(model, 2)["headline"].toString() != before);
+        // Nothing, then the newest.
+        QCOMPARE(shown, (QStringList{QString(), odds(model, 2)["headline"].toString()}));
+    }
+
+    void the_plan_is_no_evidence() {
+        MeasuredVisit visit;
+        visit.burnt_valve();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        PlanLine line;
+        line.session = visit.session;
+        line.work = "Head off";
+        visit.shop.desk->run(workflow::add_plan_line(line));
+        visit.shop.desk->run(workflow::set_answer(visit.session, OwnerAnswer::yes));
+        visit.shop.settle();
+        QCOMPARE(model.oddsState(), QStringLiteral("ready"));
+    }
+
+    void a_contradiction_is_named_and_no_share_shown() {
+        MeasuredVisit visit;
+        visit.dry(1, "9.8");
+        visit.dry(2, "9.6");
+        visit.leak(2, "5.5", "0");
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        const QVariantMap unsure = odds(model, 2);
+        QVERIFY(!unsure["verdict"].toBool());
+        QVERIFY(unsure["shares"].toList().isEmpty());
+        QVERIFY(unsure["repairs"].toList().isEmpty());
+        QVERIFY2(unsure["headline"].toString().contains(QStringLiteral("does not fit together")),
+                 qPrintable(unsure["headline"].toString()));
+        QVERIFY(
+            unsure["reasons"].toStringList().join(u' ').contains(QStringLiteral("held nothing of 5.5 bar")));
+    }
+
+    void the_right_tdc_is_asked_for_first() {
+        MeasuredVisit visit;
+        visit.dry(2, "9.6");
+        visit.leak(2, "5.5", "0.3");
+        visit.hear(2, Exit::intake, Loudness::strong);
+        visit.hear(2, Exit::exhaust, Loudness::strong);
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        QVERIFY(!odds(model, 2)["verdict"].toBool());
+        QVERIFY(odds(model, 2)["headline"].toString().contains(QStringLiteral("right TDC")));
+    }
+
+    void nothing_measured_asks_for_nothing() {
+        MeasuredVisit visit;
+        FindingsModel model;
+        show(model, visit);
+        QCOMPARE(model.oddsState(), QStringLiteral("none"));
+        QTRY_VERIFY(model.ready());
+        QVERIFY(odds(model, 1).isEmpty());
+        QCOMPARE(model.nextPage(), QStringLiteral("Pad"));
+        QCOMPARE(model.nextArgs()["test"].toString(), QStringLiteral("dry"));
+    }
+
+    void the_next_test_is_the_way_on_while_one_is_outstanding() {
+        MeasuredVisit visit;
+        visit.dry(1, "9.8");
+        visit.dry(2, "6.1");
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_VERIFY(model.ready());
+        QCOMPARE(model.nextPage(), QStringLiteral("Pad"));
+        QCOMPARE(model.nextArgs()["test"].toString(), QStringLiteral("leak-down"));
+        QCOMPARE(model.nextArgs()["cylinder"].toInt(), 2);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        // Other tests that would tell something lead to where they are done.
+        for (const QVariant& one : model.settling()) {
+            const QVariantMap step = one.toMap();
+            QVERIFY(!step["title"].toString().isEmpty());
+            QVERIFY(step["text"].toString().contains(QStringLiteral("would tell")));
+            QVERIFY(step["page"].toString() == QLatin1String("Pad") ||
+                    step["page"].toString() == QLatin1String("LeakHunt"));
+        }
+    }
+
+    void the_plan_is_the_way_on_when_no_test_is_outstanding() {
+        MeasuredVisit visit;
+        for (int number : {1, 2}) {
+            visit.dry(number, "9.8");
+            visit.leak(number, "5.5", "5.3");
+        }
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_VERIFY(model.ready());
+        QCOMPARE(model.nextPage(), QStringLiteral("Plan"));
+        QCOMPARE(model.nextText(), QStringLiteral("Plan"));
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::FindingsTest)
+#include "findings_test.moc"
