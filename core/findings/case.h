@@ -11,7 +11,8 @@
 #include "core/findings/findings.h"
 #include "core/findings/word_kinds.h"
 
-/// The parts that `find` is put together from. Internal to this room.
+/// The parts that `find` is put together from, for this room and for those that weigh readings further (odds,
+/// compare).
 namespace lapwing::findings {
 
 /// Air pressure of the shop.

@@ -17,17 +17,6 @@ Figure share(double value, std::optional<double> u95 = {}) {
     return figure(Dimension::share, value, u95);
 }
 
-physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, double set_pa) {
-    physics::TesterPneumatics out;
-    out.set_gauge_pa = set_pa;
-    out.ambient_pa = at.site.ambient_pa;
-    out.restrictor_diameter_m =
-        tester && tester->restrictor ? tester->restrictor->si() : at.reference.assumed("restrictor-diameter");
-    out.restrictor_cd =
-        tester && tester->restrictor_cd ? tester->restrictor_cd->si() : at.reference.assumed("restrictor-cd");
-    return out;
-}
-
 physics::TesterPneumatics other(const HeldOfSet& shown, Pressure set, Length restrictor) {
     physics::TesterPneumatics out = shown.tester;
     out.set_gauge_pa = set.si();
@@ -59,6 +48,21 @@ std::vector<Input> conversion_inputs(const HeldOfSet& shown, Pressure set, Lengt
 }
 
 }  // namespace
+
+physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, double set_pa) {
+    physics::TesterPneumatics out;
+    out.set_gauge_pa = set_pa;
+    out.ambient_pa = at.site.ambient_pa;
+    out.restrictor_diameter_m =
+        tester && tester->restrictor ? tester->restrictor->si() : at.reference.assumed("restrictor-diameter");
+    out.restrictor_cd =
+        tester && tester->restrictor_cd ? tester->restrictor_cd->si() : at.reference.assumed("restrictor-cd");
+    return out;
+}
+
+bool same_set_pressure(double one_pa, double other_pa) {
+    return std::abs(one_pa - other_pa) <= 0.02 * other_pa;
+}
 
 std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
                                      const Derived& held, double typed_step_pa) {

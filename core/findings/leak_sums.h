@@ -9,6 +9,12 @@
 /// Leak-down arithmetic on typed readings, for findings and pad alike. Internal to this room.
 namespace lapwing::findings {
 
+/// The tester that a reading was taken with, what is not known of it (null: nothing) assumed.
+physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, double set_pa);
+
+/// Alike enough to count as repeats: the regulator is never set twice to the same needle's width.
+bool same_set_pressure(double one_pa, double other_pa);
+
 /// Set and held, with the 95 % uncertainty of their quotient and what stands behind it.
 struct HeldOfSet {
     physics::TesterPneumatics tester;

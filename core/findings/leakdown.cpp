@@ -16,9 +16,8 @@ std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder, bo
     auto readings = counted(at, TestKind::leak_down, cylinder);
     std::erase_if(readings, [](const Reading* reading) { return !reading->held || !reading->set; });
     if (readings.empty()) return readings;
-    constexpr double same = 0.02;  // the regulator is never set twice to the same needle's width
     const auto is_at = [](double set) {
-        return [set](const Reading* reading) { return std::abs(reading->set->si() - set) <= same * set; };
+        return [set](const Reading* reading) { return same_set_pressure(reading->set->si(), set); };
     };
     if (other) std::erase_if(readings, is_at(readings.back()->set->si()));
     if (!readings.empty()) std::erase_if(readings, std::not_fn(is_at(readings.back()->set->si())));

@@ -191,7 +191,23 @@ void whole(const Reference& reference) {
                            "oil-put-in",
                            "oil-put-in-small",
                            "model-doubt",
-                           "first-share-doubt"})
+                           "first-share-doubt",
+                           "change-real",
+                           "change-beyond-doubt",
+                           "day-scatter",
+                           "day-scatter-timed",
+                           "leak-repeat",
+                           "restrictor-doubt",
+                           "restrictor-unknown-doubt",
+                           "leak-law-doubt",
+                           "correction-doubt",
+                           "other-gauge-doubt",
+                           "induction-off-doubt",
+                           "weak-battery-doubt",
+                           "oil-alike",
+                           "leak-heat-doubt",
+                           "repairs-to-count",
+                           "trend-least-days"})
         if (!reference.assumption(id)) throw Malformed(fmt::format("assumptions: \"{}\" is missing", id));
     const auto [offset, gain] = reference.error_shares();
     if (!(offset >= 0.0 && gain >= 0.0 && offset + gain <= 1.0))

@@ -8,47 +8,10 @@
 #include <map>
 
 #include "tests/core/findings/bench.h"
+#include "tests/core/findings/letters.h"
 
 namespace lapwing::findings {
 namespace {
-
-char letter_of(const Arg& arg) {
-    struct Letters {
-        char operator()(const Figure& figure) const {
-            switch (figure.dimension) {
-                case Dimension::gauge_pressure:
-                    return 'p';
-                case Dimension::pressure_difference:
-                    return 'd';
-                case Dimension::station_pressure:
-                    return 'P';
-                case Dimension::share:
-                    return 's';
-                case Dimension::altitude:
-                    return 'A';
-                case Dimension::voltage:
-                    return 'v';
-                case Dimension::length:
-                    return 'L';
-                case Dimension::time:
-                    return 'T';
-                case Dimension::number:
-                    return 'r';
-                case Dimension::volume:
-                    return 'V';
-                case Dimension::angle:
-                    return 'a';
-                default:
-                    return '?';
-            }
-        }
-        char operator()(int) const { return 'c'; }
-        char operator()(const Word&) const { return 'w'; }
-        char operator()(const CylinderList&) const { return 'l'; }
-        char operator()(const std::string&) const { return 't'; }
-    };
-    return std::visit(Letters{}, arg);
-}
 
 /// The message is in the list and carries what the list says.
 void expect_listed(const Message& message) {
@@ -62,9 +25,7 @@ void expect_listed(const Message& message) {
     RC_ASSERT(at != listed.end());
     std::string wanted = at->second;
     std::ranges::replace(wanted, 'n', 'c');
-    std::string got;
-    for (const Arg& arg : message.args)
-        got += letter_of(arg);
+    const std::string got = letters_of(message);
     if (got != wanted) RC_FAIL(message.code + " carries " + got + ", not " + wanted);
 }
 

@@ -1,0 +1,57 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <optional>
+#include <span>
+#include <vector>
+
+#include "core/compare/compare.h"
+
+/// Plan to proof: what a ticked line of a plan foretold, and what was read after it.
+namespace lapwing::compare {
+
+enum class Outcome {
+    held,            ///< the reading lies within what was foretold
+    below,           ///< it is worse
+    above,           ///< it is better
+    not_measured,    ///< no dry reading since
+    not_comparable,  ///< oil on the rings, say
+    several,         ///< other lines were ticked for the same cylinder: no single one is proved
+};
+
+struct Proof {
+    PlanLineId line;
+    int cylinder = 1;
+    Timestamp done_at;
+    findings::Figure low;  ///< foretold, gauge_pressure
+    findings::Figure high;
+    std::optional<findings::Figure> reading;  ///< in the terms of the visit that foretold it
+    Outcome outcome = Outcome::not_measured;
+    findings::Message says;
+};
+
+/// Of every line of the dossier that is done, not "leave it", names a cylinder and foretells a reading. In
+/// the order of their visits.
+std::vector<Proof> proofs_of(const Dossier& dossier, const findings::Reference& reference);
+
+/// How many of the predictions that could be held against a reading held.
+struct HitRate {
+    int counted = 0;
+    int held = 0;
+    bool enough = false;  ///< as many as the reference data ask for ("repairs-to-count")
+    double low = 0.0;     ///< 95 % interval of the share (Wilson's score interval); only where enough
+    double high = 0.0;
+    findings::Message says;
+};
+
+/// Over the proofs of any number of engines.
+HitRate hit_rate(std::span<const Proof> proofs, const findings::Reference& reference);
+
+}  // namespace lapwing::compare
+
+namespace lapwing {
+LAPWING_WORDS(compare::Outcome, "held", "below", "above", "not measured", "not comparable",
+              "several repairs");
+}  // namespace lapwing

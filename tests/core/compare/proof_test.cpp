@@ -1,0 +1,111 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include "core/compare/proof.h"
+
+#include "tests/core/compare/years.h"
+
+namespace lapwing::compare {
+namespace {
+
+struct Foretold {
+    Years years;
+    Foretold() {
+        Visit& found = years.open();
+        years.dry(found, "6.8bar");
+        PlanLine& line = years.done(found, 1, 10);
+        line.predicted_low = Years::of<PressureTag>("9.5bar");
+        line.predicted_high = Years::of<PressureTag>("11.0bar");
+    }
+    PlanLine& line() { return years.dossier.visits[0].plan[0]; }
+    [[nodiscard]] Proof proof() const { return proofs_of(years.dossier, Years::reference()).at(0); }
+};
+
+TEST(Proof, AReadingWithinWhatWasForetoldHolds) {
+    for (const auto& [reading, outcome] :
+         {std::pair{"9.4bar", Outcome::below}, std::pair{"9.5bar", Outcome::held},
+          std::pair{"10.2bar", Outcome::held}, std::pair{"11.0bar", Outcome::held},
+          std::pair{"11.1bar", Outcome::above}}) {
+        Foretold told;
+        told.years.dry(told.years.open(30), reading, 1, Tag::after_repair);
+        EXPECT_EQ(told.proof().outcome, outcome) << reading;
+    }
+}
+
+TEST(Proof, WithoutAReadingSinceNothingIsProved) {
+    Foretold told;
+    EXPECT_EQ(told.proof().outcome, Outcome::not_measured);
+    // The reading of the same visit was taken before the work.
+    EXPECT_EQ(told.proof().says.code, "proof.not_measured");
+}
+
+TEST(Proof, TheFirstReadingSinceCounts) {
+    Foretold told;
+    told.years.dry(told.years.open(30), "10.0bar", 1, Tag::after_repair);
+    told.years.dry(told.years.open(365), "8.0bar");
+    EXPECT_EQ(told.proof().outcome, Outcome::held);
+}
+
+TEST(Proof, ItIsHeldAgainstTheForetellingVisitsTerms) {
+    // ISO 2533: 850 hPa at 1457 m. 10.0 bar at sea level is 8.39 bar there, below 9.5 as it stands.
+    Foretold told;
+    Visit& after = told.years.open(30);
+    after.session.conditions.station_pressure = Years::of<PressureTag>("850hPa");
+    told.years.dry(after, "8.39bar", 1, Tag::after_repair);
+    EXPECT_EQ(told.proof().outcome, Outcome::held);
+    EXPECT_NEAR(told.proof().reading->si, 10.0 * bar, 0.01 * bar);
+}
+
+TEST(Proof, OilOfTheAssemblyProvesNothing) {
+    Foretold told;
+    told.years.dry(told.years.open(30), "10.0bar", 1, Tag::after_repair).oiled = Oiled::before;
+    EXPECT_EQ(told.proof().outcome, Outcome::not_comparable);
+}
+
+TEST(Proof, TwoRepairsAtOnceProveNeither) {
+    Foretold told;
+    PlanLine other = told.line();
+    other.id = PlanLineId{*Uuid::parse("01959398-8080-7001-a9c9-1155ffeb6ea6")};
+    told.years.dossier.visits[0].plan.push_back(other);
+    told.years.dry(told.years.open(30), "10.0bar", 1, Tag::after_repair);
+    EXPECT_EQ(told.proof().outcome, Outcome::several);
+}
+
+TEST(Proof, OnlyDoneWorkWithAPredictionIsAsked) {
+    const auto count = [](auto change) {
+        Foretold told;
+        change(told.line());
+        return proofs_of(told.years.dossier, Years::reference()).size();
+    };
+    EXPECT_EQ(count([](PlanLine&) {}), 1U);
+    EXPECT_EQ(count([](PlanLine& line) { line.done_at.reset(); }), 0U);
+    EXPECT_EQ(count([](PlanLine& line) { line.predicted_low.reset(); }), 0U);
+    EXPECT_EQ(count([](PlanLine& line) { line.cylinder.reset(); }), 0U);
+    EXPECT_EQ(count([](PlanLine& line) { line.option = PlanOption::leave; }), 0U);
+}
+
+std::vector<Proof> so_many(int held, int below, int others) {
+    std::vector<Proof> out(static_cast<std::size_t>(held + below + others));
+    for (int i = 0; i < held + below; ++i)
+        out[static_cast<std::size_t>(i)].outcome = i < held ? Outcome::held : Outcome::below;
+    return out;
+}
+
+TEST(HitRate, IsSaidFromTenRepairsOn) {
+    EXPECT_FALSE(hit_rate(so_many(9, 0, 5), Years::reference()).enough);
+    EXPECT_EQ(hit_rate(so_many(9, 0, 5), Years::reference()).says.code, "proof.too_few");
+    const HitRate ten = hit_rate(so_many(8, 2, 5), Years::reference());
+    EXPECT_TRUE(ten.enough);
+    EXPECT_EQ(ten.counted, 10);
+    EXPECT_EQ(ten.held, 8);
+    // Wilson's interval by hand, z = 2, 8 of 10: (0.8 + 4/20) / 1.4 = 0.7143, half width
+    // 2 / 1.4 x sqrt(0.16/10 + 4/400) = 0.2303.
+    EXPECT_NEAR(ten.low, 0.7143 - 0.2303, 1e-4);
+    EXPECT_NEAR(ten.high, 0.7143 + 0.2303, 1e-4);
+    const HitRate all = hit_rate(so_many(10, 0, 0), Years::reference());
+    EXPECT_DOUBLE_EQ(all.high, 1.0);
+    EXPECT_LT(all.low, 0.9);
+}
+
+}  // namespace
+}  // namespace lapwing::compare
