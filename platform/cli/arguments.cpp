@@ -78,10 +78,12 @@ tl::expected<Arguments, Failure> Arguments::parse(const Verb& verb, std::span<co
                     fmt::format("{} is a switch: write it without \"{}\".", name, word.substr(equals)));
         } else if (equals != std::string::npos) {
             value = word.substr(equals + 1);
-        } else if (i + 1 < words.size() && !is_option(words[i + 1])) {
-            value = words[++i];
         } else {
-            return wrong_use(fmt::format("{} needs a value after it: {}.", name, option->value));
+            for (auto left = 1 + std::ranges::count(option->value, ' '); left > 0; --left) {
+                if (i + 1 >= words.size() || is_option(words[i + 1]))
+                    return wrong_use(fmt::format("{} needs a value after it: {}.", name, option->value));
+                value += (value.empty() ? "" : " ") + words[++i];
+            }
         }
         if (!out.given_.emplace(name, value).second)
             return wrong_use(fmt::format("{} is given twice: give it once.", name));
@@ -89,7 +91,9 @@ tl::expected<Arguments, Failure> Arguments::parse(const Verb& verb, std::span<co
     for (const Option& option : verb.options)
         if (option.needed && !out.has(option.name))
             return wrong_use(fmt::format("{} needs {} {}.", command(verb), option.name, option.value));
-    if (out.operands_.size() < verb.operands.size())
+    const auto least = static_cast<std::size_t>(
+        std::ranges::count_if(verb.operands, [](std::string_view name) { return name.front() != '['; }));
+    if (out.operands_.size() < least)
         return wrong_use(fmt::format("{} needs {}.", command(verb), verb.operands[out.operands_.size()]));
     if (out.operands_.size() > verb.operands.size())
         return wrong_use(

@@ -18,7 +18,7 @@ namespace lapwing::cli {
 /// One option of a verb.
 struct Option {
     std::string_view name;   ///< with its dashes: "--set", "-o"
-    std::string_view value;  ///< what stands after it, for the help; empty for a switch
+    std::string_view value;  ///< what stands after it, a word each, for the help; empty for a switch
     std::string_view help;
     bool needed = false;
 };
@@ -27,9 +27,9 @@ class Arguments;
 
 /// One thing that the program does.
 struct Verb {
-    std::string_view name;  ///< "sums leak"
-    std::string_view does;  ///< one line for the list of verbs
-    std::vector<std::string_view> operands;
+    std::string_view name;                   ///< "sums leak"
+    std::string_view does;                   ///< one line for the list of verbs
+    std::vector<std::string_view> operands;  ///< one in brackets may be left out
     std::vector<Option> options;
     std::string_view more;  ///< paragraphs below the options
     /// Prints its answer on standard output.
@@ -46,6 +46,7 @@ public:
     [[nodiscard]] bool has(std::string_view name) const { return given_.contains(name); }
     [[nodiscard]] bool json() const { return has("--json"); }
     [[nodiscard]] const std::string& operand(std::size_t index) const { return operands_[index]; }
+    [[nodiscard]] std::size_t operands() const { return operands_.size(); }
     [[nodiscard]] std::string text(std::string_view name, std::string_view otherwise = {}) const;
 
     template <class Tag>

@@ -21,6 +21,8 @@ Verb sums_unit();
 Verb needle_verb();
 Verb check_verb();
 Verb findings_verb();
+Verb compare_verb();
+Verb history_verb();
 Verb report_verb();
 Verb csv_verb();
 Verb demo_verb();

@@ -382,8 +382,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 const char* sentenceOf(std::string_view code) {
     const auto at = sentences.find(code);
     if (at != sentences.end()) return at->second;
-    const char* of_odds = oddsSentenceOf(code);
-    return of_odds ? of_odds : planSentenceOf(code);
+    for (const auto of_others : {oddsSentenceOf, planSentenceOf, compareSentenceOf})
+        if (const char* english = of_others(code)) return english;
+    return nullptr;
 }
 
 }  // namespace lapwing::format

@@ -12,9 +12,11 @@ namespace lapwing::format {
 /// Null for a code that has no text. "<code>/alike" is said instead of <code> where the difference that it
 /// opens with rounds to nothing.
 const char* sentenceOf(std::string_view code);
-// Those of core/odds, and of proposals for the plan; sentenceOf knows them too.
+// Those of core/odds, of proposals for the plan, and of core/compare; sentenceOf knows them too.
 const char* oddsSentenceOf(std::string_view code);
 const char* planSentenceOf(std::string_view code);
+const char* compareSentenceOf(std::string_view code);
+const char* compareWordOf(std::string_view code);  ///< wordOf knows them too
 const char* wordOf(std::string_view code);
 const char* titleOf(std::string_view code);    ///< name of a derived number
 const char* inWordsOf(std::string_view code);  ///< its formula in words; may be empty

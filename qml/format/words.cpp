@@ -376,6 +376,9 @@ const std::unordered_map<std::string_view, Title> titles = {
           "The model's reading with cold cylinder walls against that with warm ones."),
     TITLE("from:core_loss", "Tyre-valve core",
           "The model's reading with a core that is hard to open against that with one made for gauges."),
+    TITLE("from:change", "Difference between the visits",
+          "The later reading less the earlier one in the later visit's terms; what both are out by together "
+          "cancels."),
     TITLE("from:joint", "Neighbours", "Two neighbours that are low together, with the others in order."),
 };
 
@@ -391,7 +394,7 @@ const Title* find_title(std::string_view code) {
 
 const char* wordOf(std::string_view code) {
     const auto at = words.find(code);
-    return at == words.end() ? nullptr : at->second;
+    return at == words.end() ? compareWordOf(code) : at->second;
 }
 
 const char* titleOf(std::string_view code) {
