@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/report/changes.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -26,6 +27,21 @@ const Figure& figure_of_test(const findings::Cranking& test) {
 }
 const Figure& figure_of_test(const findings::LeakDown& test) {
     return test.leakage.figure;
+}
+
+/// What a repair left behind, and what was done to draw the visits in one tester's terms.
+Sentences said_of(const compare::History& history) {
+    Sentences out;
+    for (const auto& cylinder : history.cylinders) {
+        if (!cylinder.since_repair) continue;
+        out.sentences.push_back({cylinder.since_repair->message, State::borderline, cylinder.number});
+        for (const auto& evidence : cylinder.since_repair->evidence)
+            out.sentences.push_back({evidence, std::nullopt, cylinder.number});
+    }
+    for (const auto& reason : history.reasons)
+        if (reason.treatment != compare::Treatment::not_noted)
+            out.sentences.push_back({reason.message, std::nullopt, std::nullopt});
+    return out;
 }
 
 /// As many as stand side by side on a page; older ones are in the session file.
@@ -65,6 +81,19 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const Finding
     Section section{Label::earlier_visits, {}};
     if (visits.empty()) return section;
     visits.push_back({&visit, found});
+    Dossier until = dossier;
+    std::erase_if(until.visits, [&](const Visit& other) {
+        return other.session.id != visit.session.id && other.session.opened_at >= visit.session.opened_at;
+    });
+    const compare::History history = compare::history_of(until, reference);
+    Sentences said = said_of(history);
+    const bool any = !said.sentences.empty();
+    add_block(section, std::move(said), any);
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down}) {
+        Chart chart = chart_of(dossier.engine, history, test);
+        const bool drawn = chart.visits.size() > 1;
+        add_block(section, std::move(chart), drawn);
+    }
     for (Series series :
          {series_of(Label::dry_test, dossier.engine, visits,
                     [](const CylinderFindings& cylinder) { return cylinder.dry ? &*cylinder.dry : nullptr; }),

@@ -24,6 +24,7 @@ enum class Label {
     contradictions,
     weakened,
     remarks,
+    before_after,
     earlier_visits,
     conditions,
     not_done,
@@ -45,6 +46,12 @@ enum class Label {
     planned_retest,
     owner_answer,
     dry_test,
+    before,
+    after,
+    as_measured,
+    change,
+    verdict,
+    test,
     leak_down,
     wet_test,
     cylinder,
@@ -146,7 +153,8 @@ enum class Label {
     how_states,
     how_same_leak,
     how_rules,
-    how_odds
+    how_odds,
+    how_chart
 };
 
 }  // namespace lapwing::report

@@ -44,6 +44,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              worth_doing_next(found),
              cautions(found, reference),
              plan(visit),
+             before_after(dossier, visit, found, reference),
              readings(engine, found),
              limits(engine, found),
              clearances(engine, visit),

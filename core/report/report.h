@@ -147,7 +147,30 @@ struct Series {
     std::vector<Row> rows;
 };
 
-using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series, Shares>;
+/// One quantity of every cylinder over time, drawn: all of it in one tester's terms.
+struct Chart {
+    Label what;
+    findings::Dimension dimension = findings::Dimension::gauge_pressure;
+    struct Visit {
+        Timestamp at;
+        std::string title;
+    };
+    struct Point {
+        std::size_t visit = 0;
+        findings::Figure value;
+        bool counted = true;        ///< false: under circumstances that can't be compared
+        bool after_repair = false;  ///< the line is broken before it
+    };
+    struct Line {
+        int number = 1;
+        std::string name;
+        std::vector<Point> points;
+    };
+    std::vector<Visit> visits;  ///< oldest first
+    std::vector<Line> lines;
+};
+
+using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series, Shares, Chart>;
 
 struct Section {
     Label heading;

@@ -17,6 +17,10 @@ Section clearances(const Engine& engine, const Visit& visit);
 Section exits(const Engine& engine, const findings::Findings& found);
 Section crankcase(const findings::Findings& found);
 
+// before_after.cpp: against the newest earlier visit with readings
+Section before_after(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                     const findings::Reference& reference);
+
 // earlier_visits.cpp
 Section earlier_visits(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
                        const findings::Reference& reference);

@@ -169,19 +169,23 @@ private:
 void put_blocks(Flow& flow, const Wording& wording, const std::vector<report::Block>& blocks) {
     Run<report::Bores> bores;
     Run<report::Worked> worked;
+    Run<report::Chart> charts;
     for (const report::Block& block : blocks) {
-        if (bores.take(block) || worked.take(block)) continue;
+        if (bores.take(block) || worked.take(block) || charts.take(block)) continue;
         bores.end(flow, wording);
         worked.end(flow, wording);
+        charts.end(flow, wording);
         std::visit(
             [&]<class Block>(const Block& one) {
-                if constexpr (!std::is_same_v<Block, report::Bores> && !std::is_same_v<Block, report::Worked>)
+                if constexpr (!std::is_same_v<Block, report::Bores> &&
+                              !std::is_same_v<Block, report::Worked> && !std::is_same_v<Block, report::Chart>)
                     put(flow, wording, one);
             },
             block);
     }
     bores.end(flow, wording);
     worked.end(flow, wording);
+    charts.end(flow, wording);
 }
 
 }  // namespace lapwing::print

@@ -22,6 +22,8 @@ void put(Flow& flow, const Wording& wording, const report::Table& table);
 void put(Flow& flow, const Wording& wording, const report::Series& series);
 // share_bar.cpp
 void put(Flow& flow, const Wording& wording, const report::Shares& shares);
+// history_chart.cpp
+void put(Flow& flow, const Wording& wording, const std::vector<const report::Chart*>& charts);
 // bore_strip.cpp
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips);
 

@@ -44,8 +44,22 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "What makes these readings worth less");
         case Label::remarks:
             return QT_TRANSLATE_NOOP("Report", "Remarks");
+        case Label::before_after:
+            return QT_TRANSLATE_NOOP("Report", "Before and after");
+        case Label::before:
+            return QT_TRANSLATE_NOOP("Report", "Before");
+        case Label::after:
+            return QT_TRANSLATE_NOOP("Report", "After");
+        case Label::change:
+            return QT_TRANSLATE_NOOP("Report", "Change");
+        case Label::as_measured:
+            return QT_TRANSLATE_NOOP("Report", "as measured");
+        case Label::verdict:
+            return QT_TRANSLATE_NOOP("Report", "Verdict");
+        case Label::test:
+            return QT_TRANSLATE_NOOP("Report", "Test");
         case Label::earlier_visits:
-            return QT_TRANSLATE_NOOP("Report", "Visit by visit");
+            return QT_TRANSLATE_NOOP("Report", "History");
         case Label::conditions:
             return QT_TRANSLATE_NOOP("Report", "Conditions");
         case Label::not_done:
@@ -305,6 +319,13 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "
                                      "verdict. They can disagree.");
+        case Label::how_chart:
+            return QT_TRANSLATE_NOOP(
+                "Report",
+                "A number at a line's end is its cylinder; a whisker is the 95 % doubt, the "
+                "scatter from one day to the next included. A "
+                "line breaks where a repair lies between. Open marks can't be compared "
+                "with the rest. All in the newest visit's terms.");
     }
     return "";
 }

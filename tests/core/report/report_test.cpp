@@ -190,10 +190,40 @@ TEST(Report, ShowsEarlierVisitsBesideThisOne) {
     EXPECT_NEAR(series[0]->rows[1].values[1]->si, 7.7e5, 1.0);
 }
 
+TEST(Report, HoldsTheVisitAgainstTheOneBefore) {
+    const Report report = sample::orchard().report();
+    const Section* changes = section(report, Label::before_after);
+    ASSERT_NE(changes, nullptr);
+    EXPECT_EQ(own(fact(*blocks<Facts>(*changes).at(0), Label::before)->at(1)), "Yearly look");
+    // Only the dry test was done both times: two strips of bores in one scale, a row for each cylinder.
+    const auto bores = blocks<Bores>(*changes);
+    ASSERT_EQ(bores.size(), 2u);
+    EXPECT_EQ(bores[0]->test, Label::before);
+    // 8.9, then 7.7 bar in the sample: the same share of one height.
+    EXPECT_NEAR(*bores[1]->bores[1].piston / *bores[0]->bores[1].piston, 7.7 / 8.9, 1e-6);
+    const Table& table = *blocks<Table>(*changes).at(0);
+    ASSERT_EQ(table.rows.size(), 2u);
+    EXPECT_NEAR(std::get<findings::Figure>(cell(table, 1, Label::change).lines[0][0]).si, -1.2e5, 1.0);
+    EXPECT_TRUE(std::get<findings::Figure>(cell(table, 1, Label::change).lines[0][0]).u95);
+    EXPECT_TRUE(
+        std::get<findings::Word>(cell(table, 1, Label::verdict).lines[0][0]).code.starts_with("change:"));
+}
+
+TEST(Report, DrawsTheHistory) {
+    const Report report = sample::orchard().report();
+    const auto charts = blocks<Chart>(*section(report, Label::earlier_visits));
+    ASSERT_EQ(charts.size(), 1u);
+    EXPECT_EQ(charts[0]->what, Label::dry_test);
+    ASSERT_EQ(charts[0]->visits.size(), 2u);
+    ASSERT_EQ(charts[0]->lines.size(), 2u);
+    EXPECT_NEAR(charts[0]->lines[1].points[0].value.si, 8.9e5, 1.0);
+}
+
 TEST(Report, LeavesLaterVisitsOut) {
     sample::Shop shop = sample::orchard();
     std::swap(shop.dossier.visits[0].session.opened_at, shop.dossier.visits[1].session.opened_at);
     EXPECT_EQ(section(shop.report(), Label::earlier_visits), nullptr);
+    EXPECT_EQ(section(shop.report(), Label::before_after), nullptr);
 }
 
 TEST(Report, LeavesOutWhatWouldSayNothing) {
