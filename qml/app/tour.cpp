@@ -209,7 +209,12 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
         {QStringLiteral("15-second-opinion"), QStringLiteral("SecondOpinion"), here},
         {QStringLiteral("16-backup"), QStringLiteral("Backup"), {}},
         {QStringLiteral("17-plan"), QStringLiteral("Plan"), here},
-        {QStringLiteral("18-assumptions"), QStringLiteral("Assumptions"), {}}};
+        {QStringLiteral("18-assumptions"), QStringLiteral("Assumptions"), {}},
+        {QStringLiteral("19-before-and-after"),
+         QStringLiteral("Changes"),
+         {{"engineId", engine},
+          {"beforeId", session},
+          {"afterId", QString::fromStdString(twin->visits[1].session.id.text())}}}};
     for (const auto& [name, page, args] : pages) {
         hand.go(page, args);
         // What is worked out off the screen comes a moment later.

@@ -15,7 +15,7 @@ Column {
     property var current
     property string targetKind: "secondary"
 
-    readonly property real widest: options.reduce((most, option) => Math.max(most, metrics.advanceWidth(option.text)), 0) / 100 * Theme.bodySize + 2 * Theme.space + 4
+    readonly property real widest: Math.max(Theme.secondaryTarget, options.reduce((most, option) => Math.max(most, metrics.advanceWidth(option.text)), 0) / 100 * Theme.bodySize + 2 * Theme.space + 4)
     readonly property int perLine: {
         const fit = Math.max(1, Math.min(options.length, Math.floor((width + Theme.space) / (widest + Theme.space))));
         return Math.ceil(options.length / Math.max(1, Math.ceil(options.length / fit)));

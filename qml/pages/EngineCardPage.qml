@@ -107,6 +107,24 @@ AppPage {
             })
         }
 
+        ListRow {
+            objectName: "beforeAfter"
+            width: parent.width
+            visible: card.visits.length > 0
+            symbol: "swap"
+            text: qsTr("Before and after")
+            detail: qsTr("Two visits, cylinder by cylinder")
+            onClicked: page.go("Changes", {
+                engineId: page.engineId
+            })
+        }
+
+        HistoryPanel {
+            width: parent.width
+            app: page.app
+            engineId: page.engineId
+        }
+
         LayoutPicture {
             width: parent.width
             visible: card.found

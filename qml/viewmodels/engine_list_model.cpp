@@ -3,6 +3,7 @@
 
 #include "qml/viewmodels/engine_list_model.h"
 
+#include <QDateTime>
 #include <algorithm>
 
 #include "qml/viewmodels/engine_glances.h"
@@ -106,9 +107,7 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
         case BoreStateRole:
             return glances_->of(engine).state;
         case RetestRole:
-            return engine.retest_planned_for
-                       ? tr("Retest planned for %1").arg(app_->format().shortDate(*engine.retest_planned_for))
-                       : QString();
+            return retestLine(engine);
         default:
             return {};
     }
@@ -126,6 +125,20 @@ QString EngineListModel::lastLine(const workflow::EngineSummary& summary) const 
     return summary.last_title.empty()
                ? date
                : QString::fromStdString(summary.last_title) + QStringLiteral(" · ") + date;
+}
+
+/// Due from the planned day's beginning, where it was planned.
+QString EngineListModel::retestLine(const workflow::EngineSummary& summary) const {
+    const auto& planned = summary.retest_planned_for;
+    if (!planned) return {};
+    const QString date = app_->format().shortDate(*planned);
+    const auto day = [](Timestamp at, int offset_min) {
+        return QDateTime::fromMSecsSinceEpoch(at.unix_ms, Qt::OffsetFromUTC, offset_min * 60).date();
+    };
+    const Timestamp now = app_->desk().clock().now();
+    if (day(now, planned->offset_min) < day(*planned, planned->offset_min))
+        return tr("Retest planned for %1").arg(date);
+    return tr("Retest due, planned for %1").arg(date);
 }
 
 void EngineListModel::showGlance(const QString& engineId) {

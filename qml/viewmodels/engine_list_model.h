@@ -71,6 +71,7 @@ private:
     void forget(const workflow::Change& change);
     void showGlance(const QString& engineId);
     [[nodiscard]] QString lastLine(const workflow::EngineSummary& summary) const;
+    [[nodiscard]] QString retestLine(const workflow::EngineSummary& summary) const;
 
     AppContext* app_ = nullptr;
     QString filter_;

@@ -118,7 +118,15 @@ void WalkTest::add_engine(Stock& stock, int cylinders) {
     add(QStringLiteral("Findings"), here);
     add(QStringLiteral("Plan"), here);
     add(QStringLiteral("LeakHunt"), with(here, {{"cylinder", 1}}));
+    // A year before, so that there is something to hold this visit against.
+    const auto earlier = stock.session(engine, "Before the work");
+    stock.readings(earlier, cylinders);
     add(QStringLiteral("EngineCard"), {{"engineId", id_text(engine)}});
+    add(QStringLiteral("EngineCard"), {{"engineId", id_text(engine)}}, {QStringLiteral("historyList")});
+    const QVariantMap both{
+        {"engineId", id_text(engine)}, {"beforeId", id_text(earlier)}, {"afterId", id_text(session)}};
+    add(QStringLiteral("Changes"), both);
+    if (cylinders == 2) add(QStringLiteral("Changes"), both, {QStringLiteral("chooseBefore")});
     add(QStringLiteral("Clearances"), here);
     if (cylinders == 2 || cylinders == 6) add(QStringLiteral("Pad"), with(here, {{"test", "wet"}}));
     if (cylinders == 16)

@@ -1,0 +1,81 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <QVariant>
+
+#include "core/compare/compare.h"
+#include "qml/viewmodels/history_backed.h"
+
+namespace lapwing {
+
+/// Before and after: two visits to one engine, to be chosen, or two states within a visit that has several
+/// ("as found", "after clearance adjustment"); the last two to begin with. A side goes by its session's id,
+/// with the tag behind it where the visit has several.
+class ChangesModel : public lapwing::HistoryBacked {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(QString beforeId READ beforeId WRITE setBeforeId NOTIFY refreshed)
+    Q_PROPERTY(QString afterId READ afterId WRITE setAfterId NOTIFY refreshed)
+    Q_PROPERTY(QString beforeText READ beforeText NOTIFY refreshed)
+    Q_PROPERTY(QString afterText READ afterText NOTIFY refreshed)
+    /// Why there is nothing to compare; empty when there is.
+    Q_PROPERTY(QString nothing READ nothing NOTIFY refreshed)
+    /// {value, text, detail}, newest first
+    Q_PROPERTY(QVariantList choices READ choices NOTIFY refreshed)
+    Q_PROPERTY(bool comparable READ comparable NOTIFY refreshed)
+    /// {symbol, text}
+    Q_PROPERTY(QVariantList reasons READ reasons NOTIFY refreshed)
+    /// {number, name, tests: [{test, title, before, after (bores), beforeText, afterText, difference, verdict
+    /// (key), word, from}]}
+    Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
+
+public:
+    using HistoryBacked::HistoryBacked;
+
+    [[nodiscard]] QString beforeId() const { return before_; }
+    void setBeforeId(const QString& id);
+    [[nodiscard]] QString afterId() const { return after_; }
+    void setAfterId(const QString& id);
+    [[nodiscard]] QString beforeText() const { return text_of(before_); }
+    [[nodiscard]] QString afterText() const { return text_of(after_); }
+    [[nodiscard]] QString nothing() const;
+    [[nodiscard]] QVariantList choices() const;
+    [[nodiscard]] bool comparable() const { return found_.changes.comparable(); }
+    [[nodiscard]] QVariantList reasons() const { return reasons_; }
+    [[nodiscard]] QVariantList cylinders() const { return cylinders_; }
+
+    Q_INVOKABLE QVariantList derivation(int from) const;
+
+protected:
+    void think() override;
+    void show() override;
+
+private:
+    struct Choice {
+        QString value;
+        Session session;
+        std::optional<Tag> tag;
+    };
+    /// What was worked out, with all that is shown of it.
+    struct Found {
+        Engine engine;
+        std::vector<Choice> choices;  ///< oldest first
+        QString before, after;
+        compare::Comparison changes;
+        findings::Findings then, now;
+    };
+    static std::vector<Choice> choices_of(const Dossier& dossier);
+    static Found look(const Result<Dossier>& dossier, const QString& before, const QString& after,
+                      const findings::Reference& reference);
+    [[nodiscard]] QVariantMap test_item(const compare::Change& change, TestKind test, std::size_t row);
+    [[nodiscard]] QString text_of(const QString& id) const;
+
+    QString before_, after_;
+    Found found_;
+    QVariantList reasons_, cylinders_;
+    std::vector<findings::Derivation> derivations_;
+};
+
+}  // namespace lapwing
