@@ -114,10 +114,15 @@ FocusScope {
         stack.push(items, T.StackView.Immediate);
     }
 
+    // `step` can be taken back; -1 when there is nothing to take back.
+    function say(text: string, step: double) {
+        messages.active = true;
+        messages.item.say(text, step);
+    }
+
     function tell(text: string) {
         told(text);
-        snack.step = -1;
-        snack.show(text, false);
+        say(text, -1);
     }
 
     Loader {
@@ -208,8 +213,8 @@ FocusScope {
         onCurrentItemChanged: {
             currentItem?.forceActiveFocus();
             // An Undo of the page before must not be mistaken for one of the steps here.
-            if (currentItem?.ownUndo && snack.undoable)
-                snack.hide();
+            if (currentItem?.ownUndo && messages.item?.undoable)
+                messages.item.hide();
         }
         Component.onCompleted: shell.reopen()
     }
@@ -232,10 +237,8 @@ FocusScope {
 
         // Pages where steps follow each other quickly show Undo in their own corner.
         function onStepDone(text: string, step: double) {
-            if (stack.currentItem?.ownUndo)
-                return;
-            snack.step = step;
-            snack.show(text, true);
+            if (!stack.currentItem?.ownUndo)
+                shell.say(text, step);
         }
 
         function onTold(text: string) {
@@ -249,18 +252,26 @@ FocusScope {
         }
     }
 
-    Snack {
-        id: snack
+    // Read with the first message, not with the first page.
+    Loader {
+        id: messages
 
-        property double step: -1
-
-        objectName: "snack"
         anchors.left: stack.left
         anchors.right: parent.right
         anchors.bottom: parent.bottom
         anchors.margins: Theme.gap
         anchors.bottomMargin: Theme.primaryTarget + 3 * Theme.gap
         z: 10
-        onUndo: shell.app.undo(step)
+        active: false
+        source: "Messages.qml"
+    }
+
+    Connections {
+        target: messages.item
+        ignoreUnknownSignals: true
+
+        function onUndoStep(step: double) {
+            shell.app.undo(step);
+        }
     }
 }

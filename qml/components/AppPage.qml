@@ -18,6 +18,7 @@ FocusScope {
 
     readonly property alias body: body
     readonly property bool compact: Theme.isCompact(width, height)
+    readonly property int backTarget: compact ? Theme.minorTarget : Theme.secondaryTarget
     readonly property int headLines: compact && width > height ? 2 : 4
 
     signal back
@@ -51,17 +52,19 @@ FocusScope {
         anchors.right: parent.right
         anchors.margins: Theme.space / 2
         // The button stands at the top, so that its neighbour below keeps its distance.
-        height: Math.max(backButton.height + Theme.space, words.height + Theme.space)
+        height: Math.max(page.backTarget, words.height) + Theme.space
 
-        BackButton {
+        Loader {
             id: backButton
 
-            visible: page.backVisible
-            targetKind: page.compact ? "minor" : "secondary"
-            width: visible ? leastHeight : Theme.space
+            active: page.backVisible
+            width: active ? page.backTarget : Theme.space
             anchors.left: parent.left
             anchors.top: parent.top
-            onClicked: page.back()
+            sourceComponent: BackButton {
+                targetKind: page.compact ? "minor" : "secondary"
+                onClicked: page.back()
+            }
         }
 
         Column {

@@ -25,7 +25,7 @@ Pressable {
     outlineColor: Theme.hairline
     padding: 14
     horizontalPadding: 14
-    text: States.sentence([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags])
+    text: drawn ? States.sentence([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags]) : name
 
     inside: Column {
         spacing: 2
@@ -48,17 +48,6 @@ Pressable {
             height: Theme.space + (tile.boreLine === "" ? 44 : line.height)
 
             Loader {
-                y: Theme.space
-                active: tile.drawn && tile.boreLine === ""
-                sourceComponent: BoreRow {
-                    boreHeight: 44
-                    cylinders: tile.bores
-                    LayoutMirroring.enabled: false
-                    LayoutMirroring.childrenInherit: true
-                }
-            }
-
-            Loader {
                 id: line
 
                 y: Theme.space
@@ -71,14 +60,12 @@ Pressable {
                 }
             }
 
+            // Found by its file's name: a type named here would be read before the first frame.
             Loader {
                 active: tile.drawn
-                anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
-                sourceComponent: StateMark {
-                    state: tile.boreState
-                    silent: true
-                }
+                anchors.fill: parent
+                source: "EngineTilePictures.qml"
+                onLoaded: item.tile = tile
             }
         }
 

@@ -62,6 +62,7 @@ AppPage {
         id: engines
 
         app: page.app
+        looking: page.drawn
     }
 
     EngineStarter {
@@ -82,21 +83,15 @@ AppPage {
         active: engines.total > 3 && page.drawn
         width: parent.width
         height: engines.total > 3 ? Math.max(Theme.secondaryTarget + Theme.space, implicitHeight) : 0
-        sourceComponent: Item {
-            implicitHeight: box.implicitHeight + Theme.space
+        source: "EnginesSearch.qml"
+    }
 
-            FieldBox {
-                id: box
+    Connections {
+        target: search.item
+        ignoreUnknownSignals: true
 
-                property string targetKind: "secondary"
-
-                objectName: "search"
-                width: parent.width
-                placeholderText: qsTr("Search name, tags, description")
-                Accessible.name: placeholderText
-                inputMethodHints: Qt.ImhNoPredictiveText
-                onTextEdited: engines.filter = text
-            }
+        function onTyped(text: string) {
+            engines.filter = text;
         }
     }
 

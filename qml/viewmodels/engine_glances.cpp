@@ -14,17 +14,6 @@ using findings::State;
 
 constexpr int most_bores = 6;  // more of them are no longer told apart on a card
 
-EngineGlance blank(int cylinders) {
-    EngineGlance glance;
-    if (cylinders > most_bores) {
-        glance.line = EngineGlances::tr("%1 cylinders").arg(cylinders);
-        return glance;
-    }
-    for (int i = 0; i < cylinders; ++i)
-        glance.bores << QVariantMap{{QStringLiteral("measured"), false}};
-    return glance;
-}
-
 // A glyph leaves out marks that it isn't given.
 QVariantMap without_missing(QVariantMap bore) {
     for (const auto& mark : {QStringLiteral("limit"), QStringLiteral("low"), QStringLiteral("high")})
@@ -60,7 +49,7 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
                   const workflow::EngineSummary& summary) {
     const auto engine = desk.engine(summary.id);
     const auto visit = summary.last_session ? desk.visit(*summary.last_session) : std::nullopt;
-    if (!engine || !visit) return blank(summary.cylinders);
+    if (!engine || !visit) return EngineGlance::blank(summary.cylinders);
     EngineGlance glance;
     const Dossier dossier{*engine, desk.testers(), {}};
     findings::FindingsOptions options;
@@ -83,6 +72,17 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
 
 }  // namespace
 
+EngineGlance EngineGlance::blank(int cylinders) {
+    EngineGlance glance;
+    if (cylinders > most_bores) {
+        glance.line = EngineGlances::tr("%1 cylinders").arg(cylinders);
+        return glance;
+    }
+    for (int i = 0; i < cylinders; ++i)
+        glance.bores << QVariantMap{{QStringLiteral("measured"), false}};
+    return glance;
+}
+
 EngineGlances::EngineGlances(const workflow::Desk& desk, const findings::Reference& reference,
                              QObject* parent)
     : QObject(parent), desk_(desk), reference_(reference) {
@@ -98,7 +98,7 @@ EngineGlance EngineGlances::of(const workflow::EngineSummary& summary) {
     const QString id = QString::fromStdString(summary.id.text());
     if (const auto known = known_.constFind(id); known != known_.constEnd()) return *known;
     if (summary.readings > 0 && !asked_.contains(id)) ask(summary, id);
-    return blank(summary.cylinders);
+    return EngineGlance::blank(summary.cylinders);
 }
 
 void EngineGlances::ask(const workflow::EngineSummary& summary, const QString& id) {

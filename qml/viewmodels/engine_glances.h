@@ -18,6 +18,9 @@ struct EngineGlance {
     QVariantList bores;  ///< for BoreRow; empty above six cylinders
     QString line;        ///< "14 in range, 2 fault"; empty up to six
     QString state = QStringLiteral("none");
+
+    /// Of an engine whose readings were not looked into.
+    static EngineGlance blank(int cylinders);
 };
 
 /// Works glances out off the UI thread, one engine after the other, and keeps them until told that something

@@ -36,9 +36,7 @@ void EngineListModel::componentComplete() {
     glances_ = new EngineGlances(app_->desk(), app_->reference(), this);
     connect(glances_, &EngineGlances::ready, this, &EngineListModel::showGlance);
     connect(app_, &AppContext::changed, this, &EngineListModel::forget);
-    connect(app_, &AppContext::formatChanged, this, [this] {
-        if (count() > 0) emit dataChanged(index(0), index(count() - 1));
-    });
+    connect(app_, &AppContext::formatChanged, this, [this] { tellAll(); });
     reload();
 }
 
@@ -55,7 +53,7 @@ void EngineListModel::reload() {
                                       [](const auto& a, const auto& b) { return a.id == b.id; });
     if (same_rows && filter_.isEmpty()) {
         engines_ = std::move(engines);
-        if (count() > 0) emit dataChanged(index(0), index(count() - 1));
+        tellAll();
         emit refreshed();
         return;
     }
@@ -71,6 +69,13 @@ void EngineListModel::pick() {
         if (fits(engines_[i], words)) rows_.push_back(i);
     endResetModel();
     emit refreshed();
+}
+
+void EngineListModel::setLooking(bool looking) {
+    if (looking_ == looking) return;
+    looking_ = looking;
+    emit lookingChanged();
+    if (looking_) tellAll({BoresRole, BoreLineRole, BoreStateRole});
 }
 
 void EngineListModel::setFilter(const QString& filter) {
@@ -101,16 +106,20 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             return tags.join(QStringLiteral(" · "));
         }
         case BoresRole:
-            return glances_->of(engine).bores;
+            return glance(engine).bores;
         case BoreLineRole:
-            return glances_->of(engine).line;
+            return glance(engine).line;
         case BoreStateRole:
-            return glances_->of(engine).state;
+            return glance(engine).state;
         case RetestRole:
             return retestLine(engine);
         default:
             return {};
     }
+}
+
+EngineGlance EngineListModel::glance(const workflow::EngineSummary& engine) const {
+    return looking_ ? glances_->of(engine) : EngineGlance::blank(engine.cylinders);
 }
 
 QHash<int, QByteArray> EngineListModel::roleNames() const {
@@ -139,6 +148,10 @@ QString EngineListModel::retestLine(const workflow::EngineSummary& summary) cons
     if (day(now, planned->offset_min) < day(*planned, planned->offset_min))
         return tr("Retest planned for %1").arg(date);
     return tr("Retest due, planned for %1").arg(date);
+}
+
+void EngineListModel::tellAll(const QList<int>& roles) {
+    if (count() > 0) emit dataChanged(index(0), index(count() - 1), roles);
 }
 
 void EngineListModel::showGlance(const QString& engineId) {

@@ -14,6 +14,7 @@
 namespace lapwing {
 
 class EngineGlances;
+struct EngineGlance;
 
 /// All engines, the one worked on last first, and those that a search leaves. What a card says of the
 /// cylinders is worked out off the UI thread, only for rows that are looked at, and kept until it changes.
@@ -23,6 +24,7 @@ class EngineListModel : public QAbstractListModel, public QQmlParserStatus {
     QML_ELEMENT
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
     Q_PROPERTY(QString filter READ filter WRITE setFilter NOTIFY filterChanged)
+    Q_PROPERTY(bool looking READ looking WRITE setLooking NOTIFY lookingChanged)
     Q_PROPERTY(int count READ count NOTIFY refreshed)
     Q_PROPERTY(int total READ total NOTIFY refreshed)
 
@@ -45,6 +47,9 @@ public:
     [[nodiscard]] QString filter() const { return filter_; }
     /// Words that must all occur in name, tags or description; upper and lower case are the same.
     void setFilter(const QString& filter);
+    [[nodiscard]] bool looking() const { return looking_; }
+    /// Whether readings are looked into for bores and states. A list that is not drawn yet has better to do.
+    void setLooking(bool looking);
     [[nodiscard]] int count() const { return static_cast<int>(rows_.size()); }
     [[nodiscard]] int total() const { return static_cast<int>(engines_.size()); }
 
@@ -63,6 +68,7 @@ public:
 signals:
     void appChanged();
     void filterChanged();
+    void lookingChanged();
     void refreshed();
 
 private:
@@ -70,11 +76,14 @@ private:
     void pick();
     void forget(const workflow::Change& change);
     void showGlance(const QString& engineId);
+    void tellAll(const QList<int>& roles = {});
+    [[nodiscard]] EngineGlance glance(const workflow::EngineSummary& engine) const;
     [[nodiscard]] QString lastLine(const workflow::EngineSummary& summary) const;
     [[nodiscard]] QString retestLine(const workflow::EngineSummary& summary) const;
 
     AppContext* app_ = nullptr;
     QString filter_;
+    bool looking_ = true;
     std::vector<workflow::EngineSummary> engines_;
     std::vector<std::size_t> rows_;  ///< indices into engines_ that the filter leaves
     EngineGlances* glances_ = nullptr;
