@@ -10,9 +10,18 @@ Snack {
 
     property double step: -1
 
+    property double since: 0
+
     signal undoStep(step: double)
 
+    // What was said on the page before is not about the next one; what was said in leaving it is.
+    function pageChanges() {
+        if (Date.now() - since > 1500)
+            hide();
+    }
+
     function say(text: string, undoableStep: double) {
+        since = Date.now();
         step = undoableStep;
         show(text, undoableStep >= 0);
     }

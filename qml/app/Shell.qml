@@ -56,6 +56,7 @@ FocusScope {
     }
 
     function go(name: string, args: var) {
+        messages.item?.pageChanges();
         // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
         if (places.length > 0 && places[places.length - 1].name === passing)
             unwind(places.length - 1);
@@ -84,6 +85,7 @@ FocusScope {
     function leave() {
         if (stack.depth < 2)
             return;
+        messages.item?.pageChanges();
         places = places.slice(0, -1);
         stack.pop();
         keepPlace();
@@ -256,11 +258,13 @@ FocusScope {
     Loader {
         id: messages
 
+        // Over the page's end; where there are keys, under its head, so that they stay in sight.
+        readonly property bool overKeys: stack.currentItem?.ownUndo ?? false
+
         anchors.left: stack.left
         anchors.right: parent.right
-        anchors.bottom: parent.bottom
         anchors.margins: Theme.gap
-        anchors.bottomMargin: Theme.primaryTarget + 3 * Theme.gap
+        y: overKeys ? Theme.secondaryTarget + Theme.space : parent.height - height - Theme.primaryTarget - 3 * Theme.gap
         z: 10
         active: false
         source: "Messages.qml"

@@ -19,7 +19,7 @@ FocusScope {
     readonly property alias body: body
     readonly property bool compact: Theme.isCompact(width, height)
     readonly property int backTarget: compact ? Theme.minorTarget : Theme.secondaryTarget
-    readonly property int headLines: compact && width > height ? 2 : 4
+    property int headLines: compact && width > height ? 2 : 4
 
     signal back
 
@@ -52,7 +52,7 @@ FocusScope {
         anchors.right: parent.right
         anchors.margins: Theme.space / 2
         // The button stands at the top, so that its neighbour below keeps its distance.
-        height: Math.max(page.backTarget, words.height) + Theme.space
+        height: Math.max(page.backTarget, words.height, cornerItems.height) + Theme.space
 
         Loader {
             id: backButton

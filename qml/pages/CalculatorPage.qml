@@ -46,6 +46,7 @@ AppPage {
 
                 width: parent.width
                 text: modelData
+                read: true
             }
         }
 

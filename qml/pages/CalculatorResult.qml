@@ -65,6 +65,8 @@ Panel {
                         spacing: Theme.space
 
                         LText {
+                            id: value
+
                             objectName: "mainValue"
                             silent: true
                             role: "readout"
@@ -86,6 +88,8 @@ Panel {
                         LText {
                             silent: true
                             role: "heading"
+                            // On the line of the figure, while it stands beside it.
+                            topPadding: y > 0 ? 0 : value.baselineOffset * (1 - font.pixelSize / value.font.pixelSize)
                             text: panel.main?.doubt ?? ""
                             visible: text !== ""
                         }

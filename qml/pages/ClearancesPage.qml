@@ -21,10 +21,11 @@ KeyedPage {
         sessionId: page.sessionId
     }
 
+    betweenShort: viewModel.valves.length <= 2
     between: Flow {
         id: valves
 
-        readonly property int across: Math.min(4, viewModel.valves.length)
+        readonly property int across: Math.min(Theme.textScale > 1.3 ? 2 : 4, viewModel.valves.length)
 
         spacing: Theme.space
 
@@ -40,6 +41,7 @@ KeyedPage {
                 chosen: index === viewModel.valveIndex
                 text: modelData.value === "" || page.tight ? modelData.label : modelData.label + "\n" + modelData.value
                 horizontalPadding: 4
+                targetKind: page.tight ? "minor" : "secondary"
                 onClicked: viewModel.chooseValve(index)
             }
         }

@@ -4,6 +4,7 @@
 import QtQuick
 import Lapwing.Capture
 import Lapwing.Components
+import Lapwing.Theme
 import Lapwing.ViewModels
 
 // All photos and voice notes of a session.
@@ -30,6 +31,7 @@ AppPage {
 
         EmptyState {
             width: parent.width
+            topPadding: 2 * Theme.gap
             visible: evidence.items.length === 0
             heading: qsTr("Nothing yet")
             text: qsTr("A photo of the gauge, a plug or a valve, or a few words while it is fresh. What is taken at a cylinder's exit or reading stands here too.")

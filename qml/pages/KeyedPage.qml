@@ -27,14 +27,18 @@ AppPage {
     readonly property bool wholeWidth: true
 
     property Component between
+    // Few enough to share a line with the fields where every dp counts.
+    property bool betweenShort: false
     property Component seldom
     property alias buttons: bar.data
 
     signal go(name: string, args: var)
 
-    // Small screens have one line for both.
-    title: tight && keyed.lastKept !== "" ? keyed.lastKept : heading
-    subtitle: tight ? "" : keyed.lastKept !== "" ? keyed.lastKept : about
+    // Large text on a small screen leaves one line for both.
+    title: crowded && keyed.lastKept !== "" ? keyed.lastKept : heading
+    subtitle: crowded ? "" : keyed.lastKept !== "" ? keyed.lastKept : tight ? "" : about
+    // On a small screen the fields under it must not move with every reading that is kept.
+    headLines: lying ? 2 : crowded || !tight ? 4 : 1
     focus: true
 
     corner: UndoCorner {
@@ -71,6 +75,7 @@ AppPage {
 
         model: page.keyed
         between: page.between
+        betweenShort: page.betweenShort
         seldom: page.seldom
         tight: page.tight
         lying: page.lying

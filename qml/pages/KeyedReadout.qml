@@ -17,7 +17,10 @@ Item {
     property bool crowded: false
 
     property Component between
+    property bool betweenShort: false
     property Component seldom
+
+    readonly property bool joined: tight && betweenShort && Theme.textScale < 1.2
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
     // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
@@ -52,19 +55,28 @@ Item {
             onChosen: index => readout.model.choose(index)
         }
 
-        Loader {
-            width: parent.width
-            visible: status === Loader.Ready
-            sourceComponent: readout.between
-        }
+        Flow {
+            id: choosers
 
-        FieldTabs {
             width: parent.width
-            fields: readout.model.fields
-            current: readout.model.field
-            low: readout.tight || readout.lying
-            onChosen: key => readout.model.focusField(key)
-            onStepped: (key, by) => readout.model.step(key, by)
+            spacing: Theme.space
+
+            Loader {
+                id: chooser
+
+                width: readout.joined ? Math.round(0.55 * (choosers.width - Theme.space)) : choosers.width
+                visible: status === Loader.Ready
+                sourceComponent: readout.between
+            }
+
+            FieldTabs {
+                width: readout.joined ? choosers.width - Theme.space - chooser.width : choosers.width
+                fields: readout.model.fields
+                current: readout.model.field
+                low: readout.tight || readout.lying
+                onChosen: key => readout.model.focusField(key)
+                onStepped: (key, by) => readout.model.step(key, by)
+            }
         }
 
         Loader {
@@ -110,7 +122,7 @@ Item {
         anchors.bottom: parent.bottom
         leftPadding: (first.mark ?? "") !== "" ? 30 : 6
         rightPadding: 6
-        text: first.figure ? first.figure : first.symbol === "question" ? qsTr("A question") : qsTr("Expected")
+        text: first.figure ? first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
         onClicked: lines.active = true
 
         inside: LText {

@@ -75,12 +75,12 @@ AppPage {
             }
         }
 
-        ChoiceRow {
+        ListRow {
+            objectName: "method"
             width: parent.width
-            label: qsTr("Listening by")
-            options: viewModel.methods
-            current: viewModel.method
-            onChosen: value => viewModel.method = value
+            text: qsTr("Listening by")
+            figure: Array.from(viewModel.methods).find(method => method.value === viewModel.method)?.text ?? ""
+            onClicked: sheets.show(methods)
         }
 
         Repeater {
@@ -120,7 +120,9 @@ AppPage {
                         }
                     }
 
+                    // With the air on every line counts: where nothing comes out there is nothing to show.
                     EvidenceButtons {
+                        visible: !["", "nothing"].includes(exit.modelData.loudness) || photos + voices > 0
                         width: parent.width
                         photos: exit.modelData.photos
                         voices: exit.modelData.voices
@@ -186,6 +188,24 @@ AppPage {
                 text: modelData
                 read: true
             }
+        }
+    }
+
+    SheetLoader {
+        id: sheets
+
+        // Inside a sheet its own property of the same name would hide the page's id.
+        readonly property LeakHuntModel hunt: viewModel
+    }
+
+    Component {
+        id: methods
+
+        ChoiceSheet {
+            title: qsTr("Listening by")
+            options: sheets.hunt.methods
+            current: sheets.hunt.method
+            onChosen: value => sheets.hunt.method = value
         }
     }
 

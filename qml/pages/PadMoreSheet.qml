@@ -14,6 +14,12 @@ Sheet {
 
     title: model.cylinder > 0 ? qsTr("Cylinder %1").arg(model.cylinder) : model.title
 
+    LText {
+        width: parent.width
+        role: "label"
+        text: sheet.model.subtitle
+    }
+
     SideButton {
         objectName: "dropPointHere"
         visible: sheet.model.pointPlaced

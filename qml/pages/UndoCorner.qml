@@ -15,6 +15,7 @@ IconWord {
     objectName: "undo"
     visible: step >= 0
     targetKind: "minor"
+    padding: 0
     symbol: "undo"
     text: qsTr("Undo")
     onClicked: {

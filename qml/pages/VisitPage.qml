@@ -15,7 +15,7 @@ AppPage {
 
     signal go(name: string, args: var)
 
-    title: qsTr("Visit and conditions")
+    title: qsTr("Complaint and conditions")
     subtitle: Array.from([visit.engineName, visit.visitLine]).filter(part => part !== "").join(" · ")
 
     VisitForm {

@@ -200,7 +200,7 @@ private:
             "ratio", Texts::tr("Compression ratio"), UnitList<RatioTag>{units::one},
             [](auto& s) -> auto& { return s.engine.compression_ratio; });
         lines_.choice<StrokeCycle>(
-            "cycle", Texts::tr("Works as"), [](auto& s) -> auto& { return s.engine.cycle; });
+            "cycle", Texts::tr("Cycle"), [](auto& s) -> auto& { return s.engine.cycle; });
         lines_.choice<Fuel>(
             "fuel", Texts::tr("Fuel"), [](auto& s) -> auto& { return s.engine.fuel; });
         if (sheet_.engine.cycle == StrokeCycle::two) {
@@ -215,7 +215,7 @@ private:
             [](auto& s) -> auto& { return s.engine.valves.intake_closing; });
         lines_.hint(Texts::tr("Leave it empty and the app assumes one, with its doubt."));
         lines_.choice<TimingAt>(
-            "closing_at", Texts::tr("Given at"),
+            "closing_at", Texts::tr("Intake closing is quoted at"),
             [](auto& s) -> auto& { return s.engine.valves.intake_closing_at; });
     }
 
@@ -225,7 +225,7 @@ private:
             "speed", Texts::tr("Cranking speed"), UnitList<RotationTag>{units::rpm},
             [](auto& s) -> auto& { return s.session.conditions.cranking_speed; });
         lines_.choice<EngineHeat>(
-            "heat", Texts::tr("Engine"), [](auto& s) -> auto& { return s.session.conditions.heat; });
+            "heat", Texts::tr("Warm or cold"), [](auto& s) -> auto& { return s.session.conditions.heat; });
     }
 
     void gauge() {

@@ -85,11 +85,11 @@ public:
             });
     }
 
-    /// A quantity that has to be there.
+    /// A quantity that has to be there; 0 stands for not known and shows nothing.
     template <class Tag, class Member>
     void needed(const char* key, const QString& label, UnitList<Tag> units, Member member) {
         FormField field = quantity_line(key, label, units);
-        show(field, member(record_));
+        if (member(record_).si() != 0.0) show(field, member(record_));
         add(std::move(field), [member, unit = units.front()](Record& record, const FormEntry& entry) {
             return forms::typed<Tag>(entry.text, entry.unit, unit).map([&](Typed<Tag> value) {
                 member(record) = std::move(value);

@@ -75,8 +75,10 @@ QString LeakHuntModel::tagWord() const {
 QString LeakHuntModel::heldLine() const {
     const auto* reading = airOn();
     if (!reading || !reading->held || !reading->set) return tr("No leak-down reading of this cylinder yet");
-    const QString held =
-        tr("held %1 of %2").arg(format().typed(*reading->held), format().typed(*reading->set));
+    QString figure = format().typed(*reading->held);
+    // The unit once is enough.
+    if (reading->held->unit() == reading->set->unit()) figure = figure.section(QLatin1Char(' '), 0, 0);
+    const QString held = tr("held %1 of %2").arg(figure, format().typed(*reading->set));
     const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
     return found && found->leak_down
                ? tr("%1, leakage %2").arg(held, format().text(found->leak_down->leakage.figure))

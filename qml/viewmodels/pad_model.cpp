@@ -163,15 +163,20 @@ QVariantList PadModel::derivation(int line) const {
 QString PadModel::keepText() const {
     const int next = nextOf(cylinder_);
     if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
+    if (setLacks()) return tr("Set first");
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
     if (test_ == TestKind::leak_down) return tr("Keep, listen");
     return next == 0 ? tr("Keep") : tr("Keep, next %1").arg(next);
 }
 
+bool PadModel::setLacks() const {
+    return !is_cranking(test_) && !typedFields().pressure(pad_field::set);
+}
+
 bool PadModel::lacking() {
     const auto typed = typedFields();
-    if (!is_cranking(test_) && !typed.pressure(pad_field::set)) {
+    if (setLacks()) {
         focusField(pad_field::set);
         emit app()->told(tr("Type the set pressure first: leakage is counted from it."));
         return true;

@@ -93,6 +93,7 @@ private:
     [[nodiscard]] bool measured(int cylinder) const;
     [[nodiscard]] int nextOf(int cylinder) const;
     /// True when something has to be typed first: says so and goes there.
+    [[nodiscard]] bool setLacks() const;
     [[nodiscard]] bool lacking();
 
     TestKind test_ = TestKind::dry;

@@ -60,7 +60,7 @@ void add_conditions(Lines& lines, const format::Formatter& format) {
     lines.section(Texts::tr("Conditions"));
     const auto temperatures = forms::temperatures(format);
     lines.choice<EngineHeat>(
-        "heat", Texts::tr("Engine"), [](auto& s) -> auto& { return s.conditions.heat; });
+        "heat", Texts::tr("Warm or cold"), [](auto& s) -> auto& { return s.conditions.heat; });
     lines.hint(Texts::tr("Cold against cold, warm against warm: only then two visits can be compared."));
     lines.quantity(
         "coolant", Texts::tr("Coolant temperature"), temperatures,
@@ -122,7 +122,8 @@ void add_tester(Lines& lines, const Session& session, const std::vector<Tester>&
         field.optionNames << QString::fromStdString(tester.name);
         if (tester.id == now) field.shown = field.optionNames.back();
     }
-    if (field.options.size() == 1) field.hint = Texts::tr("No such tester yet: add it under Testers.");
+    if (field.options.size() == 1)
+        field.hint = Texts::tr("No such tester yet. Add it under Testers, at the end of this page.");
     lines.special(field, [use](Session& s, const FormEntry& entry) -> Status {
         slot(s, use) =
             entry.chosen.isEmpty() ? std::nullopt : TesterId::parse(entry.chosen.front().toStdString());

@@ -126,6 +126,8 @@ void CalculatorsTest::attached_to_a_session() {
     DO(errands.card_line(QStringLiteral("Reading"), QStringLiteral("held"), QStringLiteral("60"),
                          QStringLiteral("psi")));
     QTRY_COMPARE(result(phone), QStringLiteral("25 %"));
+    // A gauge that nobody named has no scale to show.
+    DO(!thumb.reads(QStringLiteral("0 Pa"), 0));
     DO(thumb.touch(QStringLiteral("attach")));
     QTRY_COMPARE(phone.desk().visit(session)->notes.size(), std::size_t(1));
     const auto note = QString::fromStdString(phone.desk().visit(session)->notes.front().text);

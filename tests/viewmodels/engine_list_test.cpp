@@ -95,6 +95,27 @@ private slots:
         QTRY_VERIFY(bores().at(1).toMap().value(QStringLiteral("measured")).toBool());
     }
 
+    void readings_are_looked_into_only_when_the_list_is_drawn() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Single"), 1, Arrangement::single);
+        keep_dry(shop, shop.open_session(engine, "As found"), 1, "10.2");
+        shop.settle();
+        EngineListModel list;
+        list.setLooking(false);
+        complete(list, shop);
+        const auto measured = [&] {
+            const auto bores = list.data(list.index(0), EngineListModel::BoresRole).toList();
+            return bores.size() == 1 && bores.at(0).toMap().value(QStringLiteral("measured")).toBool();
+        };
+        QVERIFY(!measured());
+        QTest::qWait(100);
+        QVERIFY(!measured());
+        QSignalSpy changes(&list, &QAbstractItemModel::dataChanged);
+        list.setLooking(true);
+        QCOMPARE(changes.size(), 1);
+        QTRY_VERIFY(measured());
+    }
+
     void above_six_cylinders_a_line_counts_them() {
         Shop shop;
         const Engine engine = shop.add_engine(QStringLiteral("Eight"), 8);

@@ -225,6 +225,18 @@ private slots:
         QVERIFY(words(*pad).contains(QStringLiteral("hole would leak as much")));
     }
 
+    void without_a_set_pressure_that_comes_first() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
+        Bench::type(*pad, QStringLiteral("4.1"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Set first"));
+        pad->keep();
+        QCOMPARE(pad->field(), QStringLiteral("set"));
+        QVERIFY(bench.visit().readings.empty());
+        Bench::type(*pad, QStringLiteral("5.5"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep, listen"));
+    }
+
     void leak_down_goes_round_in_firing_order() {
         Bench bench;
         Engine engine = bench.engine;

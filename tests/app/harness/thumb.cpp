@@ -133,7 +133,8 @@ bool at_rest(const QPointer<QQuickItem>& item) {
     QPointF before(-1, -1);
     return wait_until(
         [&, rounds = 0]() mutable {
-            if (!item) return true;
+            // A list that is made anew takes its items away.
+            if (!item || !item->window()) return true;
             const QPointF now = item->mapToScene({item->width() / 2, item->height() / 2});
             rounds = now == before ? rounds + 1 : 0;
             before = now;
@@ -142,16 +143,16 @@ bool at_rest(const QPointer<QQuickItem>& item) {
         1000);
 }
 
-bool Thumb::touch(QQuickItem* one) {
-    const QPointer<QQuickItem> item(one);
+bool Thumb::touch(QQuickItem* wanted) {
+    const QPointer<QQuickItem> item(wanted);
     QPointF middle;
     const QQuickItem* hit = nullptr;
     // A page can grow above the item while it is being brought into sight: a person scrolls again.
     for (int tries = 0; tries < 3 && !(hit && is_inside(hit, item)); ++tries) {
         reveal(item);
         at_rest(item);
-        if (!item) {
-            why_ = QStringLiteral("what was to be touched went away");
+        if (!item || !item->window()) {
+            why_ = QStringLiteral("what was to be touched went away meanwhile");
             return false;
         }
         middle = item->mapToScene({item->width() / 2, item->height() / 2});
@@ -194,7 +195,7 @@ bool Thumb::touch(const QString& name, QQuickItem* inside) {
         if (!anywhere && !around) return false;
         const QPointer<QQuickItem> item = find(name, around);
         if (touch(item.data())) return true;
-        if (item) return false;
+        if (item && item->window()) return false;
     }
     return false;
 }
