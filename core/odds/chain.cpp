@@ -11,7 +11,11 @@
 namespace lapwing::odds {
 
 Chain::Chain(const EngineModel& model, std::uint64_t seed)
-    : model_(model), random_(seed), z_(model.size(), 0.0) {
+    : model_(model),
+      random_(seed),
+      z_(model.size(), 0.0),
+      m2_(model.size(), 0.0),
+      path_at_(model.size(), nullptr) {
     const std::size_t count = model.cylinders().size();
     cylinder_log_.resize(count);
     cylinder_new_.resize(count);
@@ -29,9 +33,19 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
         cylinder_blocks_.push_back(make(cylinder.first, cylinder.last));
     shared_block_ = make(0, shared_count);
     cylinder_effort_.assign(count, 1.0);
+    const auto note = [&](const PathPlace& path) { path_at_[path.area] = path_at_[path.cranking] = &path; };
+    for (const auto& cylinder : model.cylinders())
+        for (const PathPlace& path : cylinder.own)
+            note(path);
+    for (const PathPlace& joint : model.joints())
+        note(joint);
     joint_effort_.assign(model.joints().size(), 1.0);
     for (const auto& cylinder : model.cylinders())
         watched_.emplace_back(cylinder.all.size());
+    watched_log_leak_.assign(count, 0.0);
+    watched_log_cranking_.assign(count, 0.0);
+    standing_.resize(count);
+    cranking_.resize(count);
     start();
 }
 
@@ -64,6 +78,8 @@ void Chain::start() {
         std::ranges::copy(kept, z_.begin() + static_cast<std::ptrdiff_t>(own.first));
         cylinder_log_[c] = model_.cylinder_likelihood(z_, shared_, c);
     }
+    for (const PathPlace* path : path_at_)
+        if (path) refresh(*path);
 }
 
 void Chain::warm_up(int sweeps) {
@@ -82,18 +98,22 @@ void Chain::warm_up(int sweeps) {
         watch();
     }
     share_out_effort();
+    learn_to_follow();
     learning_ = false;
 }
 
 void Chain::watch() {
     watched_count_ += 1.0;
     for (std::size_t c = 0; c < watched_.size(); ++c) {
-        const auto leaks = model_.leaks(z_, c);
+        const auto all = leaks(c);
         for (std::size_t path = 0; path < watched_[c].size(); ++path) {
-            const double share = leaks.path_m2[path] / leaks.standing_m2;
+            const double share = all.path_m2[path] / all.standing_m2;
             watched_[c][path].sum += share;
             watched_[c][path].squares += share * share;
+            watched_[c][path].cranking += m2_[model_.cylinders()[c].all[path].cranking] / all.cranking_m2;
         }
+        watched_log_leak_[c] += std::log(all.standing_m2);
+        watched_log_cranking_[c] += std::log(all.cranking_m2);
     }
 }
 
@@ -127,15 +147,15 @@ void Chain::sweep() {
 
 void Chain::move_cylinder(std::size_t cylinder) {
     const auto& own = model_.cylinders()[cylinder];
-    const bool wet = model_.evidence().cylinders[cylinder].wet.has_value();
-    for (int i = 0; i < 3; ++i)
-        transfer(cylinder);
+    divide(cylinder);
+    exchange(cylinder);
+    redivide(cylinder);
     redraw(cylinder);
     trade(cylinder);
     block(cylinder_blocks_[cylinder], cylinder);
-    if (wet) oil(cylinder);
-    transfer(cylinder);
-    transfer(cylinder);
+    if (model_.evidence().cylinders[cylinder].wet) oil(cylinder);
+    divide(cylinder);
+    redivide(cylinder);
     partial(own.first, own.last, cylinder);
     block(cylinder_blocks_[cylinder], cylinder);
 }
@@ -150,71 +170,10 @@ void Chain::oil(std::size_t cylinder) {
 }
 
 void Chain::move_shared() {
-    block(shared_block_, whole_engine);
-    partial(0, shared_count, whole_engine);
-    block(shared_block_, whole_engine);
-}
-
-std::size_t Chain::largest(std::span<const PathPlace> paths) const {
-    std::size_t out = 0;
-    double most = -1e300;
-    for (std::size_t i = 0; i < paths.size(); ++i)
-        if (const double area = model_.log_area(z_, paths[i]); area > most) {
-            most = area;
-            out = i;
-        }
-    return out;
-}
-
-/// Moves air between two paths of a cylinder, their sum kept: places exchanged, or a new division.
-void Chain::transfer(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].all;
-    if (paths.size() < 2) return;
-    const bool exchange = uniform() < 0.6;
-    // Exchanges are worth trying with the largest path; it is the largest afterwards as well, so that the way
-    // back is as likely.
-    const std::size_t i = exchange ? largest(paths) : one_of(paths.size());
-    std::size_t j = one_of(paths.size() - 1);
-    if (j >= i) ++j;
-    const PathPlace& one = paths[i];
-    const PathPlace& two = paths[j];
-    const auto& map_one = model_.maps()[one.map];
-    const auto& map_two = model_.maps()[two.map];
-    const double a = map_one.log_area(z_[one.area]);
-    const double b = map_two.log_area(z_[two.area]);
-    double new_a = b;
-    double new_b = a;
-    if (!exchange) {
-        const double stride = uniform() < 0.4 ? 2.0 : 0.5;
-        const double all = std::max(a, b) + std::log1p(std::exp(-std::abs(a - b)));
-        const double division = a - b + stride * normal();  // log odds of the first one's share
-        new_a = all - std::log1p(std::exp(-division));
-        new_b = all - std::log1p(std::exp(division));
-    }
-    if (new_a <= map_one.least() || new_a >= map_one.most() || new_b <= map_two.least() ||
-        new_b >= map_two.most())
-        return;
-    const double z_a = map_one.z(new_a);
-    const double z_b = map_two.z(new_b);
-    const double log_prior = map_one.log_density(z_a) + map_two.log_density(z_b) -
-                             map_one.log_density(z_[one.area]) - map_two.log_density(z_[two.area]);
-    set(one.area, z_a);
-    set(two.area, z_b);
-    if (exchange) {
-        const double cranking = z_[one.cranking];
-        set(one.cranking, z_[two.cranking]);
-        set(two.cranking, cranking);
-        // What oil did is another story when the air leaves elsewhere.
-        const auto& own = model_.cylinders()[cylinder];
-        if (model_.evidence().cylinders[cylinder].wet && uniform() < 0.6) {
-            if (uniform() < 0.7) set(own.oil_kept, normal());
-            set(own.oil_seals, normal());
-        }
-    }
-    touched_.clear();
-    touch(cylinder, one);
-    touch(cylinder, two);
-    judge(log_prior, touched_);
+    block(shared_block_, whole_engine, true);
+    partial(0, shared_count, whole_engine, true);
+    partial(0, shared_count, whole_engine, true);
+    partial(0, shared_count, whole_engine, false);
 }
 
 /// A path's area changes and what it is while cranking stays.
@@ -243,7 +202,7 @@ void Chain::redraw(std::size_t cylinder) {
 }
 
 /// A few unknowns, each drawn anew in part so that the prior is kept.
-void Chain::partial(std::size_t first, std::size_t last, std::size_t cylinder) {
+void Chain::partial(std::size_t first, std::size_t last, std::size_t cylinder, bool follows) {
     constexpr std::array steps{0.25, 0.6, 1.0};
     const double step = steps[one_of(steps.size())];
     const double rest = std::sqrt(1.0 - step * step);
@@ -252,13 +211,15 @@ void Chain::partial(std::size_t first, std::size_t last, std::size_t cylinder) {
         const std::size_t place = first + one_of(last - first);
         set(place, rest * z_[place] + step * normal());
     }
+    const auto log_prior = follows ? follow() : 0.0;
+    if (!log_prior) return take_back();
     if (cylinder == whole_engine)
-        judge_all(0.0);
+        judge_all(*log_prior);
     else
         judge(0.0, std::span(&cylinder, 1));
 }
 
-void Chain::block(Block& of, std::size_t cylinder) {
+void Chain::block(Block& of, std::size_t cylinder, bool follows) {
     if (of.factor.size() == 0) return;
     const auto size = static_cast<Eigen::Index>(of.at.size());
     Eigen::VectorXd step(size);
@@ -273,6 +234,11 @@ void Chain::block(Block& of, std::size_t cylinder) {
         const double old = z_[place];
         set(place, old + step[i]);
         log_prior += 0.5 * (old * old - z_[place] * z_[place]);
+    }
+    if (follows) {
+        const auto more = follow();
+        if (!more) return take_back();
+        log_prior += *more;
     }
     const bool kept =
         cylinder == whole_engine ? judge_all(log_prior) : judge(log_prior, std::span(&cylinder, 1));
@@ -305,40 +271,37 @@ std::size_t Chain::one_of(std::size_t count) {
 }
 
 void Chain::set(std::size_t place, double value) {
-    undo_.push_back({place, z_[place]});
+    undo_.push_back({place, z_[place], m2_[place]});
     z_[place] = value;
+    const PathPlace* path = path_at_[place];
+    if (!path) return;
+    if (place == path->area) undo_.push_back({path->cranking, z_[path->cranking], m2_[path->cranking]});
+    refresh(*path);
 }
 
-void Chain::touch(std::size_t cylinder, const PathPlace& path) {
-    const auto add = [&](std::size_t one) {
-        if (std::ranges::find(touched_, one) == touched_.end()) touched_.push_back(one);
-    };
-    const auto joint = std::ranges::find(model_.joints(), path.area, &PathPlace::area);
-    if (joint == model_.joints().end()) {
-        add(cylinder);
-        return;
+void Chain::take_back() {
+    for (auto last = undo_.rbegin(); last != undo_.rend(); ++last) {
+        z_[last->place] = last->value;
+        m2_[last->place] = last->m2;
     }
-    const auto& [a, b] = model_.evidence().joints[static_cast<std::size_t>(joint - model_.joints().begin())];
-    add(a);
-    add(b);
+    undo_.clear();
 }
 
 bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
     double change = log_prior;
     for (const std::size_t c : cylinders) {
-        cylinder_new_[c] = model_.cylinder_likelihood(z_, shared_, c);
+        cylinder_new_[c] = model_.cylinder_likelihood(z_, shared_, c, leaks(c));
         change += cylinder_new_[c] - cylinder_log_[c];
     }
     const bool keep = change >= 0.0 || uniform() < std::exp(change);
-    if (keep) {
-        for (const std::size_t c : cylinders)
-            cylinder_log_[c] = cylinder_new_[c];
-    } else {
-        for (auto last = undo_.rbegin(); last != undo_.rend(); ++last)
-            z_[last->place] = last->value;
+    if (!keep) {
+        take_back();
+        return false;
     }
+    for (const std::size_t c : cylinders)
+        cylinder_log_[c] = cylinder_new_[c];
     undo_.clear();
-    return keep;
+    return true;
 }
 
 bool Chain::judge_all(double log_prior) {
@@ -346,20 +309,19 @@ bool Chain::judge_all(double log_prior) {
     const double engine = model_.engine_likelihood(proposed_);
     double change = log_prior + engine - engine_log_;
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c) {
-        cylinder_new_[c] = model_.cylinder_likelihood(z_, proposed_, c);
+        cylinder_new_[c] = model_.cylinder_likelihood(z_, proposed_, c, leaks(c));
         change += cylinder_new_[c] - cylinder_log_[c];
     }
     const bool keep = change >= 0.0 || uniform() < std::exp(change);
-    if (keep) {
-        std::swap(shared_, proposed_);
-        engine_log_ = engine;
-        cylinder_log_ = cylinder_new_;
-    } else {
-        for (auto last = undo_.rbegin(); last != undo_.rend(); ++last)
-            z_[last->place] = last->value;
+    if (!keep) {
+        take_back();
+        return false;
     }
+    std::swap(shared_, proposed_);
+    engine_log_ = engine;
+    cylinder_log_ = cylinder_new_;
     undo_.clear();
-    return keep;
+    return true;
 }
 
 }  // namespace lapwing::odds

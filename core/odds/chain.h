@@ -8,6 +8,7 @@
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
 #include <cstdint>
+#include <optional>
 #include <span>
 #include <vector>
 
@@ -16,9 +17,11 @@
 namespace lapwing::odds {
 
 /// One Markov chain over all unknowns of an engine (Metropolis and Hastings). All unknowns are standard
-/// normal before the evidence, so most moves keep the prior and are judged by the evidence alone; the moves
-/// that shift air from one path to another are judged by both. Block moves learn their shape while warming up
-/// and keep it from then on. Deterministic for a seed: the random numbers are Boost's, the same everywhere.
+/// normal before the evidence, so some moves keep the prior and are judged by the evidence alone. Evidence
+/// ties unknowns to one another, and the others go along such ties: air that leaves by another path with
+/// every pressure kept (chain_divide.cpp, chain_joints.cpp), what all cylinders share with the cylinders
+/// following (chain_shared.cpp). Block moves and following learn their shape while warming up and keep it
+/// from then on. Deterministic for a seed: the random numbers are Boost's, the same everywhere.
 class Chain {
 public:
     Chain(const EngineModel& model, std::uint64_t seed);
@@ -27,6 +30,8 @@ public:
     void warm_up(int sweeps);
     void sweep();
     [[nodiscard]] std::span<const double> z() const { return z_; }
+    /// As EngineModel::leaks at the place where the chain is.
+    [[nodiscard]] EngineModel::Leaks leaks(std::size_t cylinder) const;
 
 private:
     /// A block of unknowns that move together.
@@ -43,36 +48,79 @@ private:
     void move_cylinder(std::size_t cylinder);
     void move_joint(std::size_t joint);
     void move_shared();
-    void transfer(std::size_t cylinder);
-    void divert(std::size_t joint);
+    void divide(std::size_t cylinder);
+    void redivide(std::size_t cylinder);
+    void exchange(std::size_t cylinder);
+    void reopen(std::size_t joint);
     void widen(std::size_t joint);
     void trade(std::size_t cylinder);
     void redraw(std::size_t cylinder);
     void oil(std::size_t cylinder);
-    void partial(std::size_t first, std::size_t last, std::size_t cylinder);
-    void block(Block& of, std::size_t cylinder);
+    void partial(std::size_t first, std::size_t last, std::size_t cylinder, bool follows = false);
+    void block(Block& of, std::size_t cylinder, bool follows = false);
     void learn(Block& of);
     void shape(Block& of) const;
     void watch();
     void share_out_effort();
+    void learn_to_follow();
+
+    /// What a path passes, effective m2: standing still and while cranking.
+    struct Amount {
+        double standing = 0.0;
+        double cranking = 0.0;
+    };
+    /// An amount as the prior sees it: logarithms of the densities of its standing area and, given that, of
+    /// its cranking area, both by m2.
+    struct Weighed {
+        Amount amount;
+        double standing = 0.0;
+        double cranking = 0.0;
+        bool possible = false;
+        [[nodiscard]] double both() const { return standing + cranking; }
+    };
+    [[nodiscard]] Amount amount(const PathPlace& path) const { return {m2_[path.area], m2_[path.cranking]}; }
+    /// Works out a path's areas anew, its unknowns having changed.
+    void refresh(const PathPlace& path);
+    [[nodiscard]] Weighed weigh(const PathPlace& path, const Amount& amount) const;
+    /// An area drawn from the prior; a cranking area drawn for a standing one.
+    [[nodiscard]] double drawn_standing(const PathPlace& path);
+    [[nodiscard]] double drawn_cranking(double standing);
+    void put(const PathPlace& path, const Amount& amount);
+
+    /// What a wet reading rests on before a move.
+    struct Wet {
+        double less = 0.0;  ///< m2 that oil takes off the leak
+        double leak = 0.0;  ///< m2 while cranking, oiled
+        double rings = 0.0;
+    };
+    [[nodiscard]] Wet wet(std::size_t cylinder) const;
+    /// Sets what oil did so that the wet reading is what it was. The change of the prior's logarithm and of
+    /// the measure; absent: no oil could do that.
+    std::optional<double> keep_wet(std::size_t cylinder, const Wet& before);
 
     /// Sets one unknown for the move at hand; `judge` keeps or undoes all that were set.
     void set(std::size_t place, double value);
+    void take_back();
     /// `log_prior`: change of the prior's logarithm where the move does not keep it.
     bool judge(double log_prior, std::span<const std::size_t> cylinders);
     bool judge_all(double log_prior);
-    /// Adds the cylinders whose evidence a path of this cylinder concerns.
-    void touch(std::size_t cylinder, const PathPlace& path);
+    /// Leaks follow a change of what all cylinders share, so that readings stay about what they are. A shear:
+    /// it keeps volume. The change of the prior's logarithm; absent: out of bounds.
+    std::optional<double> follow();
+    /// Logarithm of a cylinder's cranking reading at its usual leak; share of the set pressure that it holds.
+    [[nodiscard]] double usual_reading(std::size_t cylinder, const EngineModel::SharedState& at) const;
+    [[nodiscard]] double usual_held(std::size_t cylinder, const EngineModel::SharedState& at) const;
     [[nodiscard]] double normal() { return normal_(random_); }
     [[nodiscard]] double uniform() { return uniform_(random_); }
     [[nodiscard]] std::size_t one_of(std::size_t count);
-    [[nodiscard]] std::size_t largest(std::span<const PathPlace> paths) const;
 
     const EngineModel& model_;
     boost::random::mt19937_64 random_;
     boost::random::normal_distribution<double> normal_;
     boost::random::uniform_01<double> uniform_;
     std::vector<double> z_;
+    std::vector<double> m2_;                 ///< areas, at the places of the unknowns that they hang on
+    std::vector<const PathPlace*> path_at_;  ///< by place; null: not a path's
     EngineModel::SharedState shared_;
     EngineModel::SharedState proposed_;
     double engine_log_ = 0.0;
@@ -80,7 +128,7 @@ private:
     std::vector<double> cylinder_new_;
     struct Undo {
         std::size_t place;
-        double value;
+        double value, m2;
     };
     std::vector<Undo> undo_;
     std::vector<std::size_t> touched_;
@@ -91,8 +139,16 @@ private:
     std::vector<double> cylinder_effort_, joint_effort_;
     struct Watched {
         double sum = 0.0, squares = 0.0;
+        double cranking = 0.0;  ///< sum of shares while cranking
     };
-    std::vector<std::vector<Watched>> watched_;  ///< shares of each cylinder's paths
+    std::vector<std::vector<Watched>> watched_;                    ///< shares of each cylinder's paths
+    std::vector<double> watched_log_leak_, watched_log_cranking_;  ///< sums
+    /// How a cylinder's paths follow its readings; learned while warming up.
+    struct Follower {
+        double leak = 0.0;            ///< m2, the usual one; 0: it does not follow
+        std::vector<double> by_path;  ///< change of the area's logarithm for one of what is read
+    };
+    std::vector<Follower> standing_, cranking_;
     double watched_count_ = 0.0;
     bool learning_ = false;
     int warmed_ = 0;

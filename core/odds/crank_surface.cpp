@@ -208,6 +208,26 @@ CrankSurface::Pair CrankSurface::Slice::at(double leak_m2, double oil_m3) const 
     return {pressure(at_oil(first_, oil_m3), leak), pressure(at_oil(final_, oil_m3), leak)};
 }
 
+CrankSurface::Slice::AlongOil CrankSurface::Slice::along_oil(double leak_m2) const {
+    const Dry leak = along_leak(leak_m2);
+    AlongOil out;
+    out.largest_oil_m3_ = oil_used_ > 1 ? scale_.largest_oil_m3 : 0.0;
+    for (std::size_t i = 0; i < leak.size(); ++i)
+        for (std::size_t j = 0; j < out.terms_.size(); ++j)
+            out.terms_[j] += final_[i * out.terms_.size() + j] * leak[i];
+    return out;
+}
+
+CrankSurface::Slice::AlongOil::Point CrankSurface::Slice::AlongOil::at(double oil_m3) const {
+    if (!(largest_oil_m3_ > 0.0)) return {terms_[0], 0.0};
+    const double x = 2.0 * std::clamp(oil_m3 / largest_oil_m3_, 0.0, 1.0) - 1.0;
+    const double by_x = terms_[1] + terms_[2] * 4.0 * x + terms_[3] * (12.0 * x * x - 3.0);
+    const bool inside = oil_m3 >= 0.0 && oil_m3 <= largest_oil_m3_;
+    return {
+        terms_[0] + x * terms_[1] + (2.0 * x * x - 1.0) * terms_[2] + (4.0 * x * x * x - 3.0 * x) * terms_[3],
+        inside ? by_x * 2.0 / largest_oil_m3_ : 0.0};
+}
+
 double CrankSurface::Slice::final_pa(double leak_m2, double oil_m3) const {
     const Dry leak = along_leak(leak_m2);
     return pressure(oil_m3 == 0.0 ? final_dry_ : at_oil(final_, oil_m3), leak);

@@ -52,6 +52,22 @@ public:
         [[nodiscard]] Pair at(double leak_m2, double oil_m3) const;
         [[nodiscard]] double final_pa(double leak_m2, double oil_m3) const;
 
+        /// A monotone measure of the final reading along oil, with its slope; leak fixed.
+        class AlongOil {
+        public:
+            struct Point {
+                double value = 0.0;
+                double slope = 0.0;  ///< by m3; nothing past the ends of what was fitted
+            };
+            [[nodiscard]] Point at(double oil_m3) const;
+
+        private:
+            friend class Slice;
+            std::array<double, 4> terms_{};
+            double largest_oil_m3_ = 0.0;
+        };
+        [[nodiscard]] AlongOil along_oil(double leak_m2) const;
+
     private:
         friend class CrankSurface;
         static constexpr int leak_terms = 11;

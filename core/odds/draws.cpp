@@ -4,6 +4,7 @@
 #include "core/odds/draws.h"
 
 #include <algorithm>
+#include <array>
 #include <boost/math/special_functions/erf.hpp>
 #include <cmath>
 #include <numbers>
@@ -17,8 +18,8 @@ namespace {
 
 constexpr std::size_t chains = 3;
 constexpr int warm_up_sweeps = 600;
-constexpr int round_sweeps = 1000;  ///< of each chain, until there are enough effective draws
-constexpr int most_rounds = 8;
+/// Sweeps of each chain, round by round until there are enough effective draws.
+constexpr std::array round_sweeps{1000, 500, 500, 500, 500, 1000, 1000, 1000, 1000, 1000};
 constexpr double enough_effective = 450.0;
 
 /// Effective number of independent draws behind a quantity, from the spread of batch means over chains whose
@@ -115,12 +116,12 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
         }
     }
     std::vector<bool> enough(cylinders, false);
-    for (int round = 0; round < most_rounds; ++round) {
-        for (int sweep = 0; sweep < round_sweeps; ++sweep) {
+    for (const int sweeps : round_sweeps) {
+        for (int sweep = 0; sweep < sweeps; ++sweep) {
             if (cancel.stop_requested()) return std::nullopt;
             for (Chain& chain : all) {
                 chain.sweep();
-                out.add(model, chain.z());
+                out.add(model, chain);
             }
         }
         // What is enough stays enough: only the others are counted again.
@@ -134,11 +135,12 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
     return out;
 }
 
-void Draws::add(const EngineModel& model, std::span<const double> z) {
+void Draws::add(const EngineModel& model, const Chain& chain) {
+    const auto z = chain.z();
     z_.insert(z_.end(), z.begin(), z.end());
     ++count_;
     for (std::size_t c = 0; c < shares_.size(); ++c) {
-        const auto leaks = model.leaks(z, c);
+        const auto leaks = chain.leaks(c);
         const std::size_t own = model.cylinders()[c].own.size();
         const std::size_t all = model.cylinders()[c].all.size();
         auto& shares = shares_[c];

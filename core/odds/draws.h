@@ -13,6 +13,8 @@
 
 namespace lapwing::odds {
 
+class Chain;  // core/odds/chain.h
+
 /// Paths of a cylinder as they are reported: its own, then one for all its joints if it has any.
 std::vector<findings::Path> reported_paths(const Evidence& evidence, std::size_t cylinder);
 
@@ -38,7 +40,7 @@ public:
     [[nodiscard]] double effective(std::size_t cylinder) const;
 
 private:
-    void add(const EngineModel& model, std::span<const double> z);
+    void add(const EngineModel& model, const Chain& chain);
 
     std::size_t size_ = 0;
     std::size_t count_ = 0;

@@ -36,6 +36,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
     cylinder_doubt_ = at.at("cylinder-doubt");
     scatter_ = at.at("reading-scatter");
     first_scatter_ = at.at("first-scatter");
+    surface_error_ = at.at("surface-error");
     leak_repeat_ = at.at("leak-repeat");
     restrictor_doubt_ = at.at("restrictor-doubt");
     listener_ = at.at("listener");
@@ -146,6 +147,20 @@ double EngineModel::left_open(std::span<const double> z, std::size_t cylinder, O
     return seal == 1.0 ? fresh : std::pow(fresh, seal);
 }
 
+EngineModel::Share EngineModel::oil_kept(double z) const {
+    const double share = logistic(kept_mean_ + kept_spread_ * z);
+    return {share, kept_spread_ * share * (1.0 - share)};
+}
+
+EngineModel::Share EngineModel::fresh_oil_leaves(double z) const {
+    const double share = logistic(seals_mean_ + seals_spread_ * z);
+    return {share, seals_spread_ * share * (1.0 - share)};
+}
+
+double EngineModel::z_of_fresh_oil(double share) const {
+    return (logit(share) - seals_mean_) / seals_spread_;
+}
+
 CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedState& at,
                                         std::size_t cylinder, const Leaks& leaks,
                                         const CrankEvidence& like) const {
@@ -165,7 +180,12 @@ CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedS
 
 double EngineModel::crank_noise_pa(double final_pa, const CrankEvidence& like) const {
     const double scatter = scatter_ * final_pa;
-    return std::sqrt(like.noise_pa * like.noise_pa + scatter * scatter / like.repeats);
+    const double surface = surface_error_ * final_pa;
+    return std::sqrt(like.noise_pa * like.noise_pa + scatter * scatter / like.repeats + surface * surface);
+}
+
+double EngineModel::cylinder_spread(const CrankEvidence& like) const {
+    return std::hypot(cylinder_doubt_, crank_noise_pa(like.final_pa, like) / std::max(like.final_pa, 1.0));
 }
 
 double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, const SharedState&,
@@ -175,7 +195,8 @@ double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, con
     double out = read.final_pa <= read.noise_pa ? log_below(-predicted.final_pa / noise)
                                                 : log_normal(read.final_pa - predicted.final_pa, noise);
     if (read.first_pa) {
-        const double first_noise = std::hypot(read.noise_pa, first_scatter_ * predicted.first_pa);
+        const double first_noise =
+            std::hypot(read.noise_pa, std::hypot(first_scatter_, surface_error_) * predicted.first_pa);
         out += *read.first_pa <= read.noise_pa ? log_below(-predicted.first_pa / first_noise)
                                                : log_normal(*read.first_pa - predicted.first_pa, first_noise);
     }
@@ -208,14 +229,27 @@ double EngineModel::likelihood_held(const Held& predicted, const LeakEvidence& r
     return log_normal(read.held_pa - predicted.shown_pa, predicted.noise_pa);
 }
 
+EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+                                      const Leaks& leaks, const ExitEvidence& exit) const {
+    Heard out;
+    out.open = left_open(z, cylinder, exit.seal);
+    out.leak_m2 = leaks.standing_m2 - leaks.rings_m2 * (1.0 - out.open);
+    const HeldCurve& curve = curves_[exit.curve];
+    out.point = curve.at(std::log(out.leak_m2) - curve.log_restrictor() - at.log_restrictor);
+    out.loudest_m2 = leaks.path_m2[0] * out.open;
+    for (std::size_t i = 1; i < cylinders_[cylinder].all.size(); ++i)
+        out.loudest_m2 = std::max(out.loudest_m2, leaks.path_m2[i]);
+    return out;
+}
+
 std::array<double, 4> EngineModel::loudness(std::span<const double> z, const SharedState& at,
                                             std::size_t cylinder, const Leaks& leaks,
                                             const ExitEvidence& exit) const {
-    const HeldCurve& curve = curves_[exit.curve];
-    const double open = left_open(z, cylinder, exit.seal);
-    const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - open);
-    const auto point = curve.at(std::log(leak) - curve.log_restrictor() - at.log_restrictor);
-    const auto& paths = cylinders_[cylinder].all;
+    return loudness(at, cylinder, leaks, exit, heard(z, at, cylinder, leaks, exit));
+}
+
+std::array<double, 4> EngineModel::loudness(const SharedState& at, std::size_t cylinder, const Leaks& leaks,
+                                            const ExitEvidence& exit, const Heard& heard) const {
     const std::size_t own = cylinders_[cylinder].own.size();
     const auto& joints = evidence_.cylinders[cylinder].joints;
     double here = 0.0;
@@ -223,22 +257,20 @@ std::array<double, 4> EngineModel::loudness(std::span<const double> z, const Sha
         std::size_t place = source.place;
         if (source.joint)
             place = own + static_cast<std::size_t>(std::ranges::find(joints, source.place) - joints.begin());
-        here += source.share * leaks.path_m2[place] * (place == 0 ? open : 1.0);
+        here += source.share * leaks.path_m2[place] * (place == 0 ? heard.open : 1.0);
     }
     const Thresholds& thresholds = thresholds_[static_cast<std::size_t>(exit.by)];
     double loud = 0.0;
     if (thresholds.by_ear) {
-        here += cross_talk_ * leak;
-        double loudest = leaks.path_m2[0] * open;
-        for (std::size_t i = 1; i < paths.size(); ++i)
-            loudest = std::max(loudest, leaks.path_m2[i]);
+        here += cross_talk_ * heard.leak_m2;
         const double log_here = std::log(here);
         // Most exits are not masked: no logarithm for them.
-        const double lead =
-            loudest > masking_from_ * here ? std::log(loudest / masking_from_) - log_here : 0.0;
-        loud = log_here + point.log_flow + at.listener - masking_ * lead;
+        const double lead = heard.loudest_m2 > masking_from_ * here
+                                ? std::log(heard.loudest_m2 / masking_from_) - log_here
+                                : 0.0;
+        loud = log_here + heard.point.log_flow + at.listener - masking_ * lead;
     } else {
-        loud = std::log(std::max(here, 1e-15)) + point.log_flow;
+        loud = std::log(std::max(here, 1e-15)) + heard.point.log_flow;
     }
     const double odds = std::exp(std::min(loud / hearing_, 300.0));
     std::array<double, 4> out{};
@@ -255,20 +287,26 @@ std::array<double, 4> EngineModel::loudness(std::span<const double> z, const Sha
 }
 
 double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedState& at,
-                                        std::size_t cylinder) const {
+                                        std::size_t cylinder, const Leaks& leaks) const {
     const CylinderEvidence& read = evidence_.cylinders[cylinder];
-    const Leaks leaking = leaks(z, cylinder);
     double out = 0.0;
     if (surface_) {
-        if (read.dry) out += likelihood_cranking(reading(z, at, cylinder, leaking, *read.dry), at, *read.dry);
-        if (read.wet) out += likelihood_cranking(reading(z, at, cylinder, leaking, *read.wet), at, *read.wet);
+        if (read.dry) out += likelihood_cranking(reading(z, at, cylinder, leaks, *read.dry), at, *read.dry);
+        if (read.wet) out += likelihood_cranking(reading(z, at, cylinder, leaks, *read.wet), at, *read.wet);
     }
     for (const LeakEvidence& leak : read.leaks)
-        out += likelihood_held(held(z, at, cylinder, leaking, leak), leak);
-    double heard = 1.0;  // a slip keeps every factor well above nothing
-    for (const ExitEvidence& exit : read.exits)
-        heard *= loudness(z, at, cylinder, leaking, exit)[static_cast<std::size_t>(exit.loudness)];
-    return out + std::log(heard);
+        out += likelihood_held(held(z, at, cylinder, leaks, leak), leak);
+    if (read.exits.empty()) return out;
+    double chance = 1.0;  // a slip keeps every factor well above nothing
+    const ExitEvidence* last = nullptr;
+    Heard common;
+    for (const ExitEvidence& exit : read.exits) {
+        if (!last || last->curve != exit.curve || last->seal != exit.seal)
+            common = heard(z, at, cylinder, leaks, exit);
+        last = &exit;
+        chance *= loudness(at, cylinder, leaks, exit, common)[static_cast<std::size_t>(exit.loudness)];
+    }
+    return out + std::log(chance);
 }
 
 }  // namespace lapwing::odds

@@ -78,7 +78,9 @@ public:
     /// Log likelihoods: of the readings that stand for the whole engine, and of one cylinder's.
     [[nodiscard]] double engine_likelihood(const SharedState& at) const;
     [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
-                                             std::size_t cylinder) const;
+                                             std::size_t cylinder) const {
+        return cylinder_likelihood(z, at, cylinder, leaks(z, cylinder));
+    }
 
     [[nodiscard]] double log_area(std::span<const double> z, const PathPlace& at) const {
         return maps_[at.map].log_area(z[at.area]);
@@ -94,8 +96,20 @@ public:
         std::array<double, 16> path_m2{};  ///< as Cylinder::all
     };
     [[nodiscard]] Leaks leaks(std::span<const double> z, std::size_t cylinder) const;
+    /// For who knows the cylinder's leaks already.
+    [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
+                                             std::size_t cylinder, const Leaks& leaks) const;
     /// Share of the rings' leak that oil leaves open.
     [[nodiscard]] double left_open(std::span<const double> z, std::size_t cylinder, OilSeal seal) const;
+    /// A share between nothing and all of it, from its unknown; `slope` by the unknown.
+    struct Share {
+        double value = 0.0;
+        double slope = 0.0;
+    };
+    [[nodiscard]] Share oil_kept(double z) const;
+    [[nodiscard]] Share fresh_oil_leaves(double z) const;
+    /// The unknown at which fresh oil leaves this share of the rings' leak; 0 < `share` < 1.
+    [[nodiscard]] double z_of_fresh_oil(double share) const;
     [[nodiscard]] CrankSurface::Pair reading(std::span<const double> z, const SharedState& at,
                                              std::size_t cylinder, const Leaks& leaks,
                                              const CrankEvidence& like) const;
@@ -109,10 +123,25 @@ public:
     [[nodiscard]] std::array<double, 4> loudness(std::span<const double> z, const SharedState& at,
                                                  std::size_t cylinder, const Leaks& leaks,
                                                  const ExitEvidence& exit) const;
+    [[nodiscard]] bool has_cranking_model() const { return surface_ != nullptr; }
+    /// What a reading of one cylinder scatters by about what its leak gives, as a share of it.
+    [[nodiscard]] double cylinder_spread(const CrankEvidence& like) const;
     [[nodiscard]] double crank_noise_pa(double final_pa, const CrankEvidence& like) const;
     [[nodiscard]] double likelihood_held(const Held& predicted, const LeakEvidence& read) const;
 
 private:
+    /// What all exits of a cylinder that were listened to under the same pressure have in common.
+    struct Heard {
+        HeldCurve::Point point;
+        double leak_m2 = 0.0;
+        double open = 1.0;        ///< of the rings, left by oil
+        double loudest_m2 = 0.0;  ///< the largest path
+    };
+    [[nodiscard]] Heard heard(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+                              const Leaks& leaks, const ExitEvidence& exit) const;
+    [[nodiscard]] std::array<double, 4> loudness(const SharedState& at, std::size_t cylinder,
+                                                 const Leaks& leaks, const ExitEvidence& exit,
+                                                 const Heard& heard) const;
     struct Thresholds {
         std::array<double, 3> odds{};  ///< flow in L/min to the power 1/hearing
         double slip = 0.0;             ///< chance that a note has nothing to do with the flow
@@ -136,8 +165,8 @@ private:
     std::array<Thresholds, 5> thresholds_{};  ///< by ListenedBy
 
     // Numbers of the assumptions, looked up once.
-    double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, leak_repeat_,
-        restrictor_doubt_, listener_, hearing_, cross_talk_, masking_, masking_from_;
+    double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, surface_error_,
+        leak_repeat_, restrictor_doubt_, listener_, hearing_, cross_talk_, masking_, masking_from_;
     double kept_mean_, kept_spread_, seals_mean_, seals_spread_;
     double sound_leak_m2_ = 0.0;  ///< of a cylinder with nothing at fault
 };

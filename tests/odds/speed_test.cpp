@@ -95,47 +95,5 @@ TEST(Memory, StaysUnder200Megabytes) {
     EXPECT_LT(used.ru_maxrss, 200L * 1024);
 }
 
-/// A plain importance sampler draws from the prior and weighs by the likelihood: what an effective draw
-/// costs.
-TEST(Baseline, CostsMoreForEachEffectiveDraw) {
-    const auto assumptions = *built_in_assumptions();
-    const auto reference = *findings::built_in_reference();
-    const Dossier dossier = with_cylinders(2);
-    const Evidence evidence = evidence_of(dossier, dossier.visits.front(), reference, assumptions, {});
-    const auto surface = *CrankSurface::fit(*evidence.cranking);
-    const EngineModel model(evidence, assumptions, &surface);
-
-    double begun = cpu_seconds();
-    const auto draws = Draws::make(model, 1, {});
-    const double effective = std::min(draws->effective(0), draws->effective(1));
-    const double ours = (cpu_seconds() - begun) / effective;
-
-    begun = cpu_seconds();
-    Random random(1);
-    std::vector<double> logs;
-    std::vector<double> z(model.size());
-    EngineModel::SharedState shared;
-    constexpr int plain = 100'000;
-    for (int i = 0; i < plain; ++i) {
-        for (double& one : z)
-            one = random.normal();
-        model.shared(z, shared);
-        logs.push_back(model.engine_likelihood(shared) + model.cylinder_likelihood(z, shared, 0) +
-                       model.cylinder_likelihood(z, shared, 1));
-    }
-    const double most = *std::ranges::max_element(logs);
-    double sum = 0.0, squares = 0.0;
-    for (const double log : logs) {
-        const double weight = std::exp(log - most);
-        sum += weight;
-        squares += weight * weight;
-    }
-    const double plain_effective = sum * sum / squares;
-    const double theirs = (cpu_seconds() - begun) / plain_effective;
-    std::printf("an effective draw: %.2g s; from the prior %.2g s (%.0f of %d effective)\n", ours, theirs,
-                plain_effective, plain);
-    EXPECT_LT(ours, theirs);
-}
-
 }  // namespace
 }  // namespace lapwing::odds

@@ -14,6 +14,7 @@
 #include "core/odds/area_prior.h"
 #include "core/odds/codes.h"
 #include "core/odds/crank_surface.h"
+#include "core/odds/engine_model.h"
 #include "core/odds/held_curve.h"
 #include "core/physics/leakdown.h"
 
@@ -123,6 +124,19 @@ TEST(HeldCurve, GivesBackTheHeldPressureOfALeak) {
     }
 }
 
+TEST(Noise, CarriesTheSurfacesError) {
+    Assumptions assumptions = *built_in_assumptions();
+    assumptions.set("reading-scatter", 0.0);
+    assumptions.set("surface-error", 0.02);
+    const Evidence nothing;
+    const EngineModel model(nothing, assumptions, nullptr);
+    CrankEvidence like;
+    like.noise_pa = 15e3;
+    EXPECT_NEAR(model.crank_noise_pa(1e6, like), std::hypot(15e3, 20e3), 1e-6);
+    like.repeats = 9;  // it does not become less by repeating
+    EXPECT_NEAR(model.crank_noise_pa(1e6, like), std::hypot(15e3, 20e3), 1e-6);
+}
+
 struct SurfaceCase {
     const char* name;
     physics::SliderCrank crank;
@@ -155,6 +169,7 @@ TEST_P(Surface, FollowsTheCrankingModel) {
     std::normal_distribution<double> n;
     CrankSurface::Slice slice;
     double worst = 0.0;
+    double squares = 0.0;
     int dead = 0;
     for (int point = 0; point < 1000; ++point) {
         const CrankDoubts doubts{n(random), n(random), n(random), n(random)};
@@ -169,11 +184,15 @@ TEST_P(Surface, FollowsTheCrankingModel) {
             ++dead;
             continue;
         }
-        worst = std::max(worst, std::abs(fitted.final_pa / truth->last_gauge_pa - 1.0));
+        const double off = fitted.final_pa / truth->last_gauge_pa - 1.0;
+        squares += off * off;
+        worst = std::max(worst, std::abs(off));
         worst = std::max(worst, std::abs(fitted.first_pa / truth->puffs_gauge_pa.front() - 1.0));
     }
     EXPECT_LT(dead, 50);
     EXPECT_LE(worst, 0.003);
+    // What is carried with every reading.
+    EXPECT_LE(std::sqrt(squares / 1000.0), assumptions.at("surface-error"));
     RecordProperty("largest_error_permille", std::to_string(1e3 * worst));
 }
 

@@ -1,0 +1,114 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/odds/chain.h"
+
+/// What all cylinders share moves in long strides only when the cylinders follow: with a higher compression
+/// ratio, say, each must leak a little more to read what it reads.
+namespace lapwing::odds {
+
+double Chain::usual_reading(std::size_t cylinder, const EngineModel::SharedState& at) const {
+    const CylinderEvidence& read = model_.evidence().cylinders[cylinder];
+    const CrankEvidence& like = read.dry ? *read.dry : *read.wet;
+    const double final_pa = at.slice.final_pa(cranking_[cylinder].leak, 0.0);
+    return std::log(
+        std::max(final_pa * at.level * (1.0 + like.gain * at.gain) + like.offset_pa * at.offset, 1.0));
+}
+
+double Chain::usual_held(std::size_t cylinder, const EngineModel::SharedState& at) const {
+    const LeakEvidence& like = model_.evidence().cylinders[cylinder].leaks.back();
+    EngineModel::Leaks leaks;
+    leaks.standing_m2 = standing_[cylinder].leak;
+    return model_.held(z_, at, cylinder, leaks, like).shown_pa / like.set_pa;
+}
+
+namespace {
+
+/// By how much each path's logarithm follows what is read, so that the least is asked of all of them together
+/// and of the scatter of the reading. `slope`: of what is read, by the logarithm of the leak; `spread`: of a
+/// path's logarithm.
+std::vector<double> followed(double slope, double noise, double spread, const std::vector<double>& shares) {
+    double squares = 0.0;
+    for (const double share : shares)
+        squares += share * share;
+    const double variance = slope * slope * spread * spread * squares;
+    std::vector<double> out;
+    for (const double share : shares)
+        out.push_back(-slope * spread * spread * share / (variance + noise * noise));
+    return out;
+}
+
+}  // namespace
+
+void Chain::learn_to_follow() {
+    if (watched_count_ < 100.0) return;
+    for (std::size_t c = 0; c < standing_.size(); ++c) {
+        const CylinderEvidence& read = model_.evidence().cylinders[c];
+        const std::size_t paths = model_.cylinders()[c].own.size();
+        std::vector<double> standing, cranking;
+        for (std::size_t path = 0; path < paths; ++path) {
+            standing.push_back(watched_[c][path].sum / watched_count_);
+            cranking.push_back(watched_[c][path].cranking / watched_count_);
+        }
+        constexpr double apart = 0.1;
+        if (model_.has_cranking_model() && (read.dry || read.wet)) {
+            const double leak = std::exp(watched_log_cranking_[c] / watched_count_);
+            const double more = shared_.slice.final_pa(leak * std::exp(apart), 0.0);
+            const double less = shared_.slice.final_pa(leak / std::exp(apart), 0.0);
+            if (more > 0.0 && less > more)
+                cranking_[c] = {leak, followed(0.5 * std::log(more / less) / apart,
+                                               model_.cylinder_spread(read.dry ? *read.dry : *read.wet),
+                                               model_.static_to_cranking(), cranking)};
+        }
+        if (!read.leaks.empty()) {
+            const double leak = std::exp(watched_log_leak_[c] / watched_count_);
+            const auto held = [&](double factor) {
+                EngineModel::Leaks leaks;
+                leaks.standing_m2 = leak * factor;
+                return model_.held(z_, shared_, c, leaks, read.leaks.back());
+            };
+            const double set = read.leaks.back().set_pa;
+            const double slope =
+                0.5 * (held(std::exp(apart)).shown_pa - held(std::exp(-apart)).shown_pa) / apart / set;
+            constexpr double spread = 0.6;  // about that of any path's area
+            if (slope < 0.0)
+                standing_[c] = {leak, followed(slope, held(1.0).noise_pa / set, spread, standing)};
+        }
+    }
+}
+
+std::optional<double> Chain::follow() {
+    model_.shared(z_, proposed_);
+    double log_prior = 0.0;
+    for (std::size_t c = 0; c < standing_.size(); ++c) {
+        const bool standing = standing_[c].leak > 0.0;
+        const bool cranking = cranking_[c].leak > 0.0;
+        const double held = standing ? usual_held(c, proposed_) - usual_held(c, shared_) : 0.0;
+        const double rise = cranking ? usual_reading(c, proposed_) - usual_reading(c, shared_) : 0.0;
+        const auto& own = model_.cylinders()[c].own;
+        for (std::size_t path = 0; path < own.size(); ++path) {
+            double turned = cranking ? cranking_[c].by_path[path] * rise : 0.0;
+            if (held != 0.0) {
+                const AreaMap& map = model_.maps()[own[path].map];
+                const double old = z_[own[path].area];
+                const double more = standing_[c].by_path[path] * held;
+                const double area = map.log_area(old) + more;
+                if (area <= map.least() || area >= map.most()) return std::nullopt;
+                const double now = map.z(area);
+                set(own[path].area, now);
+                log_prior += map.log_density(now) - map.log_density(old);
+                turned -= more;
+            }
+            const double old = z_[own[path].cranking];
+            const double now = old + turned / model_.static_to_cranking();
+            set(own[path].cranking, now);
+            log_prior += 0.5 * (old * old - now * now);
+        }
+    }
+    return log_prior;
+}
+
+}  // namespace lapwing::odds

@@ -1,0 +1,67 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+#include <cmath>
+
+#include "core/odds/chain.h"
+
+/// A wet reading is kept through a move by what the oil did: how well it sealed the rings, or how much of it
+/// stayed in the chamber.
+namespace lapwing::odds {
+
+Chain::Wet Chain::wet(std::size_t cylinder) const {
+    const auto& read = model_.evidence().cylinders[cylinder].wet;
+    if (!read) return {};
+    const auto all = leaks(cylinder);
+    const double less = all.cranking_rings_m2 * (1.0 - model_.left_open(z_, cylinder, read->seal));
+    return {less, all.cranking_m2 - less, all.cranking_rings_m2};
+}
+
+std::optional<double> Chain::keep_wet(std::size_t cylinder, const Wet& before) {
+    const auto& read = model_.evidence().cylinders[cylinder].wet;
+    if (!read) return 0.0;
+    const auto& own = model_.cylinders()[cylinder];
+    const double old_seals = z_[own.oil_seals];
+    if (read->seal == 1.0 && uniform() < 0.4) {
+        const double rings = wet(cylinder).rings;
+        const double left = 1.0 - before.less / rings;
+        if (!(left > 0.0 && left < 1.0)) return std::nullopt;
+        const double z = model_.z_of_fresh_oil(left);
+        const double old_slope = before.rings * model_.fresh_oil_leaves(old_seals).slope;
+        const double slope = rings * model_.fresh_oil_leaves(z).slope;
+        set(own.oil_seals, z);
+        return std::log(old_slope / slope) - 0.5 * (z * z - old_seals * old_seals);
+    }
+    if (uniform() < 0.5) set(own.oil_seals, normal());
+    const double put_in = read->oil_put_in_m3;
+    const auto reads = [&](const CrankSurface::Slice::AlongOil& line, double z) {
+        const auto kept = model_.oil_kept(z);
+        auto point = line.at(put_in * kept.value);
+        point.slope *= put_in * kept.slope;
+        return point;
+    };
+    const double old_kept = z_[own.oil_kept];
+    const auto old = reads(shared_.slice.along_oil(before.leak), old_kept);
+    const auto line = shared_.slice.along_oil(wet(cylinder).leak);
+    double low = -6.0;
+    double high = 6.0;
+    if (!(old.slope > 0.0 && reads(line, low).value < old.value && reads(line, high).value > old.value))
+        return std::nullopt;
+    double z = std::clamp(old_kept, low, high);
+    auto now = reads(line, z);
+    for (int turn = 0; turn < 60; ++turn) {
+        (now.value > old.value ? high : low) = z;
+        double next = now.slope > 0.0 ? z - (now.value - old.value) / now.slope : low;
+        if (!(next > low && next < high)) next = 0.5 * (low + high);
+        const bool close = std::abs(next - z) < 1e-9;
+        z = next;
+        now = reads(line, z);
+        if (close) break;
+    }
+    if (!(now.slope > 0.0)) return std::nullopt;
+    set(own.oil_kept, z);
+    return std::log(old.slope / now.slope) - 0.5 * (z * z - old_kept * old_kept);
+}
+
+}  // namespace lapwing::odds

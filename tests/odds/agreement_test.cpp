@@ -1,0 +1,144 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <cstdio>
+#include <vector>
+
+#include "core/odds/draws.h"
+#include "core/odds/summary.h"
+#include "tests/odds/world.h"
+
+/// The chains against draws from the prior, weighed by the likelihood: no move may lean to one side. Readings
+/// and ears are made blunt, so that enough of the draws count.
+namespace lapwing::odds::trial {
+namespace {
+
+struct Part {
+    const char* name;
+    Tests tests;
+};
+
+class Agreement : public testing::TestWithParam<Part> {
+protected:
+    static Assumptions blunt() {
+        Assumptions out = *built_in_assumptions();
+        out.set("reading-scatter", 0.12);
+        out.set("first-scatter", 0.3);
+        out.set("leak-repeat", 0.4);
+        out.set("hearing", 0.8);
+        // Faults of joints often enough to be told from chance.
+        out.set("next_cylinder-fault", 0.3);
+        return out;
+    }
+};
+
+/// Of a cylinder's share by path: sum of weights, of weighed values and of squares, and chances to be main.
+struct Moments {
+    std::vector<double> mean, square, main;
+};
+
+TEST_P(Agreement, OfSharesAndMainPaths) {
+    const Assumptions assumptions = blunt();
+    const auto reference = *findings::built_in_reference();
+    for (const std::uint64_t engine : {3U, 8U}) {
+        const Drawn drawn = draw(assumptions, reference, {}, GetParam().tests, engine);
+        const Evidence evidence =
+            evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
+        const auto surface = *CrankSurface::fit(*evidence.cranking);
+        const EngineModel model(evidence, assumptions, &surface);
+        const std::size_t paths = reported_paths(evidence, 0).size();
+        const double seals_well = seals_well_area_m2(assumptions);
+
+        constexpr int plain = 400'000;
+        Random random(engine);
+        std::vector<double> z(model.size());
+        EngineModel::SharedState shared;
+        std::array<Moments, 2> plainly;
+        for (auto& one : plainly)
+            one = {std::vector<double>(paths), std::vector<double>(paths), std::vector<double>(paths + 1)};
+        double most = -1e300;
+        for (int i = 0; i < 2'000; ++i) {  // how high the likelihood goes, about
+            for (double& one : z)
+                one = random.normal();
+            model.shared(z, shared);
+            most = std::max(
+                most, model.cylinder_likelihood(z, shared, 0) + model.cylinder_likelihood(z, shared, 1));
+        }
+        double sum = 0.0, squares = 0.0;
+        for (int i = 0; i < plain; ++i) {
+            for (double& one : z)
+                one = random.normal();
+            model.shared(z, shared);
+            const double weight =
+                std::exp(model.engine_likelihood(shared) + model.cylinder_likelihood(z, shared, 0) +
+                         model.cylinder_likelihood(z, shared, 1) - most);
+            sum += weight;
+            squares += weight * weight;
+            for (std::size_t c = 0; c < 2; ++c) {
+                const auto leaks = model.leaks(z, c);
+                std::size_t main = 0;
+                for (std::size_t path = 0; path < paths; ++path) {
+                    const double share = leaks.path_m2[path] / leaks.standing_m2;
+                    plainly[c].mean[path] += weight * share;
+                    plainly[c].square[path] += weight * share * share;
+                    if (leaks.path_m2[path] > leaks.path_m2[main]) main = path;
+                }
+                plainly[c].main[leaks.standing_m2 < seals_well ? paths : main] += weight;
+            }
+        }
+        const double plain_effective = sum * sum / squares;
+        ASSERT_GT(plain_effective, 300.0);
+
+        constexpr int seeds = 6;
+        std::array<Moments, 2> chained;
+        for (auto& one : chained)
+            one = {std::vector<double>(paths), std::vector<double>(paths), std::vector<double>(paths + 1)};
+        double effective = 0.0;
+        for (int seed = 1; seed <= seeds; ++seed) {
+            const auto draws = *Draws::make(model, static_cast<std::uint64_t>(seed), {});
+            effective += std::min(draws.effective(0), draws.effective(1));
+            for (std::size_t c = 0; c < 2; ++c) {
+                const double each = 1.0 / (seeds * static_cast<double>(draws.count()));
+                for (std::size_t path = 0; path < paths; ++path)
+                    for (const float share : draws.share(c, path)) {
+                        chained[c].mean[path] += each * share;
+                        chained[c].square[path] += each * share * share;
+                    }
+                for (const std::uint8_t main : draws.main(c))
+                    chained[c].main[main] += each;
+            }
+        }
+        // Four standard errors; chances hang on both sides' effective draws.
+        const double by_chance = 4.0 * std::sqrt(1.0 / plain_effective + 1.0 / effective);
+        for (std::size_t c = 0; c < 2; ++c)
+            for (std::size_t path = 0; path <= paths; ++path) {
+                const double main = plainly[c].main[path] / sum;
+                EXPECT_NEAR(chained[c].main[path], main, by_chance * std::sqrt(main * (1.0 - main)) + 0.004)
+                    << "engine " << engine << ", cylinder " << c + 1 << ", main path " << path;
+                if (path == paths) continue;
+                const double mean = plainly[c].mean[path] / sum;
+                const double square = plainly[c].square[path] / sum;
+                const double spread = std::sqrt(std::max(square - mean * mean, 0.0));
+                EXPECT_NEAR(chained[c].mean[path], mean, by_chance * spread + 0.002)
+                    << "engine " << engine << ", cylinder " << c + 1 << ", path " << path;
+                EXPECT_NEAR(chained[c].square[path], square, 1.5 * by_chance * spread + 0.004)
+                    << "engine " << engine << ", cylinder " << c + 1 << ", path " << path;
+            }
+        std::printf("%s, engine %d: %.0f effective draws from the prior, %.0f of the chains\n",
+                    GetParam().name, static_cast<int>(engine), plain_effective, effective);
+    }
+}
+
+INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
+                         testing::Values(Part{"dry_and_wet", {true, false, false, true, false}},
+                                         Part{"exits", {false, false, false, false, true}},
+                                         Part{"everything", {}}),
+                         [](const auto& of) { return std::string(of.param.name); });
+
+}  // namespace
+}  // namespace lapwing::odds::trial
