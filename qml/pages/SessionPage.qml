@@ -102,19 +102,21 @@ AppPage {
             onGo: (name, args) => page.go(name, args)
         }
 
+        // The tiles stay while what they say changes: one that is being touched must not be made anew.
         Repeater {
-            model: viewModel.tiles
+            model: viewModel.tiles.length
 
             Tile {
-                required property var modelData
+                required property int index
+                readonly property var tile: viewModel.tiles[index]
 
-                objectName: "tile_" + modelData.key
+                objectName: "tile_" + tile.key
                 width: parent.width
-                title: modelData.title
-                detail: modelData.text
-                state: ["visit", "exits", "plan"].includes(modelData.key) ? "" : modelData.state
-                cylinders: modelData.bores
-                onClicked: page.go(modelData.page, modelData.args)
+                title: tile.title
+                detail: tile.text
+                state: ["visit", "exits", "plan"].includes(tile.key) ? "" : tile.state
+                cylinders: tile.bores
+                onClicked: page.go(tile.page, tile.args)
             }
         }
 

@@ -39,6 +39,8 @@ QVariantList SecondOpinionModel::tests() const {
 void SecondOpinionModel::refresh() {
     if (!found()) return;
     listFirst();
+    // All at once: nothing moves away under a finger when the findings are there.
+    if (!findings()) return;
     sections_.clear();
     sections_ << sessionSection();
     for (const auto& cylinder : engine().cylinders)

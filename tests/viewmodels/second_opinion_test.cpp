@@ -106,6 +106,7 @@ private slots:
 
         SecondOpinionModel model;
         open(model, shop);
+        QTRY_VERIFY(!model.sections().isEmpty());
         const auto reading = thing(model, QStringLiteral("reading_") + text_id(shop.reading_id));
         QCOMPARE(reading["text"].toString(), QStringLiteral("7.7 bar"));
         QCOMPARE(reading["photos"].toList().size(), 1);
