@@ -23,6 +23,12 @@ AppPage {
         app: page.app
     }
 
+    HitRateModel {
+        id: hitRate
+
+        app: page.app
+    }
+
     ScrollColumn {
         anchors.fill: parent
         spacing: Theme.gap
@@ -30,6 +36,13 @@ AppPage {
         LText {
             width: parent.width
             text: qsTr("The odds of where it leaks rest on these numbers. They were not yet counted on real engines. Every report names their version, so that it can be worked out again.")
+        }
+
+        LText {
+            objectName: "hitRate"
+            width: parent.width
+            visible: text !== ""
+            text: hitRate.text
         }
 
         Repeater {
