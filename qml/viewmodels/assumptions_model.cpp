@@ -28,7 +28,7 @@ const std::array groups_of_odds{
     Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "Wet test"), {"oil-"}},
     Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "Engine data and cranking"),
           {"ratio-", "bore-unknown", "stroke-unknown", "heat", "speed-", "level-doubt", "cylinder-doubt",
-           "compare-only-doubt"}},
+           "compare-only-doubt", "surface-error"}},
     Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "How readings scatter"),
           {"reading-scatter", "first-scatter", "day-scatter", "card-range-doubt", "earlier-visit-doubt",
            "static-to-cranking", "leak-repeat", "restrictor-doubt"}}};

@@ -98,6 +98,7 @@ private slots:
             reading.id = shop.desk->make_id<ReadingId>();
             reading.session = id;
             reading.taken_at = shop.clock.now();
+            reading.taken_at.unix_ms += tag == Tag::as_found ? 0 : 60'000;
             reading.tag = tag;
             reading.oiled = Oiled::no;
             reading.final = parse_quantity<PressureTag>(final).value();
