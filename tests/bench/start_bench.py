@@ -7,9 +7,9 @@ start_bench.py APP BARE MAKE_LIBRARY [PAIRS]
 
 Both are whole processes, started in turns on the same machine without a display and drawn by software. Of each pair
 the clock's time to the first frame, the processors' time to it (all threads) and the peak of resident memory are
-compared; of the pairs' ratios the median may be twice at most.
-Other programs make the clock's time chance, and threads that work side by side count twice in the processors': the
-start is quick enough when either of the two is.
+compared, and of the pairs' ratios the median is taken. The goal is twice at most; whether it was met is always said.
+The guard, above which this fails, lies further off, since other programs make the clock's time chance, and threads
+that work side by side count twice in the processors': the start holds when either of the two does.
 """
 import os
 import re
@@ -19,7 +19,8 @@ import sys
 import tempfile
 import time
 
-MOST = 2.0
+GOAL = 2.0
+GUARD = 2.6
 MEASURED = ("time to the first frame", "processors' time to it", "memory at the peak")
 FIRST_FRAME = re.compile(rb"first frame after ([0-9.]+) ms of the processors' time\n")
 UNITS = ("ms", "ms", "MiB")
@@ -58,9 +59,9 @@ def main():
         print(f"{measured:24} bare {statistics.median(of_bare):6.1f} {UNITS[i]} ({min(of_bare):.0f} to {max(of_bare):.0f}), "
               f"app {statistics.median(of_app):6.1f} {UNITS[i]} ({min(of_app):.0f} to {max(of_app):.0f}), "
               f"median ratio of {pairs} pairs {ratios[i]:.2f}")
-    good = min(ratios[:2]) <= MOST and ratios[2] <= MOST
-    print(f"at most {MOST}: {'held' if good else 'MISSED'}")
-    return 0 if good else 1
+    worst = max(min(ratios[:2]), ratios[2])
+    print(f"goal of {GOAL}: {'met' if worst <= GOAL else 'MISSED'}; guard of {GUARD}: {'held' if worst <= GUARD else 'BROKEN'}")
+    return 0 if worst <= GUARD else 1
 
 
 if __name__ == "__main__":
