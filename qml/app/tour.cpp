@@ -214,7 +214,9 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
          QStringLiteral("Changes"),
          {{"engineId", engine},
           {"beforeId", session},
-          {"afterId", QString::fromStdString(twin->visits[1].session.id.text())}}}};
+          {"afterId", QString::fromStdString(twin->visits[1].session.id.text())}}},
+        {QStringLiteral("20-how-to"), QStringLiteral("HowTo"), {}},
+        {QStringLiteral("21-how-to-listen"), QStringLiteral("HowToCard"), {{"card", "listening"}}}};
     for (const auto& [name, page, args] : pages) {
         hand.go(page, args);
         // What is worked out off the screen comes a moment later.

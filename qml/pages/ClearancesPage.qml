@@ -54,6 +54,14 @@ KeyedPage {
             text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
             onClicked: viewModel.switchUnit()
         },
+        IconWord {
+            objectName: "howTo"
+            symbol: "question"
+            text: qsTr("How to")
+            onClicked: page.go("HowToCard", {
+                card: "clearances"
+            })
+        },
         BigButton {
             objectName: "keep"
             text: viewModel.keepText

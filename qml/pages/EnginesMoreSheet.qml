@@ -46,6 +46,17 @@ Sheet {
     }
 
     ListRow {
+        objectName: "howTo"
+        width: parent.width
+        symbol: "question"
+        text: qsTr("How to")
+        onClicked: {
+            sheet.close();
+            sheet.go("HowTo", {});
+        }
+    }
+
+    ListRow {
         objectName: "calculators"
         width: parent.width
         symbol: "gauge"

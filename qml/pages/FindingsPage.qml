@@ -167,6 +167,15 @@ AppPage {
             role: "label"
             text: qsTr("Odds, rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.")
         }
+
+        SideButton {
+            objectName: "howTo"
+            width: parent.width
+            text: qsTr("How to")
+            onClicked: page.go("HowToCard", {
+                card: "findings"
+            })
+        }
     }
 
     actions: [

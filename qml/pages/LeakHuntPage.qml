@@ -169,6 +169,15 @@ AppPage {
                     }
                 }
 
+                SideButton {
+                    objectName: "howToStake"
+                    width: parent.width
+                    text: qsTr("How to")
+                    onClicked: page.go("HowToCard", {
+                        card: "staking"
+                    })
+                }
+
                 SwitchRow {
                     width: parent.width
                     text: qsTr("After staking")
@@ -176,6 +185,15 @@ AppPage {
                     onToggled: viewModel.staked = checked
                 }
             }
+        }
+
+        SideButton {
+            objectName: "howTo"
+            width: parent.width
+            text: qsTr("How to")
+            onClicked: page.go("HowToCard", {
+                card: "listening"
+            })
         }
 
         Repeater {

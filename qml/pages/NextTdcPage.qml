@@ -107,6 +107,15 @@ AppPage {
                     width: parent.width
                     text: qsTr("Come up to TDC from before it. If you passed it, go back half a turn and come up again.")
                 }
+
+                SideButton {
+                    objectName: "howTo"
+                    width: parent.width
+                    text: qsTr("How to")
+                    onClicked: page.go("HowToCard", {
+                        card: "tdc"
+                    })
+                }
             }
         }
 

@@ -12,6 +12,8 @@ Sheet {
 
     required property PadModel model
 
+    signal howTo
+
     title: model.cylinder > 0 ? qsTr("Cylinder %1").arg(model.cylinder) : model.title
 
     LText {
@@ -124,6 +126,16 @@ Sheet {
                 }))
         current: sheet.model.pressureUnit
         onChosen: value => sheet.model.pressureUnit = value
+    }
+
+    SideButton {
+        objectName: "howTo"
+        width: parent.width
+        text: qsTr("How to")
+        onClicked: {
+            sheet.close();
+            sheet.howTo();
+        }
     }
 
     Repeater {

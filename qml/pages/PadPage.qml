@@ -117,6 +117,9 @@ KeyedPage {
         sourceComponent: PadMoreSheet {
             model: viewModel
             onClosed: more.active = false
+            onHowTo: page.go("HowToCard", {
+                card: page.test
+            })
             Component.onCompleted: open()
         }
     }

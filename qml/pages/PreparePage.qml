@@ -46,6 +46,15 @@ AppPage {
             spacing: Theme.space
             bottomPadding: Theme.space
 
+            SideButton {
+                objectName: "howTo"
+                width: parent.width
+                text: qsTr("How to")
+                onClicked: page.go("HowToCard", {
+                    card: "prepare"
+                })
+            }
+
             Repeater {
                 model: viewModel.cautions
 

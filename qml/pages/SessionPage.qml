@@ -61,6 +61,15 @@ AppPage {
                     width: parent.width
                     text: viewModel.nextReason
                 }
+
+                SideButton {
+                    objectName: "howToNext"
+                    width: parent.width
+                    text: qsTr("How to")
+                    onClicked: page.go("HowToCard", {
+                        card: viewModel.nextCard
+                    })
+                }
             }
         }
 
@@ -179,6 +188,13 @@ AppPage {
                     }
                 }
             }
+        }
+
+        SideButton {
+            objectName: "howTo"
+            width: parent.width
+            text: qsTr("How to, all cards")
+            onClicked: page.go("HowTo", {})
         }
 
         SideButton {

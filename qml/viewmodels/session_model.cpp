@@ -221,6 +221,33 @@ QString SessionModel::nextPage() const {
     return nextPlace().page;
 }
 
+QString SessionModel::nextCard() const {
+    const auto* step = next();
+    if (!step) return QStringLiteral("findings");
+    switch (step->action) {
+        case Action::dry:
+            return QStringLiteral("dry");
+        case Action::leak_down:
+            return QStringLiteral("leak-down");
+        case Action::wet:
+            return QStringLiteral("wet");
+        case Action::crankcase:
+            return QStringLiteral("crankcase");
+        case Action::listen:
+            return QStringLiteral("listening");
+        case Action::clearances:
+        case Action::adjust:
+            return QStringLiteral("clearances");
+        case Action::turn_once:
+            return QStringLiteral("tdc");
+        case Action::tester_check:
+            return QStringLiteral("testers");
+        case Action::plan:
+            break;
+    }
+    return QStringLiteral("findings");
+}
+
 QVariantMap SessionModel::nextArgs() const {
     return nextPlace().args;
 }

@@ -19,6 +19,7 @@ class SessionModel : public lapwing::SessionBacked {
     Q_PROPERTY(QString nextReason READ nextReason NOTIFY refreshed)
     Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
     Q_PROPERTY(QVariantMap nextArgs READ nextArgs NOTIFY refreshed)
+    Q_PROPERTY(QString nextCard READ nextCard NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
     Q_PROPERTY(QStringList remarks READ remarks NOTIFY refreshed)
     Q_PROPERTY(QStringList circumstances READ circumstances NOTIFY refreshed)
@@ -32,6 +33,8 @@ public:
     [[nodiscard]] QString nextReason() const;
     [[nodiscard]] QString nextPage() const;
     [[nodiscard]] QVariantMap nextArgs() const;
+    /// Id of the How to card of what is worth doing next.
+    [[nodiscard]] QString nextCard() const;
     [[nodiscard]] QStringList cautions() const;
     /// Notes on the session itself, oldest first.
     [[nodiscard]] QStringList remarks() const;

@@ -9,6 +9,7 @@
 #include <set>
 
 #include "core/exchange/session_file.h"
+#include "core/knowhow/knowhow.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/hand_over.h"
 #include "core/workflow/remarks.h"
@@ -42,7 +43,7 @@ struct Stop {
 
     [[nodiscard]] QString name() const {
         QStringList parts{page};
-        for (const char* key : {"test", "engine"})
+        for (const char* key : {"test", "engine", "card"})
             if (args.contains(QLatin1String(key))) parts << args[QLatin1String(key)].toString();
         parts << touches;
         return parts.join(QLatin1Char(' '));
@@ -248,6 +249,12 @@ void WalkTest::initTestCase() {
     const auto tester = stock.tester(TesterKind::leak_down, "Two-gauge tester", "10");
     for (const int cylinders : {1, 2, 6, 16})
         add_engine(stock, cylinders);
+    stops_ << Stop{QStringLiteral("HowTo"), {}, {}};
+    const auto knowhow = knowhow::built_in_knowhow(phone_.app().reference());
+    QVERIFY(knowhow.has_value());
+    for (const auto& group : knowhow->groups)
+        for (const auto& card : group.cards)
+            stops_ << Stop{QStringLiteral("HowToCard"), {{"card", QString::fromStdString(card.id)}}, {}};
     stops_ << Stop{QStringLiteral("Engines"), {}, {}}
            << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("more")}}
            << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("more"), QStringLiteral("addEngine")}}

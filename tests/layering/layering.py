@@ -18,6 +18,7 @@ CORE = {
     "uncertainty": ["base", "physics"],
     "findings": ["base", "units", "model", "record", "physics", "uncertainty"],
     "calculators": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
+    "knowhow": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
     "odds": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
     "compare": ["base", "units", "model", "record", "physics", "uncertainty", "findings"],
     "report": ["base", "units", "model", "record", "physics", "uncertainty", "findings", "odds", "compare"],
