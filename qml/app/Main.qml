@@ -63,9 +63,10 @@ Window {
 
     // The system's back closes one page, and the window only from the first one.
     onClosing: close => {
-        if (Qt.platform.os === "android" && shell.depth > 1) {
+        if (Qt.platform.os === "android" && (shell.locked || shell.depth > 1)) {
             close.accepted = false;
-            shell.leave();
+            if (!shell.locked)
+                shell.leave();
         }
     }
 }

@@ -17,6 +17,9 @@ FocusScope {
     // On a phone lying down a pad of digits needs the list's room.
     readonly property bool listBeside: wide && !(height < 640 && (stack.currentItem?.wholeWidth ?? false))
     readonly property alias depth: stack.depth
+    readonly property bool locked: wiping.item?.visible ?? false
+    // While a test goes on the hands are on the engine and touch nothing here.
+    readonly property bool keepsAwake: stack.currentItem?.keepsAwake ?? false
     readonly property alias currentPage: stack.currentItem
     property var places: []
     // A page on the way to somewhere else: once it is done with, nobody comes back to it.
@@ -30,6 +33,7 @@ FocusScope {
     signal told(text: string)
 
     onFocusedChanged: settled.restart()
+    onKeepsAwakeChanged: app.keepAwake(keepsAwake)
 
     // After the change that took the focus away is through.
     Timer {
@@ -55,6 +59,12 @@ FocusScope {
     }
 
     function go(name: string, args: var) {
+        // A page asks for it as for a place to go to, but it lies over everything and is no place to come back to.
+        if (name === "Wipe") {
+            wiping.active = true;
+            wiping.item.lock();
+            return;
+        }
         messages.item?.pageChanges();
         // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
         if (places.length > 0 && places[places.length - 1].name === passing)
@@ -154,7 +164,8 @@ FocusScope {
         ignoreUnknownSignals: true
 
         function onGo(name: string, args: var) {
-            shell.unwind(0);
+            if (name !== "Wipe")
+                shell.unwind(0);
             shell.go(name, args);
         }
     }
@@ -256,6 +267,13 @@ FocusScope {
                 file: file
             });
         }
+    }
+
+    Loader {
+        id: wiping
+
+        active: false
+        source: "WipeLock.qml"
     }
 
     // Read with the first message, not with the first page.

@@ -68,6 +68,19 @@ Sheet {
     }
 
     ListRow {
+        objectName: "wipe"
+        width: parent.width
+        symbol: "wipe"
+        text: qsTr("Wipe the glass")
+        detail: qsTr("For 10 seconds no touch counts.")
+        forward: false
+        onClicked: {
+            sheet.close();
+            sheet.go("Wipe", {});
+        }
+    }
+
+    ListRow {
         objectName: "settings"
         width: parent.width
         symbol: "settings"

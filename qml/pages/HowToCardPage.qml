@@ -14,6 +14,8 @@ AppPage {
     required property AppContext app
     required property string card
 
+    readonly property bool keepsAwake: true
+
     signal go(name: string, args: var)
 
     title: viewModel.found ? viewModel.title : qsTr("How to")

@@ -24,6 +24,7 @@ AppPage {
     readonly property bool tight: !lying && height < 700
     readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3
     readonly property bool ownUndo: true
+    readonly property bool keepsAwake: true
     readonly property bool wholeWidth: true
 
     property Component between
@@ -55,12 +56,8 @@ AppPage {
             event.accepted = pad.takeKey(event);
         }
     }
-    Component.onCompleted: {
-        app.keepAwake(true);
-        if (cylinder > 0)
-            keyed.chooseCylinder(cylinder);
-    }
-    Component.onDestruction: app.keepAwake(false)
+    Component.onCompleted: if (cylinder > 0)
+        keyed.chooseCylinder(cylinder)
 
     Connections {
         target: page.keyed

@@ -16,6 +16,7 @@ AppPage {
     property int cylinder: 0
 
     readonly property bool ownUndo: true
+    readonly property bool keepsAwake: true
 
     signal go(name: string, args: var)
 
@@ -194,6 +195,13 @@ AppPage {
             onClicked: page.go("HowToCard", {
                 card: "listening"
             })
+        }
+
+        SideButton {
+            objectName: "wipe"
+            width: parent.width
+            text: qsTr("Wipe the glass")
+            onClicked: page.go("Wipe", {})
         }
 
         Repeater {

@@ -14,6 +14,8 @@ AppPage {
     required property string sessionId
     property int cylinder: 0
 
+    readonly property bool keepsAwake: true
+
     signal go(name: string, args: var)
 
     title: qsTr("Next TDC")

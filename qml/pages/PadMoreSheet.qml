@@ -13,6 +13,7 @@ Sheet {
     required property PadModel model
 
     signal howTo
+    signal wipe
 
     title: model.cylinder > 0 ? qsTr("Cylinder %1").arg(model.cylinder) : model.title
 
@@ -129,12 +130,22 @@ Sheet {
     }
 
     SideButton {
+        objectName: "wipe"
+        width: parent.width
+        text: qsTr("Wipe the glass")
+        onClicked: {
+            sheet.wipe();
+            sheet.close();
+        }
+    }
+
+    SideButton {
         objectName: "howTo"
         width: parent.width
         text: qsTr("How to")
         onClicked: {
-            sheet.close();
             sheet.howTo();
+            sheet.close();
         }
     }
 

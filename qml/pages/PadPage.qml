@@ -117,6 +117,7 @@ KeyedPage {
         sourceComponent: PadMoreSheet {
             model: viewModel
             onClosed: more.active = false
+            onWipe: page.go("Wipe", {})
             onHowTo: page.go("HowToCard", {
                 card: page.test
             })

@@ -22,6 +22,7 @@ AppPage {
     property string test
 
     readonly property bool taken: photo.photoId !== ""
+    readonly property bool keepsAwake: true
 
     signal go(name: string, args: var)
 

@@ -19,6 +19,8 @@ AppPage {
     // What a photo of it usually shows: of no use here, handed on with the rest.
     property string kind
 
+    readonly property bool keepsAwake: true
+
     signal go(name: string, args: var)
 
     title: qsTr("Voice note")

@@ -1,0 +1,230 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What hands meet beside the glass: keys, the tick, the light, the other thumb, a rag.
+#include <QElapsedTimer>
+#include <QTest>
+
+#include "tests/app/harness/errands.h"
+#include "tests/app/harness/stock.h"
+
+namespace lapwing::test {
+
+#define DO(action) QVERIFY2(action, qPrintable(errands.why() + " / " + thumb.why() + " / " + phone.why()))
+
+class HandsTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void a_volume_key_keeps_unless_switched_off();
+    void a_hardware_keyboard_types_keeps_and_goes_back();
+    void a_key_ticks_unless_switched_off();
+    void the_screen_stays_lit_through_a_test();
+    void the_amber_button_comes_under_the_left_thumb();
+    void nothing_moves_for_who_asked_for_that();
+    void a_rag_touches_nothing();
+
+private:
+    static QString session(Phone& phone);
+    /// Of the last reading that was kept, wherever its decimal point stands.
+    static QString digits(Errands& errands) {
+        return QString::fromStdString(errands.visit()->readings.back().final->digits()).remove(u'.');
+    }
+    static bool readings(Errands& errands, std::size_t count) {
+        return wait_until([&] { return errands.visit() && errands.visit()->readings.size() == count; });
+    }
+};
+
+QString HandsTest::session(Phone& phone) {
+    Stock stock(phone.desk());
+    const auto session = stock.session(stock.engine("Harbour twin", 2), "As found");
+    phone.desk().flush();
+    settle(50);
+    const QString id = QString::fromStdString(session.text());
+    for (const char* place : {"dry", "leak-down"})
+        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
+                              QStringLiteral("read"));
+    return id;
+}
+
+void HandsTest::a_volume_key_keeps_unless_switched_off() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    QVERIFY(phone.settings().volumeKeeps());
+    DO(thumb.type(QStringLiteral("92")));
+    thumb.key(Qt::Key_VolumeUp);
+    QVERIFY(readings(errands, 1));
+    settle(100);
+    phone.settings().setVolumeKeeps(false);
+    DO(thumb.type(QStringLiteral("88")));
+    thumb.key(Qt::Key_VolumeDown);
+    settle(300);
+    QCOMPARE(errands.visit()->readings.size(), std::size_t(1));
+    phone.settings().setVolumeKeeps(true);
+    thumb.key(Qt::Key_VolumeDown);
+    QVERIFY(readings(errands, 2));
+}
+
+void HandsTest::a_hardware_keyboard_types_keeps_and_goes_back() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    const QString id = session(phone);
+    phone.go(QStringLiteral("Session"), {{"sessionId", id}});
+    phone.go(QStringLiteral("Pad"), {{"sessionId", id}, {"test", "dry"}});
+    settle(100);
+    thumb.keys(QStringLiteral("917"));
+    thumb.key(Qt::Key_Backspace);
+    thumb.key(Qt::Key_Return);
+    QVERIFY(readings(errands, 1));
+    QCOMPARE(digits(errands), QStringLiteral("91"));
+    // Out of a sheet first, then out of the page.
+    DO(thumb.touch(QStringLiteral("more")));
+    QVERIFY(wait_until([&] { return thumb.overlay() != nullptr; }));
+    thumb.key(Qt::Key_Escape);
+    QVERIFY(wait_until([&] { return thumb.overlay() == nullptr; }));
+    settle(50);
+    QCOMPARE(phone.page(), QStringLiteral("Pad"));
+    thumb.key(Qt::Key_Back);
+    QVERIFY2(phone.arrives(QStringLiteral("Session")), qPrintable(phone.why()));
+    thumb.key(Qt::Key_Escape);
+    QVERIFY2(phone.arrives(QStringLiteral("Engines")), qPrintable(phone.why()));
+}
+
+void HandsTest::a_key_ticks_unless_switched_off() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    DO(thumb.type(QStringLiteral("12")));
+    QCOMPARE(phone.devices.haptics.ticks, 2);
+    phone.settings().setHaptics(false);
+    DO(thumb.type(QStringLiteral("3")));
+    QCOMPARE(phone.devices.haptics.ticks, 2);
+}
+
+void HandsTest::the_screen_stays_lit_through_a_test() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    const QString id = session(phone);
+    const auto& awake = phone.devices.keepAwake;
+    phone.go(QStringLiteral("Session"), {{"sessionId", id}});
+    QVERIFY(!awake.isOn());
+    DO(errands.open_pad(QStringLiteral("leak-down")));
+    QVERIFY(awake.isOn());
+    DO(errands.field(QStringLiteral("set"), QStringLiteral("600")));
+    DO(thumb.touch(QStringLiteral("tab_held")));
+    // From cylinder to cylinder and through the exits of each, which opens the pad anew.
+    for (const int cylinder : {1, 2}) {
+        DO(errands.keep(QStringLiteral("350")));
+        DO(phone.arrives(QStringLiteral("LeakHunt")));
+        settle(100);
+        QVERIFY2(awake.isOn(), qPrintable(QStringLiteral("listening to cylinder %1").arg(cylinder)));
+        if (cylinder == 2) break;
+        DO(thumb.touch(QStringLiteral("done")));
+        DO(phone.arrives(QStringLiteral("Pad")));
+        settle(100);
+        QVERIFY2(awake.isOn(), "on the pad again");
+    }
+    DO(errands.back_to(QStringLiteral("Session")));
+    settle(100);
+    QVERIFY(!awake.isOn());
+}
+
+void HandsTest::the_amber_button_comes_under_the_left_thumb() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    settle(100);
+    const auto middle = [&](const char* name) {
+        const auto* item = thumb.find(QString::fromLatin1(name));
+        return item ? item->mapToScene({item->width() / 2, 0}).x() : -1.0;
+    };
+    QVERIFY(middle("keep") > middle("more") && middle("more") > 0);
+    phone.settings().setLeftHand(true);
+    settle(100);
+    QVERIFY(middle("keep") < middle("more") && middle("keep") > 0);
+    // Lying down the digits change sides, too.
+    phone.resize({915, 412});
+    settle(100);
+    QVERIFY(middle("key_5") < middle("readout"));
+    phone.settings().setLeftHand(false);
+    settle(100);
+    QVERIFY(middle("key_5") > middle("readout"));
+}
+
+void HandsTest::nothing_moves_for_who_asked_for_that() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    const QString id = session(phone);
+    const auto* stack = phone.thumb().find(QStringLiteral("stack"));
+    QVERIFY(stack);
+    // 150 ms, as long as a page takes to come: it is caught on its way, or never on its way.
+    const auto moved = [&] {
+        phone.home();
+        settle(400);
+        phone.go(QStringLiteral("Session"), {{"sessionId", id}});
+        bool seen = false;
+        wait_until(
+            [&] {
+                seen = seen || (phone.page_item() && phone.page_item()->x() > 0.5);
+                return seen;
+            },
+            400);
+        return seen;
+    };
+    phone.devices.appearance.choose({true, 1.0, false});
+    QVERIFY(moved());
+    phone.devices.appearance.choose({true, 1.0, true});
+    QVERIFY(!moved());
+}
+
+void HandsTest::a_rag_touches_nothing() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    DO(thumb.type(QStringLiteral("92")));
+    const auto* key = thumb.find(QStringLiteral("key_5"));
+    const auto* keep = thumb.find(QStringLiteral("keep"));
+    QVERIFY(key && keep);
+    const QPoint digit = key->mapToScene({key->width() / 2, key->height() / 2}).toPoint();
+    const QPoint amber = keep->mapToScene({keep->width() / 2, keep->height() / 2}).toPoint();
+    DO(thumb.touch(QStringLiteral("more")));
+    DO(thumb.touch(QStringLiteral("wipe")));
+    DO(thumb.reads(QStringLiteral("Touches count again in")));
+    settle(200);
+    QElapsedTimer locked;
+    locked.start();
+    for (int stroke = 0; stroke < 3; ++stroke) {
+        QTest::mouseClick(&phone.window(), Qt::LeftButton, {}, digit);
+        QTest::mouseClick(&phone.window(), Qt::LeftButton, {}, amber);
+        for (const auto button : {Qt::Key_5, Qt::Key_Return, Qt::Key_VolumeUp, Qt::Key_Escape, Qt::Key_Back})
+            thumb.key(button);
+        settle(100);
+    }
+    QVERIFY(thumb.sees(QStringLiteral("wiping")));
+    QCOMPARE(phone.page(), QStringLiteral("Pad"));
+    QVERIFY(errands.visit()->readings.empty());
+    // Ten seconds, and it ends by itself.
+    QVERIFY(wait_until([&] { return !thumb.sees(QStringLiteral("wiping")); }, 15'000));
+    QVERIFY2(locked.elapsed() > 7'000, qPrintable(QString::number(locked.elapsed())));
+    settle(100);
+    DO(thumb.touch(QStringLiteral("keep")));
+    QVERIFY(readings(errands, 1));
+    QCOMPARE(digits(errands), QStringLiteral("92"));
+}
+
+}  // namespace lapwing::test
+
+LAPWING_APP_TEST_MAIN(lapwing::test::HandsTest)
+#include "hands_test.moc"
