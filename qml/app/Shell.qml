@@ -62,7 +62,7 @@ FocusScope {
         // A page asks for it as for a place to go to, but it lies over everything and is no place to come back to.
         if (name === "Wipe") {
             wiping.active = true;
-            wiping.item.lock();
+            wiping.item?.lock();
             return;
         }
         messages.item?.pageChanges();

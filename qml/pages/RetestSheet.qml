@@ -3,7 +3,6 @@
 
 import QtQuick
 import Lapwing.Components
-import Lapwing.Theme
 import Lapwing.ViewModels
 
 // The day of the retest: one of a few, or one that is typed.
