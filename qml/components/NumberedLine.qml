@@ -21,14 +21,15 @@ Item {
         width: Math.round(Theme.textSize(26))
         height: width
         radius: width / 2
-        color: Theme.ink
+        color: "transparent"
+        border.color: Theme.ink
+        border.width: 2
         anchors.left: parent.left
 
         LText {
             silent: true
             role: "figure"
             text: line.number
-            color: Theme.ground
             font.pixelSize: Theme.labelSize
             anchors.centerIn: parent
         }
