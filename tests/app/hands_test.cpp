@@ -6,7 +6,6 @@
 #include <QTest>
 
 #include "tests/app/harness/errands.h"
-#include "tests/app/harness/stock.h"
 
 namespace lapwing::test {
 
@@ -25,7 +24,6 @@ private slots:
     void a_rag_touches_nothing();
 
 private:
-    static QString session(Phone& phone);
     /// Of the last reading that was kept, wherever its decimal point stands.
     static QString digits(Errands& errands) {
         return QString::fromStdString(errands.visit()->readings.back().final->digits()).remove(u'.');
@@ -35,24 +33,12 @@ private:
     }
 };
 
-QString HandsTest::session(Phone& phone) {
-    Stock stock(phone.desk());
-    const auto session = stock.session(stock.engine("Harbour twin", 2), "As found");
-    phone.desk().flush();
-    settle(50);
-    const QString id = QString::fromStdString(session.text());
-    for (const char* place : {"dry", "leak-down"})
-        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
-                              QStringLiteral("read"));
-    return id;
-}
-
 void HandsTest::a_volume_key_keeps_unless_switched_off() {
     Phone phone;
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
     QVERIFY(phone.settings().volumeKeeps());
     DO(thumb.type(QStringLiteral("92")));
     thumb.key(Qt::Key_VolumeUp);
@@ -73,7 +59,7 @@ void HandsTest::a_hardware_keyboard_types_keeps_and_goes_back() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    const QString id = session(phone);
+    const QString id = twin_ready_to_test(phone);
     phone.go(QStringLiteral("Session"), {{"sessionId", id}});
     phone.go(QStringLiteral("Pad"), {{"sessionId", id}, {"test", "dry"}});
     settle(100);
@@ -100,7 +86,7 @@ void HandsTest::a_key_ticks_unless_switched_off() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
     DO(thumb.type(QStringLiteral("12")));
     QCOMPARE(phone.devices.haptics.ticks, 2);
     phone.settings().setHaptics(false);
@@ -113,7 +99,7 @@ void HandsTest::the_screen_stays_lit_through_a_test() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    const QString id = session(phone);
+    const QString id = twin_ready_to_test(phone);
     const auto& awake = phone.devices.keepAwake;
     phone.go(QStringLiteral("Session"), {{"sessionId", id}});
     QVERIFY(!awake.isOn());
@@ -142,7 +128,7 @@ void HandsTest::the_amber_button_comes_under_the_left_thumb() {
     Phone phone;
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
-    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
     settle(100);
     const auto middle = [&](const char* name) {
         const auto* item = thumb.find(QString::fromLatin1(name));
@@ -164,7 +150,7 @@ void HandsTest::the_amber_button_comes_under_the_left_thumb() {
 void HandsTest::nothing_moves_for_who_asked_for_that() {
     Phone phone;
     QVERIFY2(phone.on(), qPrintable(phone.why()));
-    const QString id = session(phone);
+    const QString id = twin_ready_to_test(phone);
     const auto* stack = phone.thumb().find(QStringLiteral("stack"));
     QVERIFY(stack);
     // 150 ms, as long as a page takes to come: it is caught on its way, or never on its way.
@@ -192,7 +178,7 @@ void HandsTest::a_rag_touches_nothing() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    phone.go(QStringLiteral("Pad"), {{"sessionId", session(phone)}, {"test", "dry"}});
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
     DO(thumb.type(QStringLiteral("92")));
     const auto* key = thumb.find(QStringLiteral("key_5"));
     const auto* keep = thumb.find(QStringLiteral("keep"));

@@ -7,7 +7,6 @@
 
 #include "core/knowhow/knowhow.h"
 #include "tests/app/harness/errands.h"
-#include "tests/app/harness/stock.h"
 
 namespace lapwing::test {
 
@@ -22,24 +21,7 @@ private slots:
     void from_the_places_where_it_helps();
     void a_screen_reader_hears_it_in_order();
     void a_picture_is_drawn_and_described();
-
-private:
-    /// A session of a twin whose cautions were read.
-    static QString session(Phone& phone);
 };
-
-QString HowToTest::session(Phone& phone) {
-    Stock stock(phone.desk());
-    const auto engine = stock.engine("Harbour twin", 2);
-    const auto session = stock.session(engine, "As found");
-    phone.desk().flush();
-    settle(50);
-    const QString id = QString::fromStdString(session.text());
-    for (const char* place : {"dry", "leak-down"})
-        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
-                              QStringLiteral("read"));
-    return id;
-}
 
 void HowToTest::from_the_list_through_every_card() {
     Phone phone;
@@ -78,7 +60,7 @@ void HowToTest::out_of_a_pad_and_back_to_the_digits() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    const QString id = session(phone);
+    const QString id = twin_ready_to_test(phone);
     phone.go(QStringLiteral("Session"), {{"sessionId", id}});
     DO(errands.open_pad(QStringLiteral("dry")));
     DO(thumb.type(QStringLiteral("92")));
@@ -97,7 +79,7 @@ void HowToTest::from_the_places_where_it_helps() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    const QVariantMap here{{"sessionId", session(phone)}};
+    const QVariantMap here{{"sessionId", twin_ready_to_test(phone)}};
     struct Place {
         const char *page, *link, *title;
     };

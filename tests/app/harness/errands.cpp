@@ -5,6 +5,8 @@
 
 #include <QProcess>
 
+#include "tests/app/harness/stock.h"
+
 namespace lapwing::test {
 
 bool Errands::failed(const QString& where) {
@@ -164,6 +166,18 @@ std::optional<Visit> Errands::visit() {
     if (all.empty()) return std::nullopt;
     const auto sessions = phone_.desk().sessions(all.front().id);
     return sessions.empty() ? std::nullopt : phone_.desk().visit(sessions.front().id);
+}
+
+QString twin_ready_to_test(Phone& phone) {
+    Stock stock(phone.desk());
+    const auto session = stock.session(stock.engine("Harbour twin", 2), "As found");
+    phone.desk().flush();
+    settle(50);
+    const QString id = QString::fromStdString(session.text());
+    for (const char* place : {"dry", "leak-down"})
+        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
+                              QStringLiteral("read"));
+    return id;
 }
 
 QString text_of_pdf(const QString& file) {

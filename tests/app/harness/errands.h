@@ -49,6 +49,9 @@ private:
     QString why_;
 };
 
+/// A session of a twin whose cautions were read, put there without the interface. Its id.
+QString twin_ready_to_test(Phone& phone);
+
 /// The text of a PDF, line by line as it stands on the page. Empty when pdftotext is not there.
 QString text_of_pdf(const QString& file);
 

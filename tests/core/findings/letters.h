@@ -3,6 +3,9 @@
 
 #pragma once
 
+#include <rapidcheck.h>
+
+#include <algorithm>
 #include <string>
 
 #include "core/findings/message.h"
@@ -53,6 +56,18 @@ inline std::string letters_of(const Message& message) {
     for (const Arg& arg : message.args)
         out += letter_of(arg);
     return out;
+}
+
+/// The message is in that list of codes and carries what the list says. Inside a property.
+template <class Codes>
+void expect_listed_in(const Codes& list, const Message& message) {
+    const auto at =
+        std::ranges::find(list, message.code, [](const auto& code) { return std::string(code.code); });
+    RC_ASSERT(at != list.end());
+    std::string wanted(at->args);
+    std::ranges::replace(wanted, 'n', 'c');
+    const std::string got = letters_of(message);
+    if (got != wanted) RC_FAIL(message.code + " carries " + got + ", not " + wanted);
 }
 
 }  // namespace lapwing::findings

@@ -13,19 +13,8 @@ namespace {
 
 using findings::State;
 using sample::bar;
-
-const Section* section(const Report& report, Label heading) {
-    const auto found = std::ranges::find(report.sections, heading, &Section::heading);
-    return found == report.sections.end() ? nullptr : &*found;
-}
-
-template <class Block>
-std::vector<const Block*> blocks(const Section& section) {
-    std::vector<const Block*> found;
-    for (const auto& block : section.blocks)
-        if (const auto* one = std::get_if<Block>(&block)) found.push_back(one);
-    return found;
-}
+using sample::blocks;
+using sample::section;
 
 const Line* fact(const Facts& facts, Label name) {
     for (const Fact& one : facts.facts)

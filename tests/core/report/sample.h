@@ -3,13 +3,30 @@
 
 #pragma once
 
+#include <algorithm>
 #include <string>
+#include <variant>
+#include <vector>
 
 #include "core/findings/case.h"
 #include "core/report/make_report.h"
 
 /// Invented engines with invented readings for reports.
 namespace lapwing::report::sample {
+
+/// Null when the report has no such section.
+inline const Section* section(const Report& report, Label heading) {
+    const auto found = std::ranges::find(report.sections, heading, &Section::heading);
+    return found == report.sections.end() ? nullptr : &*found;
+}
+
+template <class Block>
+std::vector<const Block*> blocks(const Section& section) {
+    std::vector<const Block*> found;
+    for (const auto& block : section.blocks)
+        if (const auto* one = std::get_if<Block>(&block)) found.push_back(one);
+    return found;
+}
 
 inline TypedPressure bar(const std::string& digits) {
     return *TypedPressure::make(digits, units::bar);
