@@ -8,9 +8,9 @@
 namespace lapwing {
 namespace {
 
-QString tr(const char* text) {
-    return QCoreApplication::translate("BringIn", text);
-}
+struct BringIn {
+    Q_DECLARE_TR_FUNCTIONS(BringIn)
+};
 
 QString added(const workflow::Preview& preview) {
     QStringList parts;
@@ -19,18 +19,20 @@ QString added(const workflow::Preview& preview) {
         if (found == preview.added.end() || found->second == 0) return;
         parts << (found->second == 1 ? one : many.arg(found->second));
     };
-    say(RecordKind::session, tr("1 session"), tr("%1 sessions"));
-    say(RecordKind::reading, tr("1 reading"), tr("%1 readings"));
-    say(RecordKind::exit_note, tr("1 exit"), tr("%1 exits"));
-    say(RecordKind::clearance, tr("1 clearance"), tr("%1 clearances"));
-    say(RecordKind::attachment, tr("1 photo or voice note"), tr("%1 photos and voice notes"));
-    say(RecordKind::note, tr("1 note"), tr("%1 notes"));
-    say(RecordKind::plan_line, tr("1 line of the plan"), tr("%1 lines of the plan"));
-    say(RecordKind::tester, tr("1 tester"), tr("%1 testers"));
+    say(RecordKind::session, BringIn::tr("1 session"), BringIn::tr("%1 sessions"));
+    say(RecordKind::reading, BringIn::tr("1 reading"), BringIn::tr("%1 readings"));
+    say(RecordKind::exit_note, BringIn::tr("1 exit"), BringIn::tr("%1 exits"));
+    say(RecordKind::clearance, BringIn::tr("1 clearance"), BringIn::tr("%1 clearances"));
+    say(RecordKind::attachment, BringIn::tr("1 photo or voice note"),
+        BringIn::tr("%1 photos and voice notes"));
+    say(RecordKind::note, BringIn::tr("1 note"), BringIn::tr("%1 notes"));
+    say(RecordKind::plan_line, BringIn::tr("1 line of the plan"), BringIn::tr("%1 lines of the plan"));
+    say(RecordKind::tester, BringIn::tr("1 tester"), BringIn::tr("%1 testers"));
     const QString what = parts.join(QStringLiteral(", "));
     if (preview.new_engine)
-        return parts.isEmpty() ? tr("A new engine.") : tr("A new engine with %1.").arg(what);
-    return tr("This engine is here already. New are %1.").arg(what);
+        return parts.isEmpty() ? BringIn::tr("A new engine.")
+                               : BringIn::tr("A new engine with %1.").arg(what);
+    return BringIn::tr("This engine is here already. New are %1.").arg(what);
 }
 
 }  // namespace
@@ -67,39 +69,40 @@ QVariantMap signature_item(const workflow::SignedBy& by, const exchange::Signatu
     switch (by.who) {
         case Who::nobody:
             mark = QStringLiteral("none");
-            title = tr("Not signed");
-            text =
-                tr("Its checksums show no damage, but nobody stands for it: anyone may have changed it on "
-                   "the way.");
+            title = BringIn::tr("Not signed");
+            text = BringIn::tr(
+                "Its checksums show no damage, but nobody stands for it: anyone may have changed it on "
+                "the way.");
             break;
         case Who::this_library:
             mark = QStringLiteral("good");
-            title = tr("Unaltered since you handed it over");
-            text = tr("It carries the key of this library.");
+            title = BringIn::tr("Unaltered since you handed it over");
+            text = BringIn::tr("It carries the key of this library.");
             break;
         case Who::known:
             mark = QStringLiteral("good");
-            title = tr("Unaltered since it was handed over by %1").arg(QString::fromStdString(by.name));
-            text = tr("You gave this key its name.");
+            title =
+                BringIn::tr("Unaltered since it was handed over by %1").arg(QString::fromStdString(by.name));
+            text = BringIn::tr("You gave this key its name.");
             owned = true;
             break;
         case Who::unknown:
-            title = tr("Unaltered since it was handed over; unknown key");
-            text =
-                tr("Compare the fingerprint with the sender once, by eye or by telephone. Then give the key "
-                   "a name, and it is known from now on.");
+            title = BringIn::tr("Unaltered since it was handed over; unknown key");
+            text = BringIn::tr(
+                "Compare the fingerprint with the sender once, by eye or by telephone. Then give the key "
+                "a name, and it is known from now on.");
             owned = true;
             break;
         case Who::altered:
             mark = QStringLiteral("fault");
-            title = tr("Altered since it was handed over");
-            text =
-                tr("Something was changed, added or taken out after it was signed. Ask the sender for the "
-                   "file again.");
+            title = BringIn::tr("Altered since it was handed over");
+            text = BringIn::tr(
+                "Something was changed, added or taken out after it was signed. Ask the sender for the "
+                "file again.");
             break;
         case Who::unreadable:
-            title = tr("Its signature can't be read");
-            text = tr("It is damaged or from a newer version. Treat the file as not signed.");
+            title = BringIn::tr("Its signature can't be read");
+            text = BringIn::tr("It is damaged or from a newer version. Treat the file as not signed.");
             break;
     }
     return {{QStringLiteral("mark"), mark},
@@ -117,13 +120,13 @@ QString preview_sentence(const workflow::Preview& preview) {
         if (const int count = preview.total(counts); count > 0)
             sentences << (count == 1 ? one : many.arg(count));
     };
-    say(preview.newer, tr("One record was changed and takes the place of the one here."),
-        tr("%1 records were changed and take the place of those here."));
-    say(preview.conflicts, tr("One record was changed here as well: both versions are kept."),
-        tr("%1 records were changed here as well: both versions of each are kept."));
-    say(preview.removed_here, tr("One record that you took out stays out."),
-        tr("%1 records that you took out stay out."));
-    return sentences.isEmpty() ? tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
+    say(preview.newer, BringIn::tr("One record was changed and takes the place of the one here."),
+        BringIn::tr("%1 records were changed and take the place of those here."));
+    say(preview.conflicts, BringIn::tr("One record was changed here as well: both versions are kept."),
+        BringIn::tr("%1 records were changed here as well: both versions of each are kept."));
+    say(preview.removed_here, BringIn::tr("One record that you took out stays out."),
+        BringIn::tr("%1 records that you took out stay out."));
+    return sentences.isEmpty() ? BringIn::tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
 }
 
 }  // namespace lapwing

@@ -1,0 +1,16170 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="de" sourcelanguage="en">
+<context>
+    <name>AssumptionsPage</name>
+    <message>
+        <source>Working assumptions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Version %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The odds of where it leaks rest on these numbers. They were not yet counted on real engines. Every report names their version, so that it can be worked out again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BackButton</name>
+    <message>
+        <source>Close</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BackupPage</name>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One file with all engines, sessions, photos, voice notes and testers, owners&apos; names and contacts too. Keep it somewhere else than on this device.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup is made, but lies nowhere yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose where it goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore from a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checked first, then shown, then merged with what is here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restoring takes nothing away. What you deleted here and the backup still has comes back; what was changed on both sides is kept in both versions.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Don&apos;t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back up everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BringIn</name>
+    <message>
+        <source>1 session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 exit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 exits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 photo or voice note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 photos and voice notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 line of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lines of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A new engine with %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This engine is here already. New are %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not signed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its checksums show no damage, but nobody stands for it: anyone may have changed it on the way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered since you handed it over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It carries the key of this library.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered since it was handed over by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>You gave this key its name.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered since it was handed over; unknown key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare the fingerprint with the sender once, by eye or by telephone. Then give the key a name, and it is known from now on.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altered since it was handed over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Something was changed, added or taken out after it was signed. Ask the sender for the file again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its signature can&apos;t be read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is damaged or from a newer version. Treat the file as not signed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One record was changed and takes the place of the one here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 records were changed and take the place of those here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One record was changed here as well: both versions are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 records were changed here as well: both versions of each are kept.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One record that you took out stays out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 records that you took out stay out.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it is here already.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BringInFile</name>
+    <message>
+        <source>and %1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>BringInPage</name>
+    <message>
+        <source>Before it is brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading and checking it …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file can&apos;t be brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring back what was taken out here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records that you deleted and the file still has</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing it in takes nothing away. Undo takes it back as one step.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Don&apos;t</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring it in all the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalculatorPage</name>
+    <message>
+        <source>This session is gone: it was deleted. Undo brings it back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget what was typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Attach to session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalculatorResult</name>
+    <message>
+        <source>Where does this come from?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Calculators</name>
+    <message>
+        <source>Reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full scale of its gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With scale and class the uncertainty is this gauge&apos;s own; 0 is not known.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>EN 837-1: 1.6 or 2.5. ASME B40.100: a grade from A to D.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge coefficient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its restrictor diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drilled hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diameter of the hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drilled through a cap that stands in the cylinder&apos;s place, as long as the restrictor is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressure on the hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a barometer in the shop shows. It wins over the altitude; a weather report&apos;s figure is for sea level and does not do.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limit, for sea level</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rod</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between the centres of its eyes. Leave it empty and the app assumes one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closes after bottom dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closes after bottom dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it empty and the app assumes one, with its doubt.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing is quoted at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm or cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and gauge hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve sits at the</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve core</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter adds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading to correct</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air in the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure in the cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most the set pressure.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle from top dead centre</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type one or several</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor check</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and adapter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil in a wet test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Healthy reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holding torque</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was lost of the set pressure, and how large the leak is</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same leak behind another restrictor, at another set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A home-made tester&apos;s restrictor, by a drilled hole of known size</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the volume before the check valve takes off a reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the oil&apos;s mere volume adds to a wet reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A factory limit at the shop&apos;s altitude or air pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a cylinder that seals well should read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the crank must be held against with the air on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure, length, volume, temperature, torque, flow</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CalculatorsPage</name>
+    <message>
+        <source>Calculators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>filled from the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CaptureTrouble</name>
+    <message>
+        <source>Try again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>System settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Caution</name>
+    <message>
+        <source>Caution</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch to read it all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch to fold</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CautionGate</name>
+    <message>
+        <source>Before you start</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Understood</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChangeRow</name>
+    <message>
+        <source>before %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does this come from?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ChangesPage</name>
+    <message>
+        <source>Before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be compared with care</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not everything can be compared</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not measured at either visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± is about 95 %. What one gauge is out by at both visits cancels in the difference; what two gauges are out by does not. Touch a difference to see where it comes from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ClearancesPage</name>
+    <message>
+        <source>Clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>thou</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>mm</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ConflictsPage</name>
+    <message>
+        <source>Two versions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each of these was changed on two sides. Nothing is lost until you choose, and Undo brings the other version back.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every record has one version. There is nothing to choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows now, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The other one, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This one stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CylinderFindingsPanel</name>
+    <message>
+        <source>Readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heard: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules of thumb say</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CylinderGridSheet</name>
+    <message>
+        <source>Cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CylinderSheet</name>
+    <message>
+        <source>Cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the engine&apos;s maker counts it, 1 to 99.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>front, rear, left ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CylinderStrip</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>CylinderTile</name>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>DerivationSheet</name>
+    <message>
+        <source>Where does this come from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EmptyPane</name>
+    <message>
+        <source>Choose an engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its sessions open here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EngineCard</name>
+    <message>
+        <source>Name and owner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Maker, type, year, number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tags</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Words to find it by, with commas between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stays out of files that you hand over unless you tick it there.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is known of its past: overhauls, overheating, how long it stood.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Make-up</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rotary engine is not supported: its chambers seal in another way.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle between the banks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 to 16. Cylinders that stay keep their numbers.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing and manifolds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in 1-3-4-2. It tells which cylinder&apos;s TDC comes next.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing intervals</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank degrees from each cylinder to the next one, as in 270-450, or &quot;even&quot;.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders on one manifold, as in 1-2, 3-4. Sound carries between them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joined intakes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joined exhausts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dimensions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rod length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From centre to centre.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Trapped: from the closing of the exhaust port. For 7.2:1 type 7.2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For 9.2:1 type 9.2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closes, after BDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted when cold, as in 0.15-0.20.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valves</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake valves per cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust valves per cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjuster</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve timing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closes, after BDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cranking reading hangs on it. Leave it empty if you don&apos;t know.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing is quoted at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quoted at a lift, the valve closes on its seat 15 to 25 degrees later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opens, before BDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opening is quoted at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug and decompressor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug thread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in M14x1.25.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With one, a low cranking reading is no proof of a leak.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Normal range from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Normal range to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most difference between cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest against highest cylinder, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most leakage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the maker&apos;s own leak-down tester.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of that tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor of that tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the limits come from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page or source</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be held for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End pressure, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where these limits come from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above sea level. Factory limits are scaled to it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>even</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EngineCardPage</name>
+    <message>
+        <source>Engine card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This engine is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All %1 sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report, session file, table</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two visits, cylinder by cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this engine and its sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EnginesEmpty</name>
+    <message>
+        <source>No engine yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add the engine in front of you, open a session file that someone sent, or look at two invented engines first.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a session file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restore a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EnginesMoreSheet</name>
+    <message>
+        <source>More</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add an engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a session file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the demo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calculators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For 10 seconds no touch counts.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EnginesPage</name>
+    <message>
+        <source>Engines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No engine fits this search. Fewer letters find more.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add an engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EnginesSearch</name>
+    <message>
+        <source>Search name, tags, description</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Errors</name>
+    <message>
+        <source>There is no room left to write %1. Free some space and try again.</source>
+        <extracomment>file.no_space</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working with %1 is not allowed here. Choose another folder or change who may use it.</source>
+        <extracomment>file.not_allowed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 or its folder does not exist. Choose another place.</source>
+        <extracomment>file.not_found</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read or written: %2. Try again or choose another place.</source>
+        <extracomment>file.failed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 bytes: it can&apos;t be what is wanted here.</source>
+        <extracomment>file.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a time with offset, such as 2026-03-14T09:30:00+01:00.</source>
+        <extracomment>time.malformed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>which sum</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reading is worked out at a compression ratio above 14: there the model reads far over what makers print. Use the maker&apos;s figure.</source>
+        <extracomment>calculator.above_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
+        <extracomment>calculator.no_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never put oil into a diesel: its chamber is so small that oil can lock the engine.</source>
+        <extracomment>calculator.oil_diesel</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil put in</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That much oil fills the chamber: cranking would lock the engine and can bend a rod. Use less oil.</source>
+        <extracomment>calculator.oil_locks</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These two pressures can&apos;t be worked with: type what was set and what was held.</source>
+        <extracomment>calculator.leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the other tester&apos;s set pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This leak can&apos;t be put on the other tester: look at the set pressures and restrictors.</source>
+        <extracomment>calculator.other_tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diameter of the drilled hole</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Still to be typed: %1.</source>
+        <extracomment>calculator.needs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>altitude, or the air pressure in the shop</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure in the cylinder</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angle from top dead centre</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a value to convert</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds two entries of the same name: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
+        <extracomment>archive.name_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds a link or a device instead of a file: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
+        <extracomment>archive.link</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry &quot;%1&quot; of the file is damaged. Ask the sender to send it again.</source>
+        <extracomment>archive.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry &quot;%1&quot; of the file is locked with a password. Ask the sender for the file as the app made it.</source>
+        <extracomment>archive.encrypted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry &quot;%1&quot; of the file is packed in a way that is not supported. Ask the sender for the file as the app made it.</source>
+        <extracomment>archive.method</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry &quot;%1&quot; would unpack to %2 bytes from %3: that is no real one. Do not trust this file.</source>
+        <extracomment>archive.ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a session file but a folder or a device.</source>
+        <extracomment>archive.not_a_zip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 bytes: no session file is that large.</source>
+        <extracomment>archive.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a session file, or was cut short or changed on its way. Ask the sender to send it again.</source>
+        <extracomment>archive.not_a_zip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 holds %2 entries: at most %3 are read. Do not trust this file.</source>
+        <extracomment>archive.too_many</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is damaged. Ask the sender to send it again.</source>
+        <extracomment>archive.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 would unpack to more than %2 bytes: no session file is that large. Do not trust it.</source>
+        <extracomment>archive.unpacks_too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Entries of %1 overlap. It was not made by this app: do not trust it.</source>
+        <extracomment>archive.overlap</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The entry &quot;%1&quot; of the file is %2 bytes long: at most %3 are read.</source>
+        <extracomment>archive.text_too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is no backup that Lapwing made (%1). Choose another file.</source>
+        <extracomment>backup.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped while the backup was being checked. Nothing was changed.</source>
+        <extracomment>backup.stopped</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This backup was made by a newer Lapwing (its version is %1; this one reads 1.x). Update Lapwing to restore it.</source>
+        <extracomment>backup.version</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands in the file and not in %2: someone added it.</source>
+        <extracomment>bag.unlisted_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Use another copy of the backup.</source>
+        <extracomment>bag.checksum</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup lacks %1 of its files. Use another copy of it.</source>
+        <extracomment>bag.missing_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup was stopped. Nothing was written.</source>
+        <extracomment>backup.stopped</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
+        <extracomment>bag.declaration</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is packed by version %1 of BagIt; 1.0 can be read. Update Lapwing, or ask for an older form.</source>
+        <extracomment>bag.version</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file&apos;s lists are written in %1; only UTF-8 can be read.</source>
+        <extracomment>bag.encoding</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line %1 of %2 is not a checksum and a path: the file was changed on its way. Ask the sender to send it again.</source>
+        <extracomment>bag.manifest_line</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag-info.txt begins with the rest of a line.</source>
+        <extracomment>bag.info</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag-info.txt has a line without a label: &quot;%1&quot;.</source>
+        <extracomment>bag.info</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bag-info.txt does not say its size (Payload-Oxum) once and as two numbers.</source>
+        <extracomment>bag.oxum</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds an entry that must not be unpacked (%1): &quot;%2&quot;. It was not made by this app: do not trust it.</source>
+        <extracomment>bag.path</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
+        <extracomment>media.not_a_photo</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo %1 in the file has %2 pixels: at most %3 are opened. Do not trust this file.</source>
+        <extracomment>media.photo_too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the file is not a voice note (%2). Ask the sender to send it again.</source>
+        <extracomment>media.not_a_voice_note</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is no session file: it holds no bagit.txt. Choose a file that Lapwing made.</source>
+        <extracomment>bag.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds something beside the session: &quot;%1&quot;. Ask the sender for the original file.</source>
+        <extracomment>bag.beside</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file names parts to fetch from elsewhere (fetch.txt): Lapwing fetches nothing. Ask the sender for the whole file.</source>
+        <extracomment>bag.fetch</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file has no list of checksums (manifest-sha256.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
+        <extracomment>bag.no_manifest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
+        <extracomment>bag.oxum_differs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 names &quot;%2&quot;, which is no file of the session.</source>
+        <extracomment>bag.manifest_path</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 names &quot;%2&quot; twice.</source>
+        <extracomment>bag.listed_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is missing from the file. Ask the sender to send it again.</source>
+        <extracomment>bag.missing_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 names &quot;%2&quot;, which does not belong there.</source>
+        <extracomment>bag.tag_manifest_path</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Ask the sender to send it again.</source>
+        <extracomment>bag.checksum</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds no data/session.json: it is no session file.</source>
+        <extracomment>session_file.no_session</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A %1 taken at %2 is missing from the file (%3). Ask the sender to send it again.</source>
+        <extracomment>session_file.attachment_missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 %2 is not the one that the session speaks of. Ask the sender to send it again.</source>
+        <extracomment>session_file.attachment_differs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 taken at %2 is missing from the library (%3). Nothing was written.</source>
+        <extracomment>session_file.attachment_missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 taken at %2 is damaged in the library (%3): its bytes are not those that were stored. Nothing was written.</source>
+        <extracomment>session_file.attachment_damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The chosen sessions hold more than fits into one file (%1 bytes of %2). Choose fewer sessions.</source>
+        <extracomment>session_file.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing can be signed: the library for it did not start.</source>
+        <extracomment>signature.no_library</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The key that files are signed with (%1) is damaged. Move that file away to get a new key; others will then see a new fingerprint.</source>
+        <extracomment>signature.key_damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reference data in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
+        <extracomment>reference.malformed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The How to cards in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
+        <extracomment>knowhow.malformed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 has no %2: make it again from its own screen.</source>
+        <extracomment>model.no_id</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of the %2 is no date of this calendar: set the phone&apos;s clock and try again.</source>
+        <extracomment>model.bad_time</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the %2 is %3 characters long: at most %4 are kept. Shorten it.</source>
+        <extracomment>model.text_too_long</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the %2 holds characters that are not text (not UTF-8): type it again.</source>
+        <extracomment>model.text_broken</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 has no %2: give it one.</source>
+        <extracomment>model.missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the %2 is %3: possible is %4 to %5. Check the digits and the unit.</source>
+        <extracomment>model.out_of_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 in the %2 is %3: it must be more than zero. Correct it or leave it empty.</source>
+        <extracomment>model.not_positive</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2) is above %3 (%4) in the %5: correct one of the two.</source>
+        <extracomment>model.crossed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine has no cylinder: add at least one.</source>
+        <extracomment>engine.no_cylinders</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine has %1 cylinders: at most %2 are supported.</source>
+        <extracomment>engine.too_many_cylinders</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder number</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cylinders have the number %1: give one of them another.</source>
+        <extracomment>engine.number_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Row on the layout picture</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Column on the layout picture</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing order names cylinder %1, which the engine does not have: correct the order.</source>
+        <extracomment>engine.order_unknown_cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing order names cylinder %1 twice: name each cylinder once.</source>
+        <extracomment>engine.order_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing order names %1 of %2 cylinders: name each once, or leave the order empty.</source>
+        <extracomment>engine.order_incomplete</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There are %1 firing intervals for %2 cylinders in the firing order: give one for each.</source>
+        <extracomment>engine.interval_count</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing interval</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing intervals add up to %1 degrees: %2 are needed.</source>
+        <extracomment>engine.interval_sum</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A joined %1 needs at least two cylinders: add another or remove the group.</source>
+        <extracomment>engine.joined_alone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A joined %1 names cylinder %2, which the engine does not have: correct it.</source>
+        <extracomment>engine.joined_unknown_cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is in joined %2s twice: name it once.</source>
+        <extracomment>engine.joined_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake valves per cylinder</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust valves per cylinder</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opening</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rod length</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rod (%1) is not longer than half the stroke (%2): the crank could not turn. Check both, from centre to centre.</source>
+        <extracomment>engine.rod_too_short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The compression ratio is %1: it must be over 1.</source>
+        <extracomment>engine.ratio_too_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closing</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle between the banks</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug reach</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop altitude</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower end of the normal range</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper end of the normal range</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest limit</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference allowed between cylinders</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest against highest cylinder</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most leakage</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of the maker&apos;s leak-down test</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor of the maker&apos;s leak-down test</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the upper end</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the lower end of the normal range</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the upper end of the normal range</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source of the limits</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of the crankcase test</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes of the crankcase test</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End pressure of the crankcase test</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source of the crankcase limits</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>engine card</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>id</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine card has %1 tags: at most 100 are kept. Remove some.</source>
+        <extracomment>engine.too_many_tags</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s contact</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug thread</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tie to &quot;%1&quot; must %2 a record: attach it again.</source>
+        <extracomment>tie.record</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>record to hang on</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tie to &quot;%1&quot; must not name a cylinder: attach it again.</source>
+        <extracomment>tie.cylinder_out_of_place</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tie to a cylinder must name it: attach it again.</source>
+        <extracomment>tie.cylinder_missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A finding must be named in a tie to a finding, and only there: attach it again.</source>
+        <extracomment>tie.finding</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not the SHA-256 of a file (64 digits 0-9 and a-f): attach the file again.</source>
+        <extracomment>attachment.bad_hash</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a kind of file that a %2 can be: photos are image/jpeg, voice notes audio/ogg, audio/wav or audio/webm.</source>
+        <extracomment>attachment.media_type</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 is %2 bytes long: possible is 1 to %3. Attach the file again.</source>
+        <extracomment>attachment.size</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A voice note shows nothing: leave out what the photo shows.</source>
+        <extracomment>attachment.photo_of</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photo has no length in time: leave it out.</source>
+        <extracomment>attachment.length</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A voice note has no needle to read: leave it out.</source>
+        <extracomment>attachment.read</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure read from the photo</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uncertainty of the reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confidence of the reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why the photo was not read</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Author</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only &quot;%1&quot; can be carried out: leave the tick off this note.</source>
+        <extracomment>note.done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only &quot;%1&quot; names a test: leave it out of this note.</source>
+        <extracomment>note.test</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
+        <extracomment>note.cause</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan line</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Labour</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark.</source>
+        <extracomment>plan.price</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Currency</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What happens if left</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place in the plan</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time done</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest predicted reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Highest predicted reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the highest</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 libraries changed this record: at most %2 can be told apart.</source>
+        <extracomment>lineage.too_many</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>library that changed it</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of a change</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its changes are not listed once for each library and in their order.</source>
+        <extracomment>lineage.order</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It has %1 other versions: at most %2 are kept. Choose between them first.</source>
+        <extracomment>lineage.too_many_versions</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This %1 reading has no %2: type it in.</source>
+        <extracomment>reading.field_missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A %1 reading has no %2: leave it out or choose the right test.</source>
+        <extracomment>reading.field_out_of_place</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Final reading</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time held</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading stands in for itself: record it again.</source>
+        <extracomment>reading.replaces_itself</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exit</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exit &quot;%1&quot; names a neighbour (cylinder %2): only next cylinder&apos;s plug hole has one.</source>
+        <extracomment>exit.neighbour_out_of_place</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbour</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is named as its own neighbour: name the other one.</source>
+        <extracomment>exit.own_neighbour</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exit stands in for itself: record it again.</source>
+        <extracomment>exit.replaces_itself</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clearance of the %1 valve of cylinder %2 has no figure: type it as found or as left.</source>
+        <extracomment>clearance.empty</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance found</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance left</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clearance stands in for itself: record it again.</source>
+        <extracomment>clearance.replaces_itself</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude of the shop</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air pressure at the shop</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coolant temperature</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery voltage</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>engine</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 run by the engine is impossible: type the distance or hours since new, or leave it empty.</source>
+        <extracomment>session.usage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The complaint names &quot;%1&quot; twice: once is enough.</source>
+        <extracomment>session.symptom_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The step &quot;%1&quot; of Prepare is marked twice: keep one mark.</source>
+        <extracomment>session.step_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note of a step of Prepare</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date of the owner&apos;s answer</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Date of the planned retest</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full scale of the gauge</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Division of the scale</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle at rest</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep of the scale</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy class</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The accuracy class &quot;%1&quot; stands without its standard: choose EN 837-1 or ASME B40.100, or leave it empty.</source>
+        <extracomment>tester.class_without_scheme</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a class of %2: it is a percentage of the span such as 1.6 or 2.5.</source>
+        <extracomment>tester.unknown_class</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a grade of %2: it is one of 4A, 3A, 2A, 1A, A, B, C, D.</source>
+        <extracomment>tester.unknown_grade</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>name for an adapter</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter thread</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter reach</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Time of a self-check</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of a self-check</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure shown in a self-check</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drilled hole</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note of a self-check</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tester</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of hose and gauge</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The set pressure (%1) is beyond the gauge&apos;s full scale (%2): correct one of them.</source>
+        <extracomment>tester.set_over_scale</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor diameter</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor length</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor&apos;s discharge coefficient</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The working assumptions in odds.json can&apos;t be read: %1. Put the file back as it was shipped.</source>
+        <extracomment>odds.malformed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The odds were not worked out: something else was asked in the meantime.</source>
+        <extracomment>odds.cancelled</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An altitude of %1 m is outside the standard atmosphere&apos;s lowest layer. Give -2000 to 11000 m, or the pressure a barometer shows in the shop.</source>
+        <extracomment>atmosphere.altitude</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An air pressure of %1 hPa has no altitude between -2000 and 11000 m. Give 227 to 1277 hPa.</source>
+        <extracomment>atmosphere.pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An air pressure of %1 hPa is not one a shop can have. Give what the barometer in the shop shows, 200 to 1200 hPa.</source>
+        <extracomment>atmosphere.site_pressure; leakdown.ambient</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A limit of %1 kPa is not a gauge pressure. Give zero or more.</source>
+        <extracomment>atmosphere.limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2%3 is outside what this sum can take. Give %4 to %5%6.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cm3 of oil do not fit a chamber of %2 cm3: the engine would lock on the liquid and bend a rod. Do not crank it; use less oil, or let it drain.</source>
+        <extracomment>cranking.oil</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps %1 times as long as usual do not do. Give 0.01 to 2.</source>
+        <extracomment>cranking.accuracy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak is so large that this cylinder builds no pressure to speak of. Give a smaller leak area or a higher cranking speed.</source>
+        <extracomment>cranking.no_compression</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A speed that dips to %1 +- %2 of its mean cannot be right. Give a share up to 1 and a smaller doubt.</source>
+        <extracomment>cranking.dip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fillings from %1 to %2 are not a range. Give the smaller one first.</source>
+        <extracomment>cranking.fill_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decompressor lets the cylinder close later than its intake does: %1 to %2 degrees after bottom dead centre do not follow %3.</source>
+        <extracomment>cranking.closing_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A first puff of %1 kPa does not go with a last reading of %2 kPa. Give both, the first above 0 and not above the last.</source>
+        <extracomment>first_puff.readings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
+        <extracomment>healthy.compression_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept shares of oil from %1 to %2 are not a range. Give two figures from 0 to 1, the smaller first.</source>
+        <extracomment>oil.share</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With this hose the gauge would show nothing, so there is nothing to correct. Move the check valve to the plug end or use a shorter hose.</source>
+        <extracomment>hose.no_reading</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This processor cannot run four cases side by side. Ask for the widest.</source>
+        <extracomment>cranking.lanes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Case %1 has %2 strokes and the first has %3. Give all cases the same number.</source>
+        <extracomment>cranking.many</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 readings do not fit %2 cases of %3 strokes. Give room for %4.</source>
+        <extracomment>cranking.many</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A pressure of %1 kPa is not one a tester puts into a cylinder. Give the gauge pressure, 0 to 7000 kPa.</source>
+        <extracomment>torque.pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 degrees is not an angle from top dead centre. Give -180 to 180, 0 at the centre.</source>
+        <extracomment>torque.angle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bar of %1 m cannot be right. Give its length from the crank&apos;s axis, 0.01 to 5 m.</source>
+        <extracomment>torque.bar</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 stands twice in the firing order. Give every cylinder once.</source>
+        <extracomment>firing.order</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 firing intervals do not fit %2 cylinders. Give one interval after each cylinder of the order.</source>
+        <extracomment>firing.intervals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing intervals add up to %1 degrees. They must make 720 (four-stroke) or 360 (two-stroke), none below 0.</source>
+        <extracomment>firing.intervals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is not in the firing order. Give one that is.</source>
+        <extracomment>firing.cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A restrictor of %1 mm cannot be right. Give 0.01 to 50 mm; most are 1 mm.</source>
+        <extracomment>leakdown.restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A restrictor&apos;s discharge coefficient of %1 cannot be right. Give above 0 up to 1; 0.85 is usual.</source>
+        <extracomment>leakdown.restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A set pressure of %1 kPa cannot be tested with. Give the gauge pressure with the outlet blocked, above 0; 550 kPa (80 psi) is usual.</source>
+        <extracomment>leakdown.set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A held pressure of %1 kPa is not a gauge reading. Give 0 or more; check that the needle rests at zero.</source>
+        <extracomment>leakdown.held_negative</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The held pressure (%1 kPa) is above the set pressure (%2 kPa). Were the two exchanged? If not, block the outlet and compare the gauges.</source>
+        <extracomment>leakdown.held_above_set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check hole of %1 mm with discharge coefficient %2 cannot be right. Give the drill&apos;s diameter, 0.01 to 50 mm, and a coefficient above 0 up to 1.</source>
+        <extracomment>leakdown.check_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
+        <extracomment>leakdown.check_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading that loses nothing or holds nothing says nothing about the leak&apos;s law. Take two readings that hold something between zero and the set pressure.</source>
+        <extracomment>leakdown.law</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressures of %1 and %2 kPa are too close together to tell the leak&apos;s law. Set the regulator to about half and read again.</source>
+        <extracomment>leakdown.law</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bore of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
+        <extracomment>engine.bore</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A stroke of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
+        <extracomment>engine.stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A connecting rod of %1 mm does not fit a stroke of %2 mm. Give the length between the centres of its eyes; it is usually 1.5 to 2 times the stroke.</source>
+        <extracomment>engine.rod</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two different records have the id %1: one of the files was not written by this app.</source>
+        <extracomment>merge.other_record</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 %2 belongs to another %3 in the file than here. Nothing was changed: do not trust the file.</source>
+        <extracomment>merge.moved</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 %2 would have %3 versions: at most %4 are kept. Choose between those that are here, then bring the file in again.</source>
+        <extracomment>merge.too_many_versions</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The files are of two engines, %1 and %2: only files of the same engine can be merged.</source>
+        <extracomment>merge.other_engine</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not right at %1: %2 must stand there.</source>
+        <extracomment>record.wrong_type</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not complete: %1 has no &quot;%2&quot;.</source>
+        <extracomment>record.missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>an object {...}</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not right at %1: %2</source>
+        <extracomment>record.impossible</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is not right at %1: one of its other versions is none of this record.</source>
+        <extracomment>record.other_version</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a text in quotes</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>true or false</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a whole number</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file says &quot;%1&quot; at %2: known here are %3.</source>
+        <extracomment>record.unknown_word</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file says &quot;%1&quot; at %2: that is no id (UUID).</source>
+        <extracomment>record.bad_id</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file says &quot;%1&quot; at %2: that is no time with offset (RFC 3339).</source>
+        <extracomment>record.bad_time</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a quantity {&quot;digits&quot;: ..., &quot;unit&quot;: ...}</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file says &quot;%1&quot; at %2: units of %3 are %4.</source>
+        <extracomment>record.unknown_unit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file says &quot;%1&quot; at %2: a plain number such as -12 or 6.40 must stand there.</source>
+        <extracomment>record.bad_digits</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a list [...]</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The text is %1 bytes long: at most %2 are read.</source>
+        <extracomment>record.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
+        <extracomment>record.not_json</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file holds a number that is too large to be one.</source>
+        <extracomment>record.number</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file nests more than %1 levels deep: it was not written by this app.</source>
+        <extracomment>record.too_deep</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
+        <extracomment>record.twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This is not a session file: its session.json does not say so.</source>
+        <extracomment>record.not_a_session</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
+        <extracomment>record.bad_version</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
+        <extracomment>record.newer_major</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record kind %1 is unknown.</source>
+        <extracomment>record.unknown_kind</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two records have the id %1: the file was not written by this app.</source>
+        <extracomment>record.id_twice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no engine among the records.</source>
+        <extracomment>record.no_engine</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session %1 belongs to another engine.</source>
+        <extracomment>record.other_engine</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The records belong to more than one engine: %1 and %2.</source>
+        <extracomment>record.two_engines</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records belong to session %1, which is not among them.</source>
+        <extracomment>record.orphan</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be read. Check that it is still there and try again.</source>
+        <extracomment>store.unreadable_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 changed while it was taken in. Try again.</source>
+        <extracomment>store.unreadable_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be renamed to %2 (%3). Check that its folder is not write-protected.</source>
+        <extracomment>store.read_only</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library %1 is damaged (%2).</source>
+        <extracomment>store.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no room left to store this: %1 could not grow. Nothing stored before is lost. Free some space on this device and do it again.</source>
+        <extracomment>store.full</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library %1 is damaged (%2). Close Lapwing and open it again: it sets the damaged file aside and goes back to the last good backup.</source>
+        <extracomment>store.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written. Check that its folder exists, belongs to you and is not write-protected.</source>
+        <extracomment>store.read_only</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another program is holding %1, so this was not stored. Close that program and do it again.</source>
+        <extracomment>store.busy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The storage that holds %1 reports an error (%2), so this was not stored. Do it again; if it keeps failing, copy the folder to another place.</source>
+        <extracomment>store.io</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be used: %2. Nothing was stored.</source>
+        <extracomment>store.unexpected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
+        <extracomment>store.read_only</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapwing already has %1 open. Go on in the window that is open, or close it first.</source>
+        <extracomment>store.in_use</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 can&apos;t be taken out: something recorded for it is still there. Take that out first.</source>
+        <extracomment>store.hangs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 can&apos;t be stored: the %2 it belongs to is no longer in the library.</source>
+        <extracomment>store.no_parent</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This can&apos;t be undone any more: the %1 was changed again since. Undo the later change first, or change it by hand.</source>
+        <extracomment>undo.changed_since</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This can&apos;t be undone: something recorded since belongs to the %1. Undo or take that out first.</source>
+        <extracomment>undo.hangs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to undo: this step was undone already or is too old.</source>
+        <extracomment>undo.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is nothing to do again: this step stands already or is too old.</source>
+        <extracomment>redo.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library %1 is empty, though it has backups.</source>
+        <extracomment>store.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
+        <extracomment>store.restored</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
+        <extracomment>store.started_anew</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapwing was not closed properly last time. The library was checked and is sound: everything that was confirmed is there.</source>
+        <extracomment>store.was_checked</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %1 %2 in the library can&apos;t be read: %3 It was left as it is; a newer Lapwing may read it.</source>
+        <extracomment>store.unreadable</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library %1 has lost its own name.</source>
+        <extracomment>store.damaged</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 belongs to another program. Move it away, or choose another folder for Lapwing.</source>
+        <extracomment>store.not_ours</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 was written by a newer Lapwing (its version is %2, this one knows up to %3). It was left as it is. Update Lapwing to open it.</source>
+        <extracomment>store.newer_version</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not a voice note that Lapwing recorded, so it was left as it is.</source>
+        <extracomment>tape.not_a_tape</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class %1 is not a pressure gauge&apos;s. Give the number printed on the dial, 0.05 to 10; 1.6 and 2.5 are usual.</source>
+        <extracomment>gauge.class</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gauge that reads from 0 to %1 kPa cannot be right. Give its full scale.</source>
+        <extracomment>gauge.span</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An error limit of %1 % of span is not a gauge&apos;s. Give above 0 up to 20 %.</source>
+        <extracomment>gauge.class</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A readable step of %1 kPa does not fit a gauge of %2 kPa. Give half a graduation.</source>
+        <extracomment>gauge.step</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A zero error of %1 kPa does not fit a gauge of %2 kPa. Give how far the needle rests from zero.</source>
+        <extracomment>gauge.zero</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Error shares of %1 (offset) and %2 (gain) must not be negative and make at most 1.</source>
+        <extracomment>gauge.shares</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no mean of %1 readings with one missing. Give at least one number.</source>
+        <extracomment>gauge.repeats</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A set pressure of %1 kPa cannot be tested with. Give a gauge pressure above 0.</source>
+        <extracomment>leakage.set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A held pressure of %1 kPa does not fit a set pressure of %2 kPa. Give 0 up to the set pressure.</source>
+        <extracomment>leakage.held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A regulator that sinks by %1 kPa cannot be right. Give 0 or more.</source>
+        <extracomment>leakage.droop</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 trials are too few for a 95 % interval. Run at least %2.</source>
+        <extracomment>uncertainty.trials</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some of the %1 trials gave no number: the doubt of an input reaches values the sum cannot take. Narrow the inputs.</source>
+        <extracomment>uncertainty.trials</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The correlations given contradict each other at input %1. Correct them.</source>
+        <extracomment>uncertainty.covariance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a number. Type digits with at most one decimal mark.</source>
+        <extracomment>units.not_a_number</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; needs a unit of %2: %3.</source>
+        <extracomment>units.unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo&apos;s file is damaged and can&apos;t be read. Take the photo again.</source>
+        <extracomment>vision.photo_broken</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scale must end above where it begins; %1 to %2 does not.</source>
+        <extracomment>vision.range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A scale sweeps 90 to 350 degrees from end to end; %1 is not possible.</source>
+        <extracomment>vision.sweep</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scale&apos;s start is an angle from 12 o&apos;clock, -360 to 360 degrees; %1 is not.</source>
+        <extracomment>vision.start</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo could not be looked at (%1). Type the value.</source>
+        <extracomment>vision.internal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The picture with the needle marked could not be drawn.</source>
+        <extracomment>vision.internal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo could not be written as a JPEG.</source>
+        <extracomment>vision.internal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
+        <extracomment>vision.photo_cut_short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo has %1 by %2 pixels; a gauge can&apos;t be read below %3 on either side. Use a larger one.</source>
+        <extracomment>vision.photo_too_small</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo has %1 megapixels; files of its kind are read up to %2. Save it smaller, as an ordinary JPEG.</source>
+        <extracomment>vision.photo_too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo is a rare kind of JPEG that can&apos;t be read here. Save it as an ordinary JPEG.</source>
+        <extracomment>vision.photo_unusual_jpeg</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo is stored in the four colours of print (CMYK). Save it as an ordinary JPEG.</source>
+        <extracomment>vision.photo_four_colours</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is a moving picture. Use a single photo, JPEG or PNG.</source>
+        <extracomment>vision.photo_moves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo&apos;s file is empty. Take the photo again.</source>
+        <extracomment>vision.photo_empty</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo&apos;s file is larger than %1 MB. Save it as an ordinary JPEG.</source>
+        <extracomment>vision.photo_file_too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is a GIF. Use a single photo, JPEG or PNG.</source>
+        <extracomment>vision.photo_moves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file is no JPEG and no PNG. Use one of those; a phone&apos;s camera can be set to JPEG (&quot;most compatible&quot;).</source>
+        <extracomment>vision.photo_kind</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no choice to make for this %1 any more. Go back and look again.</source>
+        <extracomment>record.no_choice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This valve was measured again later. Take the later entry out first.</source>
+        <extracomment>clearance.kept_again</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This engine is no longer in the library. Go back to Engines.</source>
+        <extracomment>engine.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has entries in a session of %2, so it can&apos;t go from the engine card. Leave it, or take those entries out first.</source>
+        <extracomment>engine.cylinder_in_use</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This exit was listened at again later. Take the later entry out first.</source>
+        <extracomment>exit.kept_again</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped.</source>
+        <extracomment>backup.stopped</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One of the chosen sessions is no longer in the library. Choose again.</source>
+        <extracomment>session.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This %1 is no longer in the library. Go back and look again.</source>
+        <extracomment>record.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has no cylinder %2. Look at the cylinders on its engine card.</source>
+        <extracomment>cylinder.unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line stands at the end of the plan already: nothing was moved.</source>
+        <extracomment>plan.at_end</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This reading was redone already. Redo the one that stands in its place.</source>
+        <extracomment>reading.redone_already</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A later reading stands in for this one. Take that one out first.</source>
+        <extracomment>reading.redone_already</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;My call&quot; stands as it was committed. Write a note or another cause beside it.</source>
+        <extracomment>note.call_stands</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of this %1 is missing, so it was not added. Take it again.</source>
+        <extracomment>attachment.no_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 stays: sessions or readings were taken with it (%2 of them), and their figures need it.</source>
+        <extracomment>tester.in_use</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library did not answer within 20 seconds.</source>
+        <extracomment>tour.slow</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demo %1 is not in this program or can&apos;t be written to %2.</source>
+        <extracomment>tour.demo</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A report can be drawn only while Qt&apos;s graphics are running.</source>
+        <extracomment>print.no_window_system</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report&apos;s typeface, B612, is missing from this program. Install it again.</source>
+        <extracomment>print.font</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report can&apos;t be written: %1. Choose another place or make room.</source>
+        <extracomment>print.write_device</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The report can&apos;t be written to %1: %2. Choose another place or make room.</source>
+        <extracomment>print.write</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The demo can&apos;t be written to %1: free some space and try again.</source>
+        <extracomment>demo.no_room</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapwing may not use the camera. Allow it in the system&apos;s settings; photos can be chosen from files all the same.</source>
+        <extracomment>camera.denied</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapwing may not use the microphone. Allow it in the system&apos;s settings; everything else works without.</source>
+        <extracomment>microphone.denied</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cylinders are not possible here: type a number from 1 to 16.</source>
+        <extracomment>form.cylinder_count</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The intervals belong to the firing order: type the order first.</source>
+        <extracomment>form.order_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number of degrees: type &quot;even&quot;, or degrees with a dash between them, such as 270-450.</source>
+        <extracomment>form.intervals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no range: type two figures with a dash between them, such as 0.15-0.20, or one.</source>
+        <extracomment>form.clearance_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole number: type digits only for &quot;%2&quot;.</source>
+        <extracomment>form.not_whole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no number: type numbers with a dash between them, such as 1-3-4-2.</source>
+        <extracomment>form.not_numbers</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is chosen for &quot;%1&quot;: choose one.</source>
+        <extracomment>form.choose_one</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line is not there any more: go back and open the card again.</source>
+        <extracomment>form.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No visit is chosen. Choose at least one.</source>
+        <extracomment>hand_over.nothing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The folder %1 can&apos;t be made: %2. Save a copy somewhere else.</source>
+        <extracomment>hand_over.folder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That was too short. Hold the button while you speak.</source>
+        <extracomment>voice.too_short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The camera&apos;s picture could not be kept. Take it again.</source>
+        <extracomment>photo.not_written</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be read: %2. Choose another photo.</source>
+        <extracomment>photo.unreadable</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is larger than a photo can be here (%2 MB). Make it smaller first.</source>
+        <extracomment>photo.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing order is not on the engine card. Type it there, and the angles appear here.</source>
+        <extracomment>firing.order</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The firing intervals are not on the engine card. Type them there, and the angles appear here.</source>
+        <extracomment>firing.intervals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This session is no longer in the library. Go back and choose again.</source>
+        <extracomment>session.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark and the currency, such as 420 EUR.</source>
+        <extracomment>plan.price</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; names no currency: type it too, such as 420 EUR.</source>
+        <extracomment>plan.currency</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The sound of this voice note is missing from the library. Settings, Storage says what can be done.</source>
+        <extracomment>attachment.file_gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
+        <extracomment>form.unknown_check</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
+        <extracomment>part.missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be read: %2</source>
+        <extracomment>picker.copy_read</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 can&apos;t be written: %2. Choose another folder or make room.</source>
+        <extracomment>picker.copy_write</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file manager could be opened here. The file lies at %1.</source>
+        <extracomment>share.no_file_manager</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is no file at %1. Make it again.</source>
+        <extracomment>share.no_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desktop&apos;s file dialog did not open: %1</source>
+        <extracomment>picker.portal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The desktop&apos;s file dialog closed without naming a file on this computer. Choose one from a folder of this computer.</source>
+        <extracomment>picker.no_file</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is not on this computer. Copy it here first.</source>
+        <extracomment>picker.not_local</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file dialog could be opened: %1</source>
+        <extracomment>picker.no_dialog</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No file dialog could be opened. Is Qt&apos;s folder list module (Qt.labs.folderlistmodel) installed?</source>
+        <extracomment>picker.no_dialog</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 could not be made smaller: %2. It stays as it is.</source>
+        <extracomment>speech.not_packed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The camera does not answer. Close other programs that use it, or choose a photo from a file.</source>
+        <extracomment>camera.silent</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No camera was found. Connect one, or allow Lapwing to use it in the system&apos;s settings; photos can be chosen from files all the same.</source>
+        <extracomment>camera.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The camera took no picture (%1). Try again.</source>
+        <extracomment>camera.failed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The camera stopped (%1). Go back and open it again.</source>
+        <extracomment>camera.lost</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No microphone was found. Connect one, or allow Lapwing to use it in the system&apos;s settings.</source>
+        <extracomment>microphone.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The microphone %1 can&apos;t be opened. Close other programs that record, then try again.</source>
+        <extracomment>microphone.busy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The microphone stopped. What was recorded until then is kept.</source>
+        <extracomment>microphone.lost</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No speaker or headphones were found. Connect some, then play it again.</source>
+        <extracomment>player.no_speaker</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This voice note can&apos;t be played here (%1). It is kept; hand the session over and play it elsewhere.</source>
+        <extracomment>player.failed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A compression ratio</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake (or port) closing after bottom dead centre</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opening before bottom dead centre</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cranking speed</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An air pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An air temperature</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A wall temperature</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A filling</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A heat transfer coefficient</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A leak area</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fitting volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hose volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A volume of the gauge alone</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A check valve area</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cracking pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An oil volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number of strokes</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>area</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rotational speed</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>time</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>voltage</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flow</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ratio</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>distance or hours run</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Evidence</name>
+    <message>
+        <source>A voice note was cut off when Lapwing ended. What was said until then is kept: %1 s.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Some photos or voice notes and their entries have lost each other. Settings, Storage lists them and says what can be done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EvidenceButtons</name>
+    <message>
+        <source>Photo (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voice note (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voice note</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>EvidencePage</name>
+    <message>
+        <source>Photos and voice notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photo of the gauge, a plug or a valve, or a few words while it is fresh. What is taken at a cylinder&apos;s exit or reading stands here too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo of the dial: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voice note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FieldTabs</name>
+    <message>
+        <source>%1: one less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: one more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Findings</name>
+    <message>
+        <source> and </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinders %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>yes</source>
+        <extracomment>owner_answer:yes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no</source>
+        <extracomment>owner_answer:no</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>another record</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, by %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>found %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air pressure %1 before, %2 after: the earlier readings are converted to the later air.</source>
+        <extracomment>compare.air_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: the earlier readings are converted by %3 for hose and check valve. The errors of two gauges don&apos;t cancel.</source>
+        <extracomment>compare.gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another adapter: the earlier readings are converted by %1 for its volume.</source>
+        <extracomment>compare.adapter</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine %1 before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
+        <extracomment>compare.heat</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranked at %1 rpm before, %2 rpm after: the earlier readings are converted by %3, as the model expects.</source>
+        <extracomment>compare.speed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 pulls before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
+        <extracomment>compare.pulls</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down tester &quot;%1&quot; before, &quot;%2&quot; after: the earlier leak is shown as the later tester would show it. The errors of two testers don&apos;t cancel.</source>
+        <extracomment>compare.tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure.</source>
+        <extracomment>compare.set_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
+        <extracomment>compare.gauge_as_it_is</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The induction was taken off at one of the two visits. Not converted; %1 more doubt is allowed for it.</source>
+        <extracomment>compare.induction</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The battery was flat at one of the two visits and the cranking speed isn&apos;t noted. Not converted; %1 more doubt is allowed for it.</source>
+        <extracomment>compare.battery</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine warm at one visit, cold at the other: gaps and oil change with it. Not converted; %1 of the leakage is allowed as doubt.</source>
+        <extracomment>compare.heat_leak</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The restrictor of &quot;%1&quot; isn&apos;t on its card: the conversion is doubtful by it.</source>
+        <extracomment>compare.restrictor_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude isn&apos;t noted for both visits: the air pressure is taken as the same.</source>
+        <extracomment>compare.altitude_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm or cold isn&apos;t noted for both visits: taken as alike.</source>
+        <extracomment>compare.heat_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the throttle was held open isn&apos;t noted for both visits: taken as alike.</source>
+        <extracomment>compare.throttle_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cranking speed isn&apos;t noted for both visits: taken as alike.</source>
+        <extracomment>compare.speed_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which tester was used for the %1 test isn&apos;t noted for both visits: nothing of its error cancels.</source>
+        <extracomment>compare.tester_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether oil from the assembly was still on the rings isn&apos;t noted: if it was, the reading after the repair flatters. Test again after running in.</source>
+        <extracomment>compare.oil_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much oil went in isn&apos;t noted for both wet tests: taken as the same.</source>
+        <extracomment>compare.oil_amount_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil was on the rings at one of the two visits and not at the other: not comparable. Oil used at assembly makes a test wet; test again after running in.</source>
+        <extracomment>compare.oil</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
+        <extracomment>compare.oil_amount</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine %1 before, %2 after, and the engine card lacks what a conversion needs: not comparable. Test again cold against cold or warm against warm.</source>
+        <extracomment>compare.heat_no_model</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed at one of the two visits: not comparable.</source>
+        <extracomment>compare.throttle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranked by %1 before, by %2 after, and the cranking speed isn&apos;t noted for both: not comparable.</source>
+        <extracomment>compare.cranked_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The decompressor was at work at one of the two visits: not comparable.</source>
+        <extracomment>compare.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Perhaps the wrong TDC at one of the two visits: not comparable. Turn the crank one full turn and test again.</source>
+        <extracomment>compare.tdc</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing stands in the way: testers, shop and circumstances were alike.</source>
+        <extracomment>compare.alike</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One and the same gauge: its zero error cancels in the difference, its gain nearly.</source>
+        <extracomment>compare.note_cancels</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two gauges: nothing of their errors cancels.</source>
+        <extracomment>compare.note_nothing_cancels</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From one day to the next readings scatter by %1 beside the gauge.</source>
+        <extracomment>compare.note_day</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: the leak at %2 is coming back.</source>
+        <extracomment>history.coming_back</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: a leak at %2 has come up since the repair.</source>
+        <extracomment>history.new_leak</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has lost beyond doubt since the repair, and nothing says yet where. Listen at its exits.</source>
+        <extracomment>history.worse_since_repair</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage %1 after the repair, %2 now: worse beyond doubt.</source>
+        <extracomment>history.leakage_worse</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry reading %1 after the repair, %2 now: worse beyond doubt.</source>
+        <extracomment>history.reading_worse</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage %1 after the repair, %2 now: more.</source>
+        <extracomment>history.leakage_fits</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry reading %1 after the repair, %2 now: lower.</source>
+        <extracomment>history.reading_fits</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test and leak-down together: worse beyond doubt.</source>
+        <extracomment>history.together</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at %1: %2 after the repair, %3 now.</source>
+        <extracomment>history.louder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at %1: %2 now.</source>
+        <extracomment>history.heard_now</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil lifts the reading by %1, more than its volume explains.</source>
+        <extracomment>history.oil_lifts</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before the repair the signs pointed at %1 too.</source>
+        <extracomment>history.same_as_before</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 readings since the repair go down beyond doubt.</source>
+        <extracomment>history.trend_agrees</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 readings: too few to tell a trend.</source>
+        <extracomment>history.trend_undecided</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 readings, no trend beyond their doubt.</source>
+        <extracomment>history.trend_steady</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rising by %1 a year over %2 readings.</source>
+        <extracomment>history.trend_better_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Falling by %1 a year over %2 readings.</source>
+        <extracomment>history.trend_worse_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage changes by %1 a year over %2 readings: better.</source>
+        <extracomment>history.trend_better_leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage changes by %1 a year over %2 readings: worse.</source>
+        <extracomment>history.trend_worse_leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held.</source>
+        <extracomment>proof.held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold.</source>
+        <extracomment>proof.below</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold.</source>
+        <extracomment>proof.above</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds.</source>
+        <extracomment>proof.not_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for.</source>
+        <extracomment>proof.not_comparable</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test.</source>
+        <extracomment>proof.several</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
+        <extracomment>proof.too_few</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>
+        <extracomment>proof.hit_rate</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured twice</source>
+        <extracomment>change:not measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>better beyond doubt</source>
+        <extracomment>change:better beyond doubt</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>better</source>
+        <comment>change:better</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no real change</source>
+        <extracomment>change:no real change</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <comment>change:worse</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <comment>change:not comparable</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>converted</source>
+        <extracomment>treatment:corrected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>doubt allowed for it</source>
+        <extracomment>treatment:allowed for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>treatment:not noted</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <comment>treatment:not comparable</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>undecided</source>
+        <extracomment>direction:undecided</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no trend</source>
+        <extracomment>direction:steady</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>better</source>
+        <comment>direction:better</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse</source>
+        <comment>direction:worse</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held</source>
+        <extracomment>foretold:held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reads less</source>
+        <extracomment>foretold:below</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reads more</source>
+        <extracomment>foretold:above</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not tested yet</source>
+        <extracomment>foretold:not measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not comparable</source>
+        <comment>foretold:not comparable</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>several repairs at once</source>
+        <extracomment>foretold:several repairs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before</source>
+        <extracomment>input:before</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after</source>
+        <extracomment>input:after</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>before, as measured</source>
+        <extracomment>input:before_as_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Added</source>
+        <extracomment>made_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <extracomment>name</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <extracomment>description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tags</source>
+        <extracomment>tags</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <extracomment>history</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <extracomment>owner.name</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s contact</source>
+        <extracomment>contact</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strokes</source>
+        <extracomment>cycle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <extracomment>fuel</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <extracomment>arrangement</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Angle between the banks</source>
+        <extracomment>bank_angle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <extracomment>cooling</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <extracomment>cylinders</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing order</source>
+        <extracomment>firing_order</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing intervals</source>
+        <extracomment>firing_intervals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joined intakes</source>
+        <extracomment>joined_intakes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joined exhausts</source>
+        <extracomment>joined_exhausts</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <extracomment>bore</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <extracomment>stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rod</source>
+        <extracomment>rod</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <extracomment>compression_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closing</source>
+        <extracomment>exhaust_port_closing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake valves per cylinder</source>
+        <extracomment>intake_valves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust valves per cylinder</source>
+        <extracomment>exhaust_valves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjusters</source>
+        <extracomment>adjuster</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake clearance</source>
+        <extracomment>intake_clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust clearance</source>
+        <extracomment>exhaust_clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve timing</source>
+        <extracomment>timing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing</source>
+        <extracomment>intake_closing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing counted</source>
+        <extracomment>intake_closing_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opening</source>
+        <extracomment>exhaust_opening</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opening counted</source>
+        <extracomment>exhaust_opening_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor</source>
+        <extracomment>decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug thread</source>
+        <extracomment>plug_thread</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug reach</source>
+        <extracomment>plug_reach</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory range from</source>
+        <extracomment>limits.low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory range to</source>
+        <extracomment>limits.high</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limit</source>
+        <extracomment>limits.lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most between cylinders</source>
+        <extracomment>limits.difference</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest of highest, at least</source>
+        <extracomment>limits.least_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most leakage</source>
+        <extracomment>limits.most_leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of the maker&apos;s tester</source>
+        <extracomment>limits.leakage_set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor of the maker&apos;s tester</source>
+        <extracomment>limits.leakage_restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source of the limits</source>
+        <extracomment>limits.origin</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on the limits</source>
+        <extracomment>limits.note</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase set pressure</source>
+        <extracomment>crankcase.set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase hold time</source>
+        <extracomment>crankcase.hold</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase end pressure, at least</source>
+        <extracomment>crankcase.end_at_least</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Source of the crankcase figures</source>
+        <extracomment>crankcase.origin</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on the crankcase figures</source>
+        <extracomment>crankcase.note</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop altitude</source>
+        <extracomment>shop_altitude</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <extracomment>kind</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Home-made</source>
+        <extracomment>home_made</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full scale</source>
+        <extracomment>full_scale</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class by</source>
+        <extracomment>scheme</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <extracomment>accuracy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest division</source>
+        <extracomment>division</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle at rest</source>
+        <extracomment>zero_at_rest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep of the scale</source>
+        <extracomment>sweep</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge before the restrictor</source>
+        <extracomment>supply_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume of hose and gauge</source>
+        <extracomment>hose_volume</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve at</source>
+        <extracomment>check_valve_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve core</source>
+        <extracomment>check_valve_core</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapters</source>
+        <extracomment>adapters</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <extracomment>set_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor</source>
+        <extracomment>restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of the restrictor</source>
+        <extracomment>restrictor_length</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge coefficient</source>
+        <extracomment>restrictor_cd</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <extracomment>checks</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <extracomment>opened_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <extracomment>title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mileage or hours</source>
+        <extracomment>usage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <extracomment>job_number</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Symptoms</source>
+        <extracomment>symptoms</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <extracomment>complaint.text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <extracomment>altitude</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air pressure at the shop</source>
+        <extracomment>station_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <extracomment>air</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <extracomment>heat</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coolant</source>
+        <extracomment>coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <extracomment>throttle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Induction</source>
+        <extracomment>induction</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <extracomment>battery</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranked by</source>
+        <extracomment>cranked_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed</source>
+        <extracomment>cranking_speed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank held by</source>
+        <extracomment>crank_held_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <extracomment>prepare</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression gauge</source>
+        <extracomment>compression_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down tester</source>
+        <extracomment>leak_down_tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase tester</source>
+        <extracomment>crankcase_tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s answer</source>
+        <extracomment>owner_answer</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner answered</source>
+        <extracomment>owner_answered_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest planned for</source>
+        <extracomment>retest_planned_for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <extracomment>test</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <extracomment>cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken</source>
+        <extracomment>taken_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came just before</source>
+        <extracomment>tag</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil on the rings</source>
+        <extracomment>oiled</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it is from</source>
+        <extracomment>from</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <extracomment>tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter</source>
+        <extracomment>adapter</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff</source>
+        <comment>first</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Final reading</source>
+        <extracomment>final</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <extracomment>pulls</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <extracomment>set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <extracomment>held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold time</source>
+        <comment>hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil put in</source>
+        <extracomment>oil_volume</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <extracomment>oil_name</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stands in place of</source>
+        <extracomment>replaces</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <extracomment>note</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exit</source>
+        <extracomment>exit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbour</source>
+        <extracomment>neighbour</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How loud</source>
+        <extracomment>loudness</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Listened by</source>
+        <extracomment>by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <comment>reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When</source>
+        <extracomment>at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <extracomment>side</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve number</source>
+        <extracomment>valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <extracomment>found</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <extracomment>left</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Belongs to</source>
+        <extracomment>tie</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shows</source>
+        <extracomment>photo_of</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <extracomment>sha256</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind of file</source>
+        <extracomment>media_type</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bytes</source>
+        <extracomment>bytes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <extracomment>length</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Caption</source>
+        <extracomment>caption</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read from the photo</source>
+        <extracomment>read_value</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Uncertainty of that</source>
+        <extracomment>read_uncertainty</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Confidence of that</source>
+        <extracomment>read_confidence</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why it was not read</source>
+        <extracomment>read_refusal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What holds</source>
+        <extracomment>read_settled</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written by</source>
+        <extracomment>author</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <extracomment>text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <extracomment>done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <extracomment>cause</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <extracomment>option</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <extracomment>work</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <extracomment>parts</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <extracomment>labour</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <extracomment>price</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If left</source>
+        <extracomment>if_left</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Place in the plan</source>
+        <extracomment>order</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done on</source>
+        <extracomment>done_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading to expect from</source>
+        <extracomment>predicted_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading to expect to</source>
+        <extracomment>predicted_high</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
+        <extracomment>odds.wet_below_dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The wet reading is left out of the odds.</source>
+        <extracomment>odds.wet_far_above</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
+        <extracomment>odds.held_nothing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
+        <extracomment>odds.loud_but_tight</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose. The leak-down and what was heard are left out of the odds.</source>
+        <extracomment>odds.silent_but_leaks</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
+        <extracomment>odds.does_not_fit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was measured on cylinder %1: nothing but the assumptions would speak.</source>
+        <extracomment>odds.nothing_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was heard are left out of the odds.</source>
+        <extracomment>odds.tdc_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without clearance looks burnt.</source>
+        <extracomment>odds.clearance_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
+        <extracomment>odds.not_listened</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
+        <extracomment>odds.unsure_numbers</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: only the readings marked &quot;%2&quot; count here; those of another state are kept apart.</source>
+        <extracomment>odds.earlier_state_apart</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>
+        <extracomment>odds.depends_on_assumptions</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: new rings in a fresh hone read low until they have run in. Don&apos;t compare before that.</source>
+        <extracomment>odds.fresh_hone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
+        <extracomment>odds.companion</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
+        <extracomment>odds.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above a compression ratio of %1 cranking readings only compare the cylinders with each other.</source>
+        <extracomment>odds.compare_only_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the cylinders with each other.</source>
+        <extracomment>odds.compare_only_data</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed: cranking readings only compare the cylinders with each other.</source>
+        <extracomment>odds.compare_only_throttle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking readings are not used for the odds. %1</source>
+        <extracomment>odds.no_cranking_model</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
+        <extracomment>odds.working_assumptions</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks mostly at %2: odds %3.</source>
+        <extracomment>odds.main</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it.</source>
+        <extracomment>odds.main_clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well: odds %2.</source>
+        <extracomment>odds.seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5).</source>
+        <extracomment>odds.open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: what was measured does not fit together. No odds before that is settled.</source>
+        <extracomment>odds.no_verdict</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
+        <extracomment>odds.thumb_differs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the likeliest answer: %2.</source>
+        <extracomment>odds.thumbs_disagree</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would tell much about where the leak is.</source>
+        <extracomment>odds.tells_much</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would tell something about where the leak is.</source>
+        <extracomment>odds.tells_some</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It would tell a little about where the leak is.</source>
+        <extracomment>odds.tells_little</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the clearance of %1, then test again.</source>
+        <extracomment>propose.check_clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjust the clearance of %1, then test again.</source>
+        <extracomment>propose.adjust_clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clearance of %1 was put right: test again.</source>
+        <extracomment>propose.test_adjusted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run it until it is warm, then test again.</source>
+        <extracomment>propose.run_it</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
+        <extracomment>propose.soak</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stake %1 lightly on its seat, then test again.</source>
+        <extracomment>propose.stake</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
+        <extracomment>propose.head_bolts</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjust the decompressor so that it closes, then test again.</source>
+        <extracomment>propose.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
+        <extracomment>propose.low_but_seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head off: grind or renew %1, cut and lap its seat.</source>
+        <extracomment>propose.valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
+        <extracomment>propose.rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder off: measure bore and piston, new rings, hone the bore.</source>
+        <extracomment>propose.rings_two_stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Head off: look for cracks, measure head and block for flatness, new head gasket.</source>
+        <extracomment>propose.gasket</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Renew what lets the crankcase leak: crank seals, base gasket, reed.</source>
+        <extracomment>propose.crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it and measure again later.</source>
+        <extracomment>propose.watch</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2: at fault with odds %3, under the app&apos;s working assumptions.</source>
+        <extracomment>because.odds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The joint of %1: at fault with odds %2, under the app&apos;s working assumptions.</source>
+        <extracomment>because.joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rules of thumb point at %2 of cylinder %1.</source>
+        <extracomment>because.rules</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The seat burns further and the leak grows.</source>
+        <extracomment>left.valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
+        <extracomment>left.exhaust_valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
+        <extracomment>left.rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hot gas cuts into head and block; what is a gasket now becomes a head to be machined.</source>
+        <extracomment>left.gasket</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gas drives out the coolant and the engine overheats; coolant in a cylinder can bend its rod.</source>
+        <extracomment>left.coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It starts badly and its readings tell nothing.</source>
+        <extracomment>left.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>False air makes it run lean: it can seize.</source>
+        <extracomment>left.crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Normal wear goes on; nothing is lost by waiting as long as it does not grow.</source>
+        <extracomment>left.wear</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: not measured.</source>
+        <extracomment>cylinder.not_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well.</source>
+        <extracomment>cylinder.seals_well</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: in range.</source>
+        <extracomment>cylinder.reads_in_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2. There is no factory limit to hold it against.</source>
+        <extracomment>cylinder.reads_no_limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure.</source>
+        <extracomment>cylinder.reads_as_expected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, less than expected: borderline. There is no factory figure.</source>
+        <extracomment>cylinder.reads_below_expected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders.</source>
+        <extracomment>cylinder.reads_decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: borderline.</source>
+        <extracomment>cylinder.reads_borderline</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: too low. A leak-down test shows where it leaks.</source>
+        <extracomment>cylinder.reads_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
+        <extracomment>cylinder.low_points_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
+        <extracomment>cylinder.low_adjust_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
+        <extracomment>cylinder.wear</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
+        <extracomment>cylinder.leaks_unheard</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
+        <extracomment>cylinder.leaks_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell.</source>
+        <extracomment>cylinder.leaks_at_joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
+        <extracomment>cylinder.leaks_clearance_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
+        <extracomment>cylinder.leaks_adjust_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
+        <extracomment>cylinder.ask_tdc</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
+        <extracomment>cylinder.ask_decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well (leakage %3) yet reads only %2. Look at valve timing, throttle, starter speed and hose.</source>
+        <extracomment>cylinder.seals_but_reads_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, in range, yet leaks %3. Test again and listen where the air comes out.</source>
+        <extracomment>cylinder.leaks_but_reads_well</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 and its neighbour %2 are both low: look at the joint between them.</source>
+        <extracomment>cylinder.joint_with</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has a wet test only: nothing to compare it with.</source>
+        <extracomment>cylinder.wet_only</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing measured yet.</source>
+        <extracomment>engine.not_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder seals well.</source>
+        <extracomment>engine.seals_well</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder is in range.</source>
+        <extracomment>engine.in_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured, but there is nothing to judge the readings by. Put the factory limits on the engine card.</source>
+        <extracomment>engine.no_limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
+        <extracomment>engine.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fault at %1.</source>
+        <extracomment>engine.fault</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Borderline: %1. No fault.</source>
+        <extracomment>engine.borderline</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 cylinders measured, no fault so far.</source>
+        <extracomment>engine.not_all_measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question about %1 comes before any verdict.</source>
+        <extracomment>engine.questions_first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder seals well yet reads low: look at valve timing, throttle, starter speed and hose.</source>
+        <extracomment>engine.low_but_seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders %1 and %2 are both low: look at the joint between them.</source>
+        <extracomment>engine.joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
+        <extracomment>engine.low_everywhere</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase does not hold its pressure.</source>
+        <extracomment>engine.crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine card has no factory limits.</source>
+        <extracomment>limits.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
+        <extracomment>limits.scaled_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
+        <extracomment>limits.scaled_altitude</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.altitude_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.site_refused</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is within the normal range, which begins at %2.</source>
+        <extracomment>why.in_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is above the lowest limit of %2.</source>
+        <extracomment>why.above_lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below the normal range, which begins at %2.</source>
+        <extracomment>why.below_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is below the lowest limit of %2.</source>
+        <extracomment>why.below_lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that the gauge can&apos;t tell them apart.</source>
+        <extracomment>why.close_to_lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is above the normal range, which ends at %2.</source>
+        <extracomment>why.above_high</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
+        <extracomment>why.below_typical</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
+        <extracomment>why.within_typical</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
+        <extracomment>why.within_expected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
+        <extracomment>why.below_expected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
+        <extracomment>why.above_expected</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
+        <extracomment>why.throttle_closed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The decompressor was at work: the reading compares cylinders only and is not held against any limit.</source>
+        <extracomment>why.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
+        <extracomment>why.leak_band</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
+        <extracomment>why.leak_maker</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
+        <extracomment>spread.ratio_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
+        <extracomment>spread.ratio_fails</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below %2: %1 (%3).</source>
+        <extracomment>spread.ratio_under</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No cylinder lies %1 below the average of %2 (%3).</source>
+        <extracomment>spread.average_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%2 or more below the average of %3: %1 (%4).</source>
+        <extracomment>spread.average_fails</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
+        <extracomment>spread.difference_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
+        <extracomment>spread.difference_holds/alike</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
+        <extracomment>spread.difference_fails</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the gauge can&apos;t tell them apart.</source>
+        <extracomment>spread.difference_close</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
+        <extracomment>spread.own_ratio_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
+        <extracomment>spread.own_ratio_fails</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1: less than the gauge&apos;s own uncertainty of %2. As far as this gauge can tell they are alike.</source>
+        <extracomment>spread.within_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders read the same.</source>
+        <extracomment>spread.within_gauge/alike</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil raised the reading by %1, %2 or more: rings.</source>
+        <extracomment>thumb.wet_rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil raised the reading by %1, less than %2: valves, a broken ring or the head gasket.</source>
+        <extracomment>thumb.wet_no_rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil raised the reading by %1, less than %2: a broken ring or the head gasket.</source>
+        <extracomment>thumb.wet_no_rise_two_stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gauge can&apos;t tell this rise from %1 with certainty.</source>
+        <extracomment>thumb.wet_within_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rise says little: the volume of the oil alone explains up to %1.</source>
+        <extracomment>thumb.wet_volume_explains</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loudest exit: %1 (%2). That means %3.</source>
+        <extracomment>thumb.loudest_exit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1.</source>
+        <extracomment>thumb.loudest_exit_joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well.</source>
+        <extracomment>thumb.ring_air_normal</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loudest exit: %1 (%2). In this engine it names no single path.</source>
+        <extracomment>thumb.loudest_exit_no_path</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2 are equally loud: no single path stands out.</source>
+        <extracomment>thumb.exits_tie</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air is lost, yet nothing was heard at any exit. Try hose, hand and soapy water.</source>
+        <extracomment>thumb.nothing_heard</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gasket sign may also be a crack in head or block.</source>
+        <extracomment>thumb.gasket_or_crack</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff low (%1 of what it should reach), then it builds up: rings.</source>
+        <extracomment>thumb.first_puff_rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff low (%1 of what it should reach) and it does not build up: valves.</source>
+        <extracomment>thumb.first_puff_valves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff low (%1 of what it should reach): rings or head gasket.</source>
+        <extracomment>thumb.first_puff_low_two_stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders %1 and %2 are neighbours and both low: the joint between them.</source>
+        <extracomment>thumb.joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two rules of thumb disagree: one says %1, the other %2.</source>
+        <extracomment>contra.rules_disagree</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It reads low (%1) yet seals well (leakage %2): look at valve timing, throttle, starter speed and hose.</source>
+        <extracomment>contra.low_but_seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking adapter.</source>
+        <extracomment>contra.leaks_but_reads_well</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
+        <extracomment>contra.photo_differs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
+        <extracomment>question.tdc</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
+        <extracomment>question.clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The decompressor of cylinder %1 was at work: a low reading is no proof of a leak. Do a leak-down test.</source>
+        <extracomment>question.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Has this engine a decompressor? With one at work, cylinders read %2 to %3, as cylinder %1 does. A leak-down test settles it.</source>
+        <extracomment>question.decompressor_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil went into cylinder %1 before its leak-down test: oiled rings leak less than they will.</source>
+        <extracomment>question.oil_before_leak_down</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it.</source>
+        <extracomment>question.wet_on_diesel</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has a wet test but no dry one: the rise is not known.</source>
+        <extracomment>question.wet_without_dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
+        <extracomment>question.above_high</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint only if its valves are shut: turn %2 away from overlap or look at its rockers.</source>
+        <extracomment>question.companion</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
+        <extracomment>clearance.none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first.</source>
+        <extracomment>clearance.too_small</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
+        <extracomment>clearance.too_large</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: was too small and is put right. Readings from before don&apos;t count for this valve.</source>
+        <extracomment>clearance.adjusted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done: %1. %2</source>
+        <extracomment>weak.step</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Steps of Prepare that were not marked either way: %1.</source>
+        <extracomment>weak.steps_open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low.</source>
+        <extracomment>weak.throttle_closed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
+        <extracomment>weak.throttle_closed_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
+        <extracomment>weak.battery_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
+        <extracomment>weak.cold_by</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes about %1 off every reading: they compare with each other, not with factory limits.</source>
+        <extracomment>weak.hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
+        <extracomment>weak.tyre_core</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
+        <extracomment>weak.battery</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
+        <extracomment>weak.drift_lower</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
+        <extracomment>weak.drift_higher</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
+        <extracomment>weak.heat_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
+        <extracomment>weak.tester_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; was never done.</source>
+        <extracomment>weak.self_check_missing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
+        <extracomment>weak.self_check_failed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
+        <extracomment>weak.class_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
+        <extracomment>weak.one_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: the restrictor is not known; %2 is assumed.</source>
+        <extracomment>weak.restrictor_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a hole (exponent %1).</source>
+        <extracomment>law.hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
+        <extracomment>law.gap</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
+        <extracomment>law.seats</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
+        <extracomment>law.opens</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
+        <extracomment>law.between</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
+        <extracomment>law.undecided</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
+        <extracomment>crankcase.holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase ended at %1, at least %2 is asked; how long it was held is not noted.</source>
+        <extracomment>crankcase.holds_no_time</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve.</source>
+        <extracomment>crankcase.loses</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase ended at %1, so close to %2 that the gauge can&apos;t tell them apart.</source>
+        <extracomment>crankcase.close</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase was held for %1 only; the maker asks for %2.</source>
+        <extracomment>crankcase.too_short</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The crankcase went from %1 to %2; the card has no limit for it.</source>
+        <extracomment>crankcase.no_limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows which cylinder to look at.</source>
+        <extracomment>next.dry_all</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
+        <extracomment>next.dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
+        <extracomment>next.leak_down_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
+        <extracomment>next.leak_down_decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
+        <extracomment>next.leak_down_all</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
+        <extracomment>next.listen</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
+        <extracomment>next.wet</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the valve clearances of cylinder %1: a valve without clearance looks burnt.</source>
+        <extracomment>next.clearances</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
+        <extracomment>next.adjust</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The clearance of cylinder %1 was put right: test it again.</source>
+        <extracomment>next.retest_adjusted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
+        <extracomment>next.turn_once</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
+        <extracomment>next.crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check &quot;%1&quot; first: %2.</source>
+        <extracomment>next.tester_check</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No test is outstanding: read the findings and decide.</source>
+        <extracomment>next.plan</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No test is outstanding; what to do about it is noted with this visit.</source>
+        <extracomment>next.planned</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
+        <extracomment>next.watch</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing outstanding.</source>
+        <extracomment>next.nothing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below zero? Look at the needle at rest.</source>
+        <extracomment>pad.negative</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
+        <extracomment>pad.over_scale</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held %1 is over the set %2. Were the two swapped?</source>
+        <extracomment>pad.held_over_set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the set pressure too: leakage needs both.</source>
+        <extracomment>pad.no_set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set %1; this tester is usually set to %2. Is that meant?</source>
+        <extracomment>pad.set_differs</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
+        <extracomment>pad.first_over_final</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_high</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_low</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
+        <extracomment>pad.very_low_held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fall of %1 is within the gauge&apos;s own error.</source>
+        <extracomment>pad.within_gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
+        <extracomment>pad.diesel_wet</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory range here: %1 to %2.</source>
+        <extracomment>fact.limit_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limit here: %1.</source>
+        <extracomment>fact.limit_lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
+        <extracomment>fact.first_usual</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
+        <extracomment>fact.first_slow</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading already: it hardly builds up.</source>
+        <extracomment>fact.first_stays</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
+        <extracomment>fact.oil_volume</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
+        <extracomment>fact.without_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
+        <extracomment>model.healthy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
+        <extracomment>model.above_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model gives no expectation. %1</source>
+        <extracomment>model.refused</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
+        <extracomment>model.decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
+        <extracomment>model.induction_off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
+        <extracomment>model.missing_one</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
+        <extracomment>model.missing_two</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
+        <extracomment>model.missing_three</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the readings.</source>
+        <extracomment>source.typed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Published: %1.</source>
+        <extracomment>source.published</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Common practice of the trade, no published source.</source>
+        <extracomment>source.common_practice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A working assumption of this app. %1</source>
+        <extracomment>source.assumption</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Physics: %1.</source>
+        <extracomment>source.physics</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine card (%1) %2</source>
+        <extracomment>source.card</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mean of %1 readings; all of them count.</source>
+        <extracomment>note.mean</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption).</source>
+        <extracomment>note.repeat_scatter</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
+        <extracomment>note.class_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: its error is assumed.</source>
+        <extracomment>note.tester_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
+        <extracomment>note.restrictor_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
+        <extracomment>note.cd_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
+        <extracomment>note.droop</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On a hot engine the leak comes out about 11 % too small.</source>
+        <extracomment>note.hot</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
+        <extracomment>note.law_range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: not scaled.</source>
+        <extracomment>note.altitude_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was held: the leak is larger than this tester can tell.</source>
+        <extracomment>note.wide_open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was lost that this gauge could show.</source>
+        <extracomment>note.none_lost</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
+        <extracomment>note.rod_guessed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The compression ratio is guessed: it may be out by %1.</source>
+        <extracomment>note.ratio_guessed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.closing_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.port_closing_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
+        <extracomment>note.closing_at_lift</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
+        <extracomment>note.closing_lift_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Variable valve timing: the closing may lie %1 to either side.</source>
+        <extracomment>note.timing_variable</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cranking speed is not noted: it is assumed.</source>
+        <extracomment>note.speed_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: taken as cold.</source>
+        <extracomment>note.heat_unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
+        <extracomment>note.gauge_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
+        <extracomment>note.hose_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
+        <extracomment>note.valve_place_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much oil went in is not noted: %1 is assumed.</source>
+        <extracomment>note.oil_assumed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Friction holds the crank in part; it is left out.</source>
+        <extracomment>note.friction</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model itself may be out by %1: not yet counted on real engines.</source>
+        <extracomment>note.model_doubt</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: the starter&apos;s sag within a turn, waves in the ports, oil mist, crevices.</source>
+        <extracomment>note.model_leaves_out</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>four-stroke</source>
+        <extracomment>cycle:four-stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two-stroke</source>
+        <extracomment>cycle:two-stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>petrol</source>
+        <extracomment>fuel:petrol</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>diesel</source>
+        <extracomment>fuel:diesel</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>single</source>
+        <extracomment>arrangement:single</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in-line</source>
+        <extracomment>arrangement:in-line</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>V</source>
+        <extracomment>arrangement:v</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>flat</source>
+        <extracomment>arrangement:flat</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>arrangement:other</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>cooling:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air</source>
+        <extracomment>cooling:air</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>liquid</source>
+        <extracomment>cooling:liquid</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>adjuster:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screw</source>
+        <extracomment>adjuster:screw</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>shim</source>
+        <extracomment>adjuster:shim</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hydraulic</source>
+        <extracomment>adjuster:hydraulic</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>decompressor:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <extracomment>decompressor:none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <comment>decompressor:manual</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>automatic</source>
+        <extracomment>decompressor:automatic</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>timing:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fixed</source>
+        <extracomment>timing:fixed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>variable</source>
+        <extracomment>timing:variable</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>source not noted</source>
+        <extracomment>origin:unknown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <comment>origin:manual</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <extracomment>origin:measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guessed</source>
+        <extracomment>origin:guessed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>timing_at:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the seat</source>
+        <extracomment>timing_at:seat</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at 1 mm lift</source>
+        <extracomment>timing_at:1 mm lift</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at 0.050 in lift</source>
+        <extracomment>timing_at:0.050 in lift</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>session</source>
+        <extracomment>tied_to:session</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder</source>
+        <extracomment>tied_to:cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>tied_to:reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exit</source>
+        <comment>tied_to:exit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clearance</source>
+        <extracomment>tied_to:clearance</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <extracomment>tied_to:plan line</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>finding</source>
+        <extracomment>tied_to:finding</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>tied_to:note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tester</source>
+        <extracomment>tied_to:tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <extracomment>attachment:photo</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>voice note</source>
+        <extracomment>attachment:voice note</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge</source>
+        <extracomment>photo_of:gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plug</source>
+        <extracomment>photo_of:plug</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>borescope</source>
+        <comment>photo_of:borescope</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valve</source>
+        <extracomment>photo_of:valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>piston crown</source>
+        <extracomment>photo_of:piston crown</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exit</source>
+        <comment>photo_of:exit</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>photo_of:other</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>note</source>
+        <comment>note:note</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other cause</source>
+        <extracomment>note:other cause</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>please test this</source>
+        <extracomment>note:please test this</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>my call</source>
+        <extracomment>note:my call</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <comment>cause:rings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake valve</source>
+        <comment>cause:intake</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust valve</source>
+        <comment>cause:exhaust</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <comment>cause:head gasket</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joint to the next cylinder</source>
+        <comment>cause:next cylinder</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>into the coolant</source>
+        <extracomment>cause:coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decompressor</source>
+        <comment>cause:decompressor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crankcase</source>
+        <extracomment>cause:crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seals well</source>
+        <comment>cause:seals well</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tester or method</source>
+        <extracomment>cause:tester or method</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as read</source>
+        <extracomment>read_settled:as read</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as typed</source>
+        <extracomment>read_settled:as typed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>left open</source>
+        <extracomment>read_settled:left open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo only</source>
+        <extracomment>read_settled:photo only</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <extracomment>plan:leave it</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>quick fix</source>
+        <extracomment>plan:quick fix</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strip</source>
+        <extracomment>plan:strip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry test</source>
+        <extracomment>test:dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak-down</source>
+        <extracomment>test:leak-down</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet test</source>
+        <extracomment>test:wet</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crankcase hold test</source>
+        <extracomment>test:crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <extracomment>tag:as found</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after clearance adjustment</source>
+        <extracomment>tag:after clearance adjustment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after staking</source>
+        <extracomment>tag:after staking</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after oil soak</source>
+        <extracomment>tag:after oil soak</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after running three minutes</source>
+        <extracomment>tag:after running three minutes</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after repair</source>
+        <extracomment>tag:after repair</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>oiled:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no oil</source>
+        <extracomment>oiled:no</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oiled before</source>
+        <extracomment>oiled:before</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>freshly oiled</source>
+        <extracomment>oiled:fresh</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>typed</source>
+        <extracomment>reading_from:typed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>read from the photo</source>
+        <extracomment>reading_from:photo</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake</source>
+        <extracomment>exit:intake</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust</source>
+        <extracomment>exit:exhaust</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>breather</source>
+        <extracomment>exit:breather</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <comment>exit:head gasket</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coolant</source>
+        <extracomment>exit:coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>next cylinder&apos;s plug hole</source>
+        <extracomment>exit:next cylinder&apos;s plug hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crank seals</source>
+        <extracomment>exit:crank seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base gasket</source>
+        <extracomment>exit:base gasket</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reed</source>
+        <extracomment>exit:reed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decompressor</source>
+        <comment>exit:decompressor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other</source>
+        <comment>exit:other</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <extracomment>loudness:nothing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>faint</source>
+        <extracomment>loudness:faint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clear</source>
+        <extracomment>loudness:clear</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>strong</source>
+        <extracomment>loudness:strong</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ear</source>
+        <extracomment>listened_by:ear</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hose</source>
+        <extracomment>listened_by:hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>soapy water</source>
+        <extracomment>listened_by:soapy water</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bubbles</source>
+        <extracomment>listened_by:bubbles</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hand</source>
+        <extracomment>listened_by:hand</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake valve</source>
+        <comment>valve:intake</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust valve</source>
+        <comment>valve:exhaust</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>power loss</source>
+        <extracomment>symptom:power loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil use</source>
+        <extracomment>symptom:oil use</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>blue smoke</source>
+        <extracomment>symptom:blue smoke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>white smoke</source>
+        <extracomment>symptom:white smoke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>black smoke</source>
+        <extracomment>symptom:black smoke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>coolant loss</source>
+        <extracomment>symptom:coolant loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hard starting</source>
+        <extracomment>symptom:hard starting</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>noise</source>
+        <extracomment>symptom:noise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>misfire</source>
+        <extracomment>symptom:misfire</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stood for long</source>
+        <extracomment>symptom:stood for long</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plug wells blown out</source>
+        <extracomment>prepare:plug wells blown out</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turned by hand</source>
+        <extracomment>prepare:turned by hand</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bores oiled and left</source>
+        <extracomment>prepare:bores oiled</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil level looked at</source>
+        <extracomment>prepare:oil level</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stuck valves looked for</source>
+        <extracomment>prepare:stuck valves</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>borescope</source>
+        <comment>prepare:borescope</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>clearances first</source>
+        <extracomment>prepare:clearances first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm or cold noted</source>
+        <extracomment>prepare:temperature noted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>throttle held open</source>
+        <extracomment>prepare:throttle open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>all plugs out</source>
+        <extracomment>prepare:all plugs out</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ignition leads grounded</source>
+        <extracomment>prepare:ignition grounded</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fuel or injectors off</source>
+        <extracomment>prepare:fuel off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>battery on charge</source>
+        <extracomment>prepare:battery</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decompressor off</source>
+        <extracomment>prepare:decompressor off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil filler or breather open</source>
+        <extracomment>prepare:breather open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compressor off while listening</source>
+        <extracomment>prepare:compressor off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not marked</source>
+        <extracomment>step_state:open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>done</source>
+        <extracomment>step_state:done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not done</source>
+        <extracomment>step_state:not done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not needed</source>
+        <extracomment>step_state:not needed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>heat:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cold</source>
+        <extracomment>heat:cold</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>warm</source>
+        <extracomment>heat:warm</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>throttle:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held open</source>
+        <extracomment>throttle:held open</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>closed</source>
+        <extracomment>throttle:closed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>induction:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fitted</source>
+        <extracomment>induction:fitted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken off</source>
+        <extracomment>induction:taken off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>cranked_by:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>starter</source>
+        <extracomment>cranked_by:starter</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>remote switch</source>
+        <extracomment>cranked_by:remote switch</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>kick</source>
+        <extracomment>cranked_by:kick</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rope</source>
+        <extracomment>cranked_by:rope</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drill</source>
+        <extracomment>cranked_by:drill</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not noted</source>
+        <comment>crank_held_by:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gear and brake</source>
+        <extracomment>crank_held_by:gear and brake</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>second person</source>
+        <extracomment>crank_held_by:second person</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bar</source>
+        <extracomment>crank_held_by:bar</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower set pressure</source>
+        <extracomment>crank_held_by:lower set pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not asked</source>
+        <extracomment>owner_answer:none</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>later</source>
+        <extracomment>owner_answer:later</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compression gauge</source>
+        <extracomment>tester:compression gauge</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak-down tester</source>
+        <extracomment>tester:leak-down tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crankcase tester</source>
+        <extracomment>tester:crankcase tester</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>check_valve_at:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>chamber end</source>
+        <extracomment>check_valve_at:chamber end</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge end</source>
+        <extracomment>check_valve_at:gauge end</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>check_valve_core:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>low-pressure core</source>
+        <extracomment>check_valve_core:low-pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>tyre-valve core</source>
+        <extracomment>check_valve_core:tyre</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>screwed</source>
+        <extracomment>adapter_seal:screwed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rubber cone</source>
+        <extracomment>adapter_seal:rubber cone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not known</source>
+        <comment>accuracy:unknown</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>EN 837-1</source>
+        <extracomment>accuracy:EN 837-1</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>ASME B40.100</source>
+        <extracomment>accuracy:ASME B40.100</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>outlet blocked reads 0 %</source>
+        <extracomment>tester_check:outlet blocked</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge does not sink after cranking</source>
+        <extracomment>tester_check:holds after cranking</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>needle at zero at rest</source>
+        <extracomment>tester_check:zero at rest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>tester_check:drilled hole</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compared with a reference</source>
+        <extracomment>tester_check:against a reference</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>passed</source>
+        <extracomment>check_result:passed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>failed</source>
+        <extracomment>check_result:failed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the rings</source>
+        <extracomment>path:rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the intake valve</source>
+        <extracomment>path:intake</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the exhaust valve</source>
+        <extracomment>path:exhaust</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the head gasket</source>
+        <extracomment>path:gasket</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the joint to the next cylinder</source>
+        <extracomment>path:next_cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the head gasket, into the coolant</source>
+        <extracomment>path:coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the decompressor</source>
+        <extracomment>path:decompressor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the crank seals</source>
+        <extracomment>path:crank_seals</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the base gasket</source>
+        <extracomment>path:base_gasket</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the reed</source>
+        <extracomment>path:reed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <comment>leak:rings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake valve</source>
+        <comment>leak:intake</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust valve</source>
+        <comment>leak:exhaust</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket</source>
+        <comment>leak:gasket</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>joint to the next cylinder</source>
+        <comment>leak:next_cylinder</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket, into the coolant</source>
+        <extracomment>leak:coolant</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>decompressor</source>
+        <comment>leak:decompressor</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seals well</source>
+        <comment>outcome:seals_well</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <comment>verdict:rings</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valves, a broken ring or gasket</source>
+        <extracomment>verdict:not_rings</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>published</source>
+        <extracomment>basis:published</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>common practice</source>
+        <extracomment>basis:common practice</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>working assumption</source>
+        <extracomment>basis:assumption</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <extracomment>state:not measured</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in range</source>
+        <extracomment>state:in range</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>borderline</source>
+        <extracomment>state:borderline</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <extracomment>state:fault</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test</source>
+        <extracomment>action:dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down</source>
+        <extracomment>action:leak-down</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak hunt</source>
+        <extracomment>action:listen</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test</source>
+        <extracomment>action:wet</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <comment>action:clearances</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <comment>action:adjust</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next TDC</source>
+        <extracomment>action:turn once</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase hold test</source>
+        <extracomment>action:crankcase</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers</source>
+        <extracomment>action:tester check</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <extracomment>action:plan</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leakage</source>
+        <extracomment>calc:leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round hole that would leak as much</source>
+        <extracomment>calc:leak_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leak area</source>
+        <extracomment>calc:leak_area</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>free air leaking out</source>
+        <extracomment>calc:flow</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a hole</source>
+        <extracomment>calc:on_other_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a narrow gap</source>
+        <extracomment>calc:on_other_gap</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>restrictor diameter</source>
+        <extracomment>calc:restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s effective area</source>
+        <extracomment>calc:restrictor_area</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>had nothing lain before the check valve</source>
+        <extracomment>calc:without_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <extracomment>calc:hose_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>multiply a reading by</source>
+        <extracomment>calc:correction</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rise that the oil&apos;s volume alone explains</source>
+        <extracomment>calc:oil_rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet reading by volume alone</source>
+        <extracomment>calc:wet_reading</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>limit here</source>
+        <extracomment>calc:limit_here</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>calc:altitude</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air pressure in the shop</source>
+        <extracomment>calc:station_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading of a cylinder that seals well</source>
+        <extracomment>calc:healthy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of it on the first puff</source>
+        <extracomment>calc:first_share</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <extracomment>calc:torque</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>force at the end of the bar</source>
+        <extracomment>calc:force</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <extracomment>calc:pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>length</source>
+        <extracomment>calc:length</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <extracomment>calc:volume</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <extracomment>calc:temperature</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factory limit</source>
+        <extracomment>input:limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <extracomment>input:station_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>input:altitude</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air pressure at sea level</source>
+        <extracomment>input:sea_level</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge&apos;s full scale</source>
+        <extracomment>input:full_scale</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>gauge&apos;s class</source>
+        <extracomment>input:gauge_class</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>input:reading</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <extracomment>input:compression_ratio</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first puff</source>
+        <extracomment>input:first</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>final reading</source>
+        <extracomment>input:final</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lowest cylinder</source>
+        <extracomment>input:lowest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>highest cylinder</source>
+        <extracomment>input:highest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <extracomment>input:set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held pressure</source>
+        <extracomment>input:held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>restrictor</source>
+        <extracomment>input:restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>air pressure</source>
+        <extracomment>input:ambient</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other tester&apos;s set pressure</source>
+        <extracomment>input:other_set</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other tester&apos;s restrictor</source>
+        <extracomment>input:other_restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>discharge coefficient</source>
+        <extracomment>input:cd</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet reading</source>
+        <extracomment>input:wet</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry reading</source>
+        <extracomment>input:dry</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>what it should reach</source>
+        <extracomment>input:should_reach</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <extracomment>input:bore</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <extracomment>input:stroke</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <extracomment>input:rod</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake closing after bottom dead centre</source>
+        <extracomment>input:intake_closing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust port closing after bottom dead centre</source>
+        <extracomment>input:port_closing</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <extracomment>input:speed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cranking speed with a flat battery</source>
+        <extracomment>input:slow_speed</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder walls</source>
+        <extracomment>input:walls</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>walls of a warm engine</source>
+        <extracomment>input:warm_walls</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hose and gauge</source>
+        <extracomment>input:hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hose before the check valve</source>
+        <extracomment>input:hose_before_valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adapter</source>
+        <extracomment>input:adapter</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>check valve opens at</source>
+        <extracomment>input:valve_opens_at</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a low-pressure core opens at</source>
+        <extracomment>input:easy_valve</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>oil put in</source>
+        <extracomment>input:oil</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least share of it that stays</source>
+        <extracomment>input:oil_kept_least</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>largest share of it that stays</source>
+        <extracomment>input:oil_kept_most</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other set pressure</source>
+        <extracomment>input:other_set_pressure</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exponent of a narrow gap here</source>
+        <extracomment>input:gap_exponent</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held at it</source>
+        <extracomment>input:other_held</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>input:hole</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>pressure in the cylinder</source>
+        <extracomment>input:in_cylinder</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>angle from top dead centre</source>
+        <extracomment>input:off_tdc</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>least filling with the throttle closed</source>
+        <extracomment>input:fill_least</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>largest filling with the throttle closed</source>
+        <extracomment>input:fill_most</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limit here</source>
+        <extracomment>from:limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
+        <extracomment>from:limit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading</source>
+        <comment>from:mean</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
+        <extracomment>from:mean</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff</source>
+        <comment>from:first_share</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff divided by the final reading.</source>
+        <extracomment>from:first_share</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What makers ask</source>
+        <extracomment>from:typical</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
+        <extracomment>from:typical</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest against highest</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lowest cylinder divided by the highest.</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Average</source>
+        <extracomment>from:average</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The average of all cylinders, and how far below it each one lies.</source>
+        <extracomment>from:average</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference</source>
+        <extracomment>from:difference</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The highest cylinder less the lowest.</source>
+        <extracomment>from:difference</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage</source>
+        <extracomment>from:leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was lost of the set pressure: set less held, divided by set.</source>
+        <extracomment>from:leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same leak on another tester</source>
+        <extracomment>from:converted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
+        <extracomment>from:converted</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same leak on another tester, as a narrow gap</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak area</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hole that passes as much air as the restrictor does.</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Equivalent hole</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The round hole of the leak&apos;s area.</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak flow</source>
+        <extracomment>from:flow</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
+        <extracomment>from:flow</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet rise</source>
+        <extracomment>from:rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The wet reading against the dry one.</source>
+        <extracomment>from:rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold time</source>
+        <comment>from:hold</comment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long the pressure was held.</source>
+        <extracomment>from:hold</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff rule</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First and last of several strokes against what the cylinder should reach.</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Loudest exit</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the air comes out names the part that leaks.</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the model expects</source>
+        <extracomment>from:healthy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
+        <extracomment>from:healthy</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff that the model expects</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What oil&apos;s volume explains</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the hose takes off</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without the hose</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Law of the leak</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor by a drilled hole</source>
+        <extracomment>from:restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <extracomment>from:restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Standard atmosphere</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air pressure that goes with an altitude on an average day.</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torque on the crank</source>
+        <extracomment>from:torque</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
+        <extracomment>from:torque</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle closed</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Slow cranking</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold engine</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tyre-valve core</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference between the visits</source>
+        <extracomment>from:change</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
+        <extracomment>from:change</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbours</source>
+        <extracomment>from:joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two neighbours that are low together, with the others in order.</source>
+        <extracomment>from:joint</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FindingsPage</name>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine as a whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What makes these readings worth less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it leaks could not be worked out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth doing next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What would settle it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the odds rest on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odds, rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FormLine</name>
+    <message>
+        <source>manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guessed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FormRow</name>
+    <message>
+        <source>not given</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FormSection</name>
+    <message>
+        <source>Touch to fold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>FormSheet</name>
+    <message>
+        <source>Unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>manual</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>guessed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page, or how it was measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HandOverPage</name>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Written: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the owner&apos;s name and contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out of the session file unless you switch it on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a mentor: everything in one file that any unzip opens, with checksums against damage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Table of readings (CSV)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For a spreadsheet: every reading as typed, and in SI units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup of everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All engines into one file, or back from one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your session files are signed. Who gets one compares this fingerprint with you once: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report for the owner (PDF)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HistoryLines</name>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HistoryPanel</name>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The number at a line&apos;s end is its cylinder; a whisker is the doubt, scatter from one day to the next included. A line breaks where a repair lies between. All readings as the newest visit&apos;s tester would show them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hide the figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the figures</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HowToCardPage</name>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This card is not there</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list of all cards has what there is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it tells</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What goes wrong</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where this comes from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>HowToPage</name>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cards can&apos;t be shown</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>InfoLine</name>
+    <message>
+        <source>Where does this come from?</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KeyedReadout</name>
+    <message>
+        <source>Is this right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to expect</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LayoutCell</name>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LayoutPicture</name>
+    <message>
+        <source>Layout</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch one to change it, or drag it onto another one to swap their places.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now touch the one to swap it with.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number and name</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LeakHuntPage</name>
+    <message>
+        <source>Leak hunt, cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, listened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A question first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next TDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Listening by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staked a valve?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After staking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LevelMeter</name>
+    <message>
+        <source>Loudness %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>LinesSheet</name>
+    <message>
+        <source>From this reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Main</name>
+    <message>
+        <source>Lapwing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MyCallGate</name>
+    <message>
+        <source>My call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Commit my call</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Call every cylinder first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the findings without my call</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>MyCalls</name>
+    <message>
+        <source>My call, before the findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NeedlePanel</name>
+    <message>
+        <source>They differ. What holds?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle not quite right? Drag the bar: the finger stays off the needle.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle back half a degree</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle on half a degree</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NewEngineSheet</name>
+    <message>
+        <source>Add an engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As you call it in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number of cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Arrangement</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything else on the card can wait. A rotary engine is not supported.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NewTesterSheet</name>
+    <message>
+        <source>Add a tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As you call it in the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last figure on the dial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unit on the dial</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NewsPage</name>
+    <message>
+        <source>What is new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing that you have not seen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two versions: choose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed on both sides; until you choose, both are kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NewsRow</name>
+    <message>
+        <source>What is new</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two versions wait for a choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NextTdcPage</name>
+    <message>
+        <source>Next TDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From cylinder %1 to cylinder %2, in the running direction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the engine card</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch to go there next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression or overlap?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How hard the air turns the crank</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down, cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NoteSheet</name>
+    <message>
+        <source>Write your name first: who gets the file back wants to know who says so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose where it leaks in your view.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose a test, or write what should be tested.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Write a word, or speak it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Please test this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it leaks in your view</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your name, asked once</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands beside what you write. Settings can change it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speak it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NumberPad</name>
+    <message>
+        <source>decimal point</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>delete digit</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>NumberRow</name>
+    <message>
+        <source>Unit: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Odds</name>
+    <message>
+        <source>main leak: odds %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at fault: odds %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry test to expect after work on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry test to expect after work on %1; not comparable before it has run in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seals well: odds %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OddsText</name>
+    <message>
+        <source>under 1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2 to %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OpinionNote</name>
+    <message>
+        <source>%1 (done)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OpinionThing</name>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note on %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>OwnerAnswer</name>
+    <message>
+        <source>What the owner says</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Yes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PadMoreSheet</name>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take the decimal point away again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not redo after all</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What came just before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s unit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wipe the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PadPage</name>
+    <message>
+        <source>More</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next TDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No wet test on a diesel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil does not compress. In a diesel&apos;s small chamber it can lock the engine and bend a rod. Use leak-down instead.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoFinder</name>
+    <message>
+        <source>What the camera sees</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Waiting for the camera ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPage</name>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No picture</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Torch</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From a file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeping it ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoPicture</name>
+    <message>
+        <source>The file of this photo is missing from the library. Settings, Storage says what can be done.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PhotoRow</name>
+    <message>
+        <source>%1 · its file is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PictureSheet</name>
+    <message>
+        <source>The file of this photo is missing here. Ask for the session file again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read from the photo: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PlanCard</name>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Earlier</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Later</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PlanLine</name>
+    <message>
+        <source>Where</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With its currency, such as 420 EUR.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reason</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PlanLinePage</name>
+    <message>
+        <source>Line of the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This line is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the plan.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this line</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PlanPage</name>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This session is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No day is planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Planned for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a line</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>PreparePage</name>
+    <message>
+        <source>Prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No need</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Back to the session</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ProgressWord</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ProposalList</name>
+    <message>
+        <source>Proposed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From the findings; quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take into the plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>QObject</name>
+    <message>
+        <source>%1 (measured %2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 points</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>worse beyond doubt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ReadoutField</name>
+    <message>
+        <source>%1 more</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RecordButton</name>
+    <message>
+        <source>Stop and keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Record: hold or tap</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Reference</name>
+    <message>
+        <source>Discharge coefficient of a leak-down tester&apos;s restrictor that was not checked with a drilled hole.</source>
+        <extracomment>restrictor-cd, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scales leak area and flow; cancels when two testers with the same coefficient are compared.</source>
+        <extracomment>restrictor-cd, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor of a tester whose own is not known.</source>
+        <extracomment>restrictor-diameter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.040 in, for bores under 5 in.</source>
+        <extracomment>restrictor-diameter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Error of a gauge whose class is not known, as a share of its full scale.</source>
+        <extracomment>gauge-class, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Workshop gauges without a class on the dial are seldom better than EN 837-1 class 2.5.</source>
+        <extracomment>gauge-class, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of a gauge&apos;s class error, as variance, that is the same in all its readings: an offset.</source>
+        <extracomment>gauge-offset, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A class only limits the whole error. Most of what a dial gauge is out by is a pointer that sits a little off; it cancels in differences.</source>
+        <extracomment>gauge-offset, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of a gauge&apos;s class error, as variance, that grows with the reading; what is left beside it and gauge-offset is local to the spot on the scale.</source>
+        <extracomment>gauge-gain, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A spring that is a little too soft or stiff; it cancels in ratios. The local rest cancels in nothing.</source>
+        <extracomment>gauge-gain, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
+        <extracomment>unknown-scale, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauges are chosen so that the needle stands near the middle.</source>
+        <extracomment>unknown-scale, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
+        <extracomment>very-low-held, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
+        <extracomment>very-low-held, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
+        <extracomment>first-puff-low, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The makers&apos; rule (GM 2006, Harley-Davidson 2012) gives no figure. The first puff of a cylinder that seals well is 50 to 70 % of the final reading on a common gauge.</source>
+        <extracomment>first-puff-low, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A low first puff builds up when the final reading is at least this many times as high.</source>
+        <extracomment>first-puff-builds, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The makers&apos; rule gives no figure. Every gauge builds up: a cylinder that seals well ends at 1.4 to 2 times its first puff (50 to 70 %, as above). Only more than that is the slow climb of leaking rings; in between the first puff tells nothing.</source>
+        <extracomment>first-puff-builds, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A low first puff does not build up when the final reading is at most this many times as high.</source>
+        <extracomment>first-puff-stays, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
+        <extracomment>first-puff-stays, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two low neighbours count as alike when they read within this share of each other.</source>
+        <extracomment>neighbours-close, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One hole lowers both sides about equally. The rule itself: Dodge Durango manual, both low with 50 to 70 % loss.</source>
+        <extracomment>neighbours-close, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual scatter of repeats on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
+        <extracomment>repeat-scatter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same scatter that the odds take for a final reading. One reading is shown with the gauge&apos;s doubt alone.</source>
+        <extracomment>repeat-scatter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How many repeats the usual scatter counts for beside the scatter of the repeats themselves.</source>
+        <extracomment>repeat-scatter-weight, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
+        <extracomment>repeat-scatter-weight, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A 12 V battery under this at rest is called flat.</source>
+        <extracomment>battery-low, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only said of 12 V systems; readings over 15 V are taken as 24 V.</source>
+        <extracomment>battery-low, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
+        <extracomment>slip-factor, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
+        <extracomment>slip-factor, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lower end of the readings with a working decompressor.</source>
+        <extracomment>decompressor-low, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>57 to 85 psi with the decompressor working.</source>
+        <extracomment>decompressor-low, comment; decompressor-high, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Upper end of the readings with a working decompressor.</source>
+        <extracomment>decompressor-high, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change of the first cylinder between start and end of a test that is put down to the battery.</source>
+        <extracomment>drift, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under it, repeats of one cylinder scatter anyway.</source>
+        <extracomment>drift, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a regulator may sag under flow without being seen, with one gauge only, as a share of the set pressure.</source>
+        <extracomment>droop, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two-gauge testers show it; one-gauge testers don&apos;t.</source>
+        <extracomment>droop, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Length of a connecting rod that is not on the engine card, in strokes.</source>
+        <extracomment>rod-over-stroke, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most engines lie between 1.5 and 2; it changes a reading by well under 1 %.</source>
+        <extracomment>rod-over-stroke, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a compression ratio that is marked as guessed.</source>
+        <extracomment>guessed-ratio-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half the way to the next figure that a maker would print.</source>
+        <extracomment>guessed-ratio-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closing after bottom dead centre, at the seat, where the card does not give it.</source>
+        <extracomment>intake-closing, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Road engines lie between about 50 and 80 degrees.</source>
+        <extracomment>intake-closing, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closing of a two-stroke after bottom dead centre, where the card does not give it.</source>
+        <extracomment>port-closing, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small two-strokes open their exhaust port 85 to 105 degrees before bottom dead centre and close it as long after.</source>
+        <extracomment>port-closing, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of an assumed closing, to either side.</source>
+        <extracomment>closing-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One standard deviation of what road engines have.</source>
+        <extracomment>closing-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a closing that is on the card, to either side.</source>
+        <extracomment>closing-known-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wear of the drive and clearance.</source>
+        <extracomment>closing-known-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of the closing with variable valve timing, to either side.</source>
+        <extracomment>variable-timing-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At cranking speed most stand at a stop, but which one is seldom known.</source>
+        <extracomment>variable-timing-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve closes on its seat at least this much later than at the lift that its timing is quoted for.</source>
+        <extracomment>lift-to-seat-least, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 mm or 0.050 in of lift.</source>
+        <extracomment>lift-to-seat-least, comment; lift-to-seat-most, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And at most this much.</source>
+        <extracomment>lift-to-seat-most, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed where none is noted.</source>
+        <extracomment>cranking-speed, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starters turn an engine without plugs at 200 to 350 rpm.</source>
+        <extracomment>cranking-speed, comment; speed-unknown-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
+        <extracomment>warm-wall, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cold engine then reads about 10 % lower, as the Thermo King manual says.</source>
+        <extracomment>warm-wall, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least share of the open air&apos;s pressure that a cylinder is filled to with the throttle closed.</source>
+        <extracomment>closed-throttle-fill-least, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At cranking speed much air passes a closed throttle; how much depends on its stop and on the idle passage.</source>
+        <extracomment>closed-throttle-fill-least, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And the largest share.</source>
+        <extracomment>closed-throttle-fill-most, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As above.</source>
+        <extracomment>closed-throttle-fill-most, comment; masking-from, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed that a flat battery is taken to give.</source>
+        <extracomment>weak-battery-speed, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About half of a good one.</source>
+        <extracomment>weak-battery-speed, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and gauge of a compression gauge whose volume is not on its card.</source>
+        <extracomment>hose-volume, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hose of 4 mm bore and half a metre holds 6 cm3, gauge and fittings about as much.</source>
+        <extracomment>hose-volume, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure that opens the check valve of a compression gauge.</source>
+        <extracomment>valve-core-low-pressure, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cores made for gauges.</source>
+        <extracomment>valve-core-low-pressure, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure that opens a tyre-valve core.</source>
+        <extracomment>valve-core-tyre, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They open at 100 to 150 kPa and read 11 to 19 psi low.</source>
+        <extracomment>valve-core-tyre, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Least share of the oil of a wet test that stays in the chamber.</source>
+        <extracomment>oil-kept-least, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most oil runs past the rings or is blown out.</source>
+        <extracomment>oil-kept-least, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Largest share of it.</source>
+        <extracomment>oil-kept-most, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As above; a flat engine keeps more than an upright one.</source>
+        <extracomment>oil-kept-most, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders with less swept volume than this count as small: a wet test puts less oil in.</source>
+        <extracomment>small-cylinder, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between a motorcycle&apos;s and a car&apos;s.</source>
+        <extracomment>small-cylinder, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil of a wet test where the amount is not noted.</source>
+        <extracomment>oil-put-in, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>15 ml, one tablespoon, for a car cylinder.</source>
+        <extracomment>oil-put-in, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same for a small cylinder.</source>
+        <extracomment>oil-put-in-small, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About 5 ml, one teaspoon: that manual&apos;s figure for a car cylinder, taken here for small ones.</source>
+        <extracomment>oil-put-in-small, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the cranking model may be out by for a whole engine, as a share of the reading.</source>
+        <extracomment>model-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not yet counted on real engines.</source>
+        <extracomment>model-doubt, comment; level-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far the first puff&apos;s share of the final reading may lie from what the model expects and still count as usual, as a share of it.</source>
+        <extracomment>first-share-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The first pull seldom starts at the same place of the stroke twice.</source>
+        <extracomment>first-share-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A test that is expected to tell at least so many bits about where most of the leak is would tell much.</source>
+        <extracomment>tells-much, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One bit settles an even question between two paths; half of one turns an even question into about nine to one.</source>
+        <extracomment>tells-much, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same for a test that would tell something.</source>
+        <extracomment>tells-some, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turns an even question into about three to one.</source>
+        <extracomment>tells-some, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same for a test that would tell little; one below this is not proposed.</source>
+        <extracomment>tells-little, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turns an even question into about five to three.</source>
+        <extracomment>tells-little, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a repair should bring is said, and work on it proposed, where the chance that the part is at fault is at least this.</source>
+        <extracomment>repair-from, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
+        <extracomment>repair-from, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A difference between two visits counts as a change when it is more than this many of its own standard uncertainties.</source>
+        <extracomment>change-real, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>2 is what every +- on these pages stands for: about 95 %.</source>
+        <extracomment>change-real, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And as one beyond doubt from this many.</source>
+        <extracomment>change-beyond-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One chance in some 370 that readings of an unchanged cylinder lie so far apart.</source>
+        <extracomment>change-beyond-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of all final readings of one engine from one day to the next where the cranking speed is not noted: speed, battery, weather.</source>
+        <extracomment>day-scatter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in odds.json.</source>
+        <extracomment>day-scatter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same where the cranking speed is noted.</source>
+        <extracomment>day-scatter-timed, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What is left: the speed&apos;s own error, weather, temperature of the air.</source>
+        <extracomment>day-scatter-timed, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of a leak&apos;s area from one leak-down reading to the next, where it was not repeated.</source>
+        <extracomment>leak-repeat, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in odds.json: rings find another place, a valve another seat.</source>
+        <extracomment>leak-repeat, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>
+        <extracomment>restrictor-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in odds.json. Cancels where both readings come from one tester.</source>
+        <extracomment>restrictor-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same of a restrictor that is not on the tester&apos;s card.</source>
+        <extracomment>restrictor-unknown-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between 0.9 and 1.15 mm where 1.016 mm is assumed.</source>
+        <extracomment>restrictor-unknown-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
+        <extracomment>leak-law-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hole and gap are two examples; most leaks lie between them or near the hole.</source>
+        <extracomment>leak-law-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a reading that the cranking model converted: this share of the correction.</source>
+        <extracomment>correction-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model is asked for ratios only. Not yet counted on real engines.</source>
+        <extracomment>correction-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far two gauges read apart on one cylinder because of hose and check valve, where the model can&apos;t tell.</source>
+        <extracomment>other-gauge-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A short hose more or less at the chamber end.</source>
+        <extracomment>other-gauge-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a reading with the induction taken off may lie from one with it fitted and the throttle held open.</source>
+        <extracomment>induction-off-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ports breathe more freely without pipes; waves are small at cranking speed.</source>
+        <extracomment>induction-off-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a flat battery may pull a reading down where the cranking speed is not noted.</source>
+        <extracomment>weak-battery-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At half the speed the model reads about 10 % lower.</source>
+        <extracomment>weak-battery-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet tests are compared when the oil put in differs by less than this share.</source>
+        <extracomment>oil-alike, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A squirt from a can is not measured better.</source>
+        <extracomment>oil-alike, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far warm and cold may move a leakage, as a share of it.</source>
+        <extracomment>leak-heat-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
+        <extracomment>leak-heat-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From this many repairs with a prediction on, it is said how many predictions held.</source>
+        <extracomment>repairs-to-count, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fewer say nothing: of five that hold, one more or less moves the share by a fifth.</source>
+        <extracomment>repairs-to-count, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings of fewer days than this make no trend.</source>
+        <extracomment>trend-least-days, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A change by the year can&apos;t be told from a few days.</source>
+        <extracomment>trend-least-days, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
+        <extracomment>cranking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
+        <extracomment>adapter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
+        <extracomment>oil, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
+        <extracomment>air, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
+        <extracomment>staking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
+        <extracomment>coolant-cap, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Running an engine indoors: exhaust is poison. Doors open, exhaust led outside.</source>
+        <extracomment>indoors, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Brake cleaner and solvent mist do not belong near heat, flame or sparks.</source>
+        <extracomment>solvents, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
+        <extracomment>aircraft, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
+        <extracomment>defers, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the rings of a tested cylinder are at fault, before any evidence.</source>
+        <extracomment>rings-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worn or stuck rings: mostly 15 to 65 %.</source>
+        <extracomment>rings-fault, comment; rings-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the rings when sound (median), for a bore of 75 mm.</source>
+        <extracomment>rings-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings always pass some air: 1 to 5 % leakage at 80 psi on a sound cylinder.</source>
+        <extracomment>rings-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its spread: standard deviation of the logarithm.</source>
+        <extracomment>rings-sound-spread, text; rings-leaking-spread, text; intake-sound-spread, text; intake-leaking-spread, text; exhaust-sound-spread, text; exhaust-leaking-spread, text; gasket-sound-spread, text; gasket-leaking-spread, text; next_cylinder-sound-spread, text; next_cylinder-leaking-spread, text; coolant-sound-spread, text; coolant-leaking-spread, text; decompressor-sound-spread, text; decompressor-leaking-spread, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About a factor of 1.6 either way.</source>
+        <extracomment>rings-sound-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the rings when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>rings-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faults come in every size.</source>
+        <extracomment>rings-leaking-spread, comment; intake-leaking-spread, comment; exhaust-leaking-spread, comment; gasket-leaking-spread, comment; next_cylinder-leaking-spread, comment; coolant-leaking-spread, comment; decompressor-leaking-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the intake valves of a tested cylinder are at fault, before any evidence.</source>
+        <extracomment>intake-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A burnt, bent or dirty seat: anything from a hiss to an open hole.</source>
+        <extracomment>intake-fault, comment; intake-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the intake valves when sound (median), for a bore of 75 mm.</source>
+        <extracomment>intake-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve must not leak at all (Continental M84-15); what is left is under what a gauge shows.</source>
+        <extracomment>intake-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About a factor of two and a half either way.</source>
+        <extracomment>intake-sound-spread, comment; exhaust-sound-spread, comment; coolant-sound-spread, comment; decompressor-sound-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the intake valves when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>intake-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the exhaust valves of a tested cylinder are at fault, before any evidence.</source>
+        <extracomment>exhaust-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Runs hotter than the intake valve and burns more often.</source>
+        <extracomment>exhaust-fault, comment; exhaust-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the exhaust valves when sound (median), for a bore of 75 mm.</source>
+        <extracomment>exhaust-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the intake valve.</source>
+        <extracomment>exhaust-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the exhaust valves when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>exhaust-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the head gasket to the outside of a tested cylinder is at fault, before any evidence.</source>
+        <extracomment>gasket-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A track burnt through the joint to the outside.</source>
+        <extracomment>gasket-fault, comment; gasket-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the head gasket to the outside when sound (median), for a bore of 75 mm.</source>
+        <extracomment>gasket-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A sound joint shows nothing under soapy water, which shows 0.01 L/min.</source>
+        <extracomment>gasket-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A factor of three either way: what a sound joint passes is seldom measured.</source>
+        <extracomment>gasket-sound-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the head gasket to the outside when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>gasket-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the joint to a neighbouring cylinder of a tested cylinder is at fault, before any evidence.</source>
+        <extracomment>next_cylinder-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Between two bores the joint is narrowest; one hole serves both cylinders. The chance is for each pair of neighbours.</source>
+        <extracomment>next_cylinder-fault, comment; next_cylinder-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the joint to a neighbouring cylinder when sound (median), for a bore of 75 mm.</source>
+        <extracomment>next_cylinder-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As the joint to the outside.</source>
+        <extracomment>next_cylinder-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A factor of four either way: no test shows so little, so that hardly anything is known of it.</source>
+        <extracomment>next_cylinder-sound-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the joint to a neighbouring cylinder when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>next_cylinder-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the joint to the coolant of a tested cylinder is at fault, before any evidence.</source>
+        <extracomment>coolant-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles show leaks far smaller than any gauge does.</source>
+        <extracomment>coolant-fault, comment; coolant-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the joint to the coolant when sound (median), for a bore of 75 mm.</source>
+        <extracomment>coolant-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No bubbles at all in the coolant.</source>
+        <extracomment>coolant-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the joint to the coolant when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>coolant-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that the decompressor of a tested cylinder is at fault, before any evidence.</source>
+        <extracomment>decompressor-fault, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decompressor that does not close.</source>
+        <extracomment>decompressor-fault, comment; decompressor-leaking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the decompressor when sound (median), for a bore of 75 mm.</source>
+        <extracomment>decompressor-sound, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve like any other.</source>
+        <extracomment>decompressor-sound, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Effective leak area past the decompressor when at fault (median), for a bore of 75 mm.</source>
+        <extracomment>decompressor-leaking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore that the areas above are for; they grow in proportion to the bore.</source>
+        <extracomment>area-bore, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gaps run along circumferences.</source>
+        <extracomment>area-bore, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve with no or too little clearance, not put right, is this much more likely to leak (odds).</source>
+        <extracomment>clearance-none-odds, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve without clearance is held open (Army TM 1-1500-204-23-1); how often is not published.</source>
+        <extracomment>clearance-none-odds, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve whose clearance is within its range is this much as likely to leak (odds).</source>
+        <extracomment>clearance-good-odds, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules out one cause of several.</source>
+        <extracomment>clearance-good-odds, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under this leakage at 80 psi behind 0.040 in a cylinder seals well, whatever its largest path.</source>
+        <extracomment>seals-well, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The lower end of makers&apos; bands (Saturn 2001: 10 % normal).</source>
+        <extracomment>seals-well, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a compression ratio on the card, as a share of it (standard deviation).</source>
+        <extracomment>ratio-known-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon, a skimmed head, a thicker gasket.</source>
+        <extracomment>ratio-known-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same where it is marked as guessed.</source>
+        <extracomment>ratio-guessed-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half a ratio in eight or nine.</source>
+        <extracomment>ratio-guessed-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio of a petrol engine whose card has none.</source>
+        <extracomment>ratio-unknown, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings then compare cylinders only.</source>
+        <extracomment>ratio-unknown, comment; bore-unknown, comment; stroke-unknown, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above this ratio the cranking model gives no level: readings compare cylinders only.</source>
+        <extracomment>ratio-highest, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The model reads far over makers&apos; diesel figures (350 to 430 psi).</source>
+        <extracomment>ratio-highest, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore of an engine whose card has none.</source>
+        <extracomment>bore-unknown, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke of an engine whose card has none.</source>
+        <extracomment>stroke-unknown, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Heat transfer to the walls.</source>
+        <extracomment>heat, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chosen so that a tight stroke has an exponent of 1.25 to 1.35.</source>
+        <extracomment>heat, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its doubt, as a share (standard deviation of the logarithm).</source>
+        <extracomment>heat-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One number stands for a whole stroke.</source>
+        <extracomment>heat-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Speed near top dead centre over the mean cranking speed.</source>
+        <extracomment>speed-dip, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The piston slows as pressure rises.</source>
+        <extracomment>speed-dip, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of that factor, as a share of the speed.</source>
+        <extracomment>speed-dip-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Starters differ.</source>
+        <extracomment>speed-dip-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a cranking speed that was noted.</source>
+        <extracomment>speed-known-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read off a phone or a timing light.</source>
+        <extracomment>speed-known-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a cranking speed that was not noted.</source>
+        <extracomment>speed-unknown-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the cranking model is out by for a whole engine, as a share of the reading (standard deviation).</source>
+        <extracomment>level-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>And for one cylinder beside the others.</source>
+        <extracomment>cylinder-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon, uneven chambers, cranking that is not quite steady.</source>
+        <extracomment>cylinder-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same for an engine where readings compare cylinders only.</source>
+        <extracomment>compare-only-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wide enough that the level says nothing.</source>
+        <extracomment>compare-only-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of one final reading beside the gauge&apos;s own errors, as a share of it.</source>
+        <extracomment>reading-scatter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How long it was cranked, battery.</source>
+        <extracomment>reading-scatter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of one first puff.</source>
+        <extracomment>first-scatter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The needle moves; the first stroke does not begin at the same place twice.</source>
+        <extracomment>first-scatter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the polynomial that stands in for the cranking model is out by, as a share of the reading (standard deviation).</source>
+        <extracomment>surface-error, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held against the model itself in tests: at most 0.3 % at 1,000 points, and this on average.</source>
+        <extracomment>surface-error, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of a final reading from one day to the next: speed, battery, temperature of the air.</source>
+        <extracomment>day-scatter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same engine, same gauge, same warmth.</source>
+        <extracomment>day-scatter, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a sound engine&apos;s readings may lie from the middle of the maker&apos;s range, beside half that range&apos;s width.</source>
+        <extracomment>card-range-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Another gauge, another starter.</source>
+        <extracomment>card-range-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How far a sound cylinder&apos;s reading of an earlier visit stands from today&apos;s, sound.</source>
+        <extracomment>earlier-visit-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Day-to-day scatter and wear.</source>
+        <extracomment>earlier-visit-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Spread of a path&apos;s leak while cranking over its leak standing still: standard deviation of the logarithm.</source>
+        <extracomment>static-to-cranking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure seats rings and valves; a hot stream opens a gasket.</source>
+        <extracomment>static-to-cranking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of the leak area from one leak-down reading to the next.</source>
+        <extracomment>leak-repeat, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
+        <extracomment>leak-repeat, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of a restrictor&apos;s effective area.</source>
+        <extracomment>restrictor-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge coefficient assumed, edges burred; warm air.</source>
+        <extracomment>restrictor-doubt, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the oil of a wet test that stays in the chamber: median.</source>
+        <extracomment>oil-kept, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most oil runs past the rings or is blown out. 90 % lie between 5 and 70 %.</source>
+        <extracomment>oil-kept, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its spread: standard deviation of the log odds.</source>
+        <extracomment>oil-kept-spread, text; oil-seals-spread, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 to 70 % as a 90 % interval.</source>
+        <extracomment>oil-kept-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of the rings&apos; leak that is left with fresh oil on them: median.</source>
+        <extracomment>oil-seals, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rise of 10 % is the published sign; a third to a half of the leak going away gives it.</source>
+        <extracomment>oil-seals, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Broken or stuck rings seal little.</source>
+        <extracomment>oil-seals-spread, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil from an earlier test seals this much of what fresh oil does (exponent on the share left).</source>
+        <extracomment>oil-before, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It drains and is cranked away.</source>
+        <extracomment>oil-before, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much better or worse one person hears than another: standard deviation of the logarithm of the flow.</source>
+        <extracomment>listener, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shop noise and ears.</source>
+        <extracomment>listener, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scatter of one note: scale of a logistic distribution of the logarithm of the flow.</source>
+        <extracomment>hearing, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the ear was held.</source>
+        <extracomment>hearing, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Chance that a note of what was heard or felt has nothing to do with the flow.</source>
+        <extracomment>slip, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrong cylinder, wrong key.</source>
+        <extracomment>slip, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same for what is seen, soap or bubbles.</source>
+        <extracomment>slip-seen, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles are bubbles; what is left is the wrong cylinder.</source>
+        <extracomment>slip-seen, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of all the air that is heard at every exit.</source>
+        <extracomment>cross-talk, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sound goes through metal.</source>
+        <extracomment>cross-talk, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of a valve&apos;s leak that comes out of a companion cylinder&apos;s plug hole through a joined manifold.</source>
+        <extracomment>companion-talk, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The companion stands on overlap.</source>
+        <extracomment>companion-talk, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share of a two-stroke&apos;s ring leak that leaves by the exhaust port, the rest by the carburettor.</source>
+        <extracomment>two-stroke-exhaust, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Which port stands open depends on the piston.</source>
+        <extracomment>two-stroke-exhaust, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much of a louder exit&apos;s lead is lost in a softer one&apos;s loudness (exponent), past the first factor named below.</source>
+        <extracomment>masking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The loudest drowns the others.</source>
+        <extracomment>masking, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exits within this factor of the loudest are heard as they are.</source>
+        <extracomment>masking-from, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as faint in half of the cases: ear.</source>
+        <extracomment>ear-faint, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bare ear or a hand-held tube at the opening.</source>
+        <extracomment>ear-faint, comment; ear-clear, comment; ear-strong, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as clear in half of the cases: ear.</source>
+        <extracomment>ear-clear, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as strong in half of the cases: ear.</source>
+        <extracomment>ear-strong, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as faint in half of the cases: hose.</source>
+        <extracomment>hose-faint, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hose to the ear brings it closer.</source>
+        <extracomment>hose-faint, comment; hose-clear, comment; hose-strong, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as clear in half of the cases: hose.</source>
+        <extracomment>hose-clear, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as strong in half of the cases: hose.</source>
+        <extracomment>hose-strong, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as faint in half of the cases: hand.</source>
+        <extracomment>hand-faint, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A thin glove or a hand over the opening.</source>
+        <extracomment>hand-faint, comment; hand-clear, comment; hand-strong, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as clear in half of the cases: hand.</source>
+        <extracomment>hand-clear, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as strong in half of the cases: hand.</source>
+        <extracomment>hand-strong, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as faint in half of the cases: soapy water.</source>
+        <extracomment>soapy-water-faint, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soap shows about 0.01 L/min.</source>
+        <extracomment>soapy-water-faint, comment; soapy-water-clear, comment; soapy-water-strong, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as clear in half of the cases: soapy water.</source>
+        <extracomment>soapy-water-clear, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as strong in half of the cases: soapy water.</source>
+        <extracomment>soapy-water-strong, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as faint in half of the cases: bubbles.</source>
+        <extracomment>bubbles-faint, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles in the coolant.</source>
+        <extracomment>bubbles-faint, comment; bubbles-clear, comment; bubbles-strong, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as clear in half of the cases: bubbles.</source>
+        <extracomment>bubbles-clear, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flow that is noted as strong in half of the cases: bubbles.</source>
+        <extracomment>bubbles-strong, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure of the air that was listened to where no leak-down reading goes with it.</source>
+        <extracomment>listen-set, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The usual one.</source>
+        <extracomment>listen-set, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
+        <extracomment>rings-first, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valves at fault twice as often as assumed, rings in 10 % of cylinders.</source>
+        <extracomment>valves-first, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Grit may hold a valve off its seat and look like a leak.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An engine that stood may have a stuck ring, a stuck valve or liquid in a cylinder: two turns by hand show it before the starter breaks something.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry rings leak more than they will after running.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil mixed with fuel or coolant, or a sump too full, says something before any gauge does.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After standing, a valve can hang in its guide. Watch that each one follows its rocker or cam.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hanging valve reads as a burnt one.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A look at crown, bore and valves costs two minutes and settles many guesses.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve without clearance is held open and looks burnt. Check and write down before testing.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A leaking valve may only lack clearance.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cold engine reads about 10 % lower than a warm one. Compare cold with cold, warm with warm.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is not known whether the engine was cold or warm: up to about 10 % between the two.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder must fill. Hold the throttle wide open; slides of constant-velocity carburettors are lifted by hand, or the induction comes off.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A throttle that was not held open makes every cylinder read low.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The starter turns faster and evenly with all plugs (on a diesel: injectors or glow plugs) out.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel may have washed the oil off the bores: rings then read worse than they are.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed decides the reading. Charger on, volts noted, the first cylinder measured again at the end.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tiring battery makes later cylinders read lower.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decompressor that works lets out most of the pressure on purpose.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A working decompressor reads far too low: the reading is no proof of a leak.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With oil filler or breather open, air past the rings is heard there and not at a seal. Pinch the blow-by hose to the intake.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air past the rings may have come out at the intake through the blow-by hose.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A faint hiss is not heard beside a running compressor. Fill it up, switch it off, then listen.</source>
+        <extracomment>reason</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faint exits may have been missed beside a running compressor.</source>
+        <extracomment>if_not_done</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The job, in its order</source>
+        <extracomment>title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <extracomment>prepare, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What to see to before any gauge goes in</source>
+        <extracomment>prepare, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading can be held against a limit, the next cylinder or last year only when it was taken under the same conditions. Nothing here is a gate: what is left out is recorded, and it decides what the numbers can be compared with.</source>
+        <extracomment>prepare, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores. Oil the bores a little, leave them overnight, turn the oil out.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the valve clearances and write them down.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note whether the engine is cold or warm. Compare cold with cold, warm with warm.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the throttle wide open. Lift the slides of constant-velocity carburettors by hand, or take the induction off.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take all plugs out. Ground the ignition leads, shut off fuel or injectors.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Mark each line on the Prepare page: done, not done, or no need.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle not really open</source>
+        <extracomment>prepare, slip; dry, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders can&apos;t fill: all of them read low, and it looks like a worn engine.</source>
+        <extracomment>prepare, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat battery</source>
+        <extracomment>prepare, slip; dry, slip; diesel, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed decides the reading. A tiring battery makes later cylinders read lower: measure the first one again at the end.</source>
+        <extracomment>prepare, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge not zeroed</source>
+        <extracomment>prepare, slip; dry, slip; testers, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A needle that rests beside zero is out by as much in every reading. Look at it before it is screwed in.</source>
+        <extracomment>prepare, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blow-by hose not pinched</source>
+        <extracomment>prepare, slip; listening, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air past the rings comes out at the intake and looks like an intake valve.</source>
+        <extracomment>prepare, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cold engine reads about 10 % lower</source>
+        <extracomment>prepare, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The list and its reasons</source>
+        <extracomment>prepare, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <extracomment>clearances, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First of all: a valve without clearance looks burnt</source>
+        <extracomment>clearances, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve without clearance is held off its seat. It leaks like a burnt one, and adjusting it is a quick fix. So the app gives no verdict that strips an engine for a valve before that valve&apos;s clearance is recorded.</source>
+        <extracomment>clearances, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have the engine as cold or warm as its manual asks for.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn to TDC on compression of the cylinder: both of its valves are shut and their rockers or followers are free.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Find the feeler blade that slides between stem and rocker (or cam and follower) with a light drag. Its thickness is the clearance.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type it on the Clearances page, valve by valve. It is held against the limits on the engine card.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Out of limits: adjust by screw or shim, as the manual says. Then test again and mark the reading &quot;after clearance adjustment&quot;: that is a new state of the valve.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hydraulic adjusters have nothing to measure. Say so on the engine card.</source>
+        <extracomment>clearances, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No clearance</source>
+        <extracomment>clearances, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Low reading, air at intake or exhaust, and nothing is burnt. Adjust and test again before anything is taken apart.</source>
+        <extracomment>clearances, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured at the wrong TDC</source>
+        <extracomment>clearances, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At overlap the cam holds both valves open: no clearance is felt, though there is some. Turn once round and measure again.</source>
+        <extracomment>clearances, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measured warm, limits for cold</source>
+        <extracomment>clearances, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance changes with heat. Write down which it was.</source>
+        <extracomment>clearances, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rocker clearance first: a valve without clearance is held open</source>
+        <extracomment>clearances, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A light drag on the feeler blade</source>
+        <extracomment>clearances, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before cranking</source>
+        <extracomment>cranking, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel, sparks, moving parts, the adapter&apos;s reach</source>
+        <extracomment>cranking, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the plugs out, cranking blows fuel mist from the plug holes and everything that is coupled to the engine moves. Sparks make fire of the mist. An adapter that reaches too far meets the piston or a valve.</source>
+        <extracomment>cranking, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put the gearbox in neutral.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the gauge: needle at zero at rest.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leaking adapter ring</source>
+        <extracomment>cranking, slip; dry, slip; leak-down, slip; listening, slip; diesel, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder reads low and seems to leak. Listen and put soapy water at the adapter; after cranking the gauge must not sink.</source>
+        <extracomment>cranking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left in gear</source>
+        <extracomment>cranking, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The vehicle jumps with the first turn of the starter.</source>
+        <extracomment>cranking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter too long</source>
+        <extracomment>cranking, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It strikes piston or valve. That is what the turn by hand is for.</source>
+        <extracomment>cranking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order and reasons</source>
+        <extracomment>cranking, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test</source>
+        <extracomment>dry, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking pressure, cylinder by cylinder, no oil in</source>
+        <extracomment>dry, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It says in a minute which cylinder differs from the others. It says little about where the air goes: that is for leak-down and the Leak hunt.</source>
+        <extracomment>dry, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings are held against the factory limit at your altitude, and against each other. Between cylinders the difference counts more than the height.</source>
+        <extracomment>dry, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>See to Prepare and read the card Before cranking.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw the gauge into the first cylinder and let its needle rest at zero.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle open, crank until the needle stops rising: 5 to 7 strokes. Remember the first puff and the final reading.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait a moment: the needle must not sink. If it does, check valve or O-ring leaks, not the engine.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the final reading; first puff and pulls if you have them. Keep takes you to the next cylinder.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Give every cylinder the same number of pulls.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pull again where you doubt it: a second pull counts as a repeat, both stand.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the first cylinder once more at the end: the difference is the battery&apos;s.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A photo of the gauge lets the app read the needle and catch a slip of the finger.</source>
+        <extracomment>dry, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff low, then it builds up</source>
+        <extracomment>dry, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings</source>
+        <extracomment>dry, means; wet, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff low, and it stays low</source>
+        <extracomment>dry, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valves</source>
+        <extracomment>dry, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two neighbours low alike</source>
+        <extracomment>dry, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the joint between them</source>
+        <extracomment>dry, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All low, little leakage</source>
+        <extracomment>dry, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valve timing, throttle or cranking speed</source>
+        <extracomment>dry, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest under 75 % of the highest</source>
+        <extracomment>dry, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>a fault, unless the engine&apos;s manual says otherwise</source>
+        <extracomment>dry, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder reads low.</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Each cylinder reads lower than the one before. The first one, measured again, shows it.</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor working</source>
+        <extracomment>dry, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>57 to 85 psi (3.9 to 5.9 bar) whatever the engine&apos;s state. No proof of a leak: use leak-down.</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One cylinder low, or all that this adapter was used on.</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All readings are out by the same amount; differences between cylinders stay true.</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Long hose before the check valve</source>
+        <extracomment>dry, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The hose adds to the chamber: 8 cm³ of it turn 172 psi into 130 in a 250 cm³ cylinder (this app&apos;s cranking model).</source>
+        <extracomment>dry, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff and build-up, 5 to 7 strokes</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest at least 75 % of the highest</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two low neighbours</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings with a decompressor working</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Small volume and check valve at the chamber end, or the gauge reads low</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All low with small leakage: valve timing</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>172 psi into 130</source>
+        <extracomment>dry, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Finding TDC</source>
+        <extracomment>tdc, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression, not overlap; and what to do when you passed it</source>
+        <extracomment>tdc, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down wants the piston at the top with both valves shut: TDC on compression. A four-stroke comes to the top twice; the other time its valves overlap, air rushes out at intake and exhaust, and a sound cylinder looks wrecked.</source>
+        <extracomment>tdc, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close to TDC the air has next to no lever on the crank. A few degrees away it turns the engine.</source>
+        <extracomment>tdc, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All plugs out. Turn by hand, in running direction only.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold a thumb or a whistle at the plug hole. Air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed it? Go back half a turn and come up again.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For the next cylinder take the degrees from Next TDC. They come from the firing intervals: in V engines and uneven twins the firing order alone does not tell them.</source>
+        <extracomment>tdc, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at intake and exhaust, almost nothing held</source>
+        <extracomment>tdc, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most likely the wrong TDC: one full turn, test again</source>
+        <extracomment>tdc, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wrong TDC</source>
+        <extracomment>tdc, slip; leak-down, slip; listening, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at intake and exhaust together and a very low reading. Before anything is blamed: one full turn, test again.</source>
+        <extracomment>tdc, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A few degrees off</source>
+        <extracomment>tdc, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The air pushes the crank round, and with it whatever is coupled to it.</source>
+        <extracomment>tdc, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat spot; if passed, go back at least half a turn</source>
+        <extracomment>tdc, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thumb, whistle, rockers</source>
+        <extracomment>tdc, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down</source>
+        <extracomment>leak-down, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How much air a cylinder loses at its own TDC</source>
+        <extracomment>leak-down, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air goes into one cylinder through a small restrictor. What the cylinder can&apos;t hold, it leaks: leakage = (set - held) / set. 80 psi set and 60 held is 25 %.</source>
+        <extracomment>leak-down, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It needs neither starter nor battery, and while the air is on, you can hear where it goes. It comes before any oil goes in: oil stays on the rings for every later reading.</source>
+        <extracomment>leak-down, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check the tester: outlet blocked, it reads 0 % leakage. Needles at zero at rest.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil filler or breather open, blow-by hose pinched, throttle open.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the crank: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges. Take every tool off the crank.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Connect with the pressure low, about 20 psi (1.4 bar), then raise it slowly to the set pressure.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it settle; one maker waits 60 seconds. Rock the crank a little and keep the best held value.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the set pressure again for each cylinder, then type what is held.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to about 10 %</source>
+        <extracomment>leak-down, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>seals well</source>
+        <extracomment>leak-down, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Up to about 20 %</source>
+        <extracomment>leak-down, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wear</source>
+        <extracomment>leak-down, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More than that</source>
+        <extracomment>leak-down, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>work; where, the Leak hunt says</source>
+        <extracomment>leak-down, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One cylinder far from the others</source>
+        <extracomment>leak-down, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>in a used engine that counts more than the figure</source>
+        <extracomment>leak-down, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Almost nothing held, air at intake and exhaust. One full turn, test again.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hiss at the plug hole itself. Soapy water shows it.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge not zeroed, or outlet never blocked</source>
+        <extracomment>leak-down, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The tester&apos;s own leak is counted as the engine&apos;s.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure not looked at again</source>
+        <extracomment>leak-down, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A regulator sags under flow. With one gauge that is not seen, and is carried as doubt.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Percent of two testers compared</source>
+        <extracomment>leak-down, slip; testers, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same leak shows about 40 % at 35 psi and about 33 % at 80 psi behind the same restrictor. Bands belong to testers fed with 70 to 100 psi.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tool left on the crank</source>
+        <extracomment>leak-down, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>When the engine turns, it strikes.</source>
+        <extracomment>leak-down, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>80 to 60 psi is 25 %</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>20 psi first, rise slowly</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wait 60 s</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The difference between cylinders counts more in a used engine</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 and 20 %</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 % at 35 psi, 33 % at 80 psi: one leak by the flow law of a nozzle</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak hunt: listening</source>
+        <extracomment>listening, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the air comes out: the strongest evidence there is</source>
+        <extracomment>listening, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A percentage says how much is lost; the exit says through what. Of all evidence it is the strongest, and it is there for the listening while the air is on.</source>
+        <extracomment>listening, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;Nothing&quot; is evidence too. &quot;Not listened&quot; is not &quot;nothing&quot;.</source>
+        <extracomment>listening, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compressor full and switched off. Quiet in the shop.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air on, crank held, throttle open. Nobody near what can turn.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold a hose to your ear and its other end to each exit: it shuts out the rest of the shop.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lay a thin glove over the oil filler: it swells or it does not. Put soapy water along the joint and round the adapter.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note each exit as nothing, faint, clear or strong, and how you listened.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbour&apos;s plug hole: it means the joint only if that cylinder&apos;s own valves are shut. Look which way its rockers stand.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Shared manifolds carry sound: compare port with port, close to the valve.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a voice note or a photo to what you will want to hear again.</source>
+        <extracomment>listening, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>intake valve</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>exhaust valve</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil filler, dipstick, breather</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings, piston, bore; a little is normal there</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles in the coolant</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket, or a cracked head or block</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbour&apos;s plug hole</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the head gasket between the two</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soapy water at the joint</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>head gasket to the outside</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake and exhaust, almost nothing held</source>
+        <extracomment>listening, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>first of all: wrong TDC?</source>
+        <extracomment>listening, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Both valves stand open at overlap. One full turn, test again.</source>
+        <extracomment>listening, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ring air arrives at the intake.</source>
+        <extracomment>listening, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Companion cylinder on overlap</source>
+        <extracomment>listening, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of a four, 3-4 of a six, 1-2 of a 360 degree twin.</source>
+        <extracomment>listening, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compressor running</source>
+        <extracomment>listening, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Faint exits are missed.</source>
+        <extracomment>listening, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A hiss that seems to come from everywhere near the plug.</source>
+        <extracomment>listening, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What each exit means</source>
+        <extracomment>listening, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gasket sign may be a crack</source>
+        <extracomment>listening, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valves, plug and joint may not leak at all, rings may</source>
+        <extracomment>listening, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose, glove, companions</source>
+        <extracomment>listening, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staking a valve</source>
+        <extracomment>staking, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon on the seat can leak like a burnt valve</source>
+        <extracomment>staking, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A crumb of carbon under a valve leaks like a burnt one. A light tap on the stem can seat it again. It is a procedure of aircraft manuals, with their cautions, and it comes before any strip-down.</source>
+        <extracomment>staking, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A two-stroke without poppet valves has nothing to stake.</source>
+        <extracomment>staking, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only for a valve whose clearance is recorded and that leaked in leak-down.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air off and pressure gone. Valve cover off, eyes protected.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Turn until the piston is clear of the valves: a tap must not drive a valve onto it.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tap the stem lightly and squarely: the stem only, never the rocker, never from the side.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring the cylinder back to its TDC on compression and run leak-down again.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note it in the Leak hunt under &quot;After staking&quot;: the valve is in a new state, and the old reading stays beside it.</source>
+        <extracomment>staking, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds better afterwards</source>
+        <extracomment>staking, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>carbon; run the engine, then test again</source>
+        <extracomment>staking, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No change</source>
+        <extracomment>staking, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it was not carbon that a tap clears</source>
+        <extracomment>staking, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piston at the top</source>
+        <extracomment>staking, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The valve meets the piston.</source>
+        <extracomment>staking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Struck askew</source>
+        <extracomment>staking, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The stem bends, or spring and collets jump.</source>
+        <extracomment>staking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tag forgotten</source>
+        <extracomment>staking, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before and after look like two readings of one state.</source>
+        <extracomment>staking, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Staking, and what follows from the result</source>
+        <extracomment>staking, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test</source>
+        <extracomment>wet, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last of all: what a little oil changes, and what it only seems to</source>
+        <extracomment>wet, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil seals worn rings for a few strokes and does nothing for a valve. So the rise from dry to wet speaks for rings.</source>
+        <extracomment>wet, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>But oil takes room as well. A smaller chamber reads higher with no ring leak at all. The app shows what volume alone explains as a range, and only what lies above it speaks for rings.</source>
+        <extracomment>wet, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do it last: oil stays on the rings for every later reading. Leak-down comes first.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Have a dry reading of the same cylinder under the same conditions.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measure the oil: 15 ml (one tablespoon) for a car cylinder, about 5 ml for a small one. Never more, and never on a diesel.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Let it in through the plug hole so that it runs round the bore.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the final reading, how much oil and which.</source>
+        <extracomment>wet, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rises by 10 % or more, beyond what volume explains</source>
+        <extracomment>wet, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does not rise</source>
+        <extracomment>wet, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>valves, a broken ring or the gasket</source>
+        <extracomment>wet, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rises within what volume explains</source>
+        <extracomment>wet, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>says nothing either way</source>
+        <extracomment>wet, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil pooled in a flat engine</source>
+        <extracomment>wet, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In flat or steep cylinders oil lies on one side: it seals half a ring and fills the chamber. The doubt is wider there.</source>
+        <extracomment>wet, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too much oil</source>
+        <extracomment>wet, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume alone lifts the reading: 5 cm³ that stay turn 172 psi into 214 in a 250 cm³ cylinder without any ring leak (this app&apos;s cranking model). Far too much locks the engine.</source>
+        <extracomment>wet, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down afterwards</source>
+        <extracomment>wet, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oiled rings leak less than they will. Such readings are marked as oiled.</source>
+        <extracomment>wet, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other number of pulls than dry</source>
+        <extracomment>wet, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The two readings can&apos;t be compared.</source>
+        <extracomment>wet, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>10 % or more: rings; none: valves, broken ring, gasket; 15 ml</source>
+        <extracomment>wet, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>5 ml: that manual&apos;s older figure for a car cylinder, taken here for small ones</source>
+        <extracomment>wet, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>172 psi into 214, and the range that volume explains</source>
+        <extracomment>wet, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the findings</source>
+        <extracomment>findings, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One sentence first, then how sure, then the next test</source>
+        <extracomment>findings, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One number is not a verdict. The Findings put all the evidence of a session together, say how sure each thing is, name what contradicts what, and which one test would settle it.</source>
+        <extracomment>findings, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the one sentence of each cylinder first.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Then the question, if there is one: wrong TDC, a clearance not recorded, a decompressor. It comes before any verdict.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at the shares of &quot;Where it leaks&quot; with their intervals. They are odds under the app&apos;s working assumptions and not yet counted on real engines. They never go above 95 %.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read the rules of thumb beside them, in their own words. Where they disagree with the odds, it says why.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Do the next test it names before you plan anything.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan quick fixes, and &quot;run it, then test again&quot;, before a strip-down.</source>
+        <extracomment>findings, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Filled disc: in range</source>
+        <extracomment>findings, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave it</source>
+        <extracomment>findings, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Half disc: borderline</source>
+        <extracomment>findings, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>watch it, test again</source>
+        <extracomment>findings, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open triangle: fault</source>
+        <extracomment>findings, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>something to find</source>
+        <extracomment>findings, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dashed ring: not measured</source>
+        <extracomment>findings, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no verdict, also not a good one</source>
+        <extracomment>findings, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A small difference taken for a change</source>
+        <extracomment>findings, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>0.1 bar on a gauge of 0 to 6 bar, class 1.6, is the gauge&apos;s own error.</source>
+        <extracomment>findings, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No clearance recorded</source>
+        <extracomment>findings, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve is called burnt that only lacks clearance.</source>
+        <extracomment>findings, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold held against warm</source>
+        <extracomment>findings, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cold engine reads about 10 % lower.</source>
+        <extracomment>findings, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at the breather called a fault</source>
+        <extracomment>findings, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings may pass a little. Valves and joints may not.</source>
+        <extracomment>findings, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class 1.6 is an error of 1.6 % of the span</source>
+        <extracomment>findings, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold about 10 % lower</source>
+        <extracomment>findings, for; after-repair, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings may leak, static seals may not</source>
+        <extracomment>findings, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The odds</source>
+        <extracomment>findings, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <extracomment>after-repair, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Prove that it worked, or say that it can&apos;t be compared</source>
+        <extracomment>after-repair, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A repair is proved by a second reading that can be held against the first. The difference has a doubt of its own: with the same gauge what it is always out by cancels, with another gauge it does not.</source>
+        <extracomment>after-repair, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a new session and tag the readings &quot;after repair&quot;.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeat the conditions of the first visit: same gauge, same heat, throttle, plugs out, battery on charge. Cold against cold.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run the same tests in the same order.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note oil used at assembly: it makes the test wet.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After a hone or new rings, plan a retest after running in. Engines shows it when it is due.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hold the two visits against each other, and hand the owner the report.</source>
+        <extracomment>after-repair, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Better beyond doubt</source>
+        <extracomment>after-repair, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>more than the gauges could be out by</source>
+        <extracomment>after-repair, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No real change</source>
+        <extracomment>after-repair, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the difference lies inside the doubt</source>
+        <extracomment>after-repair, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assembly oil</source>
+        <extracomment>after-repair, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It makes the test wet and flatters the rings.</source>
+        <extracomment>after-repair, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other tester or set pressure</source>
+        <extracomment>after-repair, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Percentages can&apos;t be compared as they stand. The app converts, and says so.</source>
+        <extracomment>after-repair, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm against cold</source>
+        <extracomment>after-repair, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>About 10 % between the two, repair or not.</source>
+        <extracomment>after-repair, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A shared offset cancels in a difference</source>
+        <extracomment>after-repair, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assembly oil, running in</source>
+        <extracomment>after-repair, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers and files</source>
+        <extracomment>title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude and testers</source>
+        <extracomment>testers, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same engine reads otherwise high up and on another tester</source>
+        <extracomment>testers, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cylinder begins with the air around it. 120 psi at sea level is about 100 psi at 5 000 feet (1 500 m), with nothing wrong. And a percentage belongs to the tester that showed it: another set pressure or restrictor shows another one for the same leak.</source>
+        <extracomment>testers, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The app converts both before it judges, and says that it did.</source>
+        <extracomment>testers, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter each tester once: range, class, hose, where the check valve sits; for leak-down the set pressure and the restrictor. Home-made testers are normal.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check before you blame the engine: outlet blocked reads 0 % leakage; needle at zero at rest; after cranking the gauge does not sink.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check a home-made restrictor with a drilled hole of known size in place of the cylinder.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the shop&apos;s altitude, or what a barometer in the shop shows.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A table for altitude in the engine&apos;s manual comes before any sum.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compare one tester with a reference now and then, and note the date.</source>
+        <extracomment>testers, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor 0.040 in (1.02 mm), 0.250 in long</source>
+        <extracomment>testers, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bores under 5 in</source>
+        <extracomment>testers, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor 0.060 in (1.52 mm), 0.250 in long</source>
+        <extracomment>testers, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>bores of 5 in and more</source>
+        <extracomment>testers, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The weather report&apos;s pressure</source>
+        <extracomment>testers, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is reduced to sea level. Use the altitude or a barometer in the shop.</source>
+        <extracomment>testers, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>40 % at 35 psi and 33 % at 80 psi can be the same leak.</source>
+        <extracomment>testers, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tyre-valve core in the gauge</source>
+        <extracomment>testers, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It opens late and reads 11 to 19 psi low. Say on the tester&apos;s card which core it has.</source>
+        <extracomment>testers, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It is out by as much everywhere.</source>
+        <extracomment>testers, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>120 psi at sea level, 100 at 5 000 feet</source>
+        <extracomment>testers, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictors</source>
+        <extracomment>testers, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tyre-valve core; one leak on two testers</source>
+        <extracomment>testers, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What ± means</source>
+        <extracomment>uncertainty, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure a number is, and when two numbers differ</source>
+        <extracomment>uncertainty, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No gauge shows the true value. &quot;7.5 bar ± 0.2&quot; says: as far as is known of the gauge and the reading, the true value lies between 7.3 and 7.7 about 19 times out of 20.</source>
+        <extracomment>uncertainty, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Enter the gauge&apos;s class and range. The class is its error in percent of the whole span: class 1.6 on 0 to 10 bar may be out by 0.16 bar anywhere.</source>
+        <extracomment>uncertainty, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ask of a difference whether it is larger than its own ±. If not, it may be the gauge.</source>
+        <extracomment>uncertainty, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use the same gauge for everything that is to be compared: what it is always out by cancels in a difference.</source>
+        <extracomment>uncertainty, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeat a reading that matters. Repeats show the scatter of the pulls, not the gauge&apos;s own error.</source>
+        <extracomment>uncertainty, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch a number to see where it comes from, what went in and how much doubt each part brings.</source>
+        <extracomment>uncertainty, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two values whose ± overlap widely</source>
+        <extracomment>uncertainty, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>no real change</source>
+        <extracomment>uncertainty, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An interval from 10 to 80 %</source>
+        <extracomment>uncertainty, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not yet known; the next test says which</source>
+        <extracomment>uncertainty, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;depends on assumptions&quot;</source>
+        <extracomment>uncertainty, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>other assumptions would give another main path</source>
+        <extracomment>uncertainty, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More digits than the gauge has</source>
+        <extracomment>uncertainty, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>They are guessed. Type what the scale lets you read.</source>
+        <extracomment>uncertainty, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A fall of 0.1 bar taken for wear</source>
+        <extracomment>uncertainty, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A gauge of 0 to 6 bar, class 1.6, may be out by 0.096 bar alone.</source>
+        <extracomment>uncertainty, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>± taken for a promise</source>
+        <extracomment>uncertainty, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It covers what is known. A leaking adapter or a closed throttle is not in it.</source>
+        <extracomment>uncertainty, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coverage factor 2, about 95 %</source>
+        <extracomment>uncertainty, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class 1.6 on 0 to 10 bar: 0.16 bar</source>
+        <extracomment>uncertainty, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What a signature proves</source>
+        <extracomment>signature, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session files: unaltered, yes; true, no</source>
+        <extracomment>signature, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A session file carries checksums against damage, and what the app hands over is signed. &quot;Unaltered&quot; means: since the holder of that key handed it over, no byte was changed, added or taken out.</source>
+        <extracomment>signature, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open the file. The app checks every byte before it shows anything.</source>
+        <extracomment>signature, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown key? Compare its fingerprint with the sender once, by eye or by telephone, then give the key a name.</source>
+        <extracomment>signature, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From then on files of that key show the name.</source>
+        <extracomment>signature, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A damaged file is not brought in, and your library stays as it was: ask for the file again.</source>
+        <extracomment>signature, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered, named key</source>
+        <extracomment>signature, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>handed over like this by the holder of that key</source>
+        <extracomment>signature, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered, unknown key</source>
+        <extracomment>signature, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not changed since; by whom is not known</source>
+        <extracomment>signature, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altered</source>
+        <extracomment>signature, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed after it was signed</source>
+        <extracomment>signature, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not signed</source>
+        <extracomment>signature, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing is proved, and nothing is wrong either</source>
+        <extracomment>signature, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered taken for true</source>
+        <extracomment>signature, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It does not say that a reading is true or when it was really taken.</source>
+        <extracomment>signature, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No signature taken for a forgery</source>
+        <extracomment>signature, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anyone can take a signature off, or sign with a key of their own; that shows as an unknown key.</source>
+        <extracomment>signature, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Key taken for a person</source>
+        <extracomment>signature, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whoever has the unlocked phone can sign.</source>
+        <extracomment>signature, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checksums of every file</source>
+        <extracomment>signature, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Signature: Ed25519 over the list of checksums</source>
+        <extracomment>signature, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Ways out of a cylinder</source>
+        <extracomment>section, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A cylinder cut open with the piston near the top and air coming in at the plug hole. Dashed arrows show five ways out: past the intake valve to the intake, past the exhaust valve to the exhaust, down past the piston rings to the crankcase and its breather, through the head gasket to the outside or to the neighbour, and through the head gasket into the coolant.</source>
+        <extracomment>section, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake: intake valve</source>
+        <extracomment>section, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust: exhaust valve</source>
+        <extracomment>section, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Breather, oil filler: rings, piston, bore</source>
+        <extracomment>section, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joint of the head, neighbour&apos;s plug hole: head gasket</source>
+        <extracomment>section, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles in the coolant: head gasket, or a crack</source>
+        <extracomment>section, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where to listen</source>
+        <extracomment>listening, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>An engine from the side with air on one cylinder. Listening points: the mouth of the intake on the left, the end of the exhaust on the right, the oil filler with a thin glove stood over it, the coolant filler of the cold radiator, the neighbour&apos;s plug hole with a hose that leads to an ear, and the joint of the head with bubbles of soapy water.</source>
+        <extracomment>listening, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake, throttle open</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End of the exhaust</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil filler or breather, a thin glove over it</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coolant filler, engine cold</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neighbour&apos;s plug hole, a hose to the ear</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Joint of the head, soapy water</source>
+        <extracomment>listening, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression and overlap</source>
+        <extracomment>tdc, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cylinders, both with the piston at the top. On the left, compression: both cams point away, the valves are shut and their tops have clearance. On the right, overlap: both cams press, both valves stand a little open and air gets out at intake and exhaust.</source>
+        <extracomment>tdc, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression: both valves shut. This is the TDC for leak-down</source>
+        <extracomment>tdc, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Overlap: both valves a little open, air at intake and exhaust. Turn once, all the way round</source>
+        <extracomment>tdc, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance between cam and valve: what holds the valve shut is its spring alone</source>
+        <extracomment>tdc, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thumb or whistle</source>
+        <extracomment>thumb, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cylinders whose piston comes up with both valves shut. On the left a thumb on the plug hole feels the air push past it. On the right a whistle in the plug hole sounds. If nothing pushes, the valves overlap.</source>
+        <extracomment>thumb, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thumb on the plug hole: air pushes out on the way up</source>
+        <extracomment>thumb, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A whistle in the plug hole sounds until the piston is at the top</source>
+        <extracomment>thumb, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down tester</source>
+        <extracomment>rig, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From left to right: air from the compressor, a regulator with its handle, the gauge that shows the set pressure, a restrictor that leaves only a small hole, the gauge that shows the held pressure, and a hose into the plug hole of a cylinder with its piston at the top.</source>
+        <extracomment>rig, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Regulator: up slowly</source>
+        <extracomment>rig, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure, before the restrictor</source>
+        <extracomment>rig, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor: a small hole of known size</source>
+        <extracomment>rig, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held pressure, after the restrictor</source>
+        <extracomment>rig, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder at its TDC on compression</source>
+        <extracomment>rig, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holding the crank</source>
+        <extracomment>holding, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two cranks under air pressure. On the left the crank stands at TDC: the push goes straight through its centre and turns nothing. On the right it stands some degrees after TDC: the push goes past the centre and turns the crank.</source>
+        <extracomment>holding, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At TDC the air has no lever</source>
+        <extracomment>holding, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A few degrees on it turns the crank: it must be held</source>
+        <extracomment>holding, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gear and brake or a second person; no tool left on the crank</source>
+        <extracomment>holding, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Measuring a clearance</source>
+        <extracomment>clearance, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A rocker lies over a valve. The cam under its other end points away, so the valve is shut. A feeler blade lies in the gap between the rocker&apos;s adjusting screw and the top of the valve stem.</source>
+        <extracomment>clearance, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Feeler blade in the gap: a light drag</source>
+        <extracomment>clearance, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjusting screw of the rocker</source>
+        <extracomment>clearance, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve stem and spring, valve shut</source>
+        <extracomment>clearance, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cam points away: TDC on compression</source>
+        <extracomment>clearance, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A valve in its head with a crumb of carbon on the seat, so that it does not close. A light tap goes square onto the end of the stem. The piston stands well below the valve.</source>
+        <extracomment>staking, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carbon on the seat</source>
+        <extracomment>staking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Light taps, square, on the stem only</source>
+        <extracomment>staking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piston clear of the valve</source>
+        <extracomment>staking, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil on the piston</source>
+        <extracomment>oil, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>On the left an upright cylinder: oil lies on the piston all round, reaches the rings and takes room from the chamber. On the right a flat cylinder: the oil has pooled on the lower side, seals only a part of the rings and fills the chamber from below.</source>
+        <extracomment>oil, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil at the rings: seals them for a few strokes</source>
+        <extracomment>oil, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Room that the oil takes: reads higher with no ring leak at all</source>
+        <extracomment>oil, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Flat cylinder: oil pools below, seals a part only, wider doubt</source>
+        <extracomment>oil, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reach of the adapter</source>
+        <extracomment>adapter, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two adapters screwed into plug holes over a piston at the top. The left one ends level with the chamber&apos;s roof and seals on its ring. The right one is too long: it reaches down to the piston.</source>
+        <extracomment>adapter, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealing ring, whole and clean</source>
+        <extracomment>adapter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same thread and reach as the plug</source>
+        <extracomment>adapter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Too long: it strikes the piston. Turn once by hand</source>
+        <extracomment>adapter, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase hold test</source>
+        <extracomment>crankcase, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A two-stroke cut open. Plates close the exhaust port and the intake; a small pump with a gauge puts a low pressure into the crankcase. Places that may leak: the seals on both ends of the crankshaft, the base gasket under the cylinder, and the reed at the intake.</source>
+        <extracomment>crankcase, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Blanking plates: soapy water here first</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank seals, both ends</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Base gasket</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake with its reed or rotary valve, blanked off</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pump and gauge: a low set pressure</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two readings and their doubt</source>
+        <extracomment>doubt, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two pairs of readings over a scale, each with a whisker for its doubt. The upper pair lies close together and the whiskers overlap: no real change. The lower pair lies far apart and the whiskers do not meet: a real difference.</source>
+        <extracomment>doubt, description</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whiskers overlap widely: it may be the gauge</source>
+        <extracomment>doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whiskers apart: a real difference</source>
+        <extracomment>doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Special engines</source>
+        <extracomment>title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Two-stroke: the crankcase</source>
+        <extracomment>crankcase, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does it hold pressure? Seals, base gasket, reed or rotary valve</source>
+        <extracomment>crankcase, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A two-stroke&apos;s crankcase pumps the charge. Where it leaks, the engine draws air that no carburettor has measured. Its hold test is one of its own: set pressure, minutes, end pressure.</source>
+        <extracomment>crankcase, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
+        <extracomment>crankcase, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bring the pressure up slowly, close the tap, note the time.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First soapy water on your own blanking plates, hose and gauge.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After the minutes read the end pressure. Type set, minutes and end on the pad of the crankcase test.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it sank: soapy water on crank seals, base gasket, and reed or rotary valve. Note each exit in the Leak hunt.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles at a crank seal</source>
+        <extracomment>crankcase, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>crank seal</source>
+        <extracomment>crankcase, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles along the cylinder&apos;s foot</source>
+        <extracomment>crankcase, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>base gasket</source>
+        <extracomment>crankcase, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at the reed or rotary valve</source>
+        <extracomment>crankcase, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the valve</source>
+        <extracomment>crankcase, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A blanking plate leaks</source>
+        <extracomment>crankcase, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It looks like a crank seal. Soapy water there first.</source>
+        <extracomment>crankcase, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down pressure in the crankcase</source>
+        <extracomment>crankcase, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It pushes seals out of their seats. Use what the engine&apos;s manual gives.</source>
+        <extracomment>crankcase, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The test and its exits</source>
+        <extracomment>crankcase, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor</source>
+        <extracomment>decompressor, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A low cranking reading is no proof of a leak</source>
+        <extracomment>decompressor, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A decompressor lets pressure out on purpose so that the engine turns easily. With one working, cranking readings of 57 to 85 psi (3.9 to 5.9 bar) are published for sound engines.</source>
+        <extracomment>decompressor, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say on the engine card whether there is none, a manual or an automatic one.</source>
+        <extracomment>decompressor, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Manual: put it off for the whole test, and see that it stays off.</source>
+        <extracomment>decompressor, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Automatic: it works at cranking speed and can&apos;t be put off. Compare its cylinders with each other only, never with a limit.</source>
+        <extracomment>decompressor, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Use leak-down to find out whether the cylinder seals. Note air at the decompressor as an exit of its own.</source>
+        <extracomment>decompressor, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Low by cranking, little leakage</source>
+        <extracomment>decompressor, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the decompressor did its work</source>
+        <extracomment>decompressor, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air at the decompressor in leak-down</source>
+        <extracomment>decompressor, sign</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>it does not shut</source>
+        <extracomment>decompressor, means</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor forgotten</source>
+        <extracomment>decompressor, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder reads far too low, and nothing leaks.</source>
+        <extracomment>decompressor, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held against the factory limit</source>
+        <extracomment>decompressor, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The limit was written for an engine without one working, unless the engine&apos;s manual says so.</source>
+        <extracomment>decompressor, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>57 to 85 psi</source>
+        <extracomment>decompressor, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The rest</source>
+        <extracomment>decompressor, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Diesel</source>
+        <extracomment>diesel, title</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Higher gauge, other adapters, fuel cut off, no wet test</source>
+        <extracomment>diesel, brief</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A diesel reads far higher than a petrol engine. It needs a gauge for 20 to 40 bar and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
+        <extracomment>diesel, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Its chamber is so small that oil locks it: there is no wet test on a diesel.</source>
+        <extracomment>diesel, why</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cut the fuel off and make sure of it by cranking before the gauge goes in.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take out all injectors or all glow plugs.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Screw in the adapter, turn the engine once by hand: nothing may touch.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>For rings or valves use leak-down and the Leak hunt.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Petrol gauge on a diesel</source>
+        <extracomment>diesel, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The needle goes past its end and the gauge is spoilt.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel not cut off</source>
+        <extracomment>diesel, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder fires into the gauge.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil put in</source>
+        <extracomment>diesel, slip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It can&apos;t be compressed, locks the engine and bends a rod.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinder reads low. Soapy water shows it.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed decides the reading. Battery first.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>350 to 430 psi at 250 to 290 rpm</source>
+        <extracomment>diesel, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge, adapters, fuel, no oil</source>
+        <extracomment>diesel, for</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Report</name>
+    <message>
+        <source>In short</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth doing next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Factory limits at this shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where air was heard or felt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase hold test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the readings say</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To be answered before any verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contradictions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What makes these readings worth less</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Verdict</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>History</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done in Prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How sure the numbers are</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the numbers come from</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sources</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Contact</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Run so far</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Symptoms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the owner&apos;s words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest planned</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s answer</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First puff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeats</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Same leak at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rise</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Without the hose</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil&apos;s volume alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wanted, cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Normal range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most difference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lowest of highest, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Most leakage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How they were set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Points at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coolant</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Induction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank held by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Step</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it does to the readings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Neither done nor crossed out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Details</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Division</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve at</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve core</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choice</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Work and parts</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Price and hours</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Comes to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Quick fixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Expected after repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>once run in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Under 1 % each</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Assumptions, version</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odds, seed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading to expect</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Description</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cycle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bank angle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cooling</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Firing order</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stroke</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rod</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust port closes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valves per cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust clearance</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adjusters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve timing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Intake closes after BDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Exhaust opens before BDC</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Decompressor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug thread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Home-made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every step of Prepare was done or not needed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing was measured in this session.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sealing test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>uncertainty</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry and wet test: the piston line stands at the final reading, all in one scale. Leak-down: it stands at the part of the set pressure that the cylinder held; the figure is what it lost.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The figure behind ± is half of the 95 % interval: of twenty such readings nineteen lie within it. It counts the gauge&apos;s class and scale, how finely it was read and how repeats scatter.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All readings of one gauge share most of its error, so cylinders can be compared more closely than either can be held against a limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A verdict follows the figure as read. One that passes its limit by less than the gauge&apos;s own uncertainty is called borderline.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>RetestSheet</name>
+    <message>
+        <source>Retest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold against cold, with the same gauge; after new rings not before they have run in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a month</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In three months</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In a year</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No retest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Or on this day</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ScrubBar</name>
+    <message>
+        <source>Place in the voice note, %1 %</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SecondOpinionPage</name>
+    <message>
+        <source>Second opinion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This session is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at these first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The session itself</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To test and record here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was measured can&apos;t be changed on this page. Your remarks go back with the session file.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Send back</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SessionOpinions</name>
+    <message>
+        <source>Please test this</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Asked for, and done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Test it now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SessionPage</name>
+    <message>
+        <source>This session is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Worth doing next</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep in mind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and voice notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Second opinion</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>All of it with its photos, to remark on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Remarks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How to, all cards</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Calculators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hand over</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SettingsHands</name>
+    <message>
+        <source>Left hand</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The amber button comes under the left thumb.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Big keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The pad&apos;s keys grow for thick gloves.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick on a key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Volume key keeps</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeps a reading without a look at the screen.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPage</name>
+    <message>
+        <source>Settings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Units</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lengths and clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>inch and thou</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What was typed stays in the unit that it was typed in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Look</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>workshop, dark</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>daylight, light</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Text size, on top of the system&apos;s</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Notes and findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Report</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Storage</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything into one file, or back from one</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held against readings when the engine card has no factory limit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working assumptions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Numbers of the app&apos;s own or of common practice.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Licences</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the app is made of.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Lapwing %1. Works without a network; nothing leaves this device by itself. The library lies in %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SettingsPerson</name>
+    <message>
+        <source>Your name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It stands beside the notes that you write, in session files too.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>My call before the findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>To learn: say where each cylinder leaks before the app does. What was committed stands.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>ShareLegend</name>
+    <message>
+        <source>Share of the leak, with the range that holds it in nine cases of ten:</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SignaturePanel</name>
+    <message>
+        <source>Fingerprint of the key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose key is it?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget the name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name this key</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unaltered means: since the holder of this key handed it over, no byte was changed. It does not say who that is, that a reading is true, or when it was taken.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Snack</name>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SourceList</name>
+    <message>
+        <source>Touch to fold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Touch to read it all</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>States</name>
+    <message>
+        <source>in range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>borderline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Steps</name>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: measured again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: reading deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2: noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2: back to not listened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 clearance: kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 clearance: deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>New session for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Owner&apos;s answer noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session finished</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 added</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 deleted, with its sessions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: check noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 brought in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>One version stands</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your call is committed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Taken into the plan: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Line of the plan changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tick changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Order of work changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Deleted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>StorageList</name>
+    <message>
+        <source>The files of these entries are missing. A backup or a session file that was handed over may still have them: restore it or bring it in.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete the entry</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No entry names these files. They stay until you decide.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete the file for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>These voice notes were cut off, and their session was deleted meanwhile. Undo of that deletion and a new start of Lapwing keep them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete it for good</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>SwitchRow</name>
+    <message>
+        <source>on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>off</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TesterCard</name>
+    <message>
+        <source>Full scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The last figure on the dial. The scale starts at zero.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Class by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As printed on the dial. Without one the app assumes a plain workshop gauge.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Accuracy class</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>EN 837-1: 1.6 or 2.5, a percentage of the span. ASME B40.100: a grade from A to D.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Smallest division</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle at rest shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Sweep of the scale</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>From zero to full scale, often 270 degrees. Helps to read photos.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and check valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose and gauge hold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Fill them with water and measure it. A large volume after the check valve costs pulls.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check valve sits at the</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At the gauge end the hose adds to the chamber and the reading comes out low.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Valve core</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A tyre valve core needs pressure to open and takes it off the reading.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Thread</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reach</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It must not touch piston or valve: turn the engine by hand once.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adds a volume of</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Seals by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Take this adapter out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>More adapters</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add an adapter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Adapter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A second gauge before the restrictor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What it is usually set to with the outlet blocked.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor diameter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Often 1 mm. Readings are converted by it; the drilled hole checks it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restrictor length</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Discharge coefficient</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge before the restrictor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Home-made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge after the restrictor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air and restrictor</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TesterCardPage</name>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This tester is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Self-checks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before you blame the engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete this tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Check: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TesterCheckSheet</name>
+    <message>
+        <source>Drilled hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reference shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This gauge shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gauge shows</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last time: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Failed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Passed</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TesterChecks</name>
+    <message>
+        <source>Outlet blocked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Holds after cranking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Needle at rest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Drilled hole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Against a reference</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the outlet and pump to the set pressure: the needle must not sink.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close the outlet: it must read 0 % leakage.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>After cranking the gauge must not sink. If it does, the check valve or an O-ring leaks and every reading is low.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With no pressure the needle must stand at zero. Type what it shows.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a plate with a drilled hole of known diameter at the outlet, set the usual pressure and type what is held. It shows how much air the restrictor passes.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Put a gauge that you trust on the same line and type what both show.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>set %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>showed %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>TestersPage</name>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tester yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add a tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Trouble</name>
+    <message>
+        <source>Lapwing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The library can&apos;t be opened</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Close Lapwing</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>UndoCorner</name>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VersionFields</name>
+    <message>
+        <source>Here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>nothing noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>Visit</name>
+    <message>
+        <source>Symptoms</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Visit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found, after the repair, a year later.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Distance or hours run</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Job number</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the owner&apos;s words</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Conditions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Warm or cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cold against cold, warm against warm: only then two visits can be compared.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Coolant temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Air temperature</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Altitude of the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Barometer at the shop</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As it reads here, not brought down to sea level. It wins over the altitude.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking and holding</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Induction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Battery</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranked by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cranking speed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crank held by</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>In the leak-down test the air can turn the engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No such tester yet. Add it under Testers, at the end of this page.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Compression gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak-down tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VisitPage</name>
+    <message>
+        <source>Complaint and conditions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>This session is gone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VoiceNotePage</name>
+    <message>
+        <source>Voice note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is recorded</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Recording. Leaving this page keeps what was said.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keeping it ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>✓ Kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say what you hear, see and smell.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>VoiceRow</name>
+    <message>
+        <source>%1, %2 of %3</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 · its file is missing</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Play</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Delete</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhereItLeaks</name>
+    <message>
+        <source>Where it leaks</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working it out …</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show the shares</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WhichEngineSheet</name>
+    <message>
+        <source>New session on which engine?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Search name, tags, description</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Add an engine</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>WipeLock</name>
+    <message>
+        <source>Wipe the glass</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>Touches count again in %n second(s).</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::AppContext</name>
+    <message>
+        <source>Undone: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::AssumptionsModel</name>
+    <message>
+        <source>What counts as sealing well, and clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak hunt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Wet test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine data and cranking</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How readings scatter</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Behind the odds</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Others</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Other sets</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The odds are worked out under these as well: where they name another main leak, it is said that they depend on assumptions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings and calculators</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rules, gauges and the cranking model</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::BackupModel</name>
+    <message>
+        <source>Backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Writing the backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the backup goes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything is backed up, %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Checking the backup</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup holds one engine.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The backup holds %1 engines.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not here yet: %1. Here already and unchanged: %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers of its own: %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bringing it in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Stopped after %1 of %2 engines. Those are here whole; restore again to bring in the rest.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Restored, engines: %1. Nothing that was here was taken away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records with two versions: %1. The engine cards say where to choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::BringInModel</name>
+    <message>
+        <source>Session files</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Open a session file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Demo: two invented engines</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed on both sides: both versions are kept, and you choose.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Changed by the sender after it was here: takes its place.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::CalculatorModel</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1. %2. From: %3.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::ChangesModel</name>
+    <message>
+        <source>Readings of two visits are needed to compare. Test again after the work.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::ClearancesModel</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 → %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as found</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as left</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wanted, cold</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>adjust it, then test again, before any verdict on the valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>That is a very wide clearance. Is the unit right?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep, next valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3 kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::ConflictsModel</name>
+    <message>
+        <source>changed %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>as first written</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineCardForm</name>
+    <message>
+        <source>1 cylinder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>retest planned for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineGlances</name>
+    <message>
+        <source>%1 in range</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 borderline</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 fault</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 without a limit</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineListModel</name>
+    <message>
+        <source>No session yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest planned for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Retest due, planned for %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineStarter</name>
+    <message>
+        <source>Number of cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::FindingsModel</name>
+    <message>
+        <source>dry test, mean of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>dry test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of it on the first puff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>expected by the model, no factory figure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>had nothing lain before the check valve</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leakage: held %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a tester of %1 behind %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>round hole that would leak as much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of free air leaks out</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>wet test</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over the dry reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>of rise is explained by the oil&apos;s volume alone</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>plug hole of %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>lower end of the factory range here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>upper end of the factory range here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factory limit here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>most allowed between cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Working assumptions version %1.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::HandOverModel</name>
+    <message>
+        <source>Session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Show in folder</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Share</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Choose at least one visit.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::HistoryModel</name>
+    <message>
+        <source>All</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>after a repair</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>not comparable with the newest</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 cylinders over %3 visits; the list below says the same.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::LeakHuntModel</name>
+    <message>
+        <source>No leak-down reading of this cylinder yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>held %1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, leakage %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Plug hole of cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Throttle open, hose at the intake</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Hose at the tail pipe</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil filler open, thin glove over it: rings always leak a little</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Piston over the port: air past the rings comes out here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Carburettor: air past the rings into the crankcase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Soapy water round the joint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Bubbles in the filler; never open a hot cap</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Only counts while its valves are shut</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>At its outlet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase test: soapy water</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase test: at the carburettor</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anywhere else: plug thread, crack, adapter ring</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done, next %1 (turn %2°)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done, next %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::MyCallModel</name>
+    <message>
+        <source>Cylinder %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::NeedleModel</name>
+    <message>
+        <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reading the needle ...</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Reads %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>, you typed %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source> (needle set by hand)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 as read</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 as typed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>leave open</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>photo only</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep %1 as a reading: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::NewsModel</name>
+    <message>
+        <source>Handed over by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>brought in %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>two versions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>new</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::NextTdcModel</name>
+    <message>
+        <source>stands at TDC now</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>turn %1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1°</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>With bore, stroke and rod on the engine card the app can say how hard %1 pushes on the crank.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 N m</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>at %1° from TDC: %2 N at the end of a 30 cm bar</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PadLines</name>
+    <message>
+        <source>leakage on this tester</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>hole would leak as much</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>give or take the gauge</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>over the dry reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>on a tester of %1 behind %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PadModel</name>
+    <message>
+        <source>Done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Next %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep all the same</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep instead</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep, listen</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Keep, next %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type the set pressure first: leakage is counted from it.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Type how many minutes it stood: without them the end pressure says little.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %2 kept</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Final</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Pulls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>End</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Minutes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (point placed; “%2” for %3)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Crankcase</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, first puff</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, final reading, again</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, final reading</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, pulls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, oil put in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, set pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, how long</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, end pressure</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 held</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, end pressure, of %2 set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 held, of %2 set</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, first puff %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, 1 pull</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, %2 pulls</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, oil %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>rings oiled before</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured again</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PhotoModel</name>
+    <message>
+        <source>Choose a photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PlanModel</name>
+    <message>
+        <source>Parts: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>If it is left: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it: %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nothing is written here yet</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Done %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n price(s) too long to add up</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Quick fixes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Strip</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Everything</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Noted %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PrepareModel</name>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::SecondOpinionModel</name>
+    <message>
+        <source>Plan</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Testers</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No tester is named: the readings&apos; uncertainty is guessed.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: no self-check noted</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2, %3, %4</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Repeated: %1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>No reading was repeated</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not done: %1 (%2)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not marked: %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Engine as a whole</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>measured again later</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak hunt, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearance, %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::SessionModel</name>
+    <message>
+        <source>job %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the owner says, conditions, testers used</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Complaint and conditions</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 done</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message numerus="yes">
+        <source>%n left out</source>
+        <translation type="unfinished">
+            <numerusform></numerusform>
+            <numerusform></numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>First of all: a valve without clearance looks burnt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 cylinders</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Never on a diesel: oil can lock it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Last: oil stays on the rings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Before any oil goes in</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Not measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of %2 measured</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>factory limit %1 here</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the model expects %1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Listen where the air comes out, while it is on</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Listened, nothing heard</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leak hunt</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Does the crankcase hold pressure?</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own call first</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leave it, quick fix or strip, and what it costs</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>the owner says %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::SettingsModel</name>
+    <message>
+        <source>Lowest cylinder of the highest, at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Below the average of all cylinders, at most</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>none under %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual cranking pressure (%1), for each unit of compression ratio</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Usual cranking pressure (%1)</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Leakage on a tester of %1 and %2: in range up to, borderline up to</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As a tester&apos;s maker says. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Aircraft. </source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rings are suspected when oil raises the reading by at least</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::StorageModel</name>
+    <message>
+        <source>Photo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Voice note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Unknown file</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Photos and voice notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Records</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Backups</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Of these, deleted and kept for Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Save a copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::TesterCardForm</name>
+    <message>
+        <source>%1, home-made</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::TesterListModel</name>
+    <message>
+        <source>0 to %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>home-made</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>checked %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>never checked</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::TodoModel</name>
+    <message>
+        <source>cylinder %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>asked by %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 note</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 notes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 other cause</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 other causes</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>1 test asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 tests asked for</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+</TS>
