@@ -5,1342 +5,1342 @@
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Supuestos de trabajo</translation>
     </message>
     <message>
         <source>Version %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Versión %1</translation>
     </message>
     <message>
         <source>The odds of where it leaks rest on these numbers. They were not yet counted on real engines. Every report names their version, so that it can be worked out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las probabilidades de por dónde fuga descansan en estos números. Todavía no se han contado en motores reales. Cada informe nombra su versión, para poder calcularlo de nuevo.</translation>
     </message>
 </context>
 <context>
     <name>BackButton</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
 </context>
 <context>
     <name>BackupPage</name>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia de seguridad</translation>
     </message>
     <message>
         <source>One file with all engines, sessions, photos, voice notes and testers, owners&apos; names and contacts too. Keep it somewhere else than on this device.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un solo archivo con todos los motores, sesiones, fotos, notas de voz y comprobadores, y también los nombres y contactos de los propietarios. Guardarlo en otro sitio que no sea este dispositivo.</translation>
     </message>
     <message>
         <source>%1: %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar</translation>
     </message>
     <message>
         <source>The backup is made, but lies nowhere yet</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia está hecha, pero aún no está en ningún sitio</translation>
     </message>
     <message>
         <source>Choose where it goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir adónde va</translation>
     </message>
     <message>
         <source>Restore from a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurar desde una copia</translation>
     </message>
     <message>
         <source>Checked first, then shown, then merged with what is here</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero se comprueba, luego se muestra y después se une con lo que hay aquí</translation>
     </message>
     <message>
         <source>Restoring takes nothing away. What you deleted here and the backup still has comes back; what was changed on both sides is kept in both versions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurar no quita nada. Lo que se borró aquí y la copia aún tiene vuelve; lo que se cambió en ambos lados se conserva en las dos versiones.</translation>
     </message>
     <message>
         <source>Don&apos;t</source>
-        <translation type="unfinished"></translation>
+        <translation>No hacerlo</translation>
     </message>
     <message>
         <source>Restore it</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurar</translation>
     </message>
     <message>
         <source>Back up everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar todo</translation>
     </message>
 </context>
 <context>
     <name>BringIn</name>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 sesión</translation>
     </message>
     <message>
         <source>%1 sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sesiones</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 lectura</translation>
     </message>
     <message>
         <source>%1 readings</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas</translation>
     </message>
     <message>
         <source>1 exit</source>
-        <translation type="unfinished"></translation>
+        <translation>1 salida</translation>
     </message>
     <message>
         <source>%1 exits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 salidas</translation>
     </message>
     <message>
         <source>1 clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>1 juego</translation>
     </message>
     <message>
         <source>%1 clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 juegos</translation>
     </message>
     <message>
         <source>1 photo or voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 foto o nota de voz</translation>
     </message>
     <message>
         <source>%1 photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 fotos y notas de voz</translation>
     </message>
     <message>
         <source>1 note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 nota</translation>
     </message>
     <message>
         <source>%1 notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 notas</translation>
     </message>
     <message>
         <source>1 line of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>1 línea del plan</translation>
     </message>
     <message>
         <source>%1 lines of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 líneas del plan</translation>
     </message>
     <message>
         <source>1 tester</source>
-        <translation type="unfinished"></translation>
+        <translation>1 comprobador</translation>
     </message>
     <message>
         <source>%1 testers</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 comprobadores</translation>
     </message>
     <message>
         <source>A new engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un motor nuevo.</translation>
     </message>
     <message>
         <source>A new engine with %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un motor nuevo con %1.</translation>
     </message>
     <message>
         <source>This engine is here already. New are %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este motor ya está aquí. Son nuevos: %1.</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin firma</translation>
     </message>
     <message>
         <source>Its checksums show no damage, but nobody stands for it: anyone may have changed it on the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus sumas de comprobación no muestran daños, pero nadie responde de él: cualquiera puede haberlo cambiado por el camino.</translation>
     </message>
     <message>
         <source>Unaltered since you handed it over</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambios desde que se entregó desde aquí</translation>
     </message>
     <message>
         <source>It carries the key of this library.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleva la clave de esta biblioteca.</translation>
     </message>
     <message>
         <source>Unaltered since it was handed over by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambios desde que lo entregó %1</translation>
     </message>
     <message>
         <source>You gave this key its name.</source>
-        <translation type="unfinished"></translation>
+        <translation>El nombre de esta clave se puso aquí.</translation>
     </message>
     <message>
         <source>Unaltered since it was handed over; unknown key</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambios desde que se entregó; clave desconocida</translation>
     </message>
     <message>
         <source>Compare the fingerprint with the sender once, by eye or by telephone. Then give the key a name, and it is known from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar una vez la huella con quien lo envía, a la vista o por teléfono. Después dar un nombre a la clave, y desde entonces queda conocida.</translation>
     </message>
     <message>
         <source>Altered since it was handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Alterado desde que se entregó</translation>
     </message>
     <message>
         <source>Something was changed, added or taken out after it was signed. Ask the sender for the file again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se cambió, añadió o quitó algo después de firmarlo. Pedir de nuevo el archivo a quien lo envió.</translation>
     </message>
     <message>
         <source>Its signature can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Su firma no se puede leer</translation>
     </message>
     <message>
         <source>It is damaged or from a newer version. Treat the file as not signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Está dañada o es de una versión más nueva. Tratar el archivo como no firmado.</translation>
     </message>
     <message>
         <source>One record was changed and takes the place of the one here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registro se cambió y ocupa el lugar del que hay aquí.</translation>
     </message>
     <message>
         <source>%1 records were changed and take the place of those here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 registros se cambiaron y ocupan el lugar de los que hay aquí.</translation>
     </message>
     <message>
         <source>One record was changed here as well: both versions are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registro se cambió también aquí: se conservan las dos versiones.</translation>
     </message>
     <message>
         <source>%1 records were changed here as well: both versions of each are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 registros se cambiaron también aquí: se conservan las dos versiones de cada uno.</translation>
     </message>
     <message>
         <source>One record that you took out stays out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un registro que se quitó aquí queda fuera.</translation>
     </message>
     <message>
         <source>%1 records that you took out stay out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 registros que se quitaron aquí quedan fuera.</translation>
     </message>
     <message>
         <source>All of it is here already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya está todo aquí.</translation>
     </message>
 </context>
 <context>
     <name>BringInFile</name>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>y %1 más</translation>
     </message>
 </context>
 <context>
     <name>BringInPage</name>
     <message>
         <source>Before it is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de incorporarlo</translation>
     </message>
     <message>
         <source>Reading and checking it …</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo y comprobando …</translation>
     </message>
     <message>
         <source>This file can&apos;t be brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo no se puede incorporar</translation>
     </message>
     <message>
         <source>Bring back what was taken out here</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuperar lo que se quitó aquí</translation>
     </message>
     <message>
         <source>Records that you deleted and the file still has</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros que se borraron aquí y el archivo aún tiene</translation>
     </message>
     <message>
         <source>Bringing it in takes nothing away. Undo takes it back as one step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporarlo no quita nada. Deshacer lo retira en un solo paso.</translation>
     </message>
     <message>
         <source>Don&apos;t</source>
-        <translation type="unfinished"></translation>
+        <translation>No hacerlo</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Bring it in all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporarlo de todos modos</translation>
     </message>
     <message>
         <source>Bring it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporarlo</translation>
     </message>
 </context>
 <context>
     <name>CalculatorPage</name>
     <message>
         <source>This session is gone: it was deleted. Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está: se borró. Deshacer la recupera.</translation>
     </message>
     <message>
         <source>Forget what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Olvidar lo escrito</translation>
     </message>
     <message>
         <source>Attach to session</source>
-        <translation type="unfinished"></translation>
+        <translation>Adjuntar a la sesión</translation>
     </message>
 </context>
 <context>
     <name>CalculatorResult</name>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De dónde sale esto?</translation>
     </message>
 </context>
 <context>
     <name>Calculators</name>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>Held pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión mantenida</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador</translation>
     </message>
     <message>
         <source>Full scale of its gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Fondo de escala de su manómetro</translation>
     </message>
     <message>
         <source>With scale and class the uncertainty is this gauge&apos;s own; 0 is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con la escala y la clase, la incertidumbre es la de este manómetro; 0 es «no se sabe».</translation>
     </message>
     <message>
         <source>Class by</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase según</translation>
     </message>
     <message>
         <source>Accuracy class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase de exactitud</translation>
     </message>
     <message>
         <source>EN 837-1: 1.6 or 2.5. ASME B40.100: a grade from A to D.</source>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1: 1,6 o 2,5. ASME B40.100: un grado de la A a la D.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro del restrictor</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga</translation>
     </message>
     <message>
         <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo vacío si no se sabe: la app supone uno.</translation>
     </message>
     <message>
         <source>Other tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro comprobador</translation>
     </message>
     <message>
         <source>Its set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Su presión ajustada</translation>
     </message>
     <message>
         <source>Its restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro de su restrictor</translation>
     </message>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Agujero taladrado</translation>
     </message>
     <message>
         <source>Diameter of the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro del agujero</translation>
     </message>
     <message>
         <source>Drilled through a cap that stands in the cylinder&apos;s place, as long as the restrictor is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Taladrado en una tapa que ocupa el lugar del cilindro, tan largo como el restrictor.</translation>
     </message>
     <message>
         <source>Held pressure on the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión mantenida en el agujero</translation>
     </message>
     <message>
         <source>Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Taller</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitud</translation>
     </message>
     <message>
         <source>Air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión del aire</translation>
     </message>
     <message>
         <source>What a barometer in the shop shows. It wins over the altitude; a weather report&apos;s figure is for sea level and does not do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que marca un barómetro en el taller. Vale más que la altitud; la cifra de un parte meteorológico es para el nivel del mar y no sirve.</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite</translation>
     </message>
     <message>
         <source>Factory limit, for sea level</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite de fábrica, al nivel del mar</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Carrera</translation>
     </message>
     <message>
         <source>Rod</source>
-        <translation type="unfinished"></translation>
+        <translation>Biela</translation>
     </message>
     <message>
         <source>Between the centres of its eyes. Leave it empty and the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Entre los centros de sus ojos. Si se deja vacío, la app supone una.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Combustible</translation>
     </message>
     <message>
         <source>Exhaust port closes after bottom dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>La lumbrera de escape cierra después del punto muerto inferior</translation>
     </message>
     <message>
         <source>Intake closes after bottom dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>La admisión cierra después del punto muerto inferior</translation>
     </message>
     <message>
         <source>Leave it empty and the app assumes one, with its doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se deja vacío, la app supone uno, con su duda.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión indicado a</translation>
     </message>
     <message>
         <source>Cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Arranque</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque</translation>
     </message>
     <message>
         <source>Warm or cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Caliente o frío</translation>
     </message>
     <message>
         <source>Compression gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro de compresión</translation>
     </message>
     <message>
         <source>Hose and gauge hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen de manguera y manómetro</translation>
     </message>
     <message>
         <source>Check valve sits at the</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvula antirretorno en</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de válvula</translation>
     </message>
     <message>
         <source>Adapter adds</source>
-        <translation type="unfinished"></translation>
+        <translation>El adaptador añade</translation>
     </message>
     <message>
         <source>Reading to correct</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura por corregir</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda</translation>
     </message>
     <message>
         <source>Oil put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceite echado</translation>
     </message>
     <message>
         <source>Dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura en seco</translation>
     </message>
     <message>
         <source>Air in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire en el cilindro</translation>
     </message>
     <message>
         <source>Pressure in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión en el cilindro</translation>
     </message>
     <message>
         <source>At most the set pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como máximo la presión ajustada.</translation>
     </message>
     <message>
         <source>Angle from top dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo desde el punto muerto superior</translation>
     </message>
     <message>
         <source>Length of the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de la barra</translation>
     </message>
     <message>
         <source>Type one or several</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir uno o varios</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Par</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Caudal</translation>
     </message>
     <message>
         <source>Leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida</translation>
     </message>
     <message>
         <source>Another tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Otro comprobador</translation>
     </message>
     <message>
         <source>Restrictor check</source>
-        <translation type="unfinished"></translation>
+        <translation>Control del restrictor</translation>
     </message>
     <message>
         <source>Hose and adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Manguera y adaptador</translation>
     </message>
     <message>
         <source>Oil in a wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceite en la prueba húmeda</translation>
     </message>
     <message>
         <source>Healthy reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura sana</translation>
     </message>
     <message>
         <source>Holding torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Par de retención</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidades</translation>
     </message>
     <message>
         <source>What was lost of the set pressure, and how large the leak is</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué se perdió de la presión ajustada, y cómo de grande es la fuga</translation>
     </message>
     <message>
         <source>The same leak behind another restrictor, at another set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>La misma fuga detrás de otro restrictor, con otra presión ajustada</translation>
     </message>
     <message>
         <source>A home-made tester&apos;s restrictor, by a drilled hole of known size</source>
-        <translation type="unfinished"></translation>
+        <translation>El restrictor de un comprobador casero, con un agujero taladrado de medida conocida</translation>
     </message>
     <message>
         <source>What the volume before the check valve takes off a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que el volumen antes de la válvula antirretorno quita a una lectura</translation>
     </message>
     <message>
         <source>What the oil&apos;s mere volume adds to a wet reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que el mero volumen del aceite suma a una lectura húmeda</translation>
     </message>
     <message>
         <source>A factory limit at the shop&apos;s altitude or air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Un límite de fábrica a la altitud o la presión del aire del taller</translation>
     </message>
     <message>
         <source>What a cylinder that seals well should read</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que debería marcar un cilindro que cierra bien</translation>
     </message>
     <message>
         <source>What the crank must be held against with the air on</source>
-        <translation type="unfinished"></translation>
+        <translation>Contra qué hay que sujetar el cigüeñal con el aire puesto</translation>
     </message>
     <message>
         <source>Pressure, length, volume, temperature, torque, flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión, longitud, volumen, temperatura, par, caudal</translation>
     </message>
 </context>
 <context>
     <name>CalculatorsPage</name>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculadoras</translation>
     </message>
     <message>
         <source>filled from the session</source>
-        <translation type="unfinished"></translation>
+        <translation>tomado de la sesión</translation>
     </message>
 </context>
 <context>
     <name>CaptureTrouble</name>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Intentar de nuevo</translation>
     </message>
     <message>
         <source>System settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes del sistema</translation>
     </message>
 </context>
 <context>
     <name>Caution</name>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Precaución</translation>
     </message>
     <message>
         <source>Touch to read it all</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para leerlo todo</translation>
     </message>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para plegar</translation>
     </message>
 </context>
 <context>
     <name>CautionGate</name>
     <message>
         <source>Before you start</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de empezar</translation>
     </message>
     <message>
         <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
-        <translation type="unfinished"></translation>
+        <translation>El manual del motor, las normas locales y la práctica autorizada van por delante de esta app.</translation>
     </message>
     <message>
         <source>Understood</source>
-        <translation type="unfinished"></translation>
+        <translation>Entendido</translation>
     </message>
 </context>
 <context>
     <name>ChangeRow</name>
     <message>
         <source>before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>antes %1</translation>
     </message>
     <message>
         <source>after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>después %1</translation>
     </message>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De dónde sale esto?</translation>
     </message>
 </context>
 <context>
     <name>ChangesPage</name>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y después</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>To be compared with care</source>
-        <translation type="unfinished"></translation>
+        <translation>Comparar con cuidado</translation>
     </message>
     <message>
         <source>Not everything can be compared</source>
-        <translation type="unfinished"></translation>
+        <translation>No todo se puede comparar</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2</translation>
     </message>
     <message>
         <source>Not measured at either visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>No medido en ninguna de las dos visitas.</translation>
     </message>
     <message>
         <source>± is about 95 %. What one gauge is out by at both visits cancels in the difference; what two gauges are out by does not. Touch a difference to see where it comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>± es alrededor del 95 %. Lo que un mismo manómetro se desvía en ambas visitas se anula en la diferencia; lo que se desvían dos manómetros, no. Tocar una diferencia para ver de dónde sale.</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
 </context>
 <context>
     <name>ClearancesPage</name>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>thou</source>
-        <translation type="unfinished"></translation>
+        <translation>milésimas</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
 </context>
 <context>
     <name>ConflictsPage</name>
     <message>
         <source>Two versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos versiones</translation>
     </message>
     <message>
         <source>Each of these was changed on two sides. Nothing is lost until you choose, and Undo brings the other version back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada uno de estos se cambió en dos lados. Nada se pierde hasta elegir, y Deshacer recupera la otra versión.</translation>
     </message>
     <message>
         <source>Every record has one version. There is nothing to choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cada registro tiene una sola versión. No hay nada que elegir.</translation>
     </message>
     <message>
         <source>Shows now, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Se muestra ahora, %1</translation>
     </message>
     <message>
         <source>The other one, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La otra, %1</translation>
     </message>
     <message>
         <source>nothing noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nada anotado</translation>
     </message>
     <message>
         <source>This one stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale esta</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>CylinderFindingsPanel</name>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas</translation>
     </message>
     <message>
         <source>Heard: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Oído: %1</translation>
     </message>
     <message>
         <source>Rules of thumb say</source>
-        <translation type="unfinished"></translation>
+        <translation>Las reglas prácticas dicen</translation>
     </message>
 </context>
 <context>
     <name>CylinderGridSheet</name>
     <message>
         <source>Cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros</translation>
     </message>
 </context>
 <context>
     <name>CylinderSheet</name>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número</translation>
     </message>
     <message>
         <source>As the engine&apos;s maker counts it, 1 to 99.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como los cuenta el fabricante del motor, de 1 a 99.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>front, rear, left ...</source>
-        <translation type="unfinished"></translation>
+        <translation>delantero, trasero, izquierdo ...</translation>
     </message>
     <message>
         <source>Bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Bancada</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>primera</translation>
     </message>
     <message>
         <source>second</source>
-        <translation type="unfinished"></translation>
+        <translation>segunda</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
     <name>CylinderStrip</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
     <name>CylinderTile</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
 </context>
 <context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde sale esto</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente: %1</translation>
     </message>
 </context>
 <context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir un motor</translation>
     </message>
     <message>
         <source>Its sessions open here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus sesiones se abren aquí.</translation>
     </message>
 </context>
 <context>
     <name>EngineCard</name>
     <message>
         <source>Name and owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre y propietario</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Maker, type, year, number</source>
-        <translation type="unfinished"></translation>
+        <translation>Fabricante, tipo, año, número</translation>
     </message>
     <message>
         <source>Tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiquetas</translation>
     </message>
     <message>
         <source>Words to find it by, with commas between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Palabras para encontrarlo, separadas por comas.</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Propietario</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Contacto del propietario</translation>
     </message>
     <message>
         <source>Stays out of files that you hand over unless you tick it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda fuera de los archivos que se entregan, salvo que se marque allí.</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Historial</translation>
     </message>
     <message>
         <source>What is known of its past: overhauls, overheating, how long it stood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se sabe de su pasado: revisiones, sobrecalentamiento, cuánto tiempo estuvo parado.</translation>
     </message>
     <message>
         <source>Make-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Construcción</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
         <source>A rotary engine is not supported: its chambers seal in another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un motor rotativo no se admite: sus cámaras cierran de otra manera.</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Combustible</translation>
     </message>
     <message>
         <source>Cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigeración</translation>
     </message>
     <message>
         <source>Arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo entre bancadas</translation>
     </message>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de cilindros</translation>
     </message>
     <message>
         <source>1 to 16. Cylinders that stay keep their numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>De 1 a 16. Los cilindros que quedan conservan su número.</translation>
     </message>
     <message>
         <source>Firing and manifolds</source>
-        <translation type="unfinished"></translation>
+        <translation>Encendido y colectores</translation>
     </message>
     <message>
         <source>Firing order</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden de encendido</translation>
     </message>
     <message>
         <source>As in 1-3-4-2. It tells which cylinder&apos;s TDC comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como 1-3-4-2. Dice de qué cilindro es el próximo PMS.</translation>
     </message>
     <message>
         <source>Firing intervals</source>
-        <translation type="unfinished"></translation>
+        <translation>Intervalos de encendido</translation>
     </message>
     <message>
         <source>Crank degrees from each cylinder to the next one, as in 270-450, or &quot;even&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grados de cigüeñal de cada cilindro al siguiente, como 270-450, o «regular».</translation>
     </message>
     <message>
         <source>Cylinders on one manifold, as in 1-2, 3-4. Sound carries between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros en un mismo colector, como 1-2, 3-4. El sonido pasa de uno a otro.</translation>
     </message>
     <message>
         <source>Joined intakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Admisiones unidas</translation>
     </message>
     <message>
         <source>Joined exhausts</source>
-        <translation type="unfinished"></translation>
+        <translation>Escapes unidos</translation>
     </message>
     <message>
         <source>Dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>Medidas</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Carrera</translation>
     </message>
     <message>
         <source>Rod length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de biela</translation>
     </message>
     <message>
         <source>From centre to centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>De centro a centro.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión</translation>
     </message>
     <message>
         <source>Trapped: from the closing of the exhaust port. For 7.2:1 type 7.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Efectiva: desde el cierre de la lumbrera de escape. Para 7,2:1 escribir 7,2.</translation>
     </message>
     <message>
         <source>For 9.2:1 type 9.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para 9,2:1 escribir 9,2.</translation>
     </message>
     <message>
         <source>Exhaust port closes, after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>La lumbrera de escape cierra, después del PMI</translation>
     </message>
     <message>
         <source>Wanted when cold, as in 0.15-0.20.</source>
-        <translation type="unfinished"></translation>
+        <translation>El que se pide en frío, como 0,15-0,20.</translation>
     </message>
     <message>
         <source>Valves</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de admisión por cilindro</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de escape por cilindro</translation>
     </message>
     <message>
         <source>Adjuster</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglaje</translation>
     </message>
     <message>
         <source>Intake clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de admisión</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de escape</translation>
     </message>
     <message>
         <source>Valve timing</source>
-        <translation type="unfinished"></translation>
+        <translation>Distribución</translation>
     </message>
     <message>
         <source>Intake closes, after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>La admisión cierra, después del PMI</translation>
     </message>
     <message>
         <source>A cranking reading hangs on it. Leave it empty if you don&apos;t know.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lectura de compresión depende de ello. Dejarlo vacío si no se sabe.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión indicado a</translation>
     </message>
     <message>
         <source>Quoted at a lift, the valve closes on its seat 15 to 25 degrees later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se indica con un alzado, la válvula cierra en su asiento de 15 a 25 grados más tarde.</translation>
     </message>
     <message>
         <source>Exhaust opens, before BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>El escape abre, antes del PMI</translation>
     </message>
     <message>
         <source>Exhaust opening is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Apertura de escape indicada a</translation>
     </message>
     <message>
         <source>Plug and decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Bujía y descompresor</translation>
     </message>
     <message>
         <source>Plug thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosca de bujía</translation>
     </message>
     <message>
         <source>As in M14x1.25.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como M14x1.25.</translation>
     </message>
     <message>
         <source>Plug reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca de bujía</translation>
     </message>
     <message>
         <source>Decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor</translation>
     </message>
     <message>
         <source>With one, a low cranking reading is no proof of a leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si lo hay, una lectura de compresión baja no es prueba de una fuga.</translation>
     </message>
     <message>
         <source>Factory limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites de fábrica</translation>
     </message>
     <message>
         <source>Normal range from</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango normal desde</translation>
     </message>
     <message>
         <source>Normal range to</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango normal hasta</translation>
     </message>
     <message>
         <source>Lowest limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite inferior</translation>
     </message>
     <message>
         <source>Most difference between cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia máxima entre cilindros</translation>
     </message>
     <message>
         <source>Lowest against highest cylinder, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>El más bajo frente al más alto, al menos</translation>
     </message>
     <message>
         <source>Most leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida máxima</translation>
     </message>
     <message>
         <source>On the maker&apos;s own leak-down tester.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con el comprobador de estanqueidad del propio fabricante.</translation>
     </message>
     <message>
         <source>Set pressure of that tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada de ese comprobador</translation>
     </message>
     <message>
         <source>Restrictor of that tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor de ese comprobador</translation>
     </message>
     <message>
         <source>Where the limits come from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde vienen los límites</translation>
     </message>
     <message>
         <source>Page or source</source>
-        <translation type="unfinished"></translation>
+        <translation>Página o fuente</translation>
     </message>
     <message>
         <source>Crankcase test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>To be held for</source>
-        <translation type="unfinished"></translation>
+        <translation>A mantener durante</translation>
     </message>
     <message>
         <source>End pressure, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión final, al menos</translation>
     </message>
     <message>
         <source>Where these limits come from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde vienen estos límites</translation>
     </message>
     <message>
         <source>Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Taller</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitud</translation>
     </message>
     <message>
         <source>Above sea level. Factory limits are scaled to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre el nivel del mar. Los límites de fábrica se convierten a ella.</translation>
     </message>
     <message>
         <source>even</source>
-        <translation type="unfinished"></translation>
+        <translation>regular</translation>
     </message>
 </context>
 <context>
     <name>EngineCardPage</name>
     <message>
         <source>Engine card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha del motor</translation>
     </message>
     <message>
         <source>This engine is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Este motor ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones</translation>
     </message>
     <message>
         <source>All %1 sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Las %1 sesiones</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
     <message>
         <source>Report, session file, table</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe, archivo de sesión, tabla</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y después</translation>
     </message>
     <message>
         <source>Two visits, cylinder by cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos visitas, cilindro a cilindro</translation>
     </message>
     <message>
         <source>Delete this engine and its sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar este motor y sus sesiones</translation>
     </message>
     <message>
         <source>New session</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva sesión</translation>
     </message>
 </context>
 <context>
     <name>EnginesEmpty</name>
     <message>
         <source>No engine yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay motores</translation>
     </message>
     <message>
         <source>Add the engine in front of you, open a session file that someone sent, or look at two invented engines first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir el motor que se tiene delante, abrir un archivo de sesión que alguien envió, o mirar primero dos motores inventados.</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un archivo de sesión</translation>
     </message>
     <message>
         <source>Look at the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la demostración</translation>
     </message>
     <message>
         <source>Restore a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurar una copia</translation>
     </message>
 </context>
 <context>
     <name>EnginesMoreSheet</name>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un motor</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un archivo de sesión</translation>
     </message>
     <message>
         <source>Look at the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Ver la demostración</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculadoras</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar el cristal</translation>
     </message>
     <message>
         <source>For 10 seconds no touch counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durante 10 segundos ningún toque cuenta.</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes</translation>
     </message>
 </context>
 <context>
     <name>EnginesPage</name>
     <message>
         <source>Engines</source>
-        <translation type="unfinished"></translation>
+        <translation>Motores</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>No engine fits this search. Fewer letters find more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ningún motor encaja en esta búsqueda. Con menos letras se encuentra más.</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un motor</translation>
     </message>
     <message>
         <source>New session</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva sesión</translation>
     </message>
 </context>
 <context>
     <name>EnginesSearch</name>
     <message>
         <source>Search name, tags, description</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar nombre, etiquetas, descripción</translation>
     </message>
 </context>
 <context>
@@ -1348,2438 +1348,2438 @@
     <message>
         <source>There is no room left to write %1. Free some space and try again.</source>
         <extracomment>file.no_space</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda espacio para escribir %1. Liberar espacio e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>Working with %1 is not allowed here. Choose another folder or change who may use it.</source>
         <extracomment>file.not_allowed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está permitido trabajar con %1. Elegir otra carpeta o cambiar quién puede usarla.</translation>
     </message>
     <message>
         <source>%1 or its folder does not exist. Choose another place.</source>
         <extracomment>file.not_found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 o su carpeta no existe. Elegir otro lugar.</translation>
     </message>
     <message>
         <source>%1 could not be read or written: %2. Try again or choose another place.</source>
         <extracomment>file.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se pudo leer o escribir: %2. Intentarlo de nuevo o elegir otro lugar.</translation>
     </message>
     <message>
         <source>%1 is larger than %2 bytes: it can&apos;t be what is wanted here.</source>
         <extracomment>file.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasa de %2 bytes: no puede ser lo que se pide aquí.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a time with offset, such as 2026-03-14T09:30:00+01:00.</source>
         <extracomment>time.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una hora con desfase, como 2026-03-14T09:30:00+01:00.</translation>
     </message>
     <message>
         <source>which sum</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>qué cálculo</translation>
     </message>
     <message>
         <source>bore</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetro del cilindro</translation>
     </message>
     <message>
         <source>stroke</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>carrera</translation>
     </message>
     <message>
         <source>compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>relación de compresión</translation>
     </message>
     <message>
         <source>No reading is worked out at a compression ratio above 14: there the model reads far over what makers print. Use the maker&apos;s figure.</source>
         <extracomment>calculator.above_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se calcula ninguna lectura con una relación de compresión superior a 14: ahí el modelo da mucho más de lo que publican los fabricantes. Usar la cifra del fabricante.</translation>
     </message>
     <message>
         <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
         <extracomment>calculator.no_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con la válvula antirretorno en el agujero de bujía y sin adaptador, la manguera no quita nada. Elegir dónde está la válvula antirretorno o escribir el volumen de un adaptador.</translation>
     </message>
     <message>
         <source>Never put oil into a diesel: its chamber is so small that oil can lock the engine.</source>
         <extracomment>calculator.oil_diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nunca echar aceite en un diésel: su cámara es tan pequeña que el aceite puede bloquear el motor.</translation>
     </message>
     <message>
         <source>oil put in</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aceite echado</translation>
     </message>
     <message>
         <source>That much oil fills the chamber: cranking would lock the engine and can bend a rod. Use less oil.</source>
         <extracomment>calculator.oil_locks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tanto aceite llena la cámara: dar arranque bloquearía el motor y puede doblar una biela. Usar menos aceite.</translation>
     </message>
     <message>
         <source>These two pressures can&apos;t be worked with: type what was set and what was held.</source>
         <extracomment>calculator.leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con estas dos presiones no se puede calcular: escribir la que se ajustó y la que se mantuvo.</translation>
     </message>
     <message>
         <source>set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión ajustada</translation>
     </message>
     <message>
         <source>held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión mantenida</translation>
     </message>
     <message>
         <source>the other tester&apos;s set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión ajustada del otro comprobador</translation>
     </message>
     <message>
         <source>This leak can&apos;t be put on the other tester: look at the set pressures and restrictors.</source>
         <extracomment>calculator.other_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta fuga no se puede pasar al otro comprobador: revisar las presiones ajustadas y los restrictores.</translation>
     </message>
     <message>
         <source>diameter of the drilled hole</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetro del agujero taladrado</translation>
     </message>
     <message>
         <source>Still to be typed: %1.</source>
         <extracomment>calculator.needs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta por escribir: %1.</translation>
     </message>
     <message>
         <source>altitude, or the air pressure in the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>altitud, o presión del aire en el taller</translation>
     </message>
     <message>
         <source>rod</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>biela</translation>
     </message>
     <message>
         <source>pressure in the cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión en el cilindro</translation>
     </message>
     <message>
         <source>angle from top dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ángulo desde el punto muerto superior</translation>
     </message>
     <message>
         <source>a value to convert</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un valor para convertir</translation>
     </message>
     <message>
         <source>The file holds two entries of the same name: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>archive.name_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo contiene dos entradas con el mismo nombre: «%1». No lo hizo esta app: no fiarse de él.</translation>
     </message>
     <message>
         <source>The file holds a link or a device instead of a file: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>archive.link</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo contiene un enlace o un dispositivo en lugar de un archivo: «%1». No lo hizo esta app: no fiarse de él.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is damaged. Ask the sender to send it again.</source>
         <extracomment>archive.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La entrada «%1» del archivo está dañada. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is locked with a password. Ask the sender for the file as the app made it.</source>
         <extracomment>archive.encrypted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La entrada «%1» del archivo está cerrada con una contraseña. Pedir a quien lo envió el archivo tal como lo hizo la app.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is packed in a way that is not supported. Ask the sender for the file as the app made it.</source>
         <extracomment>archive.method</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La entrada «%1» del archivo está comprimida de un modo que no se admite. Pedir a quien lo envió el archivo tal como lo hizo la app.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; would unpack to %2 bytes from %3: that is no real one. Do not trust this file.</source>
         <extracomment>archive.ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La entrada «%1» pasaría a ocupar %2 bytes desde %3: eso no es una entrada real. No fiarse de este archivo.</translation>
     </message>
     <message>
         <source>%1 is not a session file but a folder or a device.</source>
         <extracomment>archive.not_a_zip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no es un archivo de sesión, sino una carpeta o un dispositivo.</translation>
     </message>
     <message>
         <source>%1 is larger than %2 bytes: no session file is that large.</source>
         <extracomment>archive.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasa de %2 bytes: ningún archivo de sesión es tan grande.</translation>
     </message>
     <message>
         <source>%1 is not a session file, or was cut short or changed on its way. Ask the sender to send it again.</source>
         <extracomment>archive.not_a_zip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no es un archivo de sesión, o se cortó o se cambió por el camino. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>%1 holds %2 entries: at most %3 are read. Do not trust this file.</source>
         <extracomment>archive.too_many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 contiene %2 entradas: se leen como máximo %3. No fiarse de este archivo.</translation>
     </message>
     <message>
         <source>%1 is damaged. Ask the sender to send it again.</source>
         <extracomment>archive.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está dañado. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>%1 would unpack to more than %2 bytes: no session file is that large. Do not trust it.</source>
         <extracomment>archive.unpacks_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasaría a ocupar más de %2 bytes: ningún archivo de sesión es tan grande. No fiarse de él.</translation>
     </message>
     <message>
         <source>Entries of %1 overlap. It was not made by this app: do not trust it.</source>
         <extracomment>archive.overlap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay entradas de %1 que se solapan. No lo hizo esta app: no fiarse de él.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is %2 bytes long: at most %3 are read.</source>
         <extracomment>archive.text_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La entrada «%1» del archivo ocupa %2 bytes: se leen como máximo %3.</translation>
     </message>
     <message>
         <source>The file is no backup that Lapwing made (%1). Choose another file.</source>
         <extracomment>backup.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no es una copia de seguridad hecha por Lapwing (%1). Elegir otro archivo.</translation>
     </message>
     <message>
         <source>Stopped while the backup was being checked. Nothing was changed.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parado mientras se comprobaba la copia de seguridad. No se cambió nada.</translation>
     </message>
     <message>
         <source>This backup was made by a newer Lapwing (its version is %1; this one reads 1.x). Update Lapwing to restore it.</source>
         <extracomment>backup.version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta copia de seguridad la hizo un Lapwing más nuevo (su versión es %1; este lee 1.x). Actualizar Lapwing para restaurarla.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; stands in the file and not in %2: someone added it.</source>
         <extracomment>bag.unlisted_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» está en el archivo y no en %2: alguien lo añadió.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Use another copy of the backup.</source>
         <extracomment>bag.checksum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no está en el archivo tal como se empaquetó: se dañó o se cambió por el camino. Usar otro ejemplar de la copia de seguridad.</translation>
     </message>
     <message>
         <source>The backup lacks %1 of its files. Use another copy of it.</source>
         <extracomment>bag.missing_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la copia de seguridad le faltan %1 de sus archivos. Usar otro ejemplar de ella.</translation>
     </message>
     <message>
         <source>The backup was stopped. Nothing was written.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La copia de seguridad se paró. No se escribió nada.</translation>
     </message>
     <message>
         <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
         <extracomment>bag.declaration</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El bagit.txt del archivo no son las dos líneas que pide BagIt: pedir a quien lo envió que envíe de nuevo el archivo original.</translation>
     </message>
     <message>
         <source>The file is packed by version %1 of BagIt; 1.0 can be read. Update Lapwing, or ask for an older form.</source>
         <extracomment>bag.version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está empaquetado con la versión %1 de BagIt; se puede leer la 1.0. Actualizar Lapwing o pedir una forma más antigua.</translation>
     </message>
     <message>
         <source>The file&apos;s lists are written in %1; only UTF-8 can be read.</source>
         <extracomment>bag.encoding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las listas del archivo están escritas en %1; solo se puede leer UTF-8.</translation>
     </message>
     <message>
         <source>Line %1 of %2 is not a checksum and a path: the file was changed on its way. Ask the sender to send it again.</source>
         <extracomment>bag.manifest_line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La línea %1 de %2 no es una suma de comprobación y una ruta: el archivo se cambió por el camino. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>bag-info.txt begins with the rest of a line.</source>
         <extracomment>bag.info</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt empieza con el resto de una línea.</translation>
     </message>
     <message>
         <source>bag-info.txt has a line without a label: &quot;%1&quot;.</source>
         <extracomment>bag.info</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt tiene una línea sin rótulo: «%1».</translation>
     </message>
     <message>
         <source>bag-info.txt does not say its size (Payload-Oxum) once and as two numbers.</source>
         <extracomment>bag.oxum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt no dice su tamaño (Payload-Oxum) una sola vez y como dos números.</translation>
     </message>
     <message>
         <source>The file holds an entry that must not be unpacked (%1): &quot;%2&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>bag.path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo contiene una entrada que no se debe desempaquetar (%1): «%2». No lo hizo esta app: no fiarse de él.</translation>
     </message>
     <message>
         <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
         <extracomment>media.not_a_photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 en el archivo no es una foto (JPEG). Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The photo %1 in the file has %2 pixels: at most %3 are opened. Do not trust this file.</source>
         <extracomment>media.photo_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto %1 del archivo tiene %2 píxeles: se abren como máximo %3. No fiarse de este archivo.</translation>
     </message>
     <message>
         <source>%1 in the file is not a voice note (%2). Ask the sender to send it again.</source>
         <extracomment>media.not_a_voice_note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 en el archivo no es una nota de voz (%2). Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The file is no session file: it holds no bagit.txt. Choose a file that Lapwing made.</source>
         <extracomment>bag.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no es un archivo de sesión: no contiene bagit.txt. Elegir un archivo hecho por Lapwing.</translation>
     </message>
     <message>
         <source>The file holds something beside the session: &quot;%1&quot;. Ask the sender for the original file.</source>
         <extracomment>bag.beside</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo contiene algo aparte de la sesión: «%1». Pedir a quien lo envió el archivo original.</translation>
     </message>
     <message>
         <source>The file names parts to fetch from elsewhere (fetch.txt): Lapwing fetches nothing. Ask the sender for the whole file.</source>
         <extracomment>bag.fetch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo nombra partes que se traen de otro lugar (fetch.txt): Lapwing no trae nada. Pedir a quien lo envió el archivo entero.</translation>
     </message>
     <message>
         <source>The file has no list of checksums (manifest-sha256.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
         <extracomment>bag.no_manifest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no tiene lista de sumas de comprobación (manifest-sha256.txt): no se puede comprobar. Pedir a quien lo envió el archivo original.</translation>
     </message>
     <message>
         <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
         <extracomment>bag.oxum_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo debería contener %1 bytes en %2 archivos y contiene %3 en %4. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot;, which is no file of the session.</source>
         <extracomment>bag.manifest_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nombra «%2», que no es un archivo de la sesión.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot; twice.</source>
         <extracomment>bag.listed_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nombra «%2» dos veces.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is missing from the file. Ask the sender to send it again.</source>
         <extracomment>bag.missing_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» falta en el archivo. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot;, which does not belong there.</source>
         <extracomment>bag.tag_manifest_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nombra «%2», que no debe estar ahí.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Ask the sender to send it again.</source>
         <extracomment>bag.checksum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no está en el archivo tal como se empaquetó: se dañó o se cambió por el camino. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The file holds no data/session.json: it is no session file.</source>
         <extracomment>session_file.no_session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no contiene data/session.json: no es un archivo de sesión.</translation>
     </message>
     <message>
         <source>A %1 taken at %2 is missing from the file (%3). Ask the sender to send it again.</source>
         <extracomment>session_file.attachment_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta en el archivo (%3) algo de este tipo: %1, tomado el %2. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The %1 %2 is not the one that the session speaks of. Ask the sender to send it again.</source>
         <extracomment>session_file.attachment_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No coincide con lo que nombra la sesión: %1 %2. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
         <source>The %1 taken at %2 is missing from the library (%3). Nothing was written.</source>
         <extracomment>session_file.attachment_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta en la biblioteca (%3) algo de este tipo: %1, tomado el %2. No se escribió nada.</translation>
     </message>
     <message>
         <source>The %1 taken at %2 is damaged in the library (%3): its bytes are not those that were stored. Nothing was written.</source>
         <extracomment>session_file.attachment_damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está dañado en la biblioteca (%3) algo de este tipo: %1, tomado el %2; sus bytes no son los que se guardaron. No se escribió nada.</translation>
     </message>
     <message>
         <source>The chosen sessions hold more than fits into one file (%1 bytes of %2). Choose fewer sessions.</source>
         <extracomment>session_file.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las sesiones elegidas contienen más de lo que cabe en un archivo (%1 bytes de %2). Elegir menos sesiones.</translation>
     </message>
     <message>
         <source>Nothing can be signed: the library for it did not start.</source>
         <extracomment>signature.no_library</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede firmar nada: la biblioteca para ello no arrancó.</translation>
     </message>
     <message>
         <source>The key that files are signed with (%1) is damaged. Move that file away to get a new key; others will then see a new fingerprint.</source>
         <extracomment>signature.key_damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clave con la que se firman los archivos (%1) está dañada. Apartar ese archivo para obtener una clave nueva; los demás verán entonces una huella nueva.</translation>
     </message>
     <message>
         <source>The reference data in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
         <extracomment>reference.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los datos de referencia en %1 no se pueden leer: %2. Volver a poner el archivo tal como se entregó con la app.</translation>
     </message>
     <message>
         <source>The How to cards in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
         <extracomment>knowhow.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las fichas de Cómo se hace en %1 no se pueden leer: %2. Volver a poner el archivo tal como se entregó con la app.</translation>
     </message>
     <message>
         <source>The %1 has no %2: make it again from its own screen.</source>
         <extracomment>model.no_id</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta un dato (%2) en: %1. Hacerlo de nuevo desde su propia pantalla.</translation>
     </message>
     <message>
         <source>%1 of the %2 is no date of this calendar: set the phone&apos;s clock and try again.</source>
         <extracomment>model.bad_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no es una fecha de este calendario (en: %2): poner en hora el teléfono e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3 characters long: at most %4 are kept. Shorten it.</source>
         <extracomment>model.text_too_long</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (en: %2) tiene %3 caracteres: se guardan como máximo %4. Acortarlo.</translation>
     </message>
     <message>
         <source>%1 in the %2 holds characters that are not text (not UTF-8): type it again.</source>
         <extracomment>model.text_broken</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (en: %2) contiene caracteres que no son texto (no UTF-8): escribirlo de nuevo.</translation>
     </message>
     <message>
         <source>The %1 has no %2: give it one.</source>
         <extracomment>model.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta un dato (%2) en: %1. Añadirlo.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3: possible is %4 to %5. Check the digits and the unit.</source>
         <extracomment>model.out_of_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (en: %2) es %3: es posible de %4 a %5. Revisar las cifras y la unidad.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3: it must be more than zero. Correct it or leave it empty.</source>
         <extracomment>model.not_positive</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (en: %2) es %3: debe ser mayor que cero. Corregirlo o dejarlo vacío.</translation>
     </message>
     <message>
         <source>%1 (%2) is above %3 (%4) in the %5: correct one of the two.</source>
         <extracomment>model.crossed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) está por encima de %3 (%4) en: %5. Corregir uno de los dos.</translation>
     </message>
     <message>
         <source>The engine has no cylinder: add at least one.</source>
         <extracomment>engine.no_cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El motor no tiene cilindros: añadir al menos uno.</translation>
     </message>
     <message>
         <source>The engine has %1 cylinders: at most %2 are supported.</source>
         <extracomment>engine.too_many_cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El motor tiene %1 cilindros: se admiten como máximo %2.</translation>
     </message>
     <message>
         <source>Cylinder number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de cilindro</translation>
     </message>
     <message>
         <source>Two cylinders have the number %1: give one of them another.</source>
         <extracomment>engine.number_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos cilindros tienen el número %1: dar otro a uno de ellos.</translation>
     </message>
     <message>
         <source>Cylinder name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre de cilindro</translation>
     </message>
     <message>
         <source>Bank</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bancada</translation>
     </message>
     <message>
         <source>Row on the layout picture</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fila en el dibujo de disposición</translation>
     </message>
     <message>
         <source>Column on the layout picture</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Columna en el dibujo de disposición</translation>
     </message>
     <message>
         <source>The firing order names cylinder %1, which the engine does not have: correct the order.</source>
         <extracomment>engine.order_unknown_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El orden de encendido nombra el cilindro %1, que el motor no tiene: corregir el orden.</translation>
     </message>
     <message>
         <source>The firing order names cylinder %1 twice: name each cylinder once.</source>
         <extracomment>engine.order_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El orden de encendido nombra dos veces el cilindro %1: nombrar cada cilindro una vez.</translation>
     </message>
     <message>
         <source>The firing order names %1 of %2 cylinders: name each once, or leave the order empty.</source>
         <extracomment>engine.order_incomplete</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El orden de encendido nombra %1 de %2 cilindros: nombrar cada uno una vez, o dejar el orden vacío.</translation>
     </message>
     <message>
         <source>There are %1 firing intervals for %2 cylinders in the firing order: give one for each.</source>
         <extracomment>engine.interval_count</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay %1 intervalos de encendido para %2 cilindros en el orden de encendido: dar uno para cada uno.</translation>
     </message>
     <message>
         <source>Firing interval</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Intervalo de encendido</translation>
     </message>
     <message>
         <source>The firing intervals add up to %1 degrees: %2 are needed.</source>
         <extracomment>engine.interval_sum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los intervalos de encendido suman %1 grados: hacen falta %2.</translation>
     </message>
     <message>
         <source>A joined %1 needs at least two cylinders: add another or remove the group.</source>
         <extracomment>engine.joined_alone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un grupo unido (%1) necesita al menos dos cilindros: añadir otro o quitar el grupo.</translation>
     </message>
     <message>
         <source>A joined %1 names cylinder %2, which the engine does not have: correct it.</source>
         <extracomment>engine.joined_unknown_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un grupo unido (%1) nombra el cilindro %2, que el motor no tiene: corregirlo.</translation>
     </message>
     <message>
         <source>Cylinder %1 is in joined %2s twice: name it once.</source>
         <extracomment>engine.joined_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 está dos veces en grupos unidos (%2): nombrarlo una vez.</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de admisión por cilindro</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de escape por cilindro</translation>
     </message>
     <message>
         <source>Intake closing</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión</translation>
     </message>
     <message>
         <source>Exhaust opening</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apertura de escape</translation>
     </message>
     <message>
         <source>Bore</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro del cilindro</translation>
     </message>
     <message>
         <source>Stroke</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carrera</translation>
     </message>
     <message>
         <source>Rod length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de biela</translation>
     </message>
     <message>
         <source>The rod (%1) is not longer than half the stroke (%2): the crank could not turn. Check both, from centre to centre.</source>
         <extracomment>engine.rod_too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biela (%1) no es más larga que media carrera (%2): el cigüeñal no podría girar. Revisar ambas, de centro a centro.</translation>
     </message>
     <message>
         <source>The compression ratio is %1: it must be over 1.</source>
         <extracomment>engine.ratio_too_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La relación de compresión es %1: debe ser mayor que 1.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión</translation>
     </message>
     <message>
         <source>Exhaust port closing</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de la lumbrera de escape</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo entre bancadas</translation>
     </message>
     <message>
         <source>Plug reach</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca de bujía</translation>
     </message>
     <message>
         <source>Shop altitude</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Altitud del taller</translation>
     </message>
     <message>
         <source>Lower end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Extremo inferior del rango normal</translation>
     </message>
     <message>
         <source>Upper end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Extremo superior del rango normal</translation>
     </message>
     <message>
         <source>Lowest limit</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Límite inferior</translation>
     </message>
     <message>
         <source>Difference allowed between cylinders</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia permitida entre cilindros</translation>
     </message>
     <message>
         <source>Lowest against highest cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro más bajo frente al más alto</translation>
     </message>
     <message>
         <source>Most leakage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida máxima</translation>
     </message>
     <message>
         <source>Set pressure of the maker&apos;s leak-down test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada de la prueba de estanqueidad del fabricante</translation>
     </message>
     <message>
         <source>Restrictor of the maker&apos;s leak-down test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor de la prueba de estanqueidad del fabricante</translation>
     </message>
     <message>
         <source>the upper end</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el extremo superior</translation>
     </message>
     <message>
         <source>the lower end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el extremo inferior del rango normal</translation>
     </message>
     <message>
         <source>the upper end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el extremo superior del rango normal</translation>
     </message>
     <message>
         <source>Source of the limits</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuente de los límites</translation>
     </message>
     <message>
         <source>Set pressure of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada de la prueba del cárter</translation>
     </message>
     <message>
         <source>Minutes of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Minutos de la prueba del cárter</translation>
     </message>
     <message>
         <source>End pressure of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión final de la prueba del cárter</translation>
     </message>
     <message>
         <source>Source of the crankcase limits</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuente de los límites del cárter</translation>
     </message>
     <message>
         <source>engine card</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ficha del motor</translation>
     </message>
     <message>
         <source>id</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>identificador</translation>
     </message>
     <message>
         <source>Time</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hora</translation>
     </message>
     <message>
         <source>name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nombre</translation>
     </message>
     <message>
         <source>Name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Description</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descripción</translation>
     </message>
     <message>
         <source>The engine card has %1 tags: at most 100 are kept. Remove some.</source>
         <extracomment>engine.too_many_tags</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ficha del motor tiene %1 etiquetas: se guardan como máximo 100. Quitar algunas.</translation>
     </message>
     <message>
         <source>Tag</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta</translation>
     </message>
     <message>
         <source>History</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Historial</translation>
     </message>
     <message>
         <source>Owner&apos;s name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del propietario</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Contacto del propietario</translation>
     </message>
     <message>
         <source>Plug thread</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rosca de bujía</translation>
     </message>
     <message>
         <source>intake</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>admisión</translation>
     </message>
     <message>
         <source>exhaust</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>escape</translation>
     </message>
     <message>
         <source>A tie to &quot;%1&quot; must %2 a record: attach it again.</source>
         <extracomment>tie.record</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un vínculo a «%1» no encaja con su registro (%2): adjuntarlo de nuevo.</translation>
     </message>
     <message>
         <source>record to hang on</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>registro del que depende</translation>
     </message>
     <message>
         <source>A tie to &quot;%1&quot; must not name a cylinder: attach it again.</source>
         <extracomment>tie.cylinder_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un vínculo a «%1» no debe nombrar un cilindro: adjuntarlo de nuevo.</translation>
     </message>
     <message>
         <source>A tie to a cylinder must name it: attach it again.</source>
         <extracomment>tie.cylinder_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un vínculo a un cilindro debe nombrarlo: adjuntarlo de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro</translation>
     </message>
     <message>
         <source>A finding must be named in a tie to a finding, and only there: attach it again.</source>
         <extracomment>tie.finding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un diagnóstico se debe nombrar en un vínculo a un diagnóstico, y solo ahí: adjuntarlo de nuevo.</translation>
     </message>
     <message>
         <source>Finding</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>session</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sesión</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not the SHA-256 of a file (64 digits 0-9 and a-f): attach the file again.</source>
         <extracomment>attachment.bad_hash</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es el SHA-256 de un archivo (64 cifras 0-9 y a-f): adjuntar el archivo de nuevo.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a kind of file that a %2 can be: photos are image/jpeg, voice notes audio/ogg, audio/wav or audio/webm.</source>
         <extracomment>attachment.media_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un tipo de archivo válido para: %2. Las fotos son image/jpeg; las notas de voz, audio/ogg, audio/wav o audio/webm.</translation>
     </message>
     <message>
         <source>The %1 is %2 bytes long: possible is 1 to %3. Attach the file again.</source>
         <extracomment>attachment.size</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño imposible (%1): %2 bytes; es posible de 1 a %3. Adjuntar el archivo de nuevo.</translation>
     </message>
     <message>
         <source>Caption</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pie de foto</translation>
     </message>
     <message>
         <source>Length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duración</translation>
     </message>
     <message>
         <source>A voice note shows nothing: leave out what the photo shows.</source>
         <extracomment>attachment.photo_of</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una nota de voz no muestra nada: omitir lo que muestra la foto.</translation>
     </message>
     <message>
         <source>A photo has no length in time: leave it out.</source>
         <extracomment>attachment.length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una foto no tiene duración: omitirla.</translation>
     </message>
     <message>
         <source>A voice note has no needle to read: leave it out.</source>
         <extracomment>attachment.read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una nota de voz no tiene aguja que leer: omitirla.</translation>
     </message>
     <message>
         <source>Pressure read from the photo</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión leída en la foto</translation>
     </message>
     <message>
         <source>Uncertainty of the reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Incertidumbre de la lectura</translation>
     </message>
     <message>
         <source>Confidence of the reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Confianza de la lectura</translation>
     </message>
     <message>
         <source>Why the photo was not read</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por qué no se leyó la foto</translation>
     </message>
     <message>
         <source>note</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>Author</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Autor</translation>
     </message>
     <message>
         <source>Text</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Texto</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; can be carried out: leave the tick off this note.</source>
         <extracomment>note.done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo «%1» se puede llevar a cabo: quitar la marca de esta nota.</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; names a test: leave it out of this note.</source>
         <extracomment>note.test</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo «%1» nombra una prueba: quitarla de esta nota.</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
         <extracomment>note.cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo «%1» y «%2» nombran por dónde fuga: quitarlo de esta nota.</translation>
     </message>
     <message>
         <source>plan line</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>línea del plan</translation>
     </message>
     <message>
         <source>Work</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Parts</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Labour</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mano de obra</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark.</source>
         <extracomment>plan.price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un precio: escribir cifras con un signo decimal como máximo.</translation>
     </message>
     <message>
         <source>Currency</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Moneda</translation>
     </message>
     <message>
         <source>Reason</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>What happens if left</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué pasa si se deja</translation>
     </message>
     <message>
         <source>Place in the plan</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lugar en el plan</translation>
     </message>
     <message>
         <source>Time done</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hora en que se hizo</translation>
     </message>
     <message>
         <source>Lowest predicted reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura prevista más baja</translation>
     </message>
     <message>
         <source>Highest predicted reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura prevista más alta</translation>
     </message>
     <message>
         <source>the highest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la más alta</translation>
     </message>
     <message>
         <source>%1 libraries changed this record: at most %2 can be told apart.</source>
         <extracomment>lineage.too_many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bibliotecas cambiaron este registro: se pueden distinguir como máximo %2.</translation>
     </message>
     <message>
         <source>library that changed it</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>biblioteca que lo cambió</translation>
     </message>
     <message>
         <source>Time of a change</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hora de un cambio</translation>
     </message>
     <message>
         <source>Its changes are not listed once for each library and in their order.</source>
         <extracomment>lineage.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sus cambios no figuran una vez por cada biblioteca y en su orden.</translation>
     </message>
     <message>
         <source>It has %1 other versions: at most %2 are kept. Choose between them first.</source>
         <extracomment>lineage.too_many_versions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiene otras %1 versiones: se conservan como máximo %2. Elegir primero entre ellas.</translation>
     </message>
     <message>
         <source>This %1 reading has no %2: type it in.</source>
         <extracomment>reading.field_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En esta lectura (%1) falta un dato: %2. Escribirlo.</translation>
     </message>
     <message>
         <source>A %1 reading has no %2: leave it out or choose the right test.</source>
         <extracomment>reading.field_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una lectura (%1) no va este dato: %2. Omitirlo o elegir la prueba correcta.</translation>
     </message>
     <message>
         <source>reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura</translation>
     </message>
     <message>
         <source>First puff</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada</translation>
     </message>
     <message>
         <source>Final reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura final</translation>
     </message>
     <message>
         <source>Pulls</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Emboladas</translation>
     </message>
     <message>
         <source>Set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>Held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión mantenida</translation>
     </message>
     <message>
         <source>Time held</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo mantenida</translation>
     </message>
     <message>
         <source>Oil volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen de aceite</translation>
     </message>
     <message>
         <source>Oil</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite</translation>
     </message>
     <message>
         <source>Adapter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptador</translation>
     </message>
     <message>
         <source>Note</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>The reading stands in for itself: record it again.</source>
         <extracomment>reading.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura se sustituye a sí misma: registrarla de nuevo.</translation>
     </message>
     <message>
         <source>exit</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>salida</translation>
     </message>
     <message>
         <source>The exit &quot;%1&quot; names a neighbour (cylinder %2): only next cylinder&apos;s plug hole has one.</source>
         <extracomment>exit.neighbour_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La salida «%1» nombra un vecino (cilindro %2): solo el agujero de bujía del cilindro vecino lo tiene.</translation>
     </message>
     <message>
         <source>Neighbour</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vecino</translation>
     </message>
     <message>
         <source>Cylinder %1 is named as its own neighbour: name the other one.</source>
         <extracomment>exit.own_neighbour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 figura como su propio vecino: nombrar el otro.</translation>
     </message>
     <message>
         <source>The exit stands in for itself: record it again.</source>
         <extracomment>exit.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La salida se sustituye a sí misma: registrarla de nuevo.</translation>
     </message>
     <message>
         <source>clearance</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>juego de válvulas</translation>
     </message>
     <message>
         <source>Valve</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvula</translation>
     </message>
     <message>
         <source>The clearance of the %1 valve of cylinder %2 has no figure: type it as found or as left.</source>
         <extracomment>clearance.empty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego de la válvula (%1) del cilindro %2 no tiene cifra: escribirlo como se encontró o como se dejó.</translation>
     </message>
     <message>
         <source>Clearance found</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego encontrado</translation>
     </message>
     <message>
         <source>Clearance left</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego dejado</translation>
     </message>
     <message>
         <source>The clearance stands in for itself: record it again.</source>
         <extracomment>clearance.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego se sustituye a sí mismo: registrarlo de nuevo.</translation>
     </message>
     <message>
         <source>Altitude of the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Altitud del taller</translation>
     </message>
     <message>
         <source>Air pressure at the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión del aire en el taller</translation>
     </message>
     <message>
         <source>Air temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire</translation>
     </message>
     <message>
         <source>Coolant temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del refrigerante</translation>
     </message>
     <message>
         <source>Battery voltage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tensión de la batería</translation>
     </message>
     <message>
         <source>Cranking speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque</translation>
     </message>
     <message>
         <source>engine</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>motor</translation>
     </message>
     <message>
         <source>Title</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>%1 run by the engine is impossible: type the distance or hours since new, or leave it empty.</source>
         <extracomment>session.usage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El recorrido %1 del motor es imposible: escribir la distancia o las horas desde nuevo, o dejarlo vacío.</translation>
     </message>
     <message>
         <source>Job number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de trabajo</translation>
     </message>
     <message>
         <source>Complaint</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Queja</translation>
     </message>
     <message>
         <source>The complaint names &quot;%1&quot; twice: once is enough.</source>
         <extracomment>session.symptom_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La queja nombra «%1» dos veces: basta con una.</translation>
     </message>
     <message>
         <source>The step &quot;%1&quot; of Prepare is marked twice: keep one mark.</source>
         <extracomment>session.step_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El paso «%1» de Preparar está marcado dos veces: conservar una marca.</translation>
     </message>
     <message>
         <source>Note of a step of Prepare</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota de un paso de Preparar</translation>
     </message>
     <message>
         <source>Date of the owner&apos;s answer</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha de la respuesta del propietario</translation>
     </message>
     <message>
         <source>Date of the planned retest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fecha de la nueva prueba prevista</translation>
     </message>
     <message>
         <source>Full scale of the gauge</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fondo de escala del manómetro</translation>
     </message>
     <message>
         <source>Division of the scale</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>División de la escala</translation>
     </message>
     <message>
         <source>Needle at rest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aguja en reposo</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recorrido de la escala</translation>
     </message>
     <message>
         <source>Accuracy class</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clase de exactitud</translation>
     </message>
     <message>
         <source>The accuracy class &quot;%1&quot; stands without its standard: choose EN 837-1 or ASME B40.100, or leave it empty.</source>
         <extracomment>tester.class_without_scheme</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clase de exactitud «%1» está sin su norma: elegir EN 837-1 o ASME B40.100, o dejarla vacía.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a class of %2: it is a percentage of the span such as 1.6 or 2.5.</source>
         <extracomment>tester.unknown_class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una clase de %2: es un porcentaje del alcance, como 1,6 o 2,5.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a grade of %2: it is one of 4A, 3A, 2A, 1A, A, B, C, D.</source>
         <extracomment>tester.unknown_grade</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un grado de %2: es uno de 4A, 3A, 2A, 1A, A, B, C, D.</translation>
     </message>
     <message>
         <source>name for an adapter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nombre de un adaptador</translation>
     </message>
     <message>
         <source>Adapter name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre del adaptador</translation>
     </message>
     <message>
         <source>Adapter thread</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rosca del adaptador</translation>
     </message>
     <message>
         <source>Adapter reach</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca del adaptador</translation>
     </message>
     <message>
         <source>Adapter volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen del adaptador</translation>
     </message>
     <message>
         <source>Time of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hora de un autocontrol</translation>
     </message>
     <message>
         <source>Set pressure of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada de un autocontrol</translation>
     </message>
     <message>
         <source>Pressure shown in a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión mostrada en un autocontrol</translation>
     </message>
     <message>
         <source>Drilled hole</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero taladrado</translation>
     </message>
     <message>
         <source>Note of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota de un autocontrol</translation>
     </message>
     <message>
         <source>tester</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobador</translation>
     </message>
     <message>
         <source>Volume of hose and gauge</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen de manguera y manómetro</translation>
     </message>
     <message>
         <source>The set pressure (%1) is beyond the gauge&apos;s full scale (%2): correct one of them.</source>
         <extracomment>tester.set_over_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión ajustada (%1) pasa del fondo de escala del manómetro (%2): corregir uno de los dos.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro del restrictor</translation>
     </message>
     <message>
         <source>Restrictor length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Longitud del restrictor</translation>
     </message>
     <message>
         <source>Restrictor&apos;s discharge coefficient</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga del restrictor</translation>
     </message>
     <message>
         <source>The working assumptions in odds.json can&apos;t be read: %1. Put the file back as it was shipped.</source>
         <extracomment>odds.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los supuestos de trabajo en odds.json no se pueden leer: %1. Volver a poner el archivo tal como se entregó con la app.</translation>
     </message>
     <message>
         <source>The odds were not worked out: something else was asked in the meantime.</source>
         <extracomment>odds.cancelled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las probabilidades no se calcularon: mientras tanto se pidió otra cosa.</translation>
     </message>
     <message>
         <source>An altitude of %1 m is outside the standard atmosphere&apos;s lowest layer. Give -2000 to 11000 m, or the pressure a barometer shows in the shop.</source>
         <extracomment>atmosphere.altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una altitud de %1 m está fuera de la capa más baja de la atmósfera estándar. Dar de -2000 a 11000 m, o la presión que marca un barómetro en el taller.</translation>
     </message>
     <message>
         <source>An air pressure of %1 hPa has no altitude between -2000 and 11000 m. Give 227 to 1277 hPa.</source>
         <extracomment>atmosphere.pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión del aire de %1 hPa no tiene altitud entre -2000 y 11000 m. Dar de 227 a 1277 hPa.</translation>
     </message>
     <message>
         <source>An air pressure of %1 hPa is not one a shop can have. Give what the barometer in the shop shows, 200 to 1200 hPa.</source>
         <extracomment>atmosphere.site_pressure; leakdown.ambient</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión del aire de %1 hPa no es posible en un taller. Dar lo que marca el barómetro en el taller, de 200 a 1200 hPa.</translation>
     </message>
     <message>
         <source>A limit of %1 kPa is not a gauge pressure. Give zero or more.</source>
         <extracomment>atmosphere.limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un límite de %1 kPa no es una presión manométrica. Dar cero o más.</translation>
     </message>
     <message>
         <source>%1 of %2%3 is outside what this sum can take. Give %4 to %5%6.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2%3 está fuera de lo que este cálculo admite. Dar de %4 a %5%6.</translation>
     </message>
     <message>
         <source>%1 cm3 of oil do not fit a chamber of %2 cm3: the engine would lock on the liquid and bend a rod. Do not crank it; use less oil, or let it drain.</source>
         <extracomment>cranking.oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 cm3 de aceite no caben en una cámara de %2 cm3: el motor se bloquearía con el líquido y doblaría una biela. No darle arranque; usar menos aceite, o dejar que escurra.</translation>
     </message>
     <message>
         <source>Steps %1 times as long as usual do not do. Give 0.01 to 2.</source>
         <extracomment>cranking.accuracy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos %1 veces más largos de lo usual no sirven. Dar de 0,01 a 2.</translation>
     </message>
     <message>
         <source>The leak is so large that this cylinder builds no pressure to speak of. Give a smaller leak area or a higher cranking speed.</source>
         <extracomment>cranking.no_compression</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fuga es tan grande que este cilindro no hace presión digna de mención. Dar un área de fuga menor o una velocidad de arranque mayor.</translation>
     </message>
     <message>
         <source>A speed that dips to %1 +- %2 of its mean cannot be right. Give a share up to 1 and a smaller doubt.</source>
         <extracomment>cranking.dip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una velocidad que cae %1 +- %2 de su media no puede ser. Dar una parte de hasta 1 y una duda menor.</translation>
     </message>
     <message>
         <source>Fillings from %1 to %2 are not a range. Give the smaller one first.</source>
         <extracomment>cranking.fill_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llenados de %1 a %2 no son un rango. Dar primero el menor.</translation>
     </message>
     <message>
         <source>A decompressor lets the cylinder close later than its intake does: %1 to %2 degrees after bottom dead centre do not follow %3.</source>
         <extracomment>cranking.closing_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un descompresor hace que el cilindro cierre más tarde que su admisión: de %1 a %2 grados después del punto muerto inferior no van después de %3.</translation>
     </message>
     <message>
         <source>A first puff of %1 kPa does not go with a last reading of %2 kPa. Give both, the first above 0 and not above the last.</source>
         <extracomment>first_puff.readings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una primera embolada de %1 kPa no concuerda con una última lectura de %2 kPa. Dar ambas, la primera mayor que 0 y no por encima de la última.</translation>
     </message>
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
         <extracomment>healthy.compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se estima ninguna lectura sana con una relación de compresión superior a %1: con %2 el cálculo da mucho más de lo que publican los fabricantes de esos motores. Usar la cifra del fabricante.</translation>
     </message>
     <message>
         <source>Kept shares of oil from %1 to %2 are not a range. Give two figures from 0 to 1, the smaller first.</source>
         <extracomment>oil.share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Partes de aceite retenidas de %1 a %2 no son un rango. Dar dos cifras de 0 a 1, primero la menor.</translation>
     </message>
     <message>
         <source>With this hose the gauge would show nothing, so there is nothing to correct. Move the check valve to the plug end or use a shorter hose.</source>
         <extracomment>hose.no_reading</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con esta manguera el manómetro no marcaría nada, así que no hay nada que corregir. Pasar la válvula antirretorno al extremo de la bujía o usar una manguera más corta.</translation>
     </message>
     <message>
         <source>This processor cannot run four cases side by side. Ask for the widest.</source>
         <extracomment>cranking.lanes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este procesador no puede calcular cuatro casos a la vez. Pedir el más ancho.</translation>
     </message>
     <message>
         <source>Case %1 has %2 strokes and the first has %3. Give all cases the same number.</source>
         <extracomment>cranking.many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El caso %1 tiene %2 carreras y el primero tiene %3. Dar a todos los casos el mismo número.</translation>
     </message>
     <message>
         <source>%1 readings do not fit %2 cases of %3 strokes. Give room for %4.</source>
         <extracomment>cranking.many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas no encajan en %2 casos de %3 carreras. Dar sitio para %4.</translation>
     </message>
     <message>
         <source>A pressure of %1 kPa is not one a tester puts into a cylinder. Give the gauge pressure, 0 to 7000 kPa.</source>
         <extracomment>torque.pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión de %1 kPa no es la que un comprobador mete en un cilindro. Dar la presión manométrica, de 0 a 7000 kPa.</translation>
     </message>
     <message>
         <source>%1 degrees is not an angle from top dead centre. Give -180 to 180, 0 at the centre.</source>
         <extracomment>torque.angle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 grados no es un ángulo desde el punto muerto superior. Dar de -180 a 180, con 0 en el punto muerto.</translation>
     </message>
     <message>
         <source>A bar of %1 m cannot be right. Give its length from the crank&apos;s axis, 0.01 to 5 m.</source>
         <extracomment>torque.bar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una barra de %1 m no puede ser. Dar su longitud desde el eje del cigüeñal, de 0,01 a 5 m.</translation>
     </message>
     <message>
         <source>Cylinder %1 stands twice in the firing order. Give every cylinder once.</source>
         <extracomment>firing.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 está dos veces en el orden de encendido. Dar cada cilindro una vez.</translation>
     </message>
     <message>
         <source>%1 firing intervals do not fit %2 cylinders. Give one interval after each cylinder of the order.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 intervalos de encendido no encajan con %2 cilindros. Dar un intervalo después de cada cilindro del orden.</translation>
     </message>
     <message>
         <source>The firing intervals add up to %1 degrees. They must make 720 (four-stroke) or 360 (two-stroke), none below 0.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los intervalos de encendido suman %1 grados. Deben sumar 720 (cuatro tiempos) o 360 (dos tiempos), ninguno menor que 0.</translation>
     </message>
     <message>
         <source>Cylinder %1 is not in the firing order. Give one that is.</source>
         <extracomment>firing.cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 no está en el orden de encendido. Dar uno que esté.</translation>
     </message>
     <message>
         <source>A restrictor of %1 mm cannot be right. Give 0.01 to 50 mm; most are 1 mm.</source>
         <extracomment>leakdown.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un restrictor de %1 mm no puede ser. Dar de 0,01 a 50 mm; la mayoría son de 1 mm.</translation>
     </message>
     <message>
         <source>A restrictor&apos;s discharge coefficient of %1 cannot be right. Give above 0 up to 1; 0.85 is usual.</source>
         <extracomment>leakdown.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un coeficiente de descarga del restrictor de %1 no puede ser. Dar más de 0 y hasta 1; 0,85 es lo usual.</translation>
     </message>
     <message>
         <source>A set pressure of %1 kPa cannot be tested with. Give the gauge pressure with the outlet blocked, above 0; 550 kPa (80 psi) is usual.</source>
         <extracomment>leakdown.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con una presión ajustada de %1 kPa no se puede probar. Dar la presión manométrica con la salida tapada, mayor que 0; 550 kPa (80 psi) es lo usual.</translation>
     </message>
     <message>
         <source>A held pressure of %1 kPa is not a gauge reading. Give 0 or more; check that the needle rests at zero.</source>
         <extracomment>leakdown.held_negative</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión mantenida de %1 kPa no es una lectura de manómetro. Dar 0 o más; comprobar que la aguja descansa en cero.</translation>
     </message>
     <message>
         <source>The held pressure (%1 kPa) is above the set pressure (%2 kPa). Were the two exchanged? If not, block the outlet and compare the gauges.</source>
         <extracomment>leakdown.held_above_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión mantenida (%1 kPa) está por encima de la presión ajustada (%2 kPa). ¿Se intercambiaron las dos? Si no, tapar la salida y comparar los manómetros.</translation>
     </message>
     <message>
         <source>A check hole of %1 mm with discharge coefficient %2 cannot be right. Give the drill&apos;s diameter, 0.01 to 50 mm, and a coefficient above 0 up to 1.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un agujero de control de %1 mm con coeficiente de descarga %2 no puede ser. Dar el diámetro de la broca, de 0,01 a 50 mm, y un coeficiente mayor que 0 y hasta 1.</translation>
     </message>
     <message>
         <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mantener %1 kPa de %2 kPa no dice nada del restrictor: el agujero de control es %3. Usar un agujero de la medida del restrictor más o menos.</translation>
     </message>
     <message>
         <source>A reading that loses nothing or holds nothing says nothing about the leak&apos;s law. Take two readings that hold something between zero and the set pressure.</source>
         <extracomment>leakdown.law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura que no pierde nada o no mantiene nada no dice nada de la ley de la fuga. Tomar dos lecturas que mantengan algo entre cero y la presión ajustada.</translation>
     </message>
     <message>
         <source>Held pressures of %1 and %2 kPa are too close together to tell the leak&apos;s law. Set the regulator to about half and read again.</source>
         <extracomment>leakdown.law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presiones mantenidas de %1 y %2 kPa están demasiado juntas para conocer la ley de la fuga. Poner el regulador a la mitad más o menos y leer de nuevo.</translation>
     </message>
     <message>
         <source>A bore of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
         <extracomment>engine.bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un diámetro de cilindro de %1 mm no es de un motor. Dar de 5 a 1500 mm.</translation>
     </message>
     <message>
         <source>A stroke of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
         <extracomment>engine.stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una carrera de %1 mm no es de un motor. Dar de 5 a 1500 mm.</translation>
     </message>
     <message>
         <source>A connecting rod of %1 mm does not fit a stroke of %2 mm. Give the length between the centres of its eyes; it is usually 1.5 to 2 times the stroke.</source>
         <extracomment>engine.rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una biela de %1 mm no encaja con una carrera de %2 mm. Dar la longitud entre los centros de sus ojos; suele ser de 1,5 a 2 veces la carrera.</translation>
     </message>
     <message>
         <source>Two different records have the id %1: one of the files was not written by this app.</source>
         <extracomment>merge.other_record</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos registros distintos tienen el identificador %1: uno de los archivos no lo escribió esta app.</translation>
     </message>
     <message>
         <source>The %1 %2 belongs to another %3 in the file than here. Nothing was changed: do not trust the file.</source>
         <extracomment>merge.moved</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el archivo, este registro (%1 %2) pertenece a otro registro superior (%3) que aquí. No se cambió nada: no fiarse del archivo.</translation>
     </message>
     <message>
         <source>The %1 %2 would have %3 versions: at most %4 are kept. Choose between those that are here, then bring the file in again.</source>
         <extracomment>merge.too_many_versions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este registro (%1 %2) tendría %3 versiones: se conservan como máximo %4. Elegir entre las que hay aquí y después incorporar el archivo de nuevo.</translation>
     </message>
     <message>
         <source>The files are of two engines, %1 and %2: only files of the same engine can be merged.</source>
         <extracomment>merge.other_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos son de dos motores, %1 y %2: solo se pueden unir archivos del mismo motor.</translation>
     </message>
     <message>
         <source>The file is not right at %1: %2 must stand there.</source>
         <extracomment>record.wrong_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no está bien en %1: ahí debe estar %2.</translation>
     </message>
     <message>
         <source>The file is not complete: %1 has no &quot;%2&quot;.</source>
         <extracomment>record.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no está completo: a %1 le falta «%2».</translation>
     </message>
     <message>
         <source>an object {...}</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un objeto {...}</translation>
     </message>
     <message>
         <source>The file is not right at %1: %2</source>
         <extracomment>record.impossible</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no está bien en %1: %2</translation>
     </message>
     <message>
         <source>The file is not right at %1: one of its other versions is none of this record.</source>
         <extracomment>record.other_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no está bien en %1: una de sus otras versiones no es de este registro.</translation>
     </message>
     <message>
         <source>a text in quotes</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un texto entre comillas</translation>
     </message>
     <message>
         <source>true or false</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verdadero o falso</translation>
     </message>
     <message>
         <source>a whole number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un número entero</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: known here are %3.</source>
         <extracomment>record.unknown_word</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo dice «%1» en %2: aquí se conocen %3.</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: that is no id (UUID).</source>
         <extracomment>record.bad_id</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo dice «%1» en %2: eso no es un identificador (UUID).</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: that is no time with offset (RFC 3339).</source>
         <extracomment>record.bad_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo dice «%1» en %2: eso no es una hora con desfase (RFC 3339).</translation>
     </message>
     <message>
         <source>a quantity {&quot;digits&quot;: ..., &quot;unit&quot;: ...}</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>una cantidad {&quot;digits&quot;: ..., &quot;unit&quot;: ...}</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: units of %3 are %4.</source>
         <extracomment>record.unknown_unit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo dice «%1» en %2: las unidades de %3 son %4.</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: a plain number such as -12 or 6.40 must stand there.</source>
         <extracomment>record.bad_digits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo dice «%1» en %2: ahí debe estar un número simple, como -12 o 6.40.</translation>
     </message>
     <message>
         <source>a list [...]</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>una lista [...]</translation>
     </message>
     <message>
         <source>The text is %1 bytes long: at most %2 are read.</source>
         <extracomment>record.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El texto ocupa %1 bytes: se leen como máximo %2.</translation>
     </message>
     <message>
         <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
         <extracomment>record.not_json</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo está dañado o no lo escribió esta app: deja de ser JSON en el byte %1.</translation>
     </message>
     <message>
         <source>The file holds a number that is too large to be one.</source>
         <extracomment>record.number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo contiene un número demasiado grande para serlo.</translation>
     </message>
     <message>
         <source>The file nests more than %1 levels deep: it was not written by this app.</source>
         <extracomment>record.too_deep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo anida más de %1 niveles: no lo escribió esta app.</translation>
     </message>
     <message>
         <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
         <extracomment>record.twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo nombra «%1» dos veces en un mismo lugar: no lo escribió esta app.</translation>
     </message>
     <message>
         <source>This is not a session file: its session.json does not say so.</source>
         <extracomment>record.not_a_session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es un archivo de sesión: su session.json no lo dice.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
         <extracomment>record.bad_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es una versión de archivos de sesión, como 1.0.</translation>
     </message>
     <message>
         <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
         <extracomment>record.newer_major</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este lee hasta %2.x). Actualizar Lapwing, o pedir a quien lo envió el informe en PDF.</translation>
     </message>
     <message>
         <source>Record kind %1 is unknown.</source>
         <extracomment>record.unknown_kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El tipo de registro %1 es desconocido.</translation>
     </message>
     <message>
         <source>Two records have the id %1: the file was not written by this app.</source>
         <extracomment>record.id_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos registros tienen el identificador %1: el archivo no lo escribió esta app.</translation>
     </message>
     <message>
         <source>There is no engine among the records.</source>
         <extracomment>record.no_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún motor entre los registros.</translation>
     </message>
     <message>
         <source>Session %1 belongs to another engine.</source>
         <extracomment>record.other_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La sesión %1 pertenece a otro motor.</translation>
     </message>
     <message>
         <source>The records belong to more than one engine: %1 and %2.</source>
         <extracomment>record.two_engines</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los registros pertenecen a más de un motor: %1 y %2.</translation>
     </message>
     <message>
         <source>Records belong to session %1, which is not among them.</source>
         <extracomment>record.orphan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hay registros que pertenecen a la sesión %1, que no está entre ellos.</translation>
     </message>
     <message>
         <source>%1 could not be read. Check that it is still there and try again.</source>
         <extracomment>store.unreadable_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se pudo leer. Comprobar que sigue ahí e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>%1 changed while it was taken in. Try again.</source>
         <extracomment>store.unreadable_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 cambió mientras se incorporaba. Intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>%1 could not be renamed to %2 (%3). Check that its folder is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se pudo renombrar como %2 (%3). Comprobar que su carpeta no está protegida contra escritura.</translation>
     </message>
     <message>
         <source>The library %1 is damaged (%2).</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca %1 está dañada (%2).</translation>
     </message>
     <message>
         <source>There is no room left to store this: %1 could not grow. Nothing stored before is lost. Free some space on this device and do it again.</source>
         <extracomment>store.full</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda espacio para guardar esto: %1 no pudo crecer. Nada de lo guardado antes se pierde. Liberar espacio en este dispositivo y hacerlo de nuevo.</translation>
     </message>
     <message>
         <source>The library %1 is damaged (%2). Close Lapwing and open it again: it sets the damaged file aside and goes back to the last good backup.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca %1 está dañada (%2). Cerrar Lapwing y abrirlo de nuevo: aparta el archivo dañado y vuelve a la última copia de seguridad buena.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written. Check that its folder exists, belongs to you and is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir %1. Comprobar que su carpeta existe, es del propio usuario y no está protegida contra escritura.</translation>
     </message>
     <message>
         <source>Another program is holding %1, so this was not stored. Close that program and do it again.</source>
         <extracomment>store.busy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro programa retiene %1, así que esto no se guardó. Cerrar ese programa y hacerlo de nuevo.</translation>
     </message>
     <message>
         <source>The storage that holds %1 reports an error (%2), so this was not stored. Do it again; if it keeps failing, copy the folder to another place.</source>
         <extracomment>store.io</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El almacenamiento que contiene %1 da un error (%2), así que esto no se guardó. Hacerlo de nuevo; si sigue fallando, copiar la carpeta a otro lugar.</translation>
     </message>
     <message>
         <source>%1 could not be used: %2. Nothing was stored.</source>
         <extracomment>store.unexpected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se pudo usar: %2. No se guardó nada.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir %1 (%2). Comprobar que la carpeta existe, es del propio usuario y no está protegida contra escritura.</translation>
     </message>
     <message>
         <source>Lapwing already has %1 open. Go on in the window that is open, or close it first.</source>
         <extracomment>store.in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing ya tiene abierto %1. Seguir en la ventana que está abierta, o cerrarla primero.</translation>
     </message>
     <message>
         <source>The %1 can&apos;t be taken out: something recorded for it is still there. Take that out first.</source>
         <extracomment>store.hangs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede quitar (%1): aún hay algo registrado para ello. Quitar eso primero.</translation>
     </message>
     <message>
         <source>The %1 can&apos;t be stored: the %2 it belongs to is no longer in the library.</source>
         <extracomment>store.no_parent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede guardar (%1): aquello a lo que pertenece (%2) ya no está en la biblioteca.</translation>
     </message>
     <message>
         <source>This can&apos;t be undone any more: the %1 was changed again since. Undo the later change first, or change it by hand.</source>
         <extracomment>undo.changed_since</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no se puede deshacer: desde entonces se volvió a cambiar (%1). Deshacer primero el cambio posterior, o cambiarlo a mano.</translation>
     </message>
     <message>
         <source>This can&apos;t be undone: something recorded since belongs to the %1. Undo or take that out first.</source>
         <extracomment>undo.hangs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto no se puede deshacer: algo registrado después depende de ello (%1). Deshacer o quitar eso primero.</translation>
     </message>
     <message>
         <source>There is nothing to undo: this step was undone already or is too old.</source>
         <extracomment>undo.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que deshacer: este paso ya se deshizo o es demasiado antiguo.</translation>
     </message>
     <message>
         <source>There is nothing to do again: this step stands already or is too old.</source>
         <extracomment>redo.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que rehacer: este paso ya está hecho o es demasiado antiguo.</translation>
     </message>
     <message>
         <source>The library %1 is empty, though it has backups.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca %1 está vacía, aunque tiene copias de seguridad.</translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
         <extracomment>store.restored</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca estaba dañada. Se apartó como %1, y la copia de seguridad del %2 ocupa su lugar. Lo que se registró después está solo en el archivo apartado: conservarlo.</translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
         <extracomment>store.started_anew</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca estaba dañada y no hay copia de seguridad de ella. Se apartó como %1, y se empezó una biblioteca vacía. Conservar ese archivo; los archivos de sesión entregados antes se pueden abrir de nuevo.</translation>
     </message>
     <message>
         <source>Lapwing was not closed properly last time. The library was checked and is sound: everything that was confirmed is there.</source>
         <extracomment>store.was_checked</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La última vez Lapwing no se cerró bien. La biblioteca se comprobó y está sana: todo lo confirmado está ahí.</translation>
     </message>
     <message>
         <source>The %1 %2 in the library can&apos;t be read: %3 It was left as it is; a newer Lapwing may read it.</source>
         <extracomment>store.unreadable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un registro de la biblioteca (%1 %2) no se puede leer: %3 Se dejó como estaba; un Lapwing más nuevo quizá lo lea.</translation>
     </message>
     <message>
         <source>The library %1 has lost its own name.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca %1 ha perdido su propio nombre.</translation>
     </message>
     <message>
         <source>%1 belongs to another program. Move it away, or choose another folder for Lapwing.</source>
         <extracomment>store.not_ours</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pertenece a otro programa. Llevarlo a otro sitio, o elegir otra carpeta para Lapwing.</translation>
     </message>
     <message>
         <source>%1 was written by a newer Lapwing (its version is %2, this one knows up to %3). It was left as it is. Update Lapwing to open it.</source>
         <extracomment>store.newer_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 lo escribió un Lapwing más nuevo (su versión es %2, este conoce hasta %3). Se dejó como estaba. Actualizar Lapwing para abrirlo.</translation>
     </message>
     <message>
         <source>%1 is not a voice note that Lapwing recorded, so it was left as it is.</source>
         <extracomment>tape.not_a_tape</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no es una nota de voz grabada por Lapwing, así que se dejó como estaba.</translation>
     </message>
     <message>
         <source>Class %1 is not a pressure gauge&apos;s. Give the number printed on the dial, 0.05 to 10; 1.6 and 2.5 are usual.</source>
         <extracomment>gauge.class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clase %1 no es de un manómetro. Dar el número impreso en la esfera, de 0,05 a 10; 1,6 y 2,5 son lo usual.</translation>
     </message>
     <message>
         <source>A gauge that reads from 0 to %1 kPa cannot be right. Give its full scale.</source>
         <extracomment>gauge.span</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un manómetro que lee de 0 a %1 kPa no puede ser. Dar su fondo de escala.</translation>
     </message>
     <message>
         <source>An error limit of %1 % of span is not a gauge&apos;s. Give above 0 up to 20 %.</source>
         <extracomment>gauge.class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un límite de error del %1 % del alcance no es de un manómetro. Dar más de 0 y hasta el 20 %.</translation>
     </message>
     <message>
         <source>A readable step of %1 kPa does not fit a gauge of %2 kPa. Give half a graduation.</source>
         <extracomment>gauge.step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un paso legible de %1 kPa no encaja con un manómetro de %2 kPa. Dar media división.</translation>
     </message>
     <message>
         <source>A zero error of %1 kPa does not fit a gauge of %2 kPa. Give how far the needle rests from zero.</source>
         <extracomment>gauge.zero</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un error de cero de %1 kPa no encaja con un manómetro de %2 kPa. Dar a cuánto del cero descansa la aguja.</translation>
     </message>
     <message>
         <source>Error shares of %1 (offset) and %2 (gain) must not be negative and make at most 1.</source>
         <extracomment>gauge.shares</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las partes de error de %1 (cero) y %2 (ganancia) no deben ser negativas y suman como máximo 1.</translation>
     </message>
     <message>
         <source>There is no mean of %1 readings with one missing. Give at least one number.</source>
         <extracomment>gauge.repeats</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay media de %1 lecturas si falta una. Dar al menos un número.</translation>
     </message>
     <message>
         <source>A set pressure of %1 kPa cannot be tested with. Give a gauge pressure above 0.</source>
         <extracomment>leakage.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con una presión ajustada de %1 kPa no se puede probar. Dar una presión manométrica mayor que 0.</translation>
     </message>
     <message>
         <source>A held pressure of %1 kPa does not fit a set pressure of %2 kPa. Give 0 up to the set pressure.</source>
         <extracomment>leakage.held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión mantenida de %1 kPa no encaja con una presión ajustada de %2 kPa. Dar de 0 hasta la presión ajustada.</translation>
     </message>
     <message>
         <source>A regulator that sinks by %1 kPa cannot be right. Give 0 or more.</source>
         <extracomment>leakage.droop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un regulador que baja %1 kPa no puede ser. Dar 0 o más.</translation>
     </message>
     <message>
         <source>%1 trials are too few for a 95 % interval. Run at least %2.</source>
         <extracomment>uncertainty.trials</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ensayos son pocos para un intervalo del 95 %. Hacer al menos %2.</translation>
     </message>
     <message>
         <source>Some of the %1 trials gave no number: the doubt of an input reaches values the sum cannot take. Narrow the inputs.</source>
         <extracomment>uncertainty.trials</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Algunos de los %1 ensayos no dieron número: la duda de un dato llega a valores que el cálculo no admite. Estrechar los datos.</translation>
     </message>
     <message>
         <source>The correlations given contradict each other at input %1. Correct them.</source>
         <extracomment>uncertainty.covariance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las correlaciones dadas se contradicen en el dato %1. Corregirlas.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a number. Type digits with at most one decimal mark.</source>
         <extracomment>units.not_a_number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un número. Escribir cifras con un signo decimal como máximo.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; needs a unit of %2: %3.</source>
         <extracomment>units.unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» necesita una unidad de %2: %3.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is damaged and can&apos;t be read. Take the photo again.</source>
         <extracomment>vision.photo_broken</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la foto está dañado y no se puede leer. Hacer la foto de nuevo.</translation>
     </message>
     <message>
         <source>The scale must end above where it begins; %1 to %2 does not.</source>
         <extracomment>vision.range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La escala debe acabar por encima de donde empieza; de %1 a %2 no lo hace.</translation>
     </message>
     <message>
         <source>A scale sweeps 90 to 350 degrees from end to end; %1 is not possible.</source>
         <extracomment>vision.sweep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una escala recorre de 90 a 350 grados de extremo a extremo; %1 no es posible.</translation>
     </message>
     <message>
         <source>The scale&apos;s start is an angle from 12 o&apos;clock, -360 to 360 degrees; %1 is not.</source>
         <extracomment>vision.start</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El inicio de la escala es un ángulo desde las 12 en punto, de -360 a 360 grados; %1 no lo es.</translation>
     </message>
     <message>
         <source>The photo could not be looked at (%1). Type the value.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto no se pudo examinar (%1). Escribir el valor.</translation>
     </message>
     <message>
         <source>The picture with the needle marked could not be drawn.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo dibujar la imagen con la aguja marcada.</translation>
     </message>
     <message>
         <source>The photo could not be written as a JPEG.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto no se pudo escribir como JPEG.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
         <extracomment>vision.photo_cut_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la foto está cortado. Hacer la foto de nuevo, o copiar otra vez el archivo.</translation>
     </message>
     <message>
         <source>The photo has %1 by %2 pixels; a gauge can&apos;t be read below %3 on either side. Use a larger one.</source>
         <extracomment>vision.photo_too_small</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto tiene %1 por %2 píxeles; un manómetro no se puede leer por debajo de %3 en cada lado. Usar una mayor.</translation>
     </message>
     <message>
         <source>The photo has %1 megapixels; files of its kind are read up to %2. Save it smaller, as an ordinary JPEG.</source>
         <extracomment>vision.photo_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto tiene %1 megapíxeles; los archivos de su tipo se leen hasta %2. Guardarla más pequeña, como JPEG corriente.</translation>
     </message>
     <message>
         <source>The photo is a rare kind of JPEG that can&apos;t be read here. Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_unusual_jpeg</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto es un tipo raro de JPEG que no se puede leer aquí. Guardarla como JPEG corriente.</translation>
     </message>
     <message>
         <source>The photo is stored in the four colours of print (CMYK). Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_four_colours</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto está guardada en los cuatro colores de imprenta (CMYK). Guardarla como JPEG corriente.</translation>
     </message>
     <message>
         <source>The file is a moving picture. Use a single photo, JPEG or PNG.</source>
         <extracomment>vision.photo_moves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo es una imagen animada. Usar una sola foto, JPEG o PNG.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is empty. Take the photo again.</source>
         <extracomment>vision.photo_empty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la foto está vacío. Hacer la foto de nuevo.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is larger than %1 MB. Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_file_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la foto pasa de %1 MB. Guardarla como JPEG corriente.</translation>
     </message>
     <message>
         <source>The file is a GIF. Use a single photo, JPEG or PNG.</source>
         <extracomment>vision.photo_moves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo es un GIF. Usar una sola foto, JPEG o PNG.</translation>
     </message>
     <message>
         <source>The file is no JPEG and no PNG. Use one of those; a phone&apos;s camera can be set to JPEG (&quot;most compatible&quot;).</source>
         <extracomment>vision.photo_kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo no es JPEG ni PNG. Usar uno de ellos; la cámara de un teléfono se puede poner en JPEG («más compatible»).</translation>
     </message>
     <message>
         <source>There is no choice to make for this %1 any more. Go back and look again.</source>
         <extracomment>record.no_choice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí ya no hay nada que elegir (%1). Volver y mirar de nuevo.</translation>
     </message>
     <message>
         <source>This valve was measured again later. Take the later entry out first.</source>
         <extracomment>clearance.kept_again</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta válvula se volvió a medir más tarde. Quitar primero la entrada posterior.</translation>
     </message>
     <message>
         <source>This engine is no longer in the library. Go back to Engines.</source>
         <extracomment>engine.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Este motor ya no está en la biblioteca. Volver a Motores.</translation>
     </message>
     <message>
         <source>Cylinder %1 has entries in a session of %2, so it can&apos;t go from the engine card. Leave it, or take those entries out first.</source>
         <extracomment>engine.cylinder_in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 tiene entradas en una sesión del %2, así que no se puede quitar de la ficha del motor. Dejarlo, o quitar primero esas entradas.</translation>
     </message>
     <message>
         <source>This exit was listened at again later. Take the later entry out first.</source>
         <extracomment>exit.kept_again</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta salida se volvió a escuchar más tarde. Quitar primero la entrada posterior.</translation>
     </message>
     <message>
         <source>Stopped.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parado.</translation>
     </message>
     <message>
         <source>One of the chosen sessions is no longer in the library. Choose again.</source>
         <extracomment>session.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una de las sesiones elegidas ya no está en la biblioteca. Elegir de nuevo.</translation>
     </message>
     <message>
         <source>This %1 is no longer in the library. Go back and look again.</source>
         <extracomment>record.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esto ya no está en la biblioteca (%1). Volver y mirar de nuevo.</translation>
     </message>
     <message>
         <source>%1 has no cylinder %2. Look at the cylinders on its engine card.</source>
         <extracomment>cylinder.unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no tiene cilindro %2. Mirar los cilindros en su ficha del motor.</translation>
     </message>
     <message>
         <source>This line stands at the end of the plan already: nothing was moved.</source>
         <extracomment>plan.at_end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta línea ya está al final del plan: no se movió nada.</translation>
     </message>
     <message>
         <source>This reading was redone already. Redo the one that stands in its place.</source>
         <extracomment>reading.redone_already</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta lectura ya se rehízo. Rehacer la que está en su lugar.</translation>
     </message>
     <message>
         <source>A later reading stands in for this one. Take that one out first.</source>
         <extracomment>reading.redone_already</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura posterior ocupa el lugar de esta. Quitar primero aquella.</translation>
     </message>
     <message>
         <source>&quot;My call&quot; stands as it was committed. Write a note or another cause beside it.</source>
         <extracomment>note.call_stands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Mi dictamen» queda como se confirmó. Escribir una nota u otra causa al lado.</translation>
     </message>
     <message>
         <source>The file of this %1 is missing, so it was not added. Take it again.</source>
         <extracomment>attachment.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta el archivo de esto (%1), así que no se añadió. Tomarlo de nuevo.</translation>
     </message>
     <message>
         <source>%1 stays: sessions or readings were taken with it (%2 of them), and their figures need it.</source>
         <extracomment>tester.in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 se queda: con él se tomaron sesiones o lecturas (%2 en total), y sus cifras lo necesitan.</translation>
     </message>
     <message>
         <source>The library did not answer within 20 seconds.</source>
         <extracomment>tour.slow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca no respondió en 20 segundos.</translation>
     </message>
     <message>
         <source>The demo %1 is not in this program or can&apos;t be written to %2.</source>
         <extracomment>tour.demo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La demostración %1 no está en este programa o no se puede escribir en %2.</translation>
     </message>
     <message>
         <source>A report can be drawn only while Qt&apos;s graphics are running.</source>
         <extracomment>print.no_window_system</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un informe solo se puede dibujar mientras los gráficos de Qt están en marcha.</translation>
     </message>
     <message>
         <source>The report&apos;s typeface, B612, is missing from this program. Install it again.</source>
         <extracomment>print.font</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La letra del informe, B612, falta en este programa. Instalarlo de nuevo.</translation>
     </message>
     <message>
         <source>The report can&apos;t be written: %1. Choose another place or make room.</source>
         <extracomment>print.write_device</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El informe no se puede escribir: %1. Elegir otro lugar o hacer sitio.</translation>
     </message>
     <message>
         <source>The report can&apos;t be written to %1: %2. Choose another place or make room.</source>
         <extracomment>print.write</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El informe no se puede escribir en %1: %2. Elegir otro lugar o hacer sitio.</translation>
     </message>
     <message>
         <source>The demo can&apos;t be written to %1: free some space and try again.</source>
         <extracomment>demo.no_room</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La demostración no se puede escribir en %1: liberar espacio e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>Lapwing may not use the camera. Allow it in the system&apos;s settings; photos can be chosen from files all the same.</source>
         <extracomment>camera.denied</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing no tiene permiso para usar la cámara. Darlo en los ajustes del sistema; de todos modos se pueden elegir fotos de archivos.</translation>
     </message>
     <message>
         <source>Lapwing may not use the microphone. Allow it in the system&apos;s settings; everything else works without.</source>
         <extracomment>microphone.denied</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing no tiene permiso para usar el micrófono. Darlo en los ajustes del sistema; todo lo demás funciona sin él.</translation>
     </message>
     <message>
         <source>%1 cylinders are not possible here: type a number from 1 to 16.</source>
         <extracomment>form.cylinder_count</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 cilindros no son posibles aquí: escribir un número de 1 a 16.</translation>
     </message>
     <message>
         <source>The intervals belong to the firing order: type the order first.</source>
         <extracomment>form.order_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los intervalos son del orden de encendido: escribir primero el orden.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no number of degrees: type &quot;even&quot;, or degrees with a dash between them, such as 270-450.</source>
         <extracomment>form.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un número de grados: escribir «regular», o grados con un guion entre ellos, como 270-450.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no range: type two figures with a dash between them, such as 0.15-0.20, or one.</source>
         <extracomment>form.clearance_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un rango: escribir dos cifras con un guion entre ellas, como 0,15-0,20, o una.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no whole number: type digits only for &quot;%2&quot;.</source>
         <extracomment>form.not_whole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un número entero: escribir solo cifras en «%2».</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no number: type numbers with a dash between them, such as 1-3-4-2.</source>
         <extracomment>form.not_numbers</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un número: escribir números con un guion entre ellos, como 1-3-4-2.</translation>
     </message>
     <message>
         <source>Nothing is chosen for &quot;%1&quot;: choose one.</source>
         <extracomment>form.choose_one</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ha elegido nada en «%1»: elegir uno.</translation>
     </message>
     <message>
         <source>This line is not there any more: go back and open the card again.</source>
         <extracomment>form.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta línea ya no está: volver y abrir la ficha de nuevo.</translation>
     </message>
     <message>
         <source>No visit is chosen. Choose at least one.</source>
         <extracomment>hand_over.nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se ha elegido ninguna visita. Elegir al menos una.</translation>
     </message>
     <message>
         <source>The folder %1 can&apos;t be made: %2. Save a copy somewhere else.</source>
         <extracomment>hand_over.folder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede crear la carpeta %1: %2. Guardar una copia en otro sitio.</translation>
     </message>
     <message>
         <source>That was too short. Hold the button while you speak.</source>
         <extracomment>voice.too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fue demasiado corto. Mantener pulsado el botón mientras se habla.</translation>
     </message>
     <message>
         <source>The camera&apos;s picture could not be kept. Take it again.</source>
         <extracomment>photo.not_written</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La imagen de la cámara no se pudo guardar. Tomarla de nuevo.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Choose another photo.</source>
         <extracomment>photo.unreadable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se puede leer: %2. Elegir otra foto.</translation>
     </message>
     <message>
         <source>%1 is larger than a photo can be here (%2 MB). Make it smaller first.</source>
         <extracomment>photo.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 es mayor de lo que puede ser una foto aquí (%2 MB). Hacerla antes más pequeña.</translation>
     </message>
     <message>
         <source>The firing order is not on the engine card. Type it there, and the angles appear here.</source>
         <extracomment>firing.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El orden de encendido no está en la ficha del motor. Escribirlo allí, y los ángulos aparecen aquí.</translation>
     </message>
     <message>
         <source>The firing intervals are not on the engine card. Type them there, and the angles appear here.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los intervalos de encendido no están en la ficha del motor. Escribirlos allí, y los ángulos aparecen aquí.</translation>
     </message>
     <message>
         <source>This session is no longer in the library. Go back and choose again.</source>
         <extracomment>session.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está en la biblioteca. Volver y elegir de nuevo.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark and the currency, such as 420 EUR.</source>
         <extracomment>plan.price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un precio: escribir cifras con un signo decimal como máximo y la moneda, como 420 EUR.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; names no currency: type it too, such as 420 EUR.</source>
         <extracomment>plan.currency</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no nombra moneda: escribirla también, como 420 EUR.</translation>
     </message>
     <message>
         <source>The sound of this voice note is missing from the library. Settings, Storage says what can be done.</source>
         <extracomment>attachment.file_gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El sonido de esta nota de voz falta en la biblioteca. En Ajustes, Almacenamiento se dice qué se puede hacer.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un autocontrol: elegir uno de la lista.</translation>
     </message>
     <message>
         <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
         <extracomment>part.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A esta instalación le falta una parte de Lapwing: %1. Instalar Lapwing de nuevo; todo lo demás funciona.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2</source>
         <extracomment>picker.copy_read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se puede leer: %2</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written: %2. Choose another folder or make room.</source>
         <extracomment>picker.copy_write</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se puede escribir: %2. Elegir otra carpeta o hacer sitio.</translation>
     </message>
     <message>
         <source>No file manager could be opened here. The file lies at %1.</source>
         <extracomment>share.no_file_manager</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no se pudo abrir ningún gestor de archivos. El archivo está en %1.</translation>
     </message>
     <message>
         <source>There is no file at %1. Make it again.</source>
         <extracomment>share.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún archivo en %1. Hacerlo de nuevo.</translation>
     </message>
     <message>
         <source>The desktop&apos;s file dialog did not open: %1</source>
         <extracomment>picker.portal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diálogo de archivos del escritorio no se abrió: %1</translation>
     </message>
     <message>
         <source>The desktop&apos;s file dialog closed without naming a file on this computer. Choose one from a folder of this computer.</source>
         <extracomment>picker.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diálogo de archivos del escritorio se cerró sin nombrar un archivo de este equipo. Elegir uno de una carpeta de este equipo.</translation>
     </message>
     <message>
         <source>%1 is not on this computer. Copy it here first.</source>
         <extracomment>picker.not_local</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no está en este equipo. Copiarlo aquí primero.</translation>
     </message>
     <message>
         <source>No file dialog could be opened: %1</source>
         <extracomment>picker.no_dialog</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo abrir ningún diálogo de archivos: %1</translation>
     </message>
     <message>
         <source>No file dialog could be opened. Is Qt&apos;s folder list module (Qt.labs.folderlistmodel) installed?</source>
         <extracomment>picker.no_dialog</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se pudo abrir ningún diálogo de archivos. ¿Está instalado el módulo de listas de carpetas de Qt (Qt.labs.folderlistmodel)?</translation>
     </message>
     <message>
         <source>%1 could not be made smaller: %2. It stays as it is.</source>
         <extracomment>speech.not_packed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 no se pudo hacer más pequeño: %2. Se queda como está.</translation>
     </message>
     <message>
         <source>The camera does not answer. Close other programs that use it, or choose a photo from a file.</source>
         <extracomment>camera.silent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La cámara no responde. Cerrar otros programas que la usen, o elegir una foto de un archivo.</translation>
     </message>
     <message>
         <source>No camera was found. Connect one, or allow Lapwing to use it in the system&apos;s settings; photos can be chosen from files all the same.</source>
         <extracomment>camera.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró ninguna cámara. Conectar una, o permitir a Lapwing usarla en los ajustes del sistema; de todos modos se pueden elegir fotos de archivos.</translation>
     </message>
     <message>
         <source>The camera took no picture (%1). Try again.</source>
         <extracomment>camera.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La cámara no tomó ninguna imagen (%1). Intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>The camera stopped (%1). Go back and open it again.</source>
         <extracomment>camera.lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La cámara se paró (%1). Volver y abrirla de nuevo.</translation>
     </message>
     <message>
         <source>No microphone was found. Connect one, or allow Lapwing to use it in the system&apos;s settings.</source>
         <extracomment>microphone.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró ningún micrófono. Conectar uno, o permitir a Lapwing usarlo en los ajustes del sistema.</translation>
     </message>
     <message>
         <source>The microphone %1 can&apos;t be opened. Close other programs that record, then try again.</source>
         <extracomment>microphone.busy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El micrófono %1 no se puede abrir. Cerrar otros programas que graben e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>The microphone stopped. What was recorded until then is kept.</source>
         <extracomment>microphone.lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El micrófono se paró. Lo grabado hasta entonces se conserva.</translation>
     </message>
     <message>
         <source>No speaker or headphones were found. Connect some, then play it again.</source>
         <extracomment>player.no_speaker</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró altavoz ni auriculares. Conectar unos y reproducirlo de nuevo.</translation>
     </message>
     <message>
         <source>This voice note can&apos;t be played here (%1). It is kept; hand the session over and play it elsewhere.</source>
         <extracomment>player.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esta nota de voz no se puede reproducir aquí (%1). Se conserva; entregar la sesión y reproducirla en otro sitio.</translation>
     </message>
     <message>
         <source>A compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una relación de compresión</translation>
     </message>
     <message>
         <source>Intake (or port) closing after bottom dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cierre de admisión (o de la lumbrera) después del punto muerto inferior</translation>
     </message>
     <message>
         <source>Exhaust opening before bottom dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La apertura de escape antes del punto muerto inferior</translation>
     </message>
     <message>
         <source>A cranking speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una velocidad de arranque</translation>
     </message>
     <message>
         <source>An air pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión del aire</translation>
     </message>
     <message>
         <source>An air temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura del aire</translation>
     </message>
     <message>
         <source>A wall temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una temperatura de pared</translation>
     </message>
     <message>
         <source>A filling</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un llenado</translation>
     </message>
     <message>
         <source>A heat transfer coefficient</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un coeficiente de transmisión de calor</translation>
     </message>
     <message>
         <source>A leak area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un área de fuga</translation>
     </message>
     <message>
         <source>A fitting volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un volumen de racor</translation>
     </message>
     <message>
         <source>A hose volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un volumen de manguera</translation>
     </message>
     <message>
         <source>A volume of the gauge alone</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un volumen del manómetro solo</translation>
     </message>
     <message>
         <source>A check valve area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un área de la válvula antirretorno</translation>
     </message>
     <message>
         <source>A cracking pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión de apertura</translation>
     </message>
     <message>
         <source>An oil volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un volumen de aceite</translation>
     </message>
     <message>
         <source>A number of strokes</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un número de carreras</translation>
     </message>
     <message>
         <source>pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión</translation>
     </message>
     <message>
         <source>length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>longitud</translation>
     </message>
     <message>
         <source>volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>volumen</translation>
     </message>
     <message>
         <source>area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>área</translation>
     </message>
     <message>
         <source>temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>temperatura</translation>
     </message>
     <message>
         <source>angle</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ángulo</translation>
     </message>
     <message>
         <source>rotational speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>velocidad de giro</translation>
     </message>
     <message>
         <source>time</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tiempo</translation>
     </message>
     <message>
         <source>voltage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tensión</translation>
     </message>
     <message>
         <source>torque</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>par</translation>
     </message>
     <message>
         <source>flow</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>caudal</translation>
     </message>
     <message>
         <source>ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>relación</translation>
     </message>
     <message>
         <source>distance or hours run</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>distancia u horas de marcha</translation>
     </message>
 </context>
 <context>
     <name>Evidence</name>
     <message>
         <source>A voice note was cut off when Lapwing ended. What was said until then is kept: %1 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una nota de voz se cortó cuando Lapwing terminó. Lo dicho hasta entonces se conserva: %1 s.</translation>
     </message>
     <message>
         <source>Some photos or voice notes and their entries have lost each other. Settings, Storage lists them and says what can be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algunas fotos o notas de voz y sus entradas se han perdido de vista. Ajustes, Almacenamiento las enumera y dice qué se puede hacer.</translation>
     </message>
 </context>
 <context>
     <name>EvidenceButtons</name>
     <message>
         <source>Photo (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto (%1)</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Voice note (%1)</source>
