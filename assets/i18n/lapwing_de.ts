@@ -5,1342 +5,1342 @@
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen</translation>
     </message>
     <message>
         <source>Version %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Version %1</translation>
     </message>
     <message>
         <source>The odds of where it leaks rest on these numbers. They were not yet counted on real engines. Every report names their version, so that it can be worked out again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeiten, wo es undicht ist, beruhen auf diesen Zahlen. Sie wurden noch nicht an wirklichen Motoren ausgezählt. Jeder Bericht nennt ihre Version, damit er nachgerechnet werden kann.</translation>
     </message>
 </context>
 <context>
     <name>BackButton</name>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Schließen</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
 </context>
 <context>
     <name>BackupPage</name>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung</translation>
     </message>
     <message>
         <source>One file with all engines, sessions, photos, voice notes and testers, owners&apos; names and contacts too. Keep it somewhere else than on this device.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Datei mit allen Motoren, Sitzungen, Fotos, Sprachnotizen und Prüfgeräten, auch mit Namen und Kontaktdaten der Besitzer. Nicht nur auf diesem Gerät aufbewahren.</translation>
     </message>
     <message>
         <source>%1: %2 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 %</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <source>The backup is made, but lies nowhere yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung ist fertig, liegt aber noch nirgends</translation>
     </message>
     <message>
         <source>Choose where it goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ablageort wählen</translation>
     </message>
     <message>
         <source>Restore from a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus einer Sicherung wiederherstellen</translation>
     </message>
     <message>
         <source>Checked first, then shown, then merged with what is here</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst geprüft, dann gezeigt, dann mit dem zusammengeführt, was hier ist</translation>
     </message>
     <message>
         <source>Restoring takes nothing away. What you deleted here and the backup still has comes back; what was changed on both sides is kept in both versions.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellen nimmt nichts weg. Was hier gelöscht wurde und in der Sicherung noch da ist, kommt zurück; was auf beiden Seiten geändert wurde, bleibt in beiden Fassungen erhalten.</translation>
     </message>
     <message>
         <source>Don&apos;t</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieber nicht</translation>
     </message>
     <message>
         <source>Restore it</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <source>Back up everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles sichern</translation>
     </message>
 </context>
 <context>
     <name>BringIn</name>
     <message>
         <source>1 session</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Sitzung</translation>
     </message>
     <message>
         <source>%1 sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Sitzungen</translation>
     </message>
     <message>
         <source>1 reading</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Messwert</translation>
     </message>
     <message>
         <source>%1 readings</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messwerte</translation>
     </message>
     <message>
         <source>1 exit</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Austritt</translation>
     </message>
     <message>
         <source>%1 exits</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Austritte</translation>
     </message>
     <message>
         <source>1 clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Ventilspiel</translation>
     </message>
     <message>
         <source>%1 clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Ventilspiele</translation>
     </message>
     <message>
         <source>1 photo or voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Foto oder Sprachnotiz</translation>
     </message>
     <message>
         <source>%1 photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Fotos und Sprachnotizen</translation>
     </message>
     <message>
         <source>1 note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Notiz</translation>
     </message>
     <message>
         <source>%1 notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Notizen</translation>
     </message>
     <message>
         <source>1 line of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Posten im Plan</translation>
     </message>
     <message>
         <source>%1 lines of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Posten im Plan</translation>
     </message>
     <message>
         <source>1 tester</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Prüfgerät</translation>
     </message>
     <message>
         <source>%1 testers</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Prüfgeräte</translation>
     </message>
     <message>
         <source>A new engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Motor.</translation>
     </message>
     <message>
         <source>A new engine with %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein neuer Motor; dabei: %1.</translation>
     </message>
     <message>
         <source>This engine is here already. New are %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Motor ist schon hier. Neu: %1.</translation>
     </message>
     <message>
         <source>Not signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht signiert</translation>
     </message>
     <message>
         <source>Its checksums show no damage, but nobody stands for it: anyone may have changed it on the way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfsummen zeigen keinen Schaden, aber niemand steht dafür ein: Unterwegs kann sie jeder geändert haben.</translation>
     </message>
     <message>
         <source>Unaltered since you handed it over</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert seit der eigenen Übergabe</translation>
     </message>
     <message>
         <source>It carries the key of this library.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie trägt den Schlüssel dieses Bestands.</translation>
     </message>
     <message>
         <source>Unaltered since it was handed over by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert seit der Übergabe durch %1</translation>
     </message>
     <message>
         <source>You gave this key its name.</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Name zu diesem Schlüssel wurde hier vergeben.</translation>
     </message>
     <message>
         <source>Unaltered since it was handed over; unknown key</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert seit der Übergabe; Schlüssel unbekannt</translation>
     </message>
     <message>
         <source>Compare the fingerprint with the sender once, by eye or by telephone. Then give the key a name, and it is known from now on.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Fingerabdruck einmal mit dem Absender vergleichen, mit eigenen Augen oder am Telefon. Dann dem Schlüssel einen Namen geben, und er ist von da an bekannt.</translation>
     </message>
     <message>
         <source>Altered since it was handed over</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Übergabe verändert</translation>
     </message>
     <message>
         <source>Something was changed, added or taken out after it was signed. Ask the sender for the file again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Signieren wurde etwas geändert, hinzugefügt oder herausgenommen. Den Absender noch einmal um die Datei bitten.</translation>
     </message>
     <message>
         <source>Its signature can&apos;t be read</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Signatur ist nicht lesbar</translation>
     </message>
     <message>
         <source>It is damaged or from a newer version. Treat the file as not signed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie ist beschädigt oder stammt aus einer neueren Version. Die Datei wie eine nicht signierte behandeln.</translation>
     </message>
     <message>
         <source>One record was changed and takes the place of the one here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eintrag wurde geändert und ersetzt den hiesigen.</translation>
     </message>
     <message>
         <source>%1 records were changed and take the place of those here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Einträge wurden geändert und ersetzen die hiesigen.</translation>
     </message>
     <message>
         <source>One record was changed here as well: both versions are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Eintrag wurde auch hier geändert: Beide Fassungen bleiben erhalten.</translation>
     </message>
     <message>
         <source>%1 records were changed here as well: both versions of each are kept.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Einträge wurden auch hier geändert: Von jedem bleiben beide Fassungen erhalten.</translation>
     </message>
     <message>
         <source>One record that you took out stays out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein hier herausgenommener Eintrag bleibt draußen.</translation>
     </message>
     <message>
         <source>%1 records that you took out stay out.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 hier herausgenommene Einträge bleiben draußen.</translation>
     </message>
     <message>
         <source>All of it is here already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles davon ist schon hier.</translation>
     </message>
 </context>
 <context>
     <name>BringInFile</name>
     <message>
         <source>and %1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>und %1 weitere</translation>
     </message>
 </context>
 <context>
     <name>BringInPage</name>
     <message>
         <source>Before it is brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Einlesen</translation>
     </message>
     <message>
         <source>Reading and checking it …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird gelesen und geprüft …</translation>
     </message>
     <message>
         <source>This file can&apos;t be brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei lässt sich nicht einlesen</translation>
     </message>
     <message>
         <source>Bring back what was taken out here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier Herausgenommenes zurückholen</translation>
     </message>
     <message>
         <source>Records that you deleted and the file still has</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge, die hier gelöscht wurden und in der Datei noch da sind</translation>
     </message>
     <message>
         <source>Bringing it in takes nothing away. Undo takes it back as one step.</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Einlesen nimmt nichts weg. „Rückgängig“ nimmt es in einem Schritt zurück.</translation>
     </message>
     <message>
         <source>Don&apos;t</source>
-        <translation type="unfinished"></translation>
+        <translation>Lieber nicht</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück</translation>
     </message>
     <message>
         <source>Bring it in all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem einlesen</translation>
     </message>
     <message>
         <source>Bring it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlesen</translation>
     </message>
 </context>
 <context>
     <name>CalculatorPage</name>
     <message>
         <source>This session is gone: it was deleted. Undo brings it back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist weg: Sie wurde gelöscht. „Rückgängig“ holt sie zurück.</translation>
     </message>
     <message>
         <source>Forget what was typed</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingaben verwerfen</translation>
     </message>
     <message>
         <source>Attach to session</source>
-        <translation type="unfinished"></translation>
+        <translation>An Sitzung anhängen</translation>
     </message>
 </context>
 <context>
     <name>CalculatorResult</name>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher kommt das?</translation>
     </message>
 </context>
 <context>
     <name>Calculators</name>
     <message>
         <source>Reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>Held pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Full scale of its gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert des Manometers</translation>
     </message>
     <message>
         <source>With scale and class the uncertainty is this gauge&apos;s own; 0 is not known.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Skala und Klasse ist die Unsicherheit die dieses Manometers; 0 heißt unbekannt.</translation>
     </message>
     <message>
         <source>Class by</source>
-        <translation type="unfinished"></translation>
+        <translation>Klasse nach</translation>
     </message>
     <message>
         <source>Accuracy class</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeitsklasse</translation>
     </message>
     <message>
         <source>EN 837-1: 1.6 or 2.5. ASME B40.100: a grade from A to D.</source>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1: 1,6 oder 2,5. ASME B40.100: eine Stufe von A bis D.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Drosselbohrung</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer lassen, wenn unbekannt: Die App nimmt einen an.</translation>
     </message>
     <message>
         <source>Other tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Prüfgerät</translation>
     </message>
     <message>
         <source>Its set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessen eingestellter Druck</translation>
     </message>
     <message>
         <source>Its restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Dessen Drosselbohrung, Durchmesser</translation>
     </message>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>Diameter of the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser des Lochs</translation>
     </message>
     <message>
         <source>Drilled through a cap that stands in the cylinder&apos;s place, as long as the restrictor is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Durch eine Kappe gebohrt, die den Zylinder ersetzt, so lang wie die Drosselbohrung.</translation>
     </message>
     <message>
         <source>Held pressure on the hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck am Loch</translation>
     </message>
     <message>
         <source>Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck</translation>
     </message>
     <message>
         <source>What a barometer in the shop shows. It wins over the altitude; a weather report&apos;s figure is for sea level and does not do.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein Barometer in der Werkstatt zeigt. Es geht vor die Höhe; der Wert aus dem Wetterbericht gilt für Meereshöhe und taugt hier nicht.</translation>
     </message>
     <message>
         <source>Limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert</translation>
     </message>
     <message>
         <source>Factory limit, for sea level</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert, auf Meereshöhe</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Rod</source>
-        <translation type="unfinished"></translation>
+        <translation>Pleuel</translation>
     </message>
     <message>
         <source>Between the centres of its eyes. Leave it empty and the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Augenmitte zu Augenmitte. Leer lassen, und die App nimmt eine Länge an.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff</translation>
     </message>
     <message>
         <source>Exhaust port closes after bottom dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitz schließt nach dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>Intake closes after bottom dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass schließt nach dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>Leave it empty and the app assumes one, with its doubt.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer lassen, und die App nimmt einen Wert an, mit seiner Unsicherheit.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss angegeben bei</translation>
     </message>
     <message>
         <source>Cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchdrehen</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>Warm or cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Warm oder kalt</translation>
     </message>
     <message>
         <source>Compression gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer</translation>
     </message>
     <message>
         <source>Hose and gauge hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Manometer fassen</translation>
     </message>
     <message>
         <source>Check valve sits at the</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz des Rückschlagventils</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinsatz</translation>
     </message>
     <message>
         <source>Adapter adds</source>
-        <translation type="unfinished"></translation>
+        <translation>Adapter zusätzlich</translation>
     </message>
     <message>
         <source>Reading to correct</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu korrigierender Messwert</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>Oil put in</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingefülltes Öl</translation>
     </message>
     <message>
         <source>Dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockener Messwert</translation>
     </message>
     <message>
         <source>Air in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft im Zylinder</translation>
     </message>
     <message>
         <source>Pressure in the cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck im Zylinder</translation>
     </message>
     <message>
         <source>At most the set pressure.</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens der eingestellte Druck.</translation>
     </message>
     <message>
         <source>Angle from top dead centre</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel vom oberen Totpunkt</translation>
     </message>
     <message>
         <source>Length of the bar</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge des Hebels</translation>
     </message>
     <message>
         <source>Type one or several</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen oder mehrere eingeben</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>Length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Volume</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>Temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>Torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment</translation>
     </message>
     <message>
         <source>Flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss</translation>
     </message>
     <message>
         <source>Leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust</translation>
     </message>
     <message>
         <source>Another tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Prüfgerät</translation>
     </message>
     <message>
         <source>Restrictor check</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung prüfen</translation>
     </message>
     <message>
         <source>Hose and adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Adapter</translation>
     </message>
     <message>
         <source>Oil in a wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Öl bei der Nassprüfung</translation>
     </message>
     <message>
         <source>Healthy reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesunder Messwert</translation>
     </message>
     <message>
         <source>Holding torque</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltemoment</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>What was lost of the set pressure, and how large the leak is</source>
-        <translation type="unfinished"></translation>
+        <translation>Was vom eingestellten Druck verloren ging und wie groß das Leck ist</translation>
     </message>
     <message>
         <source>The same leak behind another restrictor, at another set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Leck hinter einer anderen Drosselbohrung, bei anderem eingestelltem Druck</translation>
     </message>
     <message>
         <source>A home-made tester&apos;s restrictor, by a drilled hole of known size</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselbohrung eines selbst gebauten Prüfgeräts, über ein Prüfloch bekannter Größe</translation>
     </message>
     <message>
         <source>What the volume before the check valve takes off a reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das Volumen vor dem Rückschlagventil von einem Messwert abzieht</translation>
     </message>
     <message>
         <source>What the oil&apos;s mere volume adds to a wet reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Was das bloße Ölvolumen zu einem nassen Messwert beiträgt</translation>
     </message>
     <message>
         <source>A factory limit at the shop&apos;s altitude or air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Werksgrenzwert bei Höhe oder Luftdruck der Werkstatt</translation>
     </message>
     <message>
         <source>What a cylinder that seals well should read</source>
-        <translation type="unfinished"></translation>
+        <translation>Was ein gut dichtender Zylinder anzeigen sollte</translation>
     </message>
     <message>
         <source>What the crank must be held against with the air on</source>
-        <translation type="unfinished"></translation>
+        <translation>Wogegen die Kurbelwelle bei angelegter Luft gehalten werden muss</translation>
     </message>
     <message>
         <source>Pressure, length, volume, temperature, torque, flow</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck, Länge, Volumen, Temperatur, Drehmoment, Durchfluss</translation>
     </message>
 </context>
 <context>
     <name>CalculatorsPage</name>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechner</translation>
     </message>
     <message>
         <source>filled from the session</source>
-        <translation type="unfinished"></translation>
+        <translation>aus der Sitzung gefüllt</translation>
     </message>
 </context>
 <context>
     <name>CaptureTrouble</name>
     <message>
         <source>Try again</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal</translation>
     </message>
     <message>
         <source>System settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Systemeinstellungen</translation>
     </message>
 </context>
 <context>
     <name>Caution</name>
     <message>
         <source>Caution</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorsicht</translation>
     </message>
     <message>
         <source>Touch to read it all</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen, um alles zu lesen</translation>
     </message>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen zum Einklappen</translation>
     </message>
 </context>
 <context>
     <name>CautionGate</name>
     <message>
         <source>Before you start</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Anfangen</translation>
     </message>
     <message>
         <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Anleitung des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen dieser App vor.</translation>
     </message>
     <message>
         <source>Understood</source>
-        <translation type="unfinished"></translation>
+        <translation>Verstanden</translation>
     </message>
 </context>
 <context>
     <name>ChangeRow</name>
     <message>
         <source>before %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vorher %1</translation>
     </message>
     <message>
         <source>after %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nachher %1</translation>
     </message>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher kommt das?</translation>
     </message>
 </context>
 <context>
     <name>ChangesPage</name>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und nachher</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgerechnet …</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>To be compared with care</source>
-        <translation type="unfinished"></translation>
+        <translation>Nur mit Vorsicht vergleichbar</translation>
     </message>
     <message>
         <source>Not everything can be compared</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht alles ist vergleichbar</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2</translation>
     </message>
     <message>
         <source>Not measured at either visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>An keinem der beiden Termine gemessen.</translation>
     </message>
     <message>
         <source>± is about 95 %. What one gauge is out by at both visits cancels in the difference; what two gauges are out by does not. Touch a difference to see where it comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>± steht für etwa 95 %. Worum ein Manometer an beiden Terminen falsch geht, hebt sich in der Differenz auf; worum zwei Manometer falsch gehen, nicht. Eine Differenz antippen, um zu sehen, woher sie kommt.</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
 </context>
 <context>
     <name>ClearancesPage</name>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>thou</source>
-        <translation type="unfinished"></translation>
+        <translation>1/1000″</translation>
     </message>
     <message>
         <source>mm</source>
-        <translation type="unfinished"></translation>
+        <translation>mm</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
 </context>
 <context>
     <name>ConflictsPage</name>
     <message>
         <source>Two versions</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Fassungen</translation>
     </message>
     <message>
         <source>Each of these was changed on two sides. Nothing is lost until you choose, and Undo brings the other version back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jedes davon wurde auf zwei Seiten geändert. Nichts geht verloren, bis gewählt wird, und „Rückgängig“ bringt die andere Fassung zurück.</translation>
     </message>
     <message>
         <source>Every record has one version. There is nothing to choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Eintrag hat eine Fassung. Es gibt nichts zu wählen.</translation>
     </message>
     <message>
         <source>Shows now, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt gezeigt, %1</translation>
     </message>
     <message>
         <source>The other one, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die andere, %1</translation>
     </message>
     <message>
         <source>nothing noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts notiert</translation>
     </message>
     <message>
         <source>This one stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese gilt</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
     <name>CylinderFindingsPanel</name>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Heard: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehört: %1</translation>
     </message>
     <message>
         <source>Rules of thumb say</source>
-        <translation type="unfinished"></translation>
+        <translation>Faustregeln sagen</translation>
     </message>
 </context>
 <context>
     <name>CylinderGridSheet</name>
     <message>
         <source>Cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
 </context>
 <context>
     <name>CylinderSheet</name>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
     <message>
         <source>As the engine&apos;s maker counts it, 1 to 99.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie der Hersteller des Motors zählt, 1 bis 99.</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>front, rear, left ...</source>
-        <translation type="unfinished"></translation>
+        <translation>vorn, hinten, links ...</translation>
     </message>
     <message>
         <source>Bank</source>
-        <translation type="unfinished"></translation>
+        <translation>Bank</translation>
     </message>
     <message>
         <source>first</source>
-        <translation type="unfinished"></translation>
+        <translation>erste</translation>
     </message>
     <message>
         <source>second</source>
-        <translation type="unfinished"></translation>
+        <translation>zweite</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
     <name>CylinderStrip</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
     <name>CylinderTile</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
 </context>
 <context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher kommt das</translation>
     </message>
     <message>
         <source>Source: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quelle: %1</translation>
     </message>
 </context>
 <context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor wählen</translation>
     </message>
     <message>
         <source>Its sessions open here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Seine Sitzungen öffnen sich hier.</translation>
     </message>
 </context>
 <context>
     <name>EngineCard</name>
     <message>
         <source>Name and owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Name und Besitzer</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Maker, type, year, number</source>
-        <translation type="unfinished"></translation>
+        <translation>Hersteller, Typ, Baujahr, Nummer</translation>
     </message>
     <message>
         <source>Tags</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlagwörter</translation>
     </message>
     <message>
         <source>Words to find it by, with commas between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wörter zum Wiederfinden, durch Kommas getrennt.</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Besitzer</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt des Besitzers</translation>
     </message>
     <message>
         <source>Stays out of files that you hand over unless you tick it there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt aus übergebenen Dateien heraus, solange es dort nicht angekreuzt ist.</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschichte</translation>
     </message>
     <message>
         <source>What is known of its past: overhauls, overheating, how long it stood.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was von früher bekannt ist: Überholungen, Überhitzung, wie lange er stand.</translation>
     </message>
     <message>
         <source>Make-up</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufbau</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>A rotary engine is not supported: its chambers seal in another way.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kreiskolbenmotoren werden nicht unterstützt: Ihre Kammern dichten auf andere Weise.</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff</translation>
     </message>
     <message>
         <source>Cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlung</translation>
     </message>
     <message>
         <source>Arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauform</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkel zwischen den Bänken</translation>
     </message>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Zylinder</translation>
     </message>
     <message>
         <source>1 to 16. Cylinders that stay keep their numbers.</source>
-        <translation type="unfinished"></translation>
+        <translation>1 bis 16. Zylinder, die bleiben, behalten ihre Nummer.</translation>
     </message>
     <message>
         <source>Firing and manifolds</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündung und Sammelrohre</translation>
     </message>
     <message>
         <source>Firing order</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündfolge</translation>
     </message>
     <message>
         <source>As in 1-3-4-2. It tells which cylinder&apos;s TDC comes next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa 1-3-4-2. Sie sagt, welcher Zylinder als nächster in den OT kommt.</translation>
     </message>
     <message>
         <source>Firing intervals</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstände</translation>
     </message>
     <message>
         <source>Crank degrees from each cylinder to the next one, as in 270-450, or &quot;even&quot;.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grad Kurbelwelle von jedem Zylinder zum nächsten, etwa 270-450 oder „gleichmäßig“.</translation>
     </message>
     <message>
         <source>Cylinders on one manifold, as in 1-2, 3-4. Sound carries between them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder an einem gemeinsamen Sammelrohr, etwa 1-2, 3-4. Geräusche wandern zwischen ihnen.</translation>
     </message>
     <message>
         <source>Joined intakes</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbundene Einlässe</translation>
     </message>
     <message>
         <source>Joined exhausts</source>
-        <translation type="unfinished"></translation>
+        <translation>Verbundene Auslässe</translation>
     </message>
     <message>
         <source>Dimensions</source>
-        <translation type="unfinished"></translation>
+        <translation>Maße</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Rod length</source>
-        <translation type="unfinished"></translation>
+        <translation>Pleuellänge</translation>
     </message>
     <message>
         <source>From centre to centre.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Mitte zu Mitte.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>Trapped: from the closing of the exhaust port. For 7.2:1 type 7.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Effektiv: ab dem Schließen des Auslassschlitzes. Für 7,2:1 die Zahl 7,2 eingeben.</translation>
     </message>
     <message>
         <source>For 9.2:1 type 9.2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Für 9,2:1 die Zahl 9,2 eingeben.</translation>
     </message>
     <message>
         <source>Exhaust port closes, after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitz schließt, nach UT</translation>
     </message>
     <message>
         <source>Wanted when cold, as in 0.15-0.20.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sollwert kalt, etwa 0,15-0,20.</translation>
     </message>
     <message>
         <source>Valves</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventile</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventile je Zylinder</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventile je Zylinder</translation>
     </message>
     <message>
         <source>Adjuster</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellung</translation>
     </message>
     <message>
         <source>Intake clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Einlass</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Auslass</translation>
     </message>
     <message>
         <source>Valve timing</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeiten</translation>
     </message>
     <message>
         <source>Intake closes, after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass schließt, nach UT</translation>
     </message>
     <message>
         <source>A cranking reading hangs on it. Leave it empty if you don&apos;t know.</source>
-        <translation type="unfinished"></translation>
+        <translation>Davon hängt der Messwert beim Durchdrehen ab. Leer lassen, wenn unbekannt.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss angegeben bei</translation>
     </message>
     <message>
         <source>Quoted at a lift, the valve closes on its seat 15 to 25 degrees later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem Hub angegeben, schließt das Ventil im Sitz 15 bis 25 Grad später.</translation>
     </message>
     <message>
         <source>Exhaust opens, before BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass öffnet, vor UT</translation>
     </message>
     <message>
         <source>Exhaust opening is quoted at</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassöffnen angegeben bei</translation>
     </message>
     <message>
         <source>Plug and decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerze und Dekompressor</translation>
     </message>
     <message>
         <source>Plug thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Kerzengewinde</translation>
     </message>
     <message>
         <source>As in M14x1.25.</source>
-        <translation type="unfinished"></translation>
+        <translation>Etwa M14x1,25.</translation>
     </message>
     <message>
         <source>Plug reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge der Zündkerze</translation>
     </message>
     <message>
         <source>Decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>With one, a low cranking reading is no proof of a leak.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ist einer da, beweist ein niedriger Kompressionswert kein Leck.</translation>
     </message>
     <message>
         <source>Factory limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwerte</translation>
     </message>
     <message>
         <source>Normal range from</source>
-        <translation type="unfinished"></translation>
+        <translation>Normalbereich von</translation>
     </message>
     <message>
         <source>Normal range to</source>
-        <translation type="unfinished"></translation>
+        <translation>Normalbereich bis</translation>
     </message>
     <message>
         <source>Lowest limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterer Grenzwert</translation>
     </message>
     <message>
         <source>Most difference between cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Unterschied zwischen Zylindern</translation>
     </message>
     <message>
         <source>Lowest against highest cylinder, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster zum höchsten Zylinder, mindestens</translation>
     </message>
     <message>
         <source>Most leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Druckverlust</translation>
     </message>
     <message>
         <source>On the maker&apos;s own leak-down tester.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Druckverlustprüfer des Herstellers.</translation>
     </message>
     <message>
         <source>Set pressure of that tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck dieses Prüfgeräts</translation>
     </message>
     <message>
         <source>Restrictor of that tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung dieses Prüfgeräts</translation>
     </message>
     <message>
         <source>Where the limits come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft der Grenzwerte</translation>
     </message>
     <message>
         <source>Page or source</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite oder Quelle</translation>
     </message>
     <message>
         <source>Crankcase test</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfung</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>To be held for</source>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>End pressure, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Enddruck, mindestens</translation>
     </message>
     <message>
         <source>Where these limits come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft dieser Grenzwerte</translation>
     </message>
     <message>
         <source>Shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Above sea level. Factory limits are scaled to it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Meeresspiegel. Werksgrenzwerte werden darauf umgerechnet.</translation>
     </message>
     <message>
         <source>even</source>
-        <translation type="unfinished"></translation>
+        <translation>gleichmäßig</translation>
     </message>
 </context>
 <context>
     <name>EngineCardPage</name>
     <message>
         <source>Engine card</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorkarte</translation>
     </message>
     <message>
         <source>This engine is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Motor ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungen</translation>
     </message>
     <message>
         <source>All %1 sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle %1 Sitzungen</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Report, session file, table</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht, Sitzungsdatei, Tabelle</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und nachher</translation>
     </message>
     <message>
         <source>Two visits, cylinder by cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Termine, Zylinder für Zylinder</translation>
     </message>
     <message>
         <source>Delete this engine and its sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Motor und seine Sitzungen löschen</translation>
     </message>
     <message>
         <source>New session</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sitzung</translation>
     </message>
 </context>
 <context>
     <name>EnginesEmpty</name>
     <message>
         <source>No engine yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Motor</translation>
     </message>
     <message>
         <source>Add the engine in front of you, open a session file that someone sent, or look at two invented engines first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Motor anlegen, der da steht, eine zugesandte Sitzungsdatei öffnen oder erst zwei erfundene Motoren ansehen.</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdatei öffnen</translation>
     </message>
     <message>
         <source>Look at the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel ansehen</translation>
     </message>
     <message>
         <source>Restore a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung wiederherstellen</translation>
     </message>
 </context>
 <context>
     <name>EnginesMoreSheet</name>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor anlegen</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdatei öffnen</translation>
     </message>
     <message>
         <source>Look at the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel ansehen</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechner</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas abwischen</translation>
     </message>
     <message>
         <source>For 10 seconds no touch counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>10 Sekunden lang zählt keine Berührung.</translation>
     </message>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
 </context>
 <context>
     <name>EnginesPage</name>
     <message>
         <source>Engines</source>
-        <translation type="unfinished"></translation>
+        <translation>Motoren</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>No engine fits this search. Fewer letters find more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Motor passt zu dieser Suche. Weniger Buchstaben finden mehr.</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor anlegen</translation>
     </message>
     <message>
         <source>New session</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sitzung</translation>
     </message>
 </context>
 <context>
     <name>EnginesSearch</name>
     <message>
         <source>Search name, tags, description</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, Schlagwort, Beschreibung suchen</translation>
     </message>
 </context>
 <context>
@@ -1348,2438 +1348,2438 @@
     <message>
         <source>There is no room left to write %1. Free some space and try again.</source>
         <extracomment>file.no_space</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Platz mehr, um %1 zu schreiben. Etwas Platz freimachen und noch einmal versuchen.</translation>
     </message>
     <message>
         <source>Working with %1 is not allowed here. Choose another folder or change who may use it.</source>
         <extracomment>file.not_allowed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zugriff auf %1 ist hier nicht erlaubt. Einen anderen Ordner wählen oder die Rechte ändern.</translation>
     </message>
     <message>
         <source>%1 or its folder does not exist. Choose another place.</source>
         <extracomment>file.not_found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 oder der Ordner dazu ist nicht vorhanden. Einen anderen Ort wählen.</translation>
     </message>
     <message>
         <source>%1 could not be read or written: %2. Try again or choose another place.</source>
         <extracomment>file.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht lesen oder schreiben: %2. Noch einmal versuchen oder einen anderen Ort wählen.</translation>
     </message>
     <message>
         <source>%1 is larger than %2 bytes: it can&apos;t be what is wanted here.</source>
         <extracomment>file.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist größer als %2 Bytes: Das kann nicht das Gesuchte sein.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a time with offset, such as 2026-03-14T09:30:00+01:00.</source>
         <extracomment>time.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zeit mit Zeitzonenabstand wie 2026-03-14T09:30:00+01:00.</translation>
     </message>
     <message>
         <source>which sum</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>welche Rechnung</translation>
     </message>
     <message>
         <source>bore</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>stroke</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>No reading is worked out at a compression ratio above 14: there the model reads far over what makers print. Use the maker&apos;s figure.</source>
         <extracomment>calculator.above_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Über einer Verdichtung von 14 wird kein Messwert berechnet: Dort liegt das Modell weit über dem, was Hersteller angeben. Den Wert des Herstellers nehmen.</translation>
     </message>
     <message>
         <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
         <extracomment>calculator.no_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit dem Rückschlagventil am Zündkerzenloch und ohne Adapter nimmt der Schlauch nichts weg. Den Sitz des Rückschlagventils wählen oder das Volumen eines Adapters eingeben.</translation>
     </message>
     <message>
         <source>Never put oil into a diesel: its chamber is so small that oil can lock the engine.</source>
         <extracomment>calculator.oil_diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemals Öl in einen Diesel geben: Sein Brennraum ist so klein, dass Öl den Motor blockieren kann.</translation>
     </message>
     <message>
         <source>oil put in</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingefülltes Öl</translation>
     </message>
     <message>
         <source>That much oil fills the chamber: cranking would lock the engine and can bend a rod. Use less oil.</source>
         <extracomment>calculator.oil_locks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>So viel Öl füllt den Brennraum: Beim Durchdrehen würde der Motor blockieren, und ein Pleuel kann sich verbiegen. Weniger Öl nehmen.</translation>
     </message>
     <message>
         <source>These two pressures can&apos;t be worked with: type what was set and what was held.</source>
         <extracomment>calculator.leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesen beiden Drücken lässt sich nicht rechnen: eingeben, was eingestellt war und was gehalten wurde.</translation>
     </message>
     <message>
         <source>set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingestellter Druck</translation>
     </message>
     <message>
         <source>held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck</translation>
     </message>
     <message>
         <source>the other tester&apos;s set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingestellter Druck des anderen Prüfgeräts</translation>
     </message>
     <message>
         <source>This leak can&apos;t be put on the other tester: look at the set pressures and restrictors.</source>
         <extracomment>calculator.other_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Leck lässt sich nicht auf das andere Prüfgerät umrechnen: eingestellte Drücke und Drosselbohrungen ansehen.</translation>
     </message>
     <message>
         <source>diameter of the drilled hole</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser des Prüflochs</translation>
     </message>
     <message>
         <source>Still to be typed: %1.</source>
         <extracomment>calculator.needs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch einzugeben: %1.</translation>
     </message>
     <message>
         <source>altitude, or the air pressure in the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe oder Luftdruck in der Werkstatt</translation>
     </message>
     <message>
         <source>rod</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pleuel</translation>
     </message>
     <message>
         <source>pressure in the cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck im Zylinder</translation>
     </message>
     <message>
         <source>angle from top dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel vom oberen Totpunkt</translation>
     </message>
     <message>
         <source>a value to convert</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein umzurechnender Wert</translation>
     </message>
     <message>
         <source>The file holds two entries of the same name: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>archive.name_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält zwei Einträge mit demselben Namen: „%1“. Sie stammt nicht von dieser App: ihr nicht trauen.</translation>
     </message>
     <message>
         <source>The file holds a link or a device instead of a file: &quot;%1&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>archive.link</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält einen Verweis oder ein Gerät statt einer Datei: „%1“. Sie stammt nicht von dieser App: ihr nicht trauen.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is damaged. Ask the sender to send it again.</source>
         <extracomment>archive.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ der Datei ist beschädigt. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is locked with a password. Ask the sender for the file as the app made it.</source>
         <extracomment>archive.encrypted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ der Datei ist mit einem Passwort gesperrt. Den Absender um die Datei bitten, wie die App sie angelegt hat.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is packed in a way that is not supported. Ask the sender for the file as the app made it.</source>
         <extracomment>archive.method</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ der Datei ist auf eine nicht unterstützte Weise gepackt. Den Absender um die Datei bitten, wie die App sie angelegt hat.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; would unpack to %2 bytes from %3: that is no real one. Do not trust this file.</source>
         <extracomment>archive.ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ würde beim Entpacken %2 Bytes aus %3: Das ist kein echter. Dieser Datei nicht trauen.</translation>
     </message>
     <message>
         <source>%1 is not a session file but a folder or a device.</source>
         <extracomment>archive.not_a_zip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Sitzungsdatei, sondern ein Ordner oder ein Gerät.</translation>
     </message>
     <message>
         <source>%1 is larger than %2 bytes: no session file is that large.</source>
         <extracomment>archive.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist größer als %2 Bytes: So groß ist keine Sitzungsdatei.</translation>
     </message>
     <message>
         <source>%1 is not a session file, or was cut short or changed on its way. Ask the sender to send it again.</source>
         <extracomment>archive.not_a_zip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine Sitzungsdatei oder wurde unterwegs abgeschnitten oder verändert. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>%1 holds %2 entries: at most %3 are read. Do not trust this file.</source>
         <extracomment>archive.too_many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 enthält %2 Einträge: Höchstens %3 werden gelesen. Dieser Datei nicht trauen.</translation>
     </message>
     <message>
         <source>%1 is damaged. Ask the sender to send it again.</source>
         <extracomment>archive.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist beschädigt. Den Absender bitten, die Datei noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>%1 would unpack to more than %2 bytes: no session file is that large. Do not trust it.</source>
         <extracomment>archive.unpacks_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 würde entpackt mehr als %2 Bytes groß: So groß ist keine Sitzungsdatei. Ihr nicht trauen.</translation>
     </message>
     <message>
         <source>Entries of %1 overlap. It was not made by this app: do not trust it.</source>
         <extracomment>archive.overlap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einträge von %1 überlappen sich. Die Datei stammt nicht von dieser App: ihr nicht trauen.</translation>
     </message>
     <message>
         <source>The entry &quot;%1&quot; of the file is %2 bytes long: at most %3 are read.</source>
         <extracomment>archive.text_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ der Datei ist %2 Bytes lang: Höchstens %3 werden gelesen.</translation>
     </message>
     <message>
         <source>The file is no backup that Lapwing made (%1). Choose another file.</source>
         <extracomment>backup.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist keine Sicherung von Lapwing (%1). Eine andere Datei wählen.</translation>
     </message>
     <message>
         <source>Stopped while the backup was being checked. Nothing was changed.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen, während die Sicherung geprüft wurde. Nichts wurde geändert.</translation>
     </message>
     <message>
         <source>This backup was made by a newer Lapwing (its version is %1; this one reads 1.x). Update Lapwing to restore it.</source>
         <extracomment>backup.version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sicherung stammt von einem neueren Lapwing (ihre Version ist %1; dieses hier liest 1.x). Lapwing aktualisieren, um sie wiederherzustellen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; stands in the file and not in %2: someone added it.</source>
         <extracomment>bag.unlisted_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ steht in der Datei, aber nicht in %2: Jemand hat es hinzugefügt.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Use another copy of the backup.</source>
         <extracomment>bag.checksum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist in der Datei nicht mehr so, wie es gepackt wurde: Es wurde beschädigt oder unterwegs verändert. Eine andere Kopie der Sicherung nehmen.</translation>
     </message>
     <message>
         <source>The backup lacks %1 of its files. Use another copy of it.</source>
         <extracomment>bag.missing_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sicherung fehlen %1 ihrer Dateien. Eine andere Kopie davon nehmen.</translation>
     </message>
     <message>
         <source>The backup was stopped. Nothing was written.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung wurde abgebrochen. Nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
         <extracomment>bag.declaration</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bagit.txt in der Datei besteht nicht aus den zwei Zeilen, die BagIt verlangt: Den Absender bitten, die Originaldatei noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The file is packed by version %1 of BagIt; 1.0 can be read. Update Lapwing, or ask for an older form.</source>
         <extracomment>bag.version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nach Version %1 von BagIt gepackt; lesbar ist 1.0. Lapwing aktualisieren oder um eine ältere Form bitten.</translation>
     </message>
     <message>
         <source>The file&apos;s lists are written in %1; only UTF-8 can be read.</source>
         <extracomment>bag.encoding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Listen der Datei sind in %1 geschrieben; lesbar ist nur UTF-8.</translation>
     </message>
     <message>
         <source>Line %1 of %2 is not a checksum and a path: the file was changed on its way. Ask the sender to send it again.</source>
         <extracomment>bag.manifest_line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeile %1 von %2 ist nicht Prüfsumme und Pfad: Die Datei wurde unterwegs verändert. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>bag-info.txt begins with the rest of a line.</source>
         <extracomment>bag.info</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt beginnt mit dem Rest einer Zeile.</translation>
     </message>
     <message>
         <source>bag-info.txt has a line without a label: &quot;%1&quot;.</source>
         <extracomment>bag.info</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt hat eine Zeile ohne Bezeichnung: „%1“.</translation>
     </message>
     <message>
         <source>bag-info.txt does not say its size (Payload-Oxum) once and as two numbers.</source>
         <extracomment>bag.oxum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bag-info.txt nennt seine Größe (Payload-Oxum) nicht genau einmal und als zwei Zahlen.</translation>
     </message>
     <message>
         <source>The file holds an entry that must not be unpacked (%1): &quot;%2&quot;. It was not made by this app: do not trust it.</source>
         <extracomment>bag.path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält einen Eintrag, der nicht entpackt werden darf (%1): „%2“. Sie stammt nicht von dieser App: ihr nicht trauen.</translation>
     </message>
     <message>
         <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
         <extracomment>media.not_a_photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 in der Datei ist kein Foto (JPEG). Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The photo %1 in the file has %2 pixels: at most %3 are opened. Do not trust this file.</source>
         <extracomment>media.photo_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto %1 in der Datei hat %2 Bildpunkte: Höchstens %3 werden geöffnet. Dieser Datei nicht trauen.</translation>
     </message>
     <message>
         <source>%1 in the file is not a voice note (%2). Ask the sender to send it again.</source>
         <extracomment>media.not_a_voice_note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 in der Datei ist keine Sprachnotiz (%2). Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The file is no session file: it holds no bagit.txt. Choose a file that Lapwing made.</source>
         <extracomment>bag.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist keine Sitzungsdatei: Sie enthält keine bagit.txt. Eine von Lapwing angelegte Datei wählen.</translation>
     </message>
     <message>
         <source>The file holds something beside the session: &quot;%1&quot;. Ask the sender for the original file.</source>
         <extracomment>bag.beside</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält etwas außer der Sitzung: „%1“. Den Absender um die Originaldatei bitten.</translation>
     </message>
     <message>
         <source>The file names parts to fetch from elsewhere (fetch.txt): Lapwing fetches nothing. Ask the sender for the whole file.</source>
         <extracomment>bag.fetch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei nennt Teile, die anderswo zu holen wären (fetch.txt): Lapwing holt nichts. Den Absender um die ganze Datei bitten.</translation>
     </message>
     <message>
         <source>The file has no list of checksums (manifest-sha256.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
         <extracomment>bag.no_manifest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei hat keine Liste der Prüfsummen (manifest-sha256.txt): Sie lässt sich nicht prüfen. Den Absender um die Originaldatei bitten.</translation>
     </message>
     <message>
         <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
         <extracomment>bag.oxum_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei sollte %1 Bytes in %2 Dateien enthalten und enthält %3 in %4. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot;, which is no file of the session.</source>
         <extracomment>bag.manifest_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nennt „%2“; das ist keine Datei der Sitzung.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot; twice.</source>
         <extracomment>bag.listed_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nennt „%2“ zweimal.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is missing from the file. Ask the sender to send it again.</source>
         <extracomment>bag.missing_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ fehlt in der Datei. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>%1 names &quot;%2&quot;, which does not belong there.</source>
         <extracomment>bag.tag_manifest_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 nennt „%2“; das gehört nicht dorthin.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; in the file is not as it was packed: it was damaged or changed on its way. Ask the sender to send it again.</source>
         <extracomment>bag.checksum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist in der Datei nicht mehr so, wie es gepackt wurde: Es wurde beschädigt oder unterwegs verändert. Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The file holds no data/session.json: it is no session file.</source>
         <extracomment>session_file.no_session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält keine data/session.json: Sie ist keine Sitzungsdatei.</translation>
     </message>
     <message>
         <source>A %1 taken at %2 is missing from the file (%3). Ask the sender to send it again.</source>
         <extracomment>session_file.attachment_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei fehlt ein Anhang: %1, aufgenommen %2 (%3). Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The %1 %2 is not the one that the session speaks of. Ask the sender to send it again.</source>
         <extracomment>session_file.attachment_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anhang „%1“ (%2) ist nicht der, von dem die Sitzung spricht. Den Absender bitten, die Datei noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The %1 taken at %2 is missing from the library (%3). Nothing was written.</source>
         <extracomment>session_file.attachment_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand fehlt ein Anhang: %1, aufgenommen %2 (%3). Nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>The %1 taken at %2 is damaged in the library (%3): its bytes are not those that were stored. Nothing was written.</source>
         <extracomment>session_file.attachment_damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Bestand ist ein Anhang beschädigt: %1, aufgenommen %2 (%3). Seine Bytes sind nicht die gespeicherten. Nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>The chosen sessions hold more than fits into one file (%1 bytes of %2). Choose fewer sessions.</source>
         <extracomment>session_file.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die gewählten Sitzungen enthalten mehr, als in eine Datei passt (%1 Bytes von %2). Weniger Sitzungen wählen.</translation>
     </message>
     <message>
         <source>Nothing can be signed: the library for it did not start.</source>
         <extracomment>signature.no_library</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es kann nichts signiert werden: Die Programmbibliothek dafür ist nicht angelaufen.</translation>
     </message>
     <message>
         <source>The key that files are signed with (%1) is damaged. Move that file away to get a new key; others will then see a new fingerprint.</source>
         <extracomment>signature.key_damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlüssel zum Signieren von Dateien (%1) ist beschädigt. Diese Datei beiseiteschieben, um einen neuen Schlüssel zu bekommen; andere sehen dann einen neuen Fingerabdruck.</translation>
     </message>
     <message>
         <source>The reference data in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
         <extracomment>reference.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Referenzdaten in %1 sind nicht lesbar: %2. Die mitgelieferte Datei wieder einsetzen.</translation>
     </message>
     <message>
         <source>The How to cards in %1 can&apos;t be read: %2. Put the file back as it was shipped.</source>
         <extracomment>knowhow.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anleitungskarten in %1 sind nicht lesbar: %2. Die mitgelieferte Datei wieder einsetzen.</translation>
     </message>
     <message>
         <source>The %1 has no %2: make it again from its own screen.</source>
         <extracomment>model.no_id</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ fehlt. Von der eigenen Seite aus neu anlegen.</translation>
     </message>
     <message>
         <source>%1 of the %2 is no date of this calendar: set the phone&apos;s clock and try again.</source>
         <extracomment>model.bad_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) ist kein Datum dieses Kalenders: die Uhr des Telefons stellen und noch einmal versuchen.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3 characters long: at most %4 are kept. Shorten it.</source>
         <extracomment>model.text_too_long</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) ist %3 Zeichen lang: Höchstens %4 werden behalten. Kürzen.</translation>
     </message>
     <message>
         <source>%1 in the %2 holds characters that are not text (not UTF-8): type it again.</source>
         <extracomment>model.text_broken</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) enthält Zeichen, die kein Text sind (nicht UTF-8): neu eingeben.</translation>
     </message>
     <message>
         <source>The %1 has no %2: give it one.</source>
         <extracomment>model.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: „%2“ fehlt. Bitte angeben.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3: possible is %4 to %5. Check the digits and the unit.</source>
         <extracomment>model.out_of_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) ist %3: möglich ist %4 bis %5. Ziffern und Einheit prüfen.</translation>
     </message>
     <message>
         <source>%1 in the %2 is %3: it must be more than zero. Correct it or leave it empty.</source>
         <extracomment>model.not_positive</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) ist %3: Es muss mehr als null sein. Berichtigen oder leer lassen.</translation>
     </message>
     <message>
         <source>%1 (%2) is above %3 (%4) in the %5: correct one of the two.</source>
         <extracomment>model.crossed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ (%2) liegt über „%3“ (%4), Ort: %5. Eines von beiden berichtigen.</translation>
     </message>
     <message>
         <source>The engine has no cylinder: add at least one.</source>
         <extracomment>engine.no_cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor hat keinen Zylinder: mindestens einen anlegen.</translation>
     </message>
     <message>
         <source>The engine has %1 cylinders: at most %2 are supported.</source>
         <extracomment>engine.too_many_cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor hat %1 Zylinder: Höchstens %2 werden unterstützt.</translation>
     </message>
     <message>
         <source>Cylinder number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylindernummer</translation>
     </message>
     <message>
         <source>Two cylinders have the number %1: give one of them another.</source>
         <extracomment>engine.number_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zylinder haben die Nummer %1: einem davon eine andere geben.</translation>
     </message>
     <message>
         <source>Cylinder name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylindername</translation>
     </message>
     <message>
         <source>Bank</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bank</translation>
     </message>
     <message>
         <source>Row on the layout picture</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeile im Anordnungsbild</translation>
     </message>
     <message>
         <source>Column on the layout picture</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spalte im Anordnungsbild</translation>
     </message>
     <message>
         <source>The firing order names cylinder %1, which the engine does not have: correct the order.</source>
         <extracomment>engine.order_unknown_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündfolge nennt Zylinder %1, den der Motor nicht hat: die Zündfolge berichtigen.</translation>
     </message>
     <message>
         <source>The firing order names cylinder %1 twice: name each cylinder once.</source>
         <extracomment>engine.order_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündfolge nennt Zylinder %1 zweimal: jeden Zylinder einmal nennen.</translation>
     </message>
     <message>
         <source>The firing order names %1 of %2 cylinders: name each once, or leave the order empty.</source>
         <extracomment>engine.order_incomplete</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündfolge nennt %1 von %2 Zylindern: jeden einmal nennen oder die Zündfolge leer lassen.</translation>
     </message>
     <message>
         <source>There are %1 firing intervals for %2 cylinders in the firing order: give one for each.</source>
         <extracomment>engine.interval_count</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zündabstände für %2 Zylinder in der Zündfolge: für jeden einen angeben.</translation>
     </message>
     <message>
         <source>Firing interval</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstand</translation>
     </message>
     <message>
         <source>The firing intervals add up to %1 degrees: %2 are needed.</source>
         <extracomment>engine.interval_sum</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündabstände ergeben zusammen %1 Grad: Nötig sind %2.</translation>
     </message>
     <message>
         <source>A joined %1 needs at least two cylinders: add another or remove the group.</source>
         <extracomment>engine.joined_alone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verbunden (%1): Es braucht mindestens zwei Zylinder. Einen weiteren hinzufügen oder die Gruppe entfernen.</translation>
     </message>
     <message>
         <source>A joined %1 names cylinder %2, which the engine does not have: correct it.</source>
         <extracomment>engine.joined_unknown_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verbunden (%1): Zylinder %2 ist genannt, den der Motor nicht hat. Berichtigen.</translation>
     </message>
     <message>
         <source>Cylinder %1 is in joined %2s twice: name it once.</source>
         <extracomment>engine.joined_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist bei „Verbunden“ (%2) zweimal genannt: nur einmal nennen.</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventile je Zylinder</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventile je Zylinder</translation>
     </message>
     <message>
         <source>Intake closing</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss</translation>
     </message>
     <message>
         <source>Exhaust opening</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassöffnen</translation>
     </message>
     <message>
         <source>Bore</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Stroke</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Rod length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pleuellänge</translation>
     </message>
     <message>
         <source>The rod (%1) is not longer than half the stroke (%2): the crank could not turn. Check both, from centre to centre.</source>
         <extracomment>engine.rod_too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Pleuel (%1) ist nicht länger als der halbe Hub (%2): Die Kurbelwelle könnte sich nicht drehen. Beides prüfen, von Mitte zu Mitte.</translation>
     </message>
     <message>
         <source>The compression ratio is %1: it must be over 1.</source>
         <extracomment>engine.ratio_too_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Verdichtung ist %1: Sie muss über 1 liegen.</translation>
     </message>
     <message>
         <source>Compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>Exhaust port closing</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitzschluss</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel zwischen den Bänken</translation>
     </message>
     <message>
         <source>Plug reach</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge der Zündkerze</translation>
     </message>
     <message>
         <source>Shop altitude</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Werkstatt</translation>
     </message>
     <message>
         <source>Lower end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unteres Ende des Normalbereichs</translation>
     </message>
     <message>
         <source>Upper end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Oberes Ende des Normalbereichs</translation>
     </message>
     <message>
         <source>Lowest limit</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unterer Grenzwert</translation>
     </message>
     <message>
         <source>Difference allowed between cylinders</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zulässiger Unterschied zwischen Zylindern</translation>
     </message>
     <message>
         <source>Lowest against highest cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster zum höchsten Zylinder</translation>
     </message>
     <message>
         <source>Most leakage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Größter Druckverlust</translation>
     </message>
     <message>
         <source>Set pressure of the maker&apos;s leak-down test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck der Druckverlustprüfung des Herstellers</translation>
     </message>
     <message>
         <source>Restrictor of the maker&apos;s leak-down test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung der Druckverlustprüfung des Herstellers</translation>
     </message>
     <message>
         <source>the upper end</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>oberes Ende</translation>
     </message>
     <message>
         <source>the lower end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>unteres Ende des Normalbereichs</translation>
     </message>
     <message>
         <source>the upper end of the normal range</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>oberes Ende des Normalbereichs</translation>
     </message>
     <message>
         <source>Source of the limits</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quelle der Grenzwerte</translation>
     </message>
     <message>
         <source>Set pressure of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck der Kurbelgehäuseprüfung</translation>
     </message>
     <message>
         <source>Minutes of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Minuten der Kurbelgehäuseprüfung</translation>
     </message>
     <message>
         <source>End pressure of the crankcase test</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enddruck der Kurbelgehäuseprüfung</translation>
     </message>
     <message>
         <source>Source of the crankcase limits</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quelle der Grenzwerte des Kurbelgehäuses</translation>
     </message>
     <message>
         <source>engine card</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motorkarte</translation>
     </message>
     <message>
         <source>id</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kennung</translation>
     </message>
     <message>
         <source>Time</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Description</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>The engine card has %1 tags: at most 100 are kept. Remove some.</source>
         <extracomment>engine.too_many_tags</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Motorkarte hat %1 Schlagwörter: Höchstens 100 werden behalten. Einige entfernen.</translation>
     </message>
     <message>
         <source>Tag</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlagwort</translation>
     </message>
     <message>
         <source>History</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschichte</translation>
     </message>
     <message>
         <source>Owner&apos;s name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Name des Besitzers</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt des Besitzers</translation>
     </message>
     <message>
         <source>Plug thread</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kerzengewinde</translation>
     </message>
     <message>
         <source>intake</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>exhaust</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>A tie to &quot;%1&quot; must %2 a record: attach it again.</source>
         <extracomment>tie.record</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Verknüpfung mit „%1“ stimmt die Angabe des Eintrags nicht (%2): noch einmal anhängen.</translation>
     </message>
     <message>
         <source>record to hang on</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>verknüpfter Eintrag</translation>
     </message>
     <message>
         <source>A tie to &quot;%1&quot; must not name a cylinder: attach it again.</source>
         <extracomment>tie.cylinder_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verknüpfung mit „%1“ darf keinen Zylinder nennen: noch einmal anhängen.</translation>
     </message>
     <message>
         <source>A tie to a cylinder must name it: attach it again.</source>
         <extracomment>tie.cylinder_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verknüpfung mit einem Zylinder muss ihn nennen: noch einmal anhängen.</translation>
     </message>
     <message>
         <source>Cylinder</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>A finding must be named in a tie to a finding, and only there: attach it again.</source>
         <extracomment>tie.finding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Befund muss in einer Verknüpfung mit einem Befund genannt sein, und nur dort: noch einmal anhängen.</translation>
     </message>
     <message>
         <source>Finding</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>session</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not the SHA-256 of a file (64 digits 0-9 and a-f): attach the file again.</source>
         <extracomment>attachment.bad_hash</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist nicht der SHA-256 einer Datei (64 Stellen 0-9 und a-f): die Datei noch einmal anhängen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a kind of file that a %2 can be: photos are image/jpeg, voice notes audio/ogg, audio/wav or audio/webm.</source>
         <extracomment>attachment.media_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist als Dateiart hier nicht möglich (%2): Fotos sind image/jpeg, Sprachnotizen audio/ogg, audio/wav oder audio/webm.</translation>
     </message>
     <message>
         <source>The %1 is %2 bytes long: possible is 1 to %3. Attach the file again.</source>
         <extracomment>attachment.size</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anhang „%1“ ist %2 Bytes lang: möglich ist 1 bis %3. Die Datei noch einmal anhängen.</translation>
     </message>
     <message>
         <source>Caption</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bildtext</translation>
     </message>
     <message>
         <source>Length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>A voice note shows nothing: leave out what the photo shows.</source>
         <extracomment>attachment.photo_of</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sprachnotiz zeigt nichts: weglassen, was das Foto zeigt.</translation>
     </message>
     <message>
         <source>A photo has no length in time: leave it out.</source>
         <extracomment>attachment.length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto hat keine Dauer: weglassen.</translation>
     </message>
     <message>
         <source>A voice note has no needle to read: leave it out.</source>
         <extracomment>attachment.read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sprachnotiz hat keinen Zeiger zum Ablesen: weglassen.</translation>
     </message>
     <message>
         <source>Pressure read from the photo</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vom Foto abgelesener Druck</translation>
     </message>
     <message>
         <source>Uncertainty of the reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit der Ablesung</translation>
     </message>
     <message>
         <source>Confidence of the reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit der Ablesung</translation>
     </message>
     <message>
         <source>Why the photo was not read</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warum das Foto nicht abgelesen wurde</translation>
     </message>
     <message>
         <source>note</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Author</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verfasser</translation>
     </message>
     <message>
         <source>Text</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; can be carried out: leave the tick off this note.</source>
         <extracomment>note.done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur „%1“ kann ausgeführt werden: den Haken bei dieser Notiz weglassen.</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; names a test: leave it out of this note.</source>
         <extracomment>note.test</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur „%1“ nennt eine Prüfung: bei dieser Notiz weglassen.</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
         <extracomment>note.cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur „%1“ und „%2“ nennen, wo es undicht ist: bei dieser Notiz weglassen.</translation>
     </message>
     <message>
         <source>plan line</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Posten im Plan</translation>
     </message>
     <message>
         <source>Work</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Parts</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Labour</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitszeit</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark.</source>
         <extracomment>plan.price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Preis: Ziffern mit höchstens einem Dezimalzeichen eingeben.</translation>
     </message>
     <message>
         <source>Currency</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Währung</translation>
     </message>
     <message>
         <source>Reason</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>What happens if left</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was geschieht, wenn es so bleibt</translation>
     </message>
     <message>
         <source>Place in the plan</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Platz im Plan</translation>
     </message>
     <message>
         <source>Time done</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkt der Erledigung</translation>
     </message>
     <message>
         <source>Lowest predicted reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster vorhergesagter Messwert</translation>
     </message>
     <message>
         <source>Highest predicted reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höchster vorhergesagter Messwert</translation>
     </message>
     <message>
         <source>the highest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der höchste</translation>
     </message>
     <message>
         <source>%1 libraries changed this record: at most %2 can be told apart.</source>
         <extracomment>lineage.too_many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Bestände haben diesen Eintrag geändert: Höchstens %2 lassen sich unterscheiden.</translation>
     </message>
     <message>
         <source>library that changed it</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bestand, der ihn geändert hat</translation>
     </message>
     <message>
         <source>Time of a change</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkt einer Änderung</translation>
     </message>
     <message>
         <source>Its changes are not listed once for each library and in their order.</source>
         <extracomment>lineage.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seine Änderungen sind nicht je Bestand einmal und in ihrer Reihenfolge aufgeführt.</translation>
     </message>
     <message>
         <source>It has %1 other versions: at most %2 are kept. Choose between them first.</source>
         <extracomment>lineage.too_many_versions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er hat %1 weitere Fassungen: Höchstens %2 werden behalten. Zuerst zwischen ihnen wählen.</translation>
     </message>
     <message>
         <source>This %1 reading has no %2: type it in.</source>
         <extracomment>reading.field_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diesem Messwert (%1) fehlt „%2“: eingeben.</translation>
     </message>
     <message>
         <source>A %1 reading has no %2: leave it out or choose the right test.</source>
         <extracomment>reading.field_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert dieser Art (%1) hat kein „%2“: weglassen oder die richtige Prüfung wählen.</translation>
     </message>
     <message>
         <source>reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>First puff</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub</translation>
     </message>
     <message>
         <source>Final reading</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Endwert</translation>
     </message>
     <message>
         <source>Pulls</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hübe</translation>
     </message>
     <message>
         <source>Set pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>Held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck</translation>
     </message>
     <message>
         <source>Time held</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehaltene Zeit</translation>
     </message>
     <message>
         <source>Oil volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölmenge</translation>
     </message>
     <message>
         <source>Oil</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl</translation>
     </message>
     <message>
         <source>Adapter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>Note</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>The reading stands in for itself: record it again.</source>
         <extracomment>reading.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert ersetzt sich selbst: neu aufnehmen.</translation>
     </message>
     <message>
         <source>exit</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Austritt</translation>
     </message>
     <message>
         <source>The exit &quot;%1&quot; names a neighbour (cylinder %2): only next cylinder&apos;s plug hole has one.</source>
         <extracomment>exit.neighbour_out_of_place</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Austritt „%1“ nennt einen Nachbarn (Zylinder %2): Nur das Zündkerzenloch des Nachbarzylinders hat einen.</translation>
     </message>
     <message>
         <source>Neighbour</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachbar</translation>
     </message>
     <message>
         <source>Cylinder %1 is named as its own neighbour: name the other one.</source>
         <extracomment>exit.own_neighbour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist als sein eigener Nachbar genannt: den anderen nennen.</translation>
     </message>
     <message>
         <source>The exit stands in for itself: record it again.</source>
         <extracomment>exit.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Austritt ersetzt sich selbst: neu aufnehmen.</translation>
     </message>
     <message>
         <source>clearance</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Valve</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>The clearance of the %1 valve of cylinder %2 has no figure: type it as found or as left.</source>
         <extracomment>clearance.empty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel (%1, Zylinder %2) hat keinen Wert: vorgefundenen oder eingestellten Wert eingeben.</translation>
     </message>
     <message>
         <source>Clearance found</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorgefundenes Ventilspiel</translation>
     </message>
     <message>
         <source>Clearance left</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestelltes Ventilspiel</translation>
     </message>
     <message>
         <source>The clearance stands in for itself: record it again.</source>
         <extracomment>clearance.replaces_itself</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel ersetzt sich selbst: neu aufnehmen.</translation>
     </message>
     <message>
         <source>Altitude of the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Werkstatt</translation>
     </message>
     <message>
         <source>Air pressure at the shop</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck in der Werkstatt</translation>
     </message>
     <message>
         <source>Air temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lufttemperatur</translation>
     </message>
     <message>
         <source>Coolant temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmitteltemperatur</translation>
     </message>
     <message>
         <source>Battery voltage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Batteriespannung</translation>
     </message>
     <message>
         <source>Cranking speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>engine</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Title</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>%1 run by the engine is impossible: type the distance or hours since new, or leave it empty.</source>
         <extracomment>session.usage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Laufleistung des Motors von %1 ist unmöglich: Strecke oder Stunden seit neu eingeben oder leer lassen.</translation>
     </message>
     <message>
         <source>Job number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auftragsnummer</translation>
     </message>
     <message>
         <source>Complaint</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>The complaint names &quot;%1&quot; twice: once is enough.</source>
         <extracomment>session.symptom_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Beanstandung nennt „%1“ zweimal: Einmal genügt.</translation>
     </message>
     <message>
         <source>The step &quot;%1&quot; of Prepare is marked twice: keep one mark.</source>
         <extracomment>session.step_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schritt „%1“ der Vorbereitung ist zweimal gekennzeichnet: eine Kennzeichnung behalten.</translation>
     </message>
     <message>
         <source>Note of a step of Prepare</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu einem Schritt der Vorbereitung</translation>
     </message>
     <message>
         <source>Date of the owner&apos;s answer</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datum der Antwort des Besitzers</translation>
     </message>
     <message>
         <source>Date of the planned retest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datum der geplanten Nachprüfung</translation>
     </message>
     <message>
         <source>Full scale of the gauge</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert des Manometers</translation>
     </message>
     <message>
         <source>Division of the scale</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skalenteilung</translation>
     </message>
     <message>
         <source>Needle at rest</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger in Ruhe</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkelbereich der Skala</translation>
     </message>
     <message>
         <source>Accuracy class</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeitsklasse</translation>
     </message>
     <message>
         <source>The accuracy class &quot;%1&quot; stands without its standard: choose EN 837-1 or ASME B40.100, or leave it empty.</source>
         <extracomment>tester.class_without_scheme</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Genauigkeitsklasse „%1“ steht ohne ihre Norm da: EN 837-1 oder ASME B40.100 wählen oder leer lassen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a class of %2: it is a percentage of the span such as 1.6 or 2.5.</source>
         <extracomment>tester.unknown_class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Klasse nach %2: Sie ist ein Prozentwert der Messspanne wie 1,6 oder 2,5.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a grade of %2: it is one of 4A, 3A, 2A, 1A, A, B, C, D.</source>
         <extracomment>tester.unknown_grade</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Stufe nach %2: Möglich sind 4A, 3A, 2A, 1A, A, B, C, D.</translation>
     </message>
     <message>
         <source>name for an adapter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Name für einen Adapter</translation>
     </message>
     <message>
         <source>Adapter name</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptername</translation>
     </message>
     <message>
         <source>Adapter thread</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptergewinde</translation>
     </message>
     <message>
         <source>Adapter reach</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge des Adapters</translation>
     </message>
     <message>
         <source>Adapter volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptervolumen</translation>
     </message>
     <message>
         <source>Time of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeitpunkt einer Selbstprüfung</translation>
     </message>
     <message>
         <source>Set pressure of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck einer Selbstprüfung</translation>
     </message>
     <message>
         <source>Pressure shown in a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Angezeigter Druck bei einer Selbstprüfung</translation>
     </message>
     <message>
         <source>Drilled hole</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>Note of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu einer Selbstprüfung</translation>
     </message>
     <message>
         <source>tester</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Volume of hose and gauge</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen von Schlauch und Manometer</translation>
     </message>
     <message>
         <source>The set pressure (%1) is beyond the gauge&apos;s full scale (%2): correct one of them.</source>
         <extracomment>tester.set_over_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der eingestellte Druck (%1) liegt über dem Skalenendwert des Manometers (%2): eines davon berichtigen.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Drosselbohrung</translation>
     </message>
     <message>
         <source>Restrictor length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Drosselbohrung</translation>
     </message>
     <message>
         <source>Restrictor&apos;s discharge coefficient</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert der Drosselbohrung</translation>
     </message>
     <message>
         <source>The working assumptions in odds.json can&apos;t be read: %1. Put the file back as it was shipped.</source>
         <extracomment>odds.malformed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Annahmen in odds.json sind nicht lesbar: %1. Die mitgelieferte Datei wieder einsetzen.</translation>
     </message>
     <message>
         <source>The odds were not worked out: something else was asked in the meantime.</source>
         <extracomment>odds.cancelled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeiten wurden nicht ausgerechnet: Inzwischen wurde etwas anderes gefragt.</translation>
     </message>
     <message>
         <source>An altitude of %1 m is outside the standard atmosphere&apos;s lowest layer. Give -2000 to 11000 m, or the pressure a barometer shows in the shop.</source>
         <extracomment>atmosphere.altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Höhe von %1 m liegt außerhalb der untersten Schicht der Normatmosphäre. -2000 bis 11000 m angeben oder den Druck, den ein Barometer in der Werkstatt zeigt.</translation>
     </message>
     <message>
         <source>An air pressure of %1 hPa has no altitude between -2000 and 11000 m. Give 227 to 1277 hPa.</source>
         <extracomment>atmosphere.pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu einem Luftdruck von %1 hPa gibt es keine Höhe zwischen -2000 und 11000 m. 227 bis 1277 hPa angeben.</translation>
     </message>
     <message>
         <source>An air pressure of %1 hPa is not one a shop can have. Give what the barometer in the shop shows, 200 to 1200 hPa.</source>
         <extracomment>atmosphere.site_pressure; leakdown.ambient</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Luftdruck von %1 hPa kommt in keiner Werkstatt vor. Angeben, was das Barometer in der Werkstatt zeigt, 200 bis 1200 hPa.</translation>
     </message>
     <message>
         <source>A limit of %1 kPa is not a gauge pressure. Give zero or more.</source>
         <extracomment>atmosphere.limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Grenzwert von %1 kPa ist kein Überdruck. Null oder mehr angeben.</translation>
     </message>
     <message>
         <source>%1 of %2%3 is outside what this sum can take. Give %4 to %5%6.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2%3 liegt außerhalb dessen, was diese Rechnung verträgt. %4 bis %5%6 angeben.</translation>
     </message>
     <message>
         <source>%1 cm3 of oil do not fit a chamber of %2 cm3: the engine would lock on the liquid and bend a rod. Do not crank it; use less oil, or let it drain.</source>
         <extracomment>cranking.oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 cm3 Öl passen nicht in einen Brennraum von %2 cm3: Der Motor würde auf der Flüssigkeit blockieren und ein Pleuel verbiegen. Nicht durchdrehen; weniger Öl nehmen oder es ablaufen lassen.</translation>
     </message>
     <message>
         <source>Steps %1 times as long as usual do not do. Give 0.01 to 2.</source>
         <extracomment>cranking.accuracy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schritte von %1-mal der üblichen Länge taugen nicht. 0,01 bis 2 angeben.</translation>
     </message>
     <message>
         <source>The leak is so large that this cylinder builds no pressure to speak of. Give a smaller leak area or a higher cranking speed.</source>
         <extracomment>cranking.no_compression</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Leck ist so groß, dass dieser Zylinder keinen nennenswerten Druck aufbaut. Eine kleinere Leckfläche oder eine höhere Anlasserdrehzahl angeben.</translation>
     </message>
     <message>
         <source>A speed that dips to %1 +- %2 of its mean cannot be right. Give a share up to 1 and a smaller doubt.</source>
         <extracomment>cranking.dip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Drehzahl, die auf %1 +- %2 ihres Mittels absinkt, kann nicht stimmen. Einen Anteil bis 1 und eine kleinere Unsicherheit angeben.</translation>
     </message>
     <message>
         <source>Fillings from %1 to %2 are not a range. Give the smaller one first.</source>
         <extracomment>cranking.fill_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Füllungen von %1 bis %2 sind kein Bereich. Die kleinere zuerst angeben.</translation>
     </message>
     <message>
         <source>A decompressor lets the cylinder close later than its intake does: %1 to %2 degrees after bottom dead centre do not follow %3.</source>
         <extracomment>cranking.closing_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Dekompressor lässt den Zylinder später schließen als sein Einlass: %1 bis %2 Grad nach dem unteren Totpunkt liegen nicht nach %3.</translation>
     </message>
     <message>
         <source>A first puff of %1 kPa does not go with a last reading of %2 kPa. Give both, the first above 0 and not above the last.</source>
         <extracomment>first_puff.readings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein erster Hub von %1 kPa passt nicht zu einem Endwert von %2 kPa. Beide angeben, den ersten über 0 und nicht über dem letzten.</translation>
     </message>
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
         <extracomment>healthy.compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Über einer Verdichtung von %1 wird kein gesunder Messwert geschätzt: Bei %2 liegt die Rechnung weit über dem, was Hersteller für solche Motoren angeben. Den Wert des Herstellers nehmen.</translation>
     </message>
     <message>
         <source>Kept shares of oil from %1 to %2 are not a range. Give two figures from 0 to 1, the smaller first.</source>
         <extracomment>oil.share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zurückgehaltene Ölanteile von %1 bis %2 sind kein Bereich. Zwei Zahlen von 0 bis 1 angeben, die kleinere zuerst.</translation>
     </message>
     <message>
         <source>With this hose the gauge would show nothing, so there is nothing to correct. Move the check valve to the plug end or use a shorter hose.</source>
         <extracomment>hose.no_reading</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit diesem Schlauch würde das Manometer nichts zeigen, also gibt es nichts zu korrigieren. Das Rückschlagventil ans Kerzenende setzen oder einen kürzeren Schlauch nehmen.</translation>
     </message>
     <message>
         <source>This processor cannot run four cases side by side. Ask for the widest.</source>
         <extracomment>cranking.lanes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Prozessor kann keine vier Fälle nebeneinander rechnen. Den breitesten verlangen.</translation>
     </message>
     <message>
         <source>Case %1 has %2 strokes and the first has %3. Give all cases the same number.</source>
         <extracomment>cranking.many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fall %1 hat %2 Hübe und der erste hat %3. Allen Fällen dieselbe Anzahl geben.</translation>
     </message>
     <message>
         <source>%1 readings do not fit %2 cases of %3 strokes. Give room for %4.</source>
         <extracomment>cranking.many</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messwerte passen nicht zu %2 Fällen mit %3 Hüben. Platz für %4 geben.</translation>
     </message>
     <message>
         <source>A pressure of %1 kPa is not one a tester puts into a cylinder. Give the gauge pressure, 0 to 7000 kPa.</source>
         <extracomment>torque.pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Druck von %1 kPa gibt kein Prüfgerät in einen Zylinder. Den Überdruck angeben, 0 bis 7000 kPa.</translation>
     </message>
     <message>
         <source>%1 degrees is not an angle from top dead centre. Give -180 to 180, 0 at the centre.</source>
         <extracomment>torque.angle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Grad ist kein Winkel vom oberen Totpunkt. -180 bis 180 angeben, 0 im Totpunkt.</translation>
     </message>
     <message>
         <source>A bar of %1 m cannot be right. Give its length from the crank&apos;s axis, 0.01 to 5 m.</source>
         <extracomment>torque.bar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Hebel von %1 m kann nicht stimmen. Seine Länge ab Kurbelwellenachse angeben, 0,01 bis 5 m.</translation>
     </message>
     <message>
         <source>Cylinder %1 stands twice in the firing order. Give every cylinder once.</source>
         <extracomment>firing.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 steht zweimal in der Zündfolge. Jeden Zylinder einmal angeben.</translation>
     </message>
     <message>
         <source>%1 firing intervals do not fit %2 cylinders. Give one interval after each cylinder of the order.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zündabstände passen nicht zu %2 Zylindern. Nach jedem Zylinder der Zündfolge einen Abstand angeben.</translation>
     </message>
     <message>
         <source>The firing intervals add up to %1 degrees. They must make 720 (four-stroke) or 360 (two-stroke), none below 0.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündabstände ergeben zusammen %1 Grad. Sie müssen 720 (Viertakter) oder 360 (Zweitakter) ergeben, keiner unter 0.</translation>
     </message>
     <message>
         <source>Cylinder %1 is not in the firing order. Give one that is.</source>
         <extracomment>firing.cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist nicht in der Zündfolge. Einen angeben, der darin ist.</translation>
     </message>
     <message>
         <source>A restrictor of %1 mm cannot be right. Give 0.01 to 50 mm; most are 1 mm.</source>
         <extracomment>leakdown.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Drosselbohrung von %1 mm kann nicht stimmen. 0,01 bis 50 mm angeben; die meisten haben 1 mm.</translation>
     </message>
     <message>
         <source>A restrictor&apos;s discharge coefficient of %1 cannot be right. Give above 0 up to 1; 0.85 is usual.</source>
         <extracomment>leakdown.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Durchflussbeiwert der Drosselbohrung von %1 kann nicht stimmen. Über 0 bis 1 angeben; 0,85 ist üblich.</translation>
     </message>
     <message>
         <source>A set pressure of %1 kPa cannot be tested with. Give the gauge pressure with the outlet blocked, above 0; 550 kPa (80 psi) is usual.</source>
         <extracomment>leakdown.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem eingestellten Druck von %1 kPa lässt sich nicht prüfen. Den Überdruck bei verschlossenem Ausgang angeben, über 0; 550 kPa (80 psi) ist üblich.</translation>
     </message>
     <message>
         <source>A held pressure of %1 kPa is not a gauge reading. Give 0 or more; check that the needle rests at zero.</source>
         <extracomment>leakdown.held_negative</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Haltedruck von %1 kPa ist keine Manometeranzeige. 0 oder mehr angeben; prüfen, ob der Zeiger in Ruhe auf null steht.</translation>
     </message>
     <message>
         <source>The held pressure (%1 kPa) is above the set pressure (%2 kPa). Were the two exchanged? If not, block the outlet and compare the gauges.</source>
         <extracomment>leakdown.held_above_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Haltedruck (%1 kPa) liegt über dem eingestellten Druck (%2 kPa). Wurden die beiden vertauscht? Wenn nicht, den Ausgang verschließen und die Manometer vergleichen.</translation>
     </message>
     <message>
         <source>A check hole of %1 mm with discharge coefficient %2 cannot be right. Give the drill&apos;s diameter, 0.01 to 50 mm, and a coefficient above 0 up to 1.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Prüfloch von %1 mm mit Durchflussbeiwert %2 kann nicht stimmen. Den Durchmesser des Bohrers angeben, 0,01 bis 50 mm, und einen Beiwert über 0 bis 1.</translation>
     </message>
     <message>
         <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 kPa von %2 kPa gehalten sagt nichts über die Drosselbohrung: Das Prüfloch ist %3. Ein Loch von etwa der Größe der Drosselbohrung nehmen.</translation>
     </message>
     <message>
         <source>A reading that loses nothing or holds nothing says nothing about the leak&apos;s law. Take two readings that hold something between zero and the set pressure.</source>
         <extracomment>leakdown.law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert, der nichts verliert oder nichts hält, sagt nichts über das Gesetz des Lecks. Zwei Messwerte nehmen, deren Haltedruck zwischen null und dem eingestellten Druck liegt.</translation>
     </message>
     <message>
         <source>Held pressures of %1 and %2 kPa are too close together to tell the leak&apos;s law. Set the regulator to about half and read again.</source>
         <extracomment>leakdown.law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedrücke von %1 und %2 kPa liegen zu nah beieinander, um das Gesetz des Lecks zu erkennen. Den Druckregler etwa auf die Hälfte stellen und neu ablesen.</translation>
     </message>
     <message>
         <source>A bore of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
         <extracomment>engine.bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Bohrung von %1 mm hat kein Motor. 5 bis 1500 mm angeben.</translation>
     </message>
     <message>
         <source>A stroke of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
         <extracomment>engine.stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Hub von %1 mm hat kein Motor. 5 bis 1500 mm angeben.</translation>
     </message>
     <message>
         <source>A connecting rod of %1 mm does not fit a stroke of %2 mm. Give the length between the centres of its eyes; it is usually 1.5 to 2 times the stroke.</source>
         <extracomment>engine.rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Pleuel von %1 mm passt nicht zu einem Hub von %2 mm. Die Länge von Augenmitte zu Augenmitte angeben; üblich ist das 1,5- bis 2-Fache des Hubs.</translation>
     </message>
     <message>
         <source>Two different records have the id %1: one of the files was not written by this app.</source>
         <extracomment>merge.other_record</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei verschiedene Einträge haben die Kennung %1: Eine der Dateien stammt nicht von dieser App.</translation>
     </message>
     <message>
         <source>The %1 %2 belongs to another %3 in the file than here. Nothing was changed: do not trust the file.</source>
         <extracomment>merge.moved</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag „%1“ (%2) gehört in der Datei zu einem anderen Eintrag („%3“) als hier. Nichts wurde geändert: der Datei nicht trauen.</translation>
     </message>
     <message>
         <source>The %1 %2 would have %3 versions: at most %4 are kept. Choose between those that are here, then bring the file in again.</source>
         <extracomment>merge.too_many_versions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag „%1“ (%2) hätte %3 Fassungen: Höchstens %4 werden behalten. Zwischen den hiesigen wählen, dann die Datei noch einmal einlesen.</translation>
     </message>
     <message>
         <source>The files are of two engines, %1 and %2: only files of the same engine can be merged.</source>
         <extracomment>merge.other_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Dateien betreffen zwei Motoren, %1 und %2: Nur Dateien desselben Motors lassen sich zusammenführen.</translation>
     </message>
     <message>
         <source>The file is not right at %1: %2 must stand there.</source>
         <extracomment>record.wrong_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei stimmt bei %1 nicht: Dort muss %2 stehen.</translation>
     </message>
     <message>
         <source>The file is not complete: %1 has no &quot;%2&quot;.</source>
         <extracomment>record.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist nicht vollständig: %1 hat kein „%2“.</translation>
     </message>
     <message>
         <source>an object {...}</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Objekt {...}</translation>
     </message>
     <message>
         <source>The file is not right at %1: %2</source>
         <extracomment>record.impossible</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei stimmt bei %1 nicht: %2</translation>
     </message>
     <message>
         <source>The file is not right at %1: one of its other versions is none of this record.</source>
         <extracomment>record.other_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei stimmt bei %1 nicht: Eine ihrer anderen Fassungen gehört nicht zu diesem Eintrag.</translation>
     </message>
     <message>
         <source>a text in quotes</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Text in Anführungszeichen</translation>
     </message>
     <message>
         <source>true or false</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>true oder false</translation>
     </message>
     <message>
         <source>a whole number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine ganze Zahl</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: known here are %3.</source>
         <extracomment>record.unknown_word</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei steht „%1“ bei %2: Bekannt sind hier %3.</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: that is no id (UUID).</source>
         <extracomment>record.bad_id</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei steht „%1“ bei %2: Das ist keine Kennung (UUID).</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: that is no time with offset (RFC 3339).</source>
         <extracomment>record.bad_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei steht „%1“ bei %2: Das ist keine Zeit mit Zeitzonenabstand (RFC 3339).</translation>
     </message>
     <message>
         <source>a quantity {&quot;digits&quot;: ..., &quot;unit&quot;: ...}</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Größe {&quot;digits&quot;: ..., &quot;unit&quot;: ...}</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: units of %3 are %4.</source>
         <extracomment>record.unknown_unit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei steht „%1“ bei %2: Einheiten für %3 sind %4.</translation>
     </message>
     <message>
         <source>The file says &quot;%1&quot; at %2: a plain number such as -12 or 6.40 must stand there.</source>
         <extracomment>record.bad_digits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei steht „%1“ bei %2: Dort muss eine einfache Zahl wie -12 oder 6.40 stehen.</translation>
     </message>
     <message>
         <source>a list [...]</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eine Liste [...]</translation>
     </message>
     <message>
         <source>The text is %1 bytes long: at most %2 are read.</source>
         <extracomment>record.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Text ist %1 Bytes lang: Höchstens %2 werden gelesen.</translation>
     </message>
     <message>
         <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
         <extracomment>record.not_json</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist beschädigt oder stammt nicht von dieser App: Ab Byte %1 ist sie kein JSON mehr.</translation>
     </message>
     <message>
         <source>The file holds a number that is too large to be one.</source>
         <extracomment>record.number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei enthält eine Zahl, die zu groß ist, um eine zu sein.</translation>
     </message>
     <message>
         <source>The file nests more than %1 levels deep: it was not written by this app.</source>
         <extracomment>record.too_deep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist mehr als %1 Ebenen tief verschachtelt: Sie stammt nicht von dieser App.</translation>
     </message>
     <message>
         <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
         <extracomment>record.twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei nennt „%1“ an einer Stelle zweimal: Sie stammt nicht von dieser App.</translation>
     </message>
     <message>
         <source>This is not a session file: its session.json does not say so.</source>
         <extracomment>record.not_a_session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das ist keine Sitzungsdatei: Ihre session.json weist sie nicht als solche aus.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
         <extracomment>record.bad_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Version von Sitzungsdateien wie etwa 1.0.</translation>
     </message>
     <message>
         <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
         <extracomment>record.newer_major</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Datei stammt von einem neueren Lapwing (Format %1; dieses hier liest bis %2.x). Lapwing aktualisieren oder den Absender um den Bericht als PDF bitten.</translation>
     </message>
     <message>
         <source>Record kind %1 is unknown.</source>
         <extracomment>record.unknown_kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Eintragsart %1 ist unbekannt.</translation>
     </message>
     <message>
         <source>Two records have the id %1: the file was not written by this app.</source>
         <extracomment>record.id_twice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Einträge haben die Kennung %1: Die Datei stammt nicht von dieser App.</translation>
     </message>
     <message>
         <source>There is no engine among the records.</source>
         <extracomment>record.no_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter den Einträgen ist kein Motor.</translation>
     </message>
     <message>
         <source>Session %1 belongs to another engine.</source>
         <extracomment>record.other_engine</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung %1 gehört zu einem anderen Motor.</translation>
     </message>
     <message>
         <source>The records belong to more than one engine: %1 and %2.</source>
         <extracomment>record.two_engines</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Einträge gehören zu mehr als einem Motor: %1 und %2.</translation>
     </message>
     <message>
         <source>Records belong to session %1, which is not among them.</source>
         <extracomment>record.orphan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einträge gehören zu Sitzung %1, die nicht dabei ist.</translation>
     </message>
     <message>
         <source>%1 could not be read. Check that it is still there and try again.</source>
         <extracomment>store.unreadable_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht lesen. Prüfen, ob es noch da ist, und noch einmal versuchen.</translation>
     </message>
     <message>
         <source>%1 changed while it was taken in. Try again.</source>
         <extracomment>store.unreadable_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 änderte sich während der Übernahme. Noch einmal versuchen.</translation>
     </message>
     <message>
         <source>%1 could not be renamed to %2 (%3). Check that its folder is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht in %2 umbenennen (%3). Prüfen, ob der Ordner schreibgeschützt ist.</translation>
     </message>
     <message>
         <source>The library %1 is damaged (%2).</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand %1 ist beschädigt (%2).</translation>
     </message>
     <message>
         <source>There is no room left to store this: %1 could not grow. Nothing stored before is lost. Free some space on this device and do it again.</source>
         <extracomment>store.full</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ist kein Platz mehr, um das zu speichern: %1 konnte nicht wachsen. Nichts vorher Gespeichertes ist verloren. Auf diesem Gerät etwas Platz freimachen und es noch einmal tun.</translation>
     </message>
     <message>
         <source>The library %1 is damaged (%2). Close Lapwing and open it again: it sets the damaged file aside and goes back to the last good backup.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand %1 ist beschädigt (%2). Lapwing schließen und wieder öffnen: Es legt die beschädigte Datei beiseite und geht auf die letzte gute Sicherung zurück.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written. Check that its folder exists, belongs to you and is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht beschreibbar. Prüfen, ob der Ordner vorhanden ist, die Rechte stimmen und er nicht schreibgeschützt ist.</translation>
     </message>
     <message>
         <source>Another program is holding %1, so this was not stored. Close that program and do it again.</source>
         <extracomment>store.busy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Programm hält %1 fest, deshalb wurde das nicht gespeichert. Jenes Programm schließen und es noch einmal tun.</translation>
     </message>
     <message>
         <source>The storage that holds %1 reports an error (%2), so this was not stored. Do it again; if it keeps failing, copy the folder to another place.</source>
         <extracomment>store.io</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Speicher mit %1 meldet einen Fehler (%2), deshalb wurde das nicht gespeichert. Es noch einmal tun; schlägt es weiter fehl, den Ordner an einen anderen Ort kopieren.</translation>
     </message>
     <message>
         <source>%1 could not be used: %2. Nothing was stored.</source>
         <extracomment>store.unexpected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 war nicht benutzbar: %2. Nichts wurde gespeichert.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht beschreibbar (%2). Prüfen, ob der Ordner vorhanden ist, die Rechte stimmen und er nicht schreibgeschützt ist.</translation>
     </message>
     <message>
         <source>Lapwing already has %1 open. Go on in the window that is open, or close it first.</source>
         <extracomment>store.in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing hat %1 schon geöffnet. Im offenen Fenster weitermachen oder es erst schließen.</translation>
     </message>
     <message>
         <source>The %1 can&apos;t be taken out: something recorded for it is still there. Take that out first.</source>
         <extracomment>store.hangs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ lässt sich nicht herausnehmen: Etwas dafür Aufgenommenes ist noch da. Erst das herausnehmen.</translation>
     </message>
     <message>
         <source>The %1 can&apos;t be stored: the %2 it belongs to is no longer in the library.</source>
         <extracomment>store.no_parent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Eintrag „%1“ lässt sich nicht speichern: Das, wozu er gehört („%2“), ist nicht mehr im Bestand.</translation>
     </message>
     <message>
         <source>This can&apos;t be undone any more: the %1 was changed again since. Undo the later change first, or change it by hand.</source>
         <extracomment>undo.changed_since</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich nicht mehr rückgängig machen: Der Eintrag „%1“ wurde seither noch einmal geändert. Erst die spätere Änderung rückgängig machen oder von Hand ändern.</translation>
     </message>
     <message>
         <source>This can&apos;t be undone: something recorded since belongs to the %1. Undo or take that out first.</source>
         <extracomment>undo.hangs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das lässt sich nicht rückgängig machen: Etwas seither Aufgenommenes gehört zum Eintrag „%1“. Erst das rückgängig machen oder herausnehmen.</translation>
     </message>
     <message>
         <source>There is nothing to undo: this step was undone already or is too old.</source>
         <extracomment>undo.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts rückgängig zu machen: Dieser Schritt wurde schon zurückgenommen oder ist zu alt.</translation>
     </message>
     <message>
         <source>There is nothing to do again: this step stands already or is too old.</source>
         <extracomment>redo.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt nichts zu wiederholen: Dieser Schritt gilt schon oder ist zu alt.</translation>
     </message>
     <message>
         <source>The library %1 is empty, though it has backups.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand %1 ist leer, obwohl er Sicherungen hat.</translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
         <extracomment>store.restored</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand war beschädigt. Er wurde als %1 beiseitegelegt, und die Sicherung vom %2 tritt an seine Stelle. Was danach aufgenommen wurde, ist nur in der beiseitegelegten Datei: sie aufbewahren.</translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
         <extracomment>store.started_anew</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand war beschädigt, und es gibt keine Sicherung davon. Er wurde als %1 beiseitegelegt, und ein leerer Bestand wurde begonnen. Jene Datei aufbewahren; früher übergebene Sitzungsdateien lassen sich wieder öffnen.</translation>
     </message>
     <message>
         <source>Lapwing was not closed properly last time. The library was checked and is sound: everything that was confirmed is there.</source>
         <extracomment>store.was_checked</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing wurde beim letzten Mal nicht richtig geschlossen. Der Bestand wurde geprüft und ist heil: Alles Bestätigte ist da.</translation>
     </message>
     <message>
         <source>The %1 %2 in the library can&apos;t be read: %3 It was left as it is; a newer Lapwing may read it.</source>
         <extracomment>store.unreadable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag „%1“ (%2) im Bestand ist nicht lesbar: %3 Er blieb, wie er ist; ein neueres Lapwing kann ihn vielleicht lesen.</translation>
     </message>
     <message>
         <source>The library %1 has lost its own name.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand %1 hat seinen eigenen Namen verloren.</translation>
     </message>
     <message>
         <source>%1 belongs to another program. Move it away, or choose another folder for Lapwing.</source>
         <extracomment>store.not_ours</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehört einem anderen Programm. Es wegräumen oder einen anderen Ordner für Lapwing wählen.</translation>
     </message>
     <message>
         <source>%1 was written by a newer Lapwing (its version is %2, this one knows up to %3). It was left as it is. Update Lapwing to open it.</source>
         <extracomment>store.newer_version</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 stammt von einem neueren Lapwing (Version %2, dieses hier kennt bis %3). Es blieb, wie es ist. Lapwing aktualisieren, um es zu öffnen.</translation>
     </message>
     <message>
         <source>%1 is not a voice note that Lapwing recorded, so it was left as it is.</source>
         <extracomment>tape.not_a_tape</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist keine von Lapwing aufgenommene Sprachnotiz und blieb deshalb, wie es ist.</translation>
     </message>
     <message>
         <source>Class %1 is not a pressure gauge&apos;s. Give the number printed on the dial, 0.05 to 10; 1.6 and 2.5 are usual.</source>
         <extracomment>gauge.class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse %1 gibt es bei Manometern nicht. Die aufs Zifferblatt gedruckte Zahl angeben, 0,05 bis 10; üblich sind 1,6 und 2,5.</translation>
     </message>
     <message>
         <source>A gauge that reads from 0 to %1 kPa cannot be right. Give its full scale.</source>
         <extracomment>gauge.span</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Manometer von 0 bis %1 kPa kann nicht stimmen. Seinen Skalenendwert angeben.</translation>
     </message>
     <message>
         <source>An error limit of %1 % of span is not a gauge&apos;s. Give above 0 up to 20 %.</source>
         <extracomment>gauge.class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fehlergrenze von %1 % der Messspanne hat kein Manometer. Über 0 bis 20 % angeben.</translation>
     </message>
     <message>
         <source>A readable step of %1 kPa does not fit a gauge of %2 kPa. Give half a graduation.</source>
         <extracomment>gauge.step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein ablesbarer Schritt von %1 kPa passt nicht zu einem Manometer mit %2 kPa. Einen halben Teilstrich angeben.</translation>
     </message>
     <message>
         <source>A zero error of %1 kPa does not fit a gauge of %2 kPa. Give how far the needle rests from zero.</source>
         <extracomment>gauge.zero</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Nullpunktfehler von %1 kPa passt nicht zu einem Manometer mit %2 kPa. Angeben, wie weit der Zeiger in Ruhe von null entfernt steht.</translation>
     </message>
     <message>
         <source>Error shares of %1 (offset) and %2 (gain) must not be negative and make at most 1.</source>
         <extracomment>gauge.shares</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehleranteile von %1 (Versatz) und %2 (Steigung) dürfen nicht negativ sein und zusammen höchstens 1 ergeben.</translation>
     </message>
     <message>
         <source>There is no mean of %1 readings with one missing. Give at least one number.</source>
         <extracomment>gauge.repeats</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 Messwerten, von denen einer fehlt, gibt es kein Mittel. Mindestens eine Zahl angeben.</translation>
     </message>
     <message>
         <source>A set pressure of %1 kPa cannot be tested with. Give a gauge pressure above 0.</source>
         <extracomment>leakage.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem eingestellten Druck von %1 kPa lässt sich nicht prüfen. Einen Überdruck über 0 angeben.</translation>
     </message>
     <message>
         <source>A held pressure of %1 kPa does not fit a set pressure of %2 kPa. Give 0 up to the set pressure.</source>
         <extracomment>leakage.held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Haltedruck von %1 kPa passt nicht zu einem eingestellten Druck von %2 kPa. 0 bis zum eingestellten Druck angeben.</translation>
     </message>
     <message>
         <source>A regulator that sinks by %1 kPa cannot be right. Give 0 or more.</source>
         <extracomment>leakage.droop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Druckregler, der um %1 kPa absinkt, kann nicht stimmen. 0 oder mehr angeben.</translation>
     </message>
     <message>
         <source>%1 trials are too few for a 95 % interval. Run at least %2.</source>
         <extracomment>uncertainty.trials</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Durchläufe sind zu wenig für ein 95-%-Intervall. Mindestens %2 rechnen.</translation>
     </message>
     <message>
         <source>Some of the %1 trials gave no number: the doubt of an input reaches values the sum cannot take. Narrow the inputs.</source>
         <extracomment>uncertainty.trials</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einige der %1 Durchläufe ergaben keine Zahl: Die Unsicherheit einer Eingabe reicht bis zu Werten, die die Rechnung nicht verträgt. Die Eingaben enger fassen.</translation>
     </message>
     <message>
         <source>The correlations given contradict each other at input %1. Correct them.</source>
         <extracomment>uncertainty.covariance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die angegebenen Korrelationen widersprechen sich bei Eingabe %1. Sie berichtigen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a number. Type digits with at most one decimal mark.</source>
         <extracomment>units.not_a_number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl. Ziffern mit höchstens einem Dezimalzeichen eingeben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; needs a unit of %2: %3.</source>
         <extracomment>units.unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ braucht eine Einheit (%2): %3.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is damaged and can&apos;t be read. Take the photo again.</source>
         <extracomment>vision.photo_broken</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei des Fotos ist beschädigt und nicht lesbar. Das Foto noch einmal aufnehmen.</translation>
     </message>
     <message>
         <source>The scale must end above where it begins; %1 to %2 does not.</source>
         <extracomment>vision.range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Skala muss über ihrem Anfang enden; %1 bis %2 tut das nicht.</translation>
     </message>
     <message>
         <source>A scale sweeps 90 to 350 degrees from end to end; %1 is not possible.</source>
         <extracomment>vision.sweep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Skala reicht von Ende zu Ende über 90 bis 350 Grad; %1 ist nicht möglich.</translation>
     </message>
     <message>
         <source>The scale&apos;s start is an angle from 12 o&apos;clock, -360 to 360 degrees; %1 is not.</source>
         <extracomment>vision.start</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Skalenanfang ist ein Winkel ab 12 Uhr, -360 bis 360 Grad; %1 ist keiner.</translation>
     </message>
     <message>
         <source>The photo could not be looked at (%1). Type the value.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto ließ sich nicht auswerten (%1). Den Wert eintippen.</translation>
     </message>
     <message>
         <source>The picture with the needle marked could not be drawn.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild mit dem markierten Zeiger ließ sich nicht zeichnen.</translation>
     </message>
     <message>
         <source>The photo could not be written as a JPEG.</source>
         <extracomment>vision.internal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto ließ sich nicht als JPEG schreiben.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
         <extracomment>vision.photo_cut_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei des Fotos ist abgeschnitten. Das Foto noch einmal aufnehmen oder die Datei neu kopieren.</translation>
     </message>
     <message>
         <source>The photo has %1 by %2 pixels; a gauge can&apos;t be read below %3 on either side. Use a larger one.</source>
         <extracomment>vision.photo_too_small</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto hat %1 mal %2 Bildpunkte; unter %3 auf einer Seite lässt sich kein Manometer ablesen. Ein größeres nehmen.</translation>
     </message>
     <message>
         <source>The photo has %1 megapixels; files of its kind are read up to %2. Save it smaller, as an ordinary JPEG.</source>
         <extracomment>vision.photo_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto hat %1 Megapixel; Dateien dieser Art werden bis %2 gelesen. Kleiner speichern, als gewöhnliches JPEG.</translation>
     </message>
     <message>
         <source>The photo is a rare kind of JPEG that can&apos;t be read here. Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_unusual_jpeg</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto ist eine seltene JPEG-Art, die hier nicht lesbar ist. Als gewöhnliches JPEG speichern.</translation>
     </message>
     <message>
         <source>The photo is stored in the four colours of print (CMYK). Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_four_colours</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto ist in den vier Druckfarben (CMYK) gespeichert. Als gewöhnliches JPEG speichern.</translation>
     </message>
     <message>
         <source>The file is a moving picture. Use a single photo, JPEG or PNG.</source>
         <extracomment>vision.photo_moves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein bewegtes Bild. Ein einzelnes Foto nehmen, JPEG oder PNG.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is empty. Take the photo again.</source>
         <extracomment>vision.photo_empty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei des Fotos ist leer. Das Foto noch einmal aufnehmen.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is larger than %1 MB. Save it as an ordinary JPEG.</source>
         <extracomment>vision.photo_file_too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei des Fotos ist größer als %1 MB. Als gewöhnliches JPEG speichern.</translation>
     </message>
     <message>
         <source>The file is a GIF. Use a single photo, JPEG or PNG.</source>
         <extracomment>vision.photo_moves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist ein GIF. Ein einzelnes Foto nehmen, JPEG oder PNG.</translation>
     </message>
     <message>
         <source>The file is no JPEG and no PNG. Use one of those; a phone&apos;s camera can be set to JPEG (&quot;most compatible&quot;).</source>
         <extracomment>vision.photo_kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei ist weder JPEG noch PNG. Eines davon nehmen; die Kamera eines Telefons lässt sich auf JPEG stellen („maximale Kompatibilität“).</translation>
     </message>
     <message>
         <source>There is no choice to make for this %1 any more. Go back and look again.</source>
         <extracomment>record.no_choice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für diesen Eintrag („%1“) gibt es nichts mehr zu wählen. Zurückgehen und noch einmal nachsehen.</translation>
     </message>
     <message>
         <source>This valve was measured again later. Take the later entry out first.</source>
         <extracomment>clearance.kept_again</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Ventil wurde später noch einmal gemessen. Erst den späteren Eintrag herausnehmen.</translation>
     </message>
     <message>
         <source>This engine is no longer in the library. Go back to Engines.</source>
         <extracomment>engine.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Motor ist nicht mehr im Bestand. Zurück zu „Motoren“ gehen.</translation>
     </message>
     <message>
         <source>Cylinder %1 has entries in a session of %2, so it can&apos;t go from the engine card. Leave it, or take those entries out first.</source>
         <extracomment>engine.cylinder_in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hat Einträge in einer Sitzung vom %2 und kann deshalb nicht von der Motorkarte. Ihn lassen oder jene Einträge erst herausnehmen.</translation>
     </message>
     <message>
         <source>This exit was listened at again later. Take the later entry out first.</source>
         <extracomment>exit.kept_again</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An diesem Austritt wurde später noch einmal gehorcht. Erst den späteren Eintrag herausnehmen.</translation>
     </message>
     <message>
         <source>Stopped.</source>
         <extracomment>backup.stopped</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen.</translation>
     </message>
     <message>
         <source>One of the chosen sessions is no longer in the library. Choose again.</source>
         <extracomment>session.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine der gewählten Sitzungen ist nicht mehr im Bestand. Noch einmal wählen.</translation>
     </message>
     <message>
         <source>This %1 is no longer in the library. Go back and look again.</source>
         <extracomment>record.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Eintrag („%1“) ist nicht mehr im Bestand. Zurückgehen und noch einmal nachsehen.</translation>
     </message>
     <message>
         <source>%1 has no cylinder %2. Look at the cylinders on its engine card.</source>
         <extracomment>cylinder.unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat keinen Zylinder %2. Die Zylinder auf der Motorkarte ansehen.</translation>
     </message>
     <message>
         <source>This line stands at the end of the plan already: nothing was moved.</source>
         <extracomment>plan.at_end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Posten steht schon am Ende des Plans: Nichts wurde verschoben.</translation>
     </message>
     <message>
         <source>This reading was redone already. Redo the one that stands in its place.</source>
         <extracomment>reading.redone_already</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Messwert wurde schon neu gemacht. Den neu machen, der an seiner Stelle steht.</translation>
     </message>
     <message>
         <source>A later reading stands in for this one. Take that one out first.</source>
         <extracomment>reading.redone_already</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein späterer Messwert ersetzt diesen. Erst jenen herausnehmen.</translation>
     </message>
     <message>
         <source>&quot;My call&quot; stands as it was committed. Write a note or another cause beside it.</source>
         <extracomment>note.call_stands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Meine Einschätzung“ gilt, wie sie abgegeben wurde. Eine Notiz oder eine andere Ursache daneben schreiben.</translation>
     </message>
     <message>
         <source>The file of this %1 is missing, so it was not added. Take it again.</source>
         <extracomment>attachment.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei dazu fehlt („%1“), deshalb wurde nichts angefügt. Noch einmal aufnehmen.</translation>
     </message>
     <message>
         <source>%1 stays: sessions or readings were taken with it (%2 of them), and their figures need it.</source>
         <extracomment>tester.in_use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 bleibt: Damit wurden Sitzungen oder Messwerte aufgenommen (%2), und deren Zahlen brauchen es.</translation>
     </message>
     <message>
         <source>The library did not answer within 20 seconds.</source>
         <extracomment>tour.slow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand antwortete nicht innerhalb von 20 Sekunden.</translation>
     </message>
     <message>
         <source>The demo %1 is not in this program or can&apos;t be written to %2.</source>
         <extracomment>tour.demo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Beispiel %1 ist nicht in diesem Programm oder lässt sich nicht nach %2 schreiben.</translation>
     </message>
     <message>
         <source>A report can be drawn only while Qt&apos;s graphics are running.</source>
         <extracomment>print.no_window_system</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bericht lässt sich nur zeichnen, solange die Grafik von Qt läuft.</translation>
     </message>
     <message>
         <source>The report&apos;s typeface, B612, is missing from this program. Install it again.</source>
         <extracomment>print.font</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Schrift des Berichts, B612, fehlt in diesem Programm. Neu installieren.</translation>
     </message>
     <message>
         <source>The report can&apos;t be written: %1. Choose another place or make room.</source>
         <extracomment>print.write_device</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht lässt sich nicht schreiben: %1. Einen anderen Ort wählen oder Platz schaffen.</translation>
     </message>
     <message>
         <source>The report can&apos;t be written to %1: %2. Choose another place or make room.</source>
         <extracomment>print.write</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Bericht lässt sich nicht nach %1 schreiben: %2. Einen anderen Ort wählen oder Platz schaffen.</translation>
     </message>
     <message>
         <source>The demo can&apos;t be written to %1: free some space and try again.</source>
         <extracomment>demo.no_room</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Beispiel lässt sich nicht nach %1 schreiben: etwas Platz freimachen und noch einmal versuchen.</translation>
     </message>
     <message>
         <source>Lapwing may not use the camera. Allow it in the system&apos;s settings; photos can be chosen from files all the same.</source>
         <extracomment>camera.denied</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing darf die Kamera nicht benutzen. In den Systemeinstellungen erlauben; Fotos lassen sich trotzdem aus Dateien wählen.</translation>
     </message>
     <message>
         <source>Lapwing may not use the microphone. Allow it in the system&apos;s settings; everything else works without.</source>
         <extracomment>microphone.denied</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing darf das Mikrofon nicht benutzen. In den Systemeinstellungen erlauben; alles andere geht auch ohne.</translation>
     </message>
     <message>
         <source>%1 cylinders are not possible here: type a number from 1 to 16.</source>
         <extracomment>form.cylinder_count</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zylinder sind hier nicht möglich: eine Zahl von 1 bis 16 eingeben.</translation>
     </message>
     <message>
         <source>The intervals belong to the firing order: type the order first.</source>
         <extracomment>form.order_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Abstände gehören zur Zündfolge: erst die Zündfolge eingeben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no number of degrees: type &quot;even&quot;, or degrees with a dash between them, such as 270-450.</source>
         <extracomment>form.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Gradangabe: „gleichmäßig“ eingeben oder Grad mit Strich dazwischen, etwa 270-450.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no range: type two figures with a dash between them, such as 0.15-0.20, or one.</source>
         <extracomment>form.clearance_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Bereich: zwei Zahlen mit Strich dazwischen eingeben, etwa 0,15-0,20, oder eine.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no whole number: type digits only for &quot;%2&quot;.</source>
         <extracomment>form.not_whole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine ganze Zahl: für „%2“ nur Ziffern eingeben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no number: type numbers with a dash between them, such as 1-3-4-2.</source>
         <extracomment>form.not_numbers</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Zahl: Zahlen mit Strich dazwischen eingeben, etwa 1-3-4-2.</translation>
     </message>
     <message>
         <source>Nothing is chosen for &quot;%1&quot;: choose one.</source>
         <extracomment>form.choose_one</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für „%1“ ist nichts gewählt: eines wählen.</translation>
     </message>
     <message>
         <source>This line is not there any more: go back and open the card again.</source>
         <extracomment>form.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Zeile ist nicht mehr da: zurückgehen und die Karte noch einmal öffnen.</translation>
     </message>
     <message>
         <source>No visit is chosen. Choose at least one.</source>
         <extracomment>hand_over.nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Termin ist gewählt. Mindestens einen wählen.</translation>
     </message>
     <message>
         <source>The folder %1 can&apos;t be made: %2. Save a copy somewhere else.</source>
         <extracomment>hand_over.folder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ordner %1 lässt sich nicht anlegen: %2. Eine Kopie anderswo ablegen.</translation>
     </message>
     <message>
         <source>That was too short. Hold the button while you speak.</source>
         <extracomment>voice.too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das war zu kurz. Die Taste beim Sprechen gedrückt halten.</translation>
     </message>
     <message>
         <source>The camera&apos;s picture could not be kept. Take it again.</source>
         <extracomment>photo.not_written</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Bild der Kamera ließ sich nicht behalten. Noch einmal aufnehmen.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Choose another photo.</source>
         <extracomment>photo.unreadable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht lesbar: %2. Ein anderes Foto wählen.</translation>
     </message>
     <message>
         <source>%1 is larger than a photo can be here (%2 MB). Make it smaller first.</source>
         <extracomment>photo.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist größer, als ein Foto hier sein kann (%2 MB). Erst verkleinern.</translation>
     </message>
     <message>
         <source>The firing order is not on the engine card. Type it there, and the angles appear here.</source>
         <extracomment>firing.order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündfolge steht nicht auf der Motorkarte. Dort eingeben, dann erscheinen die Winkel hier.</translation>
     </message>
     <message>
         <source>The firing intervals are not on the engine card. Type them there, and the angles appear here.</source>
         <extracomment>firing.intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündabstände stehen nicht auf der Motorkarte. Dort eingeben, dann erscheinen die Winkel hier.</translation>
     </message>
     <message>
         <source>This session is no longer in the library. Go back and choose again.</source>
         <extracomment>session.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist nicht mehr im Bestand. Zurückgehen und noch einmal wählen.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a price: type digits with at most one decimal mark and the currency, such as 420 EUR.</source>
         <extracomment>plan.price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Preis: Ziffern mit höchstens einem Dezimalzeichen und die Währung eingeben, etwa 420 EUR.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; names no currency: type it too, such as 420 EUR.</source>
         <extracomment>plan.currency</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ nennt keine Währung: auch sie eingeben, etwa 420 EUR.</translation>
     </message>
     <message>
         <source>The sound of this voice note is missing from the library. Settings, Storage says what can be done.</source>
         <extracomment>attachment.file_gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Ton dieser Sprachnotiz fehlt im Bestand. Unter „Einstellungen“, „Speicher“ steht, was sich tun lässt.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist keine Selbstprüfung: eine aus der Liste wählen.</translation>
     </message>
     <message>
         <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
         <extracomment>part.missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Installation fehlt ein Teil von Lapwing: %1. Lapwing neu installieren; alles andere geht.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2</source>
         <extracomment>picker.copy_read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht lesbar: %2</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written: %2. Choose another folder or make room.</source>
         <extracomment>picker.copy_write</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht beschreibbar: %2. Einen anderen Ordner wählen oder Platz schaffen.</translation>
     </message>
     <message>
         <source>No file manager could be opened here. The file lies at %1.</source>
         <extracomment>share.no_file_manager</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hier ließ sich keine Dateiverwaltung öffnen. Die Datei liegt unter %1.</translation>
     </message>
     <message>
         <source>There is no file at %1. Make it again.</source>
         <extracomment>share.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter %1 liegt keine Datei. Noch einmal anlegen.</translation>
     </message>
     <message>
         <source>The desktop&apos;s file dialog did not open: %1</source>
         <extracomment>picker.portal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dateidialog des Desktops öffnete sich nicht: %1</translation>
     </message>
     <message>
         <source>The desktop&apos;s file dialog closed without naming a file on this computer. Choose one from a folder of this computer.</source>
         <extracomment>picker.no_file</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dateidialog des Desktops schloss sich, ohne eine Datei auf diesem Rechner zu nennen. Eine aus einem Ordner dieses Rechners wählen.</translation>
     </message>
     <message>
         <source>%1 is not on this computer. Copy it here first.</source>
         <extracomment>picker.not_local</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist nicht auf diesem Rechner. Erst hierher kopieren.</translation>
     </message>
     <message>
         <source>No file dialog could be opened: %1</source>
         <extracomment>picker.no_dialog</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ließ sich kein Dateidialog öffnen: %1</translation>
     </message>
     <message>
         <source>No file dialog could be opened. Is Qt&apos;s folder list module (Qt.labs.folderlistmodel) installed?</source>
         <extracomment>picker.no_dialog</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ließ sich kein Dateidialog öffnen. Ist das Ordnerlisten-Modul von Qt (Qt.labs.folderlistmodel) installiert?</translation>
     </message>
     <message>
         <source>%1 could not be made smaller: %2. It stays as it is.</source>
         <extracomment>speech.not_packed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 ließ sich nicht verkleinern: %2. Es bleibt, wie es ist.</translation>
     </message>
     <message>
         <source>The camera does not answer. Close other programs that use it, or choose a photo from a file.</source>
         <extracomment>camera.silent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kamera antwortet nicht. Andere Programme schließen, die sie benutzen, oder ein Foto aus einer Datei wählen.</translation>
     </message>
     <message>
         <source>No camera was found. Connect one, or allow Lapwing to use it in the system&apos;s settings; photos can be chosen from files all the same.</source>
         <extracomment>camera.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Kamera gefunden. Eine anschließen oder sie Lapwing in den Systemeinstellungen erlauben; Fotos lassen sich trotzdem aus Dateien wählen.</translation>
     </message>
     <message>
         <source>The camera took no picture (%1). Try again.</source>
         <extracomment>camera.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kamera nahm kein Bild auf (%1). Noch einmal versuchen.</translation>
     </message>
     <message>
         <source>The camera stopped (%1). Go back and open it again.</source>
         <extracomment>camera.lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kamera brach ab (%1). Zurückgehen und sie neu öffnen.</translation>
     </message>
     <message>
         <source>No microphone was found. Connect one, or allow Lapwing to use it in the system&apos;s settings.</source>
         <extracomment>microphone.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Mikrofon gefunden. Eines anschließen oder es Lapwing in den Systemeinstellungen erlauben.</translation>
     </message>
     <message>
         <source>The microphone %1 can&apos;t be opened. Close other programs that record, then try again.</source>
         <extracomment>microphone.busy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Mikrofon %1 lässt sich nicht öffnen. Andere Programme schließen, die aufnehmen, dann noch einmal versuchen.</translation>
     </message>
     <message>
         <source>The microphone stopped. What was recorded until then is kept.</source>
         <extracomment>microphone.lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Mikrofon brach ab. Was bis dahin aufgenommen wurde, ist behalten.</translation>
     </message>
     <message>
         <source>No speaker or headphones were found. Connect some, then play it again.</source>
         <extracomment>player.no_speaker</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Lautsprecher oder Kopfhörer gefunden. Einen anschließen, dann noch einmal abspielen.</translation>
     </message>
     <message>
         <source>This voice note can&apos;t be played here (%1). It is kept; hand the session over and play it elsewhere.</source>
         <extracomment>player.failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sprachnotiz lässt sich hier nicht abspielen (%1). Sie bleibt erhalten; die Sitzung übergeben und anderswo abspielen.</translation>
     </message>
     <message>
         <source>A compression ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verdichtung</translation>
     </message>
     <message>
         <source>Intake (or port) closing after bottom dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss (oder Schlitzschluss) nach dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>Exhaust opening before bottom dead centre</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassöffnen vor dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>A cranking speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>An air pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Luftdruck</translation>
     </message>
     <message>
         <source>An air temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Lufttemperatur</translation>
     </message>
     <message>
         <source>A wall temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Wandtemperatur</translation>
     </message>
     <message>
         <source>A filling</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Füllung</translation>
     </message>
     <message>
         <source>A heat transfer coefficient</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wärmeübergangskoeffizient</translation>
     </message>
     <message>
         <source>A leak area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Leckfläche</translation>
     </message>
     <message>
         <source>A fitting volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anschlussvolumen</translation>
     </message>
     <message>
         <source>A hose volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauchvolumen</translation>
     </message>
     <message>
         <source>A volume of the gauge alone</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Volumen des Manometers allein</translation>
     </message>
     <message>
         <source>A check valve area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fläche des Rückschlagventils</translation>
     </message>
     <message>
         <source>A cracking pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Öffnungsdruck</translation>
     </message>
     <message>
         <source>An oil volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ölvolumen</translation>
     </message>
     <message>
         <source>A number of strokes</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Anzahl von Hüben</translation>
     </message>
     <message>
         <source>pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>volume</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>area</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fläche</translation>
     </message>
     <message>
         <source>temperature</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>angle</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel</translation>
     </message>
     <message>
         <source>rotational speed</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl</translation>
     </message>
     <message>
         <source>time</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeit</translation>
     </message>
     <message>
         <source>voltage</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spannung</translation>
     </message>
     <message>
         <source>torque</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment</translation>
     </message>
     <message>
         <source>flow</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss</translation>
     </message>
     <message>
         <source>ratio</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verhältnis</translation>
     </message>
     <message>
         <source>distance or hours run</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Laufstrecke oder Betriebsstunden</translation>
     </message>
 </context>
 <context>
     <name>Evidence</name>
     <message>
         <source>A voice note was cut off when Lapwing ended. What was said until then is kept: %1 s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sprachnotiz brach ab, als Lapwing endete. Was bis dahin gesprochen wurde, ist behalten: %1 s.</translation>
     </message>
     <message>
         <source>Some photos or voice notes and their entries have lost each other. Settings, Storage lists them and says what can be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einige Fotos oder Sprachnotizen und ihre Einträge haben einander verloren. „Einstellungen“, „Speicher“ führt sie auf und sagt, was sich tun lässt.</translation>
     </message>
 </context>
 <context>
     <name>EvidenceButtons</name>
     <message>
         <source>Photo (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto (%1)</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Voice note (%1)</source>
