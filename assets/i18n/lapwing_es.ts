@@ -2348,7 +2348,7 @@
     <message>
         <source>Time held</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Tiempo mantenida</translation>
+        <translation>Tiempo de retención</translation>
     </message>
     <message>
         <source>Oil volume</source>
@@ -3783,4941 +3783,4941 @@
     </message>
     <message>
         <source>Voice note (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de voz (%1)</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de voz</translation>
     </message>
 </context>
 <context>
     <name>EvidencePage</name>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos y notas de voz</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada</translation>
     </message>
     <message>
         <source>A photo of the gauge, a plug or a valve, or a few words while it is fresh. What is taken at a cylinder&apos;s exit or reading stands here too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una foto del manómetro, de una bujía o de una válvula, o unas palabras mientras está reciente. Lo que se toma en una salida o una lectura de un cilindro también está aquí.</translation>
     </message>
     <message>
         <source>Photo of the dial: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto de la esfera: %1</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de voz</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
 </context>
 <context>
     <name>FieldTabs</name>
     <message>
         <source>%1: one less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: uno menos</translation>
     </message>
     <message>
         <source>%1: one more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: uno más</translation>
     </message>
 </context>
 <context>
     <name>Findings</name>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> y </translation>
     </message>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro %1</translation>
     </message>
     <message>
         <source>cylinders %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindros %1</translation>
     </message>
     <message>
         <source>yes</source>
         <extracomment>owner_answer:yes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>no</source>
         <extracomment>owner_answer:no</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>another record</source>
-        <translation type="unfinished"></translation>
+        <translation>otro registro</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2</translation>
     </message>
     <message>
         <source>%1, by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, por %2</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Clearance, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego, %1</translation>
     </message>
     <message>
         <source>held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mantuvo %1 de %2</translation>
     </message>
     <message>
         <source>found %1</source>
-        <translation type="unfinished"></translation>
+        <translation>encontrado %1</translation>
     </message>
     <message>
         <source>left %1</source>
-        <translation type="unfinished"></translation>
+        <translation>dejado %1</translation>
     </message>
     <message>
         <source>Air pressure %1 before, %2 after: the earlier readings are converted to the later air.</source>
         <extracomment>compare.air_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión del aire %1 antes, %2 después: las lecturas anteriores se convierten al aire posterior.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: the earlier readings are converted by %3 for hose and check valve. The errors of two gauges don&apos;t cancel.</source>
         <extracomment>compare.gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro «%1» antes, «%2» después: las lecturas anteriores se convierten en %3 por la manguera y la válvula antirretorno. Los errores de dos manómetros no se anulan.</translation>
     </message>
     <message>
         <source>Another adapter: the earlier readings are converted by %1 for its volume.</source>
         <extracomment>compare.adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro adaptador: las lecturas anteriores se convierten en %1 por su volumen.</translation>
     </message>
     <message>
         <source>Engine %1 before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.heat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor %1 antes, %2 después: las lecturas anteriores se convierten en %3, según espera el modelo.</translation>
     </message>
     <message>
         <source>Cranked at %1 rpm before, %2 rpm after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque %1 rpm antes, %2 rpm después: las lecturas anteriores se convierten en %3, según espera el modelo.</translation>
     </message>
     <message>
         <source>%1 pulls before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.pulls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 emboladas antes, %2 después: las lecturas anteriores se convierten en %3, según espera el modelo.</translation>
     </message>
     <message>
         <source>Leak-down tester &quot;%1&quot; before, &quot;%2&quot; after: the earlier leak is shown as the later tester would show it. The errors of two testers don&apos;t cancel.</source>
         <extracomment>compare.tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador de estanqueidad «%1» antes, «%2» después: la fuga anterior se muestra como la mostraría el comprobador posterior. Los errores de dos comprobadores no se anulan.</translation>
     </message>
     <message>
         <source>Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure.</source>
         <extracomment>compare.set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada %1 antes, %2 después: la fuga anterior se muestra como sería con la presión ajustada posterior.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
         <extracomment>compare.gauge_as_it_is</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro «%1» antes, «%2» después: no se sabe qué hacen sus mangueras a una lectura. Sin convertir; se admite por ello %3 más de duda.</translation>
     </message>
     <message>
         <source>The induction was taken off at one of the two visits. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.induction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una de las dos visitas la admisión estaba desmontada. Sin convertir; se admite por ello %1 más de duda.</translation>
     </message>
     <message>
         <source>The battery was flat at one of the two visits and the cranking speed isn&apos;t noted. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una de las dos visitas la batería estaba descargada y la velocidad de arranque no está anotada. Sin convertir; se admite por ello %1 más de duda.</translation>
     </message>
     <message>
         <source>Engine warm at one visit, cold at the other: gaps and oil change with it. Not converted; %1 of the leakage is allowed as doubt.</source>
         <extracomment>compare.heat_leak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor caliente en una visita, frío en la otra: las holguras y el aceite cambian con ello. Sin convertir; se admite como duda %1 de la pérdida.</translation>
     </message>
     <message>
         <source>The restrictor of &quot;%1&quot; isn&apos;t on its card: the conversion is doubtful by it.</source>
         <extracomment>compare.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El restrictor de «%1» no está en su ficha: la conversión es dudosa por ello.</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude isn&apos;t noted for both visits: the air pressure is taken as the same.</source>
         <extracomment>compare.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La altitud del taller no está anotada en ambas visitas: la presión del aire se toma como igual.</translation>
     </message>
     <message>
         <source>Warm or cold isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si el motor estaba caliente o frío no está anotado en ambas visitas: se toma como igual.</translation>
     </message>
     <message>
         <source>Whether the throttle was held open isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.throttle_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si la mariposa se mantuvo abierta no está anotado en ambas visitas: se toma como igual.</translation>
     </message>
     <message>
         <source>The cranking speed isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.speed_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La velocidad de arranque no está anotada en ambas visitas: se toma como igual.</translation>
     </message>
     <message>
         <source>Which tester was used for the %1 test isn&apos;t noted for both visits: nothing of its error cancels.</source>
         <extracomment>compare.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El comprobador usado en la prueba (%1) no está anotado en ambas visitas: nada de su error se anula.</translation>
     </message>
     <message>
         <source>Whether oil from the assembly was still on the rings isn&apos;t noted: if it was, the reading after the repair flatters. Test again after running in.</source>
         <extracomment>compare.oil_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado si aún había aceite del montaje en los segmentos: si lo había, la lectura después de la reparación sale mejor de lo que es. Probar de nuevo después del rodaje.</translation>
     </message>
     <message>
         <source>How much oil went in isn&apos;t noted for both wet tests: taken as the same.</source>
         <extracomment>compare.oil_amount_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La cantidad de aceite echado no está anotada en ambas pruebas húmedas: se toma como igual.</translation>
     </message>
     <message>
         <source>Oil was on the rings at one of the two visits and not at the other: not comparable. Oil used at assembly makes a test wet; test again after running in.</source>
         <extracomment>compare.oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una de las dos visitas había aceite en los segmentos y en la otra no: no comparable. El aceite usado en el montaje hace húmeda una prueba; probar de nuevo después del rodaje.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
         <extracomment>compare.oil_amount</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pruebas húmedas con %1 y con %2 de aceite: no comparable.</translation>
     </message>
     <message>
         <source>Engine %1 before, %2 after, and the engine card lacks what a conversion needs: not comparable. Test again cold against cold or warm against warm.</source>
         <extracomment>compare.heat_no_model</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor %1 antes, %2 después, y en la ficha del motor falta lo que necesita una conversión: no comparable. Probar de nuevo en frío contra frío o en caliente contra caliente.</translation>
     </message>
     <message>
         <source>The throttle was closed at one of the two visits: not comparable.</source>
         <extracomment>compare.throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una de las dos visitas la mariposa estaba cerrada: no comparable.</translation>
     </message>
     <message>
         <source>Cranked by %1 before, by %2 after, and the cranking speed isn&apos;t noted for both: not comparable.</source>
         <extracomment>compare.cranked_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Girado con: %1 antes, %2 después, y la velocidad de arranque no está anotada en ambas: no comparable.</translation>
     </message>
     <message>
         <source>The decompressor was at work at one of the two visits: not comparable.</source>
         <extracomment>compare.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En una de las dos visitas actuaba el descompresor: no comparable.</translation>
     </message>
     <message>
         <source>Perhaps the wrong TDC at one of the two visits: not comparable. Turn the crank one full turn and test again.</source>
         <extracomment>compare.tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quizá el PMS equivocado en una de las dos visitas: no comparable. Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
         <source>Nothing stands in the way: testers, shop and circumstances were alike.</source>
         <extracomment>compare.alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada se interpone: comprobadores, taller y circunstancias eran iguales.</translation>
     </message>
     <message>
         <source>One and the same gauge: its zero error cancels in the difference, its gain nearly.</source>
         <extracomment>compare.note_cancels</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El mismo manómetro: su error de cero se anula en la diferencia, su ganancia casi.</translation>
     </message>
     <message>
         <source>Two gauges: nothing of their errors cancels.</source>
         <extracomment>compare.note_nothing_cancels</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos manómetros: nada de sus errores se anula.</translation>
     </message>
     <message>
         <source>From one day to the next readings scatter by %1 beside the gauge.</source>
         <extracomment>compare.note_day</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De un día a otro las lecturas se dispersan %1, aparte del manómetro.</translation>
     </message>
     <message>
         <source>Cylinder %1: the leak at %2 is coming back.</source>
         <extracomment>history.coming_back</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: vuelve la fuga por %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: a leak at %2 has come up since the repair.</source>
         <extracomment>history.new_leak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: ha aparecido una fuga por %2 desde la reparación.</translation>
     </message>
     <message>
         <source>Cylinder %1 has lost beyond doubt since the repair, and nothing says yet where. Listen at its exits.</source>
         <extracomment>history.worse_since_repair</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 ha perdido sin lugar a dudas desde la reparación, y nada dice aún por dónde. Escuchar en sus salidas.</translation>
     </message>
     <message>
         <source>Leakage %1 after the repair, %2 now: worse beyond doubt.</source>
         <extracomment>history.leakage_worse</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida %1 después de la reparación, %2 ahora: peor sin lugar a dudas.</translation>
     </message>
     <message>
         <source>Dry reading %1 after the repair, %2 now: worse beyond doubt.</source>
         <extracomment>history.reading_worse</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura en seco %1 después de la reparación, %2 ahora: peor sin lugar a dudas.</translation>
     </message>
     <message>
         <source>Leakage %1 after the repair, %2 now: more.</source>
         <extracomment>history.leakage_fits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida %1 después de la reparación, %2 ahora: más.</translation>
     </message>
     <message>
         <source>Dry reading %1 after the repair, %2 now: lower.</source>
         <extracomment>history.reading_fits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura en seco %1 después de la reparación, %2 ahora: más baja.</translation>
     </message>
     <message>
         <source>Dry test and leak-down together: worse beyond doubt.</source>
         <extracomment>history.together</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco y estanqueidad juntas: peor sin lugar a dudas.</translation>
     </message>
     <message>
         <source>Air at %1: %2 after the repair, %3 now.</source>
         <extracomment>history.louder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire (%1): %2 después de la reparación, %3 ahora.</translation>
     </message>
     <message>
         <source>Air at %1: %2 now.</source>
         <extracomment>history.heard_now</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire (%1): %2 ahora.</translation>
     </message>
     <message>
         <source>Oil lifts the reading by %1, more than its volume explains.</source>
         <extracomment>history.oil_lifts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite sube la lectura %1, más de lo que explica su volumen.</translation>
     </message>
     <message>
         <source>Before the repair the signs pointed at %1 too.</source>
         <extracomment>history.same_as_before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de la reparación los indicios también apuntaban a %1.</translation>
     </message>
     <message>
         <source>%1 readings since the repair go down beyond doubt.</source>
         <extracomment>history.trend_agrees</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas desde la reparación bajan sin lugar a dudas.</translation>
     </message>
     <message>
         <source>%1 readings: too few to tell a trend.</source>
         <extracomment>history.trend_undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas: pocas para hablar de tendencia.</translation>
     </message>
     <message>
         <source>%1 readings, no trend beyond their doubt.</source>
         <extracomment>history.trend_steady</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 lecturas, sin tendencia más allá de su duda.</translation>
     </message>
     <message>
         <source>Rising by %1 a year over %2 readings.</source>
         <extracomment>history.trend_better_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sube %1 al año en %2 lecturas.</translation>
     </message>
     <message>
         <source>Falling by %1 a year over %2 readings.</source>
         <extracomment>history.trend_worse_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Baja %1 al año en %2 lecturas.</translation>
     </message>
     <message>
         <source>Leakage changes by %1 a year over %2 readings: better.</source>
         <extracomment>history.trend_better_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pérdida cambia %1 al año en %2 lecturas: mejor.</translation>
     </message>
     <message>
         <source>Leakage changes by %1 a year over %2 readings: worse.</source>
         <extracomment>history.trend_worse_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pérdida cambia %1 al año en %2 lecturas: peor.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held.</source>
         <extracomment>proof.held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2 después del trabajo; se había previsto de %3 a %4: se cumplió.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold.</source>
         <extracomment>proof.below</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2 después del trabajo, menos de lo previsto, de %3 a %4.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold.</source>
         <extracomment>proof.above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2 después del trabajo, más de lo previsto, de %3 a %4.</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds.</source>
         <extracomment>proof.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: se había previsto de %2 a %3. Probarlo de nuevo para ver si se cumple.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for.</source>
         <extracomment>proof.not_comparable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2 después del trabajo, pero no en las circunstancias para las que se había previsto de %3 a %4.</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test.</source>
         <extracomment>proof.several</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: se había previsto de %2 a %3 solo para este trabajo, pero se hizo más antes de la prueba siguiente.</translation>
     </message>
     <message>
         <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 reparaciones con previsión hasta ahora. Cuántas se cumplieron se dice cuando haya %2.</translation>
     </message>
     <message>
         <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>
         <extracomment>proof.hit_rate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 previsiones se cumplieron; deben cumplirse 9 de 10. Solo por azar la parte real está entre %3 y %4.</translation>
     </message>
     <message>
         <source>not measured twice</source>
         <extracomment>change:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no medido dos veces</translation>
     </message>
     <message>
         <source>better beyond doubt</source>
         <extracomment>change:better beyond doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mejor sin lugar a dudas</translation>
     </message>
     <message>
         <source>better</source>
         <comment>change:better</comment>
-        <translation type="unfinished"></translation>
+        <translation>mejor</translation>
     </message>
     <message>
         <source>no real change</source>
         <extracomment>change:no real change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin cambio real</translation>
     </message>
     <message>
         <source>worse</source>
         <comment>change:worse</comment>
-        <translation type="unfinished"></translation>
+        <translation>peor</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>change:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>no comparable</translation>
     </message>
     <message>
         <source>converted</source>
         <extracomment>treatment:corrected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>convertido</translation>
     </message>
     <message>
         <source>doubt allowed for it</source>
         <extracomment>treatment:allowed for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se admite duda por ello</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>treatment:not noted</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>treatment:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>no comparable</translation>
     </message>
     <message>
         <source>undecided</source>
         <extracomment>direction:undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin decidir</translation>
     </message>
     <message>
         <source>no trend</source>
         <extracomment>direction:steady</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin tendencia</translation>
     </message>
     <message>
         <source>better</source>
         <comment>direction:better</comment>
-        <translation type="unfinished"></translation>
+        <translation>mejor</translation>
     </message>
     <message>
         <source>worse</source>
         <comment>direction:worse</comment>
-        <translation type="unfinished"></translation>
+        <translation>peor</translation>
     </message>
     <message>
         <source>held</source>
         <extracomment>foretold:held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>se cumplió</translation>
     </message>
     <message>
         <source>reads less</source>
         <extracomment>foretold:below</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>da menos</translation>
     </message>
     <message>
         <source>reads more</source>
         <extracomment>foretold:above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>da más</translation>
     </message>
     <message>
         <source>not tested yet</source>
         <extracomment>foretold:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aún no probado</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>foretold:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>no comparable</translation>
     </message>
     <message>
         <source>several repairs at once</source>
         <extracomment>foretold:several repairs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>varias reparaciones a la vez</translation>
     </message>
     <message>
         <source>before</source>
         <extracomment>input:before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>antes</translation>
     </message>
     <message>
         <source>after</source>
         <extracomment>input:after</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>después</translation>
     </message>
     <message>
         <source>before, as measured</source>
         <extracomment>input:before_as_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>antes, tal como se midió</translation>
     </message>
     <message>
         <source>Added</source>
         <extracomment>made_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Añadido</translation>
     </message>
     <message>
         <source>Name</source>
         <extracomment>name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Description</source>
         <extracomment>description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descripción</translation>
     </message>
     <message>
         <source>Tags</source>
         <extracomment>tags</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etiquetas</translation>
     </message>
     <message>
         <source>History</source>
         <extracomment>history</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Historial</translation>
     </message>
     <message>
         <source>Owner</source>
         <extracomment>owner.name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Propietario</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
         <extracomment>contact</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Contacto del propietario</translation>
     </message>
     <message>
         <source>Strokes</source>
         <extracomment>cycle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempos</translation>
     </message>
     <message>
         <source>Fuel</source>
         <extracomment>fuel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combustible</translation>
     </message>
     <message>
         <source>Arrangement</source>
         <extracomment>arrangement</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
         <extracomment>bank_angle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo entre bancadas</translation>
     </message>
     <message>
         <source>Cooling</source>
         <extracomment>cooling</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Refrigeración</translation>
     </message>
     <message>
         <source>Cylinders</source>
         <extracomment>cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros</translation>
     </message>
     <message>
         <source>Firing order</source>
         <extracomment>firing_order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Orden de encendido</translation>
     </message>
     <message>
         <source>Firing intervals</source>
         <extracomment>firing_intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Intervalos de encendido</translation>
     </message>
     <message>
         <source>Joined intakes</source>
         <extracomment>joined_intakes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisiones unidas</translation>
     </message>
     <message>
         <source>Joined exhausts</source>
         <extracomment>joined_exhausts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escapes unidos</translation>
     </message>
     <message>
         <source>Bore</source>
         <extracomment>bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro</translation>
     </message>
     <message>
         <source>Stroke</source>
         <extracomment>stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carrera</translation>
     </message>
     <message>
         <source>Rod</source>
         <extracomment>rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Biela</translation>
     </message>
     <message>
         <source>Compression ratio</source>
         <extracomment>compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión</translation>
     </message>
     <message>
         <source>Exhaust port closing</source>
         <extracomment>exhaust_port_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de la lumbrera de escape</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
         <extracomment>intake_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de admisión por cilindro</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
         <extracomment>exhaust_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas de escape por cilindro</translation>
     </message>
     <message>
         <source>Adjusters</source>
         <extracomment>adjuster</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reglaje</translation>
     </message>
     <message>
         <source>Intake clearance</source>
         <extracomment>intake_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego de admisión</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
         <extracomment>exhaust_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego de escape</translation>
     </message>
     <message>
         <source>Valve timing</source>
         <extracomment>timing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Distribución</translation>
     </message>
     <message>
         <source>Intake closing</source>
         <extracomment>intake_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión</translation>
     </message>
     <message>
         <source>Intake closing counted</source>
         <extracomment>intake_closing_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión contado</translation>
     </message>
     <message>
         <source>Exhaust opening</source>
         <extracomment>exhaust_opening</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apertura de escape</translation>
     </message>
     <message>
         <source>Exhaust opening counted</source>
         <extracomment>exhaust_opening_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apertura de escape contada</translation>
     </message>
     <message>
         <source>Decompressor</source>
         <extracomment>decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor</translation>
     </message>
     <message>
         <source>Plug thread</source>
         <extracomment>plug_thread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rosca de bujía</translation>
     </message>
     <message>
         <source>Plug reach</source>
         <extracomment>plug_reach</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca de bujía</translation>
     </message>
     <message>
         <source>Factory range from</source>
         <extracomment>limits.low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rango de fábrica desde</translation>
     </message>
     <message>
         <source>Factory range to</source>
         <extracomment>limits.high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rango de fábrica hasta</translation>
     </message>
     <message>
         <source>Factory limit</source>
         <extracomment>limits.lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Límite de fábrica</translation>
     </message>
     <message>
         <source>Most between cylinders</source>
         <extracomment>limits.difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Máximo entre cilindros</translation>
     </message>
     <message>
         <source>Lowest of highest, at least</source>
         <extracomment>limits.least_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más bajo frente al más alto, al menos</translation>
     </message>
     <message>
         <source>Most leakage</source>
         <extracomment>limits.most_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida máxima</translation>
     </message>
     <message>
         <source>Set pressure of the maker&apos;s tester</source>
         <extracomment>limits.leakage_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada del comprobador del fabricante</translation>
     </message>
     <message>
         <source>Restrictor of the maker&apos;s tester</source>
         <extracomment>limits.leakage_restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor del comprobador del fabricante</translation>
     </message>
     <message>
         <source>Source of the limits</source>
         <extracomment>limits.origin</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuente de los límites</translation>
     </message>
     <message>
         <source>Note on the limits</source>
         <extracomment>limits.note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota sobre los límites</translation>
     </message>
     <message>
         <source>Crankcase set pressure</source>
         <extracomment>crankcase.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada del cárter</translation>
     </message>
     <message>
         <source>Crankcase hold time</source>
         <extracomment>crankcase.hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo de retención del cárter</translation>
     </message>
     <message>
         <source>Crankcase end pressure, at least</source>
         <extracomment>crankcase.end_at_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión final del cárter, al menos</translation>
     </message>
     <message>
         <source>Source of the crankcase figures</source>
         <extracomment>crankcase.origin</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuente de las cifras del cárter</translation>
     </message>
     <message>
         <source>Note on the crankcase figures</source>
         <extracomment>crankcase.note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota sobre las cifras del cárter</translation>
     </message>
     <message>
         <source>Shop altitude</source>
         <extracomment>shop_altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Altitud del taller</translation>
     </message>
     <message>
         <source>Kind</source>
         <extracomment>kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Home-made</source>
         <extracomment>home_made</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Casero</translation>
     </message>
     <message>
         <source>Full scale</source>
         <extracomment>full_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fondo de escala</translation>
     </message>
     <message>
         <source>Class by</source>
         <extracomment>scheme</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clase según</translation>
     </message>
     <message>
         <source>Class</source>
         <extracomment>accuracy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Smallest division</source>
         <extracomment>division</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>División más pequeña</translation>
     </message>
     <message>
         <source>Needle at rest</source>
         <extracomment>zero_at_rest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aguja en reposo</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
         <extracomment>sweep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recorrido de la escala</translation>
     </message>
     <message>
         <source>Gauge before the restrictor</source>
         <extracomment>supply_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro antes del restrictor</translation>
     </message>
     <message>
         <source>Volume of hose and gauge</source>
         <extracomment>hose_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen de manguera y manómetro</translation>
     </message>
     <message>
         <source>Check valve at</source>
         <extracomment>check_valve_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvula antirretorno en</translation>
     </message>
     <message>
         <source>Check valve core</source>
         <extracomment>check_valve_core</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de la antirretorno</translation>
     </message>
     <message>
         <source>Adapters</source>
         <extracomment>adapters</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptadores</translation>
     </message>
     <message>
         <source>Set pressure</source>
         <extracomment>set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>Restrictor</source>
         <extracomment>restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor</translation>
     </message>
     <message>
         <source>Length of the restrictor</source>
         <extracomment>restrictor_length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Longitud del restrictor</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
         <extracomment>restrictor_cd</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga</translation>
     </message>
     <message>
         <source>Checks</source>
         <extracomment>checks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Controles</translation>
     </message>
     <message>
         <source>Opened</source>
         <extracomment>opened_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abierta</translation>
     </message>
     <message>
         <source>Title</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>Mileage or hours</source>
         <extracomment>usage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kilómetros u horas</translation>
     </message>
     <message>
         <source>Job number</source>
         <extracomment>job_number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de trabajo</translation>
     </message>
     <message>
         <source>Symptoms</source>
         <extracomment>symptoms</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Síntomas</translation>
     </message>
     <message>
         <source>Complaint</source>
         <extracomment>complaint.text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Queja</translation>
     </message>
     <message>
         <source>Altitude</source>
         <extracomment>altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Altitud</translation>
     </message>
     <message>
         <source>Air pressure at the shop</source>
         <extracomment>station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión del aire en el taller</translation>
     </message>
     <message>
         <source>Air</source>
         <extracomment>air</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire</translation>
     </message>
     <message>
         <source>Engine</source>
         <extracomment>heat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Coolant</source>
         <extracomment>coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Refrigerante</translation>
     </message>
     <message>
         <source>Throttle</source>
         <extracomment>throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa</translation>
     </message>
     <message>
         <source>Induction</source>
         <extracomment>induction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión</translation>
     </message>
     <message>
         <source>Battery</source>
         <extracomment>battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Batería</translation>
     </message>
     <message>
         <source>Cranked by</source>
         <extracomment>cranked_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Girado con</translation>
     </message>
     <message>
         <source>Cranking speed</source>
         <extracomment>cranking_speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque</translation>
     </message>
     <message>
         <source>Crank held by</source>
         <extracomment>crank_held_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cigüeñal sujeto con</translation>
     </message>
     <message>
         <source>Prepare</source>
         <extracomment>prepare</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preparar</translation>
     </message>
     <message>
         <source>Compression gauge</source>
         <extracomment>compression_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro de compresión</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
         <extracomment>leak_down_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador de estanqueidad</translation>
     </message>
     <message>
         <source>Crankcase tester</source>
         <extracomment>crankcase_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador del cárter</translation>
     </message>
     <message>
         <source>Owner&apos;s answer</source>
         <extracomment>owner_answer</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respuesta del propietario</translation>
     </message>
     <message>
         <source>Owner answered</source>
         <extracomment>owner_answered_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El propietario respondió</translation>
     </message>
     <message>
         <source>Retest planned for</source>
         <extracomment>retest_planned_for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba prevista para</translation>
     </message>
     <message>
         <source>Test</source>
         <extracomment>test</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba</translation>
     </message>
     <message>
         <source>Cylinder</source>
         <extracomment>cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro</translation>
     </message>
     <message>
         <source>Taken</source>
         <extracomment>taken_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tomada</translation>
     </message>
     <message>
         <source>What came just before</source>
         <extracomment>tag</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hubo justo antes</translation>
     </message>
     <message>
         <source>Oil on the rings</source>
         <extracomment>oiled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite en los segmentos</translation>
     </message>
     <message>
         <source>Where it is from</source>
         <extracomment>from</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De dónde viene</translation>
     </message>
     <message>
         <source>Tester</source>
         <extracomment>tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador</translation>
     </message>
     <message>
         <source>Adapter</source>
         <extracomment>adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptador</translation>
     </message>
     <message>
         <source>First puff</source>
         <comment>first</comment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada</translation>
     </message>
     <message>
         <source>Final reading</source>
         <extracomment>final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura final</translation>
     </message>
     <message>
         <source>Pulls</source>
         <extracomment>pulls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Emboladas</translation>
     </message>
     <message>
         <source>Set</source>
         <extracomment>set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustada</translation>
     </message>
     <message>
         <source>Held</source>
         <extracomment>held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mantenida</translation>
     </message>
     <message>
         <source>Hold time</source>
         <comment>hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo de retención</translation>
     </message>
     <message>
         <source>Oil put in</source>
         <extracomment>oil_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite echado</translation>
     </message>
     <message>
         <source>Oil</source>
         <extracomment>oil_name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite</translation>
     </message>
     <message>
         <source>Stands in place of</source>
         <extracomment>replaces</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En lugar de</translation>
     </message>
     <message>
         <source>Note</source>
         <extracomment>note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Exit</source>
         <extracomment>exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida</translation>
     </message>
     <message>
         <source>Neighbour</source>
         <extracomment>neighbour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vecino</translation>
     </message>
     <message>
         <source>How loud</source>
         <extracomment>loudness</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Intensidad</translation>
     </message>
     <message>
         <source>Listened by</source>
         <extracomment>by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escuchado con</translation>
     </message>
     <message>
         <source>Reading</source>
         <comment>reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>When</source>
         <extracomment>at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuándo</translation>
     </message>
     <message>
         <source>Valve</source>
         <extracomment>side</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvula</translation>
     </message>
     <message>
         <source>Valve number</source>
         <extracomment>valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Número de válvula</translation>
     </message>
     <message>
         <source>Found</source>
         <extracomment>found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado</translation>
     </message>
     <message>
         <source>Left</source>
         <extracomment>left</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejado</translation>
     </message>
     <message>
         <source>Belongs to</source>
         <extracomment>tie</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pertenece a</translation>
     </message>
     <message>
         <source>Shows</source>
         <extracomment>photo_of</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Muestra</translation>
     </message>
     <message>
         <source>File</source>
         <extracomment>sha256</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Archivo</translation>
     </message>
     <message>
         <source>Kind of file</source>
         <extracomment>media_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tipo de archivo</translation>
     </message>
     <message>
         <source>Bytes</source>
         <extracomment>bytes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bytes</translation>
     </message>
     <message>
         <source>Length</source>
         <extracomment>length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duración</translation>
     </message>
     <message>
         <source>Caption</source>
         <extracomment>caption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pie de foto</translation>
     </message>
     <message>
         <source>Read from the photo</source>
         <extracomment>read_value</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leído en la foto</translation>
     </message>
     <message>
         <source>Uncertainty of that</source>
         <extracomment>read_uncertainty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Incertidumbre de ello</translation>
     </message>
     <message>
         <source>Confidence of that</source>
         <extracomment>read_confidence</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Confianza de ello</translation>
     </message>
     <message>
         <source>Why it was not read</source>
         <extracomment>read_refusal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por qué no se leyó</translation>
     </message>
     <message>
         <source>What holds</source>
         <extracomment>read_settled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué vale</translation>
     </message>
     <message>
         <source>Written by</source>
         <extracomment>author</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escrito por</translation>
     </message>
     <message>
         <source>Text</source>
         <extracomment>text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Texto</translation>
     </message>
     <message>
         <source>Done</source>
         <extracomment>done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Where it leaks</source>
         <extracomment>cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga</translation>
     </message>
     <message>
         <source>Choice</source>
         <extracomment>option</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elección</translation>
     </message>
     <message>
         <source>Work</source>
         <extracomment>work</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>Parts</source>
         <extracomment>parts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Hours</source>
         <extracomment>labour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Horas</translation>
     </message>
     <message>
         <source>Price</source>
         <extracomment>price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>Reason</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>If left</source>
         <extracomment>if_left</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si se deja</translation>
     </message>
     <message>
         <source>Place in the plan</source>
         <extracomment>order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lugar en el plan</translation>
     </message>
     <message>
         <source>Done on</source>
         <extracomment>done_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hecho el</translation>
     </message>
     <message>
         <source>Reading to expect from</source>
         <extracomment>predicted_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura esperada desde</translation>
     </message>
     <message>
         <source>Reading to expect to</source>
         <extracomment>predicted_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura esperada hasta</translation>
     </message>
     <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 dio menos con aceite (%3) que en seco (%2). El aceite no puede hacer eso: una de las dos lecturas no es correcta. La húmeda queda fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The wet reading is left out of the odds.</source>
         <extracomment>odds.wet_far_above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 dio %3 con aceite y %2 en seco. El aceite por sí solo sube una lectura como máximo alrededor de %4. La lectura húmeda queda fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 no mantuvo nada de %2. Un agujero tan grande rara vez es una fuga: ¿está apretado el adaptador, puesta la manguera, encontrado el PMS correcto? La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.loud_but_tight</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde solo %2 y, sin embargo, se oyó aire fuerte en varias salidas. Las dos cosas no pueden ser ciertas: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose. The leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.silent_but_leaks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2 y, sin embargo, no se oyó nada en ninguna salida. Tanto aire tiene que salir por algún sitio: revisar adaptador y manguera. La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
         <extracomment>odds.does_not_fit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un valor del cilindro %1 (%2) está muy lejos de todo lo que permiten sus otras lecturas. Repetir esa prueba.</translation>
     </message>
     <message>
         <source>Nothing was measured on cylinder %1: nothing but the assumptions would speak.</source>
         <extracomment>odds.nothing_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el cilindro %1 no se midió nada: solo hablarían los supuestos.</translation>
     </message>
     <message>
         <source>Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.tdc_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: aclarar primero si estaba en el PMS correcto. Hasta entonces su estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: el juego de %2 no está registrado. No desmontar por ella antes de eso: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
         <extracomment>odds.not_listened</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nadie escuchó en el cilindro %1 mientras el aire estaba puesto: sin eso, los números solos dicen poco de por dónde fuga.</translation>
     </message>
     <message>
         <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
         <extracomment>odds.unsure_numbers</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: incierto. El cálculo no se estabilizó lo bastante para mostrar probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1: only the readings marked &quot;%2&quot; count here; those of another state are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: aquí solo cuentan las lecturas marcadas «%2»; las de otro estado se mantienen aparte.</translation>
     </message>
     <message>
         <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>
         <extracomment>odds.depends_on_assumptions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: esto depende de supuestos. Con otros, la respuesta más probable sería: %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: new rings in a fresh hone read low until they have run in. Don&apos;t compare before that.</source>
         <extracomment>odds.fresh_hone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: segmentos nuevos en un bruñido reciente dan lecturas bajas hasta que se asientan con el rodaje. No comparar antes de eso.</translation>
     </message>
     <message>
         <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
         <extracomment>odds.companion</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire del cilindro %1 salió por el agujero de bujía del cilindro %2, que a la vez está en cruce de válvulas. Una válvula que pierde hace eso a través de un colector unido, igual que la junta entre ambos.</translation>
     </message>
     <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
         <extracomment>odds.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Actuaba un descompresor: las lecturas de compresión no se usan para las probabilidades, solo el aire y lo que se oyó.</translation>
     </message>
     <message>
         <source>Above a compression ratio of %1 cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con una relación de compresión superior a %1, las lecturas de compresión solo comparan los cilindros entre sí.</translation>
     </message>
     <message>
         <source>Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_data</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El diámetro, la carrera o la relación de compresión no están en la ficha del motor: las lecturas de compresión solo comparan los cilindros entre sí.</translation>
     </message>
     <message>
         <source>The throttle was closed: cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mariposa estaba cerrada: las lecturas de compresión solo comparan los cilindros entre sí.</translation>
     </message>
     <message>
         <source>Cranking readings are not used for the odds. %1</source>
         <extracomment>odds.no_cranking_model</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas de compresión no se usan para las probabilidades. %1</translation>
     </message>
     <message>
         <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
         <extracomment>odds.working_assumptions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidades según los supuestos de trabajo de la app; aún no contadas en motores reales.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3.</source>
         <extracomment>odds.main</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: fuga sobre todo por %2, probabilidad %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it.</source>
         <extracomment>odds.main_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: fuga sobre todo por %2, probabilidad %3. Revisar su juego antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
         <extracomment>odds.seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 cierra bien: probabilidad %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5).</source>
         <extracomment>odds.open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: aún sin respuesta clara. Lo más probable: %2 (%3) y %4 (%5).</translation>
     </message>
     <message>
         <source>Cylinder %1: what was measured does not fit together. No odds before that is settled.</source>
         <extracomment>odds.no_verdict</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: lo medido no concuerda. No hay probabilidades hasta aclararlo.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: las reglas prácticas nombran %2, las probabilidades %3. Una regla mira un solo indicio; las probabilidades pesan cada lectura con su duda, cómo de fuerte sonó cada salida y con qué frecuencia falla cada parte.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the likeliest answer: %2.</source>
         <extracomment>odds.thumbs_disagree</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: las reglas prácticas no concuerdan entre sí. Todos los indicios juntos hacen de esta la respuesta más probable: %2.</translation>
     </message>
     <message>
         <source>It would tell much about where the leak is.</source>
         <extracomment>odds.tells_much</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diría mucho de por dónde fuga.</translation>
     </message>
     <message>
         <source>It would tell something about where the leak is.</source>
         <extracomment>odds.tells_some</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diría algo de por dónde fuga.</translation>
     </message>
     <message>
         <source>It would tell a little about where the leak is.</source>
         <extracomment>odds.tells_little</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diría poco de por dónde fuga.</translation>
     </message>
     <message>
         <source>Check the clearance of %1, then test again.</source>
         <extracomment>propose.check_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisar el juego de %1 y probar de nuevo.</translation>
     </message>
     <message>
         <source>Adjust the clearance of %1, then test again.</source>
         <extracomment>propose.adjust_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustar el juego de %1 y probar de nuevo.</translation>
     </message>
     <message>
         <source>The clearance of %1 was put right: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego de %1 se corrigió: probar de nuevo.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
         <extracomment>propose.run_it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacerlo funcionar hasta que esté caliente y probar de nuevo.</translation>
     </message>
     <message>
         <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
         <extracomment>propose.soak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar aceite penetrante en el cilindro toda la noche, hacerlo funcionar y probar de nuevo.</translation>
     </message>
     <message>
         <source>Stake %1 lightly on its seat, then test again.</source>
         <extracomment>propose.stake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asentar %1 con golpes ligeros en su asiento y probar de nuevo.</translation>
     </message>
     <message>
         <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
         <extracomment>propose.head_bolts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisar los tornillos de culata según el manual del motor y probar de nuevo.</translation>
     </message>
     <message>
         <source>Adjust the decompressor so that it closes, then test again.</source>
         <extracomment>propose.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustar el descompresor para que cierre y probar de nuevo.</translation>
     </message>
     <message>
         <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
         <extracomment>propose.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisar distribución, mariposa, velocidad del motor de arranque y manguera, y probar de nuevo.</translation>
     </message>
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
         <extracomment>propose.valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la culata: rectificar o cambiar %1, fresar y esmerilar su asiento.</translation>
     </message>
     <message>
         <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
         <extracomment>propose.rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el cilindro o sacar el pistón: medir el cilindro, bruñirlo, segmentos nuevos.</translation>
     </message>
     <message>
         <source>Cylinder off: measure bore and piston, new rings, hone the bore.</source>
         <extracomment>propose.rings_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar el cilindro: medir cilindro y pistón, segmentos nuevos, bruñir el cilindro.</translation>
     </message>
     <message>
         <source>Head off: look for cracks, measure head and block for flatness, new head gasket.</source>
         <extracomment>propose.gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quitar la culata: buscar grietas, medir la planitud de culata y bloque, junta de culata nueva.</translation>
     </message>
     <message>
         <source>Renew what lets the crankcase leak: crank seals, base gasket, reed.</source>
         <extracomment>propose.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar lo que hace perder al cárter: retenes del cigüeñal, junta de base, láminas.</translation>
     </message>
     <message>
         <source>Leave it and measure again later.</source>
         <extracomment>propose.watch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo y medir de nuevo más tarde.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: at fault with odds %3, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2: causa del fallo con probabilidad %3, según los supuestos de trabajo de la app.</translation>
     </message>
     <message>
         <source>The joint of %1: at fault with odds %2, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La junta entre %1: causa del fallo con probabilidad %2, según los supuestos de trabajo de la app.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
         <extracomment>because.rules</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las reglas prácticas apuntan a %2 en el cilindro %1.</translation>
     </message>
     <message>
         <source>The seat burns further and the leak grows.</source>
         <extracomment>left.valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El asiento se sigue quemando y la fuga crece.</translation>
     </message>
     <message>
         <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
         <extracomment>left.exhaust_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El gas caliente agranda la fuga: después cae el asiento, y puede desprenderse un trozo de la válvula.</translation>
     </message>
     <message>
         <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
         <extracomment>left.rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Potencia y aceite siguen empeorando, despacio; el aceite ensucia la bujía.</translation>
     </message>
     <message>
         <source>Hot gas cuts into head and block; what is a gasket now becomes a head to be machined.</source>
         <extracomment>left.gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El gas caliente corta culata y bloque; lo que ahora es una junta acaba siendo una culata por mecanizar.</translation>
     </message>
     <message>
         <source>Gas drives out the coolant and the engine overheats; coolant in a cylinder can bend its rod.</source>
         <extracomment>left.coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El gas expulsa el refrigerante y el motor se sobrecalienta; el refrigerante en un cilindro puede doblar su biela.</translation>
     </message>
     <message>
         <source>It starts badly and its readings tell nothing.</source>
         <extracomment>left.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arranca mal y sus lecturas no dicen nada.</translation>
     </message>
     <message>
         <source>False air makes it run lean: it can seize.</source>
         <extracomment>left.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire falso lo hace ir pobre: puede griparse.</translation>
     </message>
     <message>
         <source>Normal wear goes on; nothing is lost by waiting as long as it does not grow.</source>
         <extracomment>left.wear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El desgaste normal sigue; no se pierde nada por esperar mientras no crezca.</translation>
     </message>
     <message>
         <source>Cylinder %1: not measured.</source>
         <extracomment>cylinder.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: no medido.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well.</source>
         <extracomment>cylinder.seals_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 cierra bien.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: in range.</source>
         <extracomment>cylinder.reads_in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: en rango.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2. There is no factory limit to hold it against.</source>
         <extracomment>cylinder.reads_no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2. No hay límite de fábrica con que compararlo.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure.</source>
         <extracomment>cylinder.reads_as_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2, como se espera de uno que cierra bien. No hay cifra de fábrica.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, less than expected: borderline. There is no factory figure.</source>
         <extracomment>cylinder.reads_below_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2, menos de lo esperado: en el límite. No hay cifra de fábrica.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders.</source>
         <extracomment>cylinder.reads_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2 con el descompresor actuando: eso solo compara cilindros.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: borderline.</source>
         <extracomment>cylinder.reads_borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: en el límite.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low. A leak-down test shows where it leaks.</source>
         <extracomment>cylinder.reads_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: demasiado bajo. Una prueba de estanqueidad muestra por dónde fuga.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
         <extracomment>cylinder.low_points_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: demasiado bajo, y los indicios apuntan a %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.low_adjust_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: demasiado bajo, pero %3 tenía muy poco juego. Ajustar primero y probar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
         <extracomment>cylinder.wear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2: desgaste, aún no un fallo.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2. Escuchar por dónde sale el aire.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2, la mayor parte por %3 hasta donde alcanza el oído.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at_joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2, la mayor parte por la junta con el cilindro %3 hasta donde alcanza el oído.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
         <extracomment>cylinder.leaks_clearance_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2 y el aire apunta a %3. Revisar su juego antes de cualquier veredicto: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.leaks_adjust_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 pierde %2 por %3, que tenía muy poco juego. Ajustar primero y probar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
         <extracomment>cylinder.ask_tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: quizá el PMS equivocado. Dar una vuelta completa al cigüeñal y probar de nuevo antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2: descompresor, no es prueba de una fuga. Hacer una prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well (leakage %3) yet reads only %2. Look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>cylinder.seals_but_reads_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 cierra bien (pérdida %3) y, sin embargo, solo da %2. Revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, in range, yet leaks %3. Test again and listen where the air comes out.</source>
         <extracomment>cylinder.leaks_but_reads_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2, en rango, y, sin embargo, pierde %3. Probar de nuevo y escuchar por dónde sale el aire.</translation>
     </message>
     <message>
         <source>Cylinder %1 and its neighbour %2 are both low: look at the joint between them.</source>
         <extracomment>cylinder.joint_with</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 y su vecino %2 están bajos los dos: mirar la junta entre ambos.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test only: nothing to compare it with.</source>
         <extracomment>cylinder.wet_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 solo tiene una prueba húmeda: nada con que compararla.</translation>
     </message>
     <message>
         <source>Nothing measured yet.</source>
         <extracomment>engine.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha medido nada.</translation>
     </message>
     <message>
         <source>Every cylinder seals well.</source>
         <extracomment>engine.seals_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros cierran bien.</translation>
     </message>
     <message>
         <source>Every cylinder is in range.</source>
         <extracomment>engine.in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros están en rango.</translation>
     </message>
     <message>
         <source>Measured, but there is nothing to judge the readings by. Put the factory limits on the engine card.</source>
         <extracomment>engine.no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medido, pero no hay con qué juzgar las lecturas. Poner los límites de fábrica en la ficha del motor.</translation>
     </message>
     <message>
         <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con el descompresor actuando las lecturas solo comparan cilindros. Una prueba de estanqueidad dice cómo cierra cada uno.</translation>
     </message>
     <message>
         <source>Fault at %1.</source>
         <extracomment>engine.fault</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fallo: %1.</translation>
     </message>
     <message>
         <source>Borderline: %1. No fault.</source>
         <extracomment>engine.borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el límite: %1. Sin fallo.</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders measured, no fault so far.</source>
         <extracomment>engine.not_all_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 cilindros medidos, sin fallo hasta ahora.</translation>
     </message>
     <message>
         <source>A question about %1 comes before any verdict.</source>
         <extracomment>engine.questions_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una pregunta sobre %1 va antes que cualquier veredicto.</translation>
     </message>
     <message>
         <source>Every cylinder seals well yet reads low: look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>engine.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros cierran bien y, sin embargo, dan poco: revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 are both low: look at the joint between them.</source>
         <extracomment>engine.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros %1 y %2 están bajos los dos: mirar la junta entre ambos.</translation>
     </message>
     <message>
         <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
         <extracomment>engine.low_everywhere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros dan poco. Antes de culparlos a todos: mariposa abierta, velocidad del motor de arranque, manómetro y manguera, distribución.</translation>
     </message>
     <message>
         <source>The crankcase does not hold its pressure.</source>
         <extracomment>engine.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter no mantiene su presión.</translation>
     </message>
     <message>
         <source>The engine card has no factory limits.</source>
         <extracomment>limits.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La ficha del motor no tiene límites de fábrica.</translation>
     </message>
     <message>
         <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
         <extracomment>limits.scaled_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los límites de fábrica se convierten a la presión del aire del taller, %1.</translation>
     </message>
     <message>
         <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
         <extracomment>limits.scaled_altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los límites de fábrica se convierten a la altitud del taller, %1 (presión del aire %2).</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
         <extracomment>limits.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe la altitud del taller: los límites de fábrica se toman como están, para el nivel del mar.</translation>
     </message>
     <message>
         <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
         <extracomment>limits.site_refused</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La altitud o la presión del aire anotada no puede ser: los límites de fábrica se toman como están, para el nivel del mar.</translation>
     </message>
     <message>
         <source>%1 is within the normal range, which begins at %2.</source>
         <extracomment>why.in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está dentro del rango normal, que empieza en %2.</translation>
     </message>
     <message>
         <source>%1 is above the lowest limit of %2.</source>
         <extracomment>why.above_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está por encima del límite inferior de %2.</translation>
     </message>
     <message>
         <source>%1 is below the normal range, which begins at %2.</source>
         <extracomment>why.below_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está por debajo del rango normal, que empieza en %2.</translation>
     </message>
     <message>
         <source>%1 is below the lowest limit of %2.</source>
         <extracomment>why.below_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está por debajo del límite inferior de %2.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>why.close_to_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está tan cerca del límite inferior de %2 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
         <extracomment>why.above_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está por encima del rango normal, que termina en %2.</translation>
     </message>
     <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
         <extracomment>why.below_typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1.</translation>
     </message>
     <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
         <extracomment>why.within_typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; %1 lo alcanza.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
         <extracomment>why.within_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está dentro.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
         <extracomment>why.below_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por debajo. Con la duda del modelo eso no es prueba de un fallo.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
         <extracomment>why.above_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por encima: ¿aceite o carbonilla en la cámara, o una cifra de la ficha que no es correcta?</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
         <extracomment>why.throttle_closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mariposa estaba cerrada: la lectura no se compara con lo que se espera de una abierta.</translation>
     </message>
     <message>
         <source>The decompressor was at work: the reading compares cylinders only and is not held against any limit.</source>
         <extracomment>why.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El descompresor actuaba: la lectura solo compara cilindros y no se compara con ningún límite.</translation>
     </message>
     <message>
         <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el comprobador de 80 psi marcaría %1. Hasta %2 cierra bien, hasta %3 es desgaste, más es trabajo.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
         <extracomment>why.leak_maker</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida %1 en el comprobador del fabricante; el fabricante admite %2.</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está tan cerca del %2 del fabricante que los manómetros no pueden distinguirlos.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
         <extracomment>spread.ratio_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro más bajo tiene %1 del más alto; se pide al menos %2 (%3).</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
         <extracomment>spread.ratio_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; se pide al menos %3 (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
         <extracomment>spread.ratio_under</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de %2: %1 (%3).</translation>
     </message>
     <message>
         <source>No cylinder lies %1 below the average of %2 (%3).</source>
         <extracomment>spread.average_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún cilindro está %1 por debajo de la media de %2 (%3).</translation>
     </message>
     <message>
         <source>%2 or more below the average of %3: %1 (%4).</source>
         <extracomment>spread.average_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%2 o más por debajo de la media de %3: %1 (%4).</translation>
     </message>
     <message>
         <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
         <extracomment>spread.difference_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros difieren en %1; el límite propio del motor es %2.</translation>
     </message>
     <message>
         <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
         <extracomment>spread.difference_holds/alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros dan lo mismo; el límite propio del motor para la diferencia es %2.</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
         <extracomment>spread.difference_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado por debajo del más alto: %1. La diferencia es %2; el límite propio del motor es %3.</translation>
     </message>
     <message>
         <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the gauge can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado por debajo del más alto según la lectura: %1. La diferencia es %2, tan cerca del límite de %3 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
         <extracomment>spread.own_ratio_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro más bajo tiene %1 del más alto; el fabricante pide al menos %2.</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
         <extracomment>spread.own_ratio_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; el fabricante pide al menos %3.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1: less than the gauge&apos;s own uncertainty of %2. As far as this gauge can tell they are alike.</source>
         <extracomment>spread.within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros difieren en %1: menos que la propia incertidumbre del manómetro, %2. Hasta donde este manómetro puede decir, son iguales.</translation>
     </message>
     <message>
         <source>The cylinders read the same.</source>
         <extracomment>spread.within_gauge/alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros dan lo mismo.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, %2 or more: rings.</source>
         <extracomment>thumb.wet_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite subió la lectura %1, %2 o más: segmentos.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, less than %2: valves, a broken ring or the head gasket.</source>
         <extracomment>thumb.wet_no_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite subió la lectura %1, menos de %2: válvulas, un segmento roto o la junta de culata.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, less than %2: a broken ring or the head gasket.</source>
         <extracomment>thumb.wet_no_rise_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite subió la lectura %1, menos de %2: un segmento roto o la junta de culata.</translation>
     </message>
     <message>
         <source>The gauge can&apos;t tell this rise from %1 with certainty.</source>
         <extracomment>thumb.wet_within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El manómetro no puede distinguir con certeza esta subida de %1.</translation>
     </message>
     <message>
         <source>The rise says little: the volume of the oil alone explains up to %1.</source>
         <extracomment>thumb.wet_volume_explains</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La subida dice poco: el volumen del aceite por sí solo explica hasta %1.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). That means %3.</source>
         <extracomment>thumb.loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida más fuerte: %1 (%2). Eso significa: %3.</translation>
     </message>
     <message>
         <source>Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1.</source>
         <extracomment>thumb.loudest_exit_joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida más fuerte: agujero de bujía del cilindro %1 (%2). Eso significa la junta con el cilindro %1.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well.</source>
         <extracomment>thumb.ring_air_normal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida más fuerte: %1 (%2). Algo de aire por los segmentos es normal; este cilindro cierra bien.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). In this engine it names no single path.</source>
         <extracomment>thumb.loudest_exit_no_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida más fuerte: %1 (%2). En este motor no señala un camino único.</translation>
     </message>
     <message>
         <source>%1 and %2 are equally loud: no single path stands out.</source>
         <extracomment>thumb.exits_tie</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 y %2 suenan igual de fuerte: ningún camino destaca.</translation>
     </message>
     <message>
         <source>Air is lost, yet nothing was heard at any exit. Try hose, hand and soapy water.</source>
         <extracomment>thumb.nothing_heard</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se pierde aire y, sin embargo, no se oyó nada en ninguna salida. Probar con manguera, mano y agua jabonosa.</translation>
     </message>
     <message>
         <source>A gasket sign may also be a crack in head or block.</source>
         <extracomment>thumb.gasket_or_crack</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un indicio de junta también puede ser una grieta en culata o bloque.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach), then it builds up: rings.</source>
         <extracomment>thumb.first_puff_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada baja (%1 de lo que debería alcanzar), después sube: segmentos.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach) and it does not build up: valves.</source>
         <extracomment>thumb.first_puff_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada baja (%1 de lo que debería alcanzar) y no sube: válvulas.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach): rings or head gasket.</source>
         <extracomment>thumb.first_puff_low_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada baja (%1 de lo que debería alcanzar): segmentos o junta de culata.</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 are neighbours and both low: the joint between them.</source>
         <extracomment>thumb.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros %1 y %2 son vecinos y están bajos los dos: la junta entre ambos.</translation>
     </message>
     <message>
         <source>Two rules of thumb disagree: one says %1, the other %2.</source>
         <extracomment>contra.rules_disagree</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos reglas prácticas no concuerdan: una dice %1, la otra %2.</translation>
     </message>
     <message>
         <source>It reads low (%1) yet seals well (leakage %2): look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>contra.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da poco (%1) y, sin embargo, cierra bien (pérdida %2): revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking adapter.</source>
         <extracomment>contra.leaks_but_reads_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Da %1, en rango, y, sin embargo, pierde %2: una fuga que solo se ve en reposo, un PMS equivocado o un adaptador que pierde.</translation>
     </message>
     <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La foto (%1) marca %3, y se escribió %2: mirar la foto y aclararlo.</translation>
     </message>
     <message>
         <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
         <extracomment>question.tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire por admisión y escape y muy poca presión mantenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
         <extracomment>question.clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego de %2 en el cilindro %1 no está registrado. Ningún veredicto sobre una válvula antes de que lo esté.</translation>
     </message>
     <message>
         <source>The decompressor of cylinder %1 was at work: a low reading is no proof of a leak. Do a leak-down test.</source>
         <extracomment>question.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El descompresor del cilindro %1 actuaba: una lectura baja no es prueba de una fuga. Hacer una prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Has this engine a decompressor? With one at work, cylinders read %2 to %3, as cylinder %1 does. A leak-down test settles it.</source>
         <extracomment>question.decompressor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Tiene este motor un descompresor? Si actúa uno, los cilindros dan de %2 a %3, como el cilindro %1. Una prueba de estanqueidad lo aclara.</translation>
     </message>
     <message>
         <source>Oil went into cylinder %1 before its leak-down test: oiled rings leak less than they will.</source>
         <extracomment>question.oil_before_leak_down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se echó aceite en el cilindro %1 antes de su prueba de estanqueidad: los segmentos con aceite pierden menos de lo que perderán.</translation>
     </message>
     <message>
         <source>Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it.</source>
         <extracomment>question.wet_on_diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se echó aceite en un diésel: la lectura no se juzga. La cámara es pequeña y el aceite puede bloquearla.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test but no dry one: the rise is not known.</source>
         <extracomment>question.wet_without_dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 tiene una prueba húmeda pero ninguna en seco: no se sabe la subida.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
         <extracomment>question.above_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 da %2, por encima del rango normal: ¿aceite o carbonilla en la cámara, o manómetro o límites equivocados?</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint only if its valves are shut: turn %2 away from overlap or look at its rockers.</source>
         <extracomment>question.companion</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros %1 y %2 están a la vez en el punto muerto superior. El aire en el agujero de bujía del %2 significa la junta solo si sus válvulas están cerradas: girar el %2 fuera del cruce de válvulas o mirar sus balancines.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
         <extracomment>clearance.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3: sin juego. La válvula queda abierta: ajustar primero.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first.</source>
         <extracomment>clearance.too_small</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3: %4, menos que el mínimo de %5. Ajustar primero.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
         <extracomment>clearance.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3: %4, más que el máximo de %5: ruido, pero la válvula asienta.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: was too small and is put right. Readings from before don&apos;t count for this valve.</source>
         <extracomment>clearance.adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3: era demasiado pequeño y está corregido. Las lecturas anteriores no cuentan para esta válvula.</translation>
     </message>
     <message>
         <source>Not done: %1. %2</source>
         <extracomment>weak.step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No hecho: %1. %2</translation>
     </message>
     <message>
         <source>Steps of Prepare that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pasos de Preparar que no se marcaron ni de un modo ni de otro: %1.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
         <extracomment>weak.throttle_closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mariposa estaba cerrada: todos los cilindros dan poco.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
         <extracomment>weak.throttle_closed_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mariposa estaba cerrada: todos los cilindros dan poco, de %1 a %2 menos según el modelo.</translation>
     </message>
     <message>
         <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
         <extracomment>weak.battery_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco, alrededor de %2 menos según el modelo.</translation>
     </message>
     <message>
         <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
         <extracomment>weak.cold_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El motor estaba frío: da alrededor de %1 menos que caliente, según el modelo.</translation>
     </message>
     <message>
         <source>The volume before the check valve takes about %1 off every reading: they compare with each other, not with factory limits.</source>
         <extracomment>weak.hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El volumen antes de la válvula antirretorno quita alrededor de %1 a cada lectura: se comparan entre sí, no con los límites de fábrica.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
         <extracomment>weak.tyre_core</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un núcleo de válvula de neumático abre tarde y quita alrededor de %1 a cada lectura, según el modelo.</translation>
     </message>
     <message>
         <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
         <extracomment>weak.battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
         <extracomment>weak.drift_lower</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 dio %2 menos cuando se midió de nuevo al final: puede que la batería se estuviera agotando, y los cilindros medidos tarde pueden dar demasiado poco.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
         <extracomment>weak.drift_higher</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 dio %2 más cuando se midió de nuevo al final: puede que el motor se hubiera calentado, y los cilindros medidos tarde pueden dar demasiado.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
         <extracomment>weak.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado si estaba frío o caliente: un motor frío da alrededor de un 10 % menos.</translation>
     </message>
     <message>
         <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
         <extracomment>weak.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado qué manómetro se usó (%1): su incertidumbre se supone.</translation>
     </message>
     <message>
         <source>%1: the self-check &quot;%2&quot; was never done.</source>
         <extracomment>weak.self_check_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: el autocontrol «%2» nunca se hizo.</translation>
     </message>
     <message>
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: el autocontrol «%2» no se superó. Arreglar el comprobador antes de culpar al motor.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
         <extracomment>weak.class_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: no se sabe la clase del manómetro; se supone %2 de su fondo de escala.</translation>
     </message>
     <message>
         <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
         <extracomment>weak.one_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 tiene un solo manómetro: el regulador puede ceder con el caudal sin que se vea.</translation>
     </message>
     <message>
         <source>%1: the restrictor is not known; %2 is assumed.</source>
         <extracomment>weak.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: no se sabe el restrictor; se supone %2.</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a hole (exponent %1).</source>
         <extracomment>law.hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con dos presiones ajustadas pierde como un agujero (exponente %1).</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
         <extracomment>law.gap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con dos presiones ajustadas pierde como una rendija estrecha (exponente %1).</translation>
     </message>
     <message>
         <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
         <extracomment>law.seats</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión ajustada mayor asienta la fuga: su área se hace menor (exponente %1).</translation>
     </message>
     <message>
         <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
         <extracomment>law.opens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión ajustada mayor abre más la fuga: su área crece (exponente %1).</translation>
     </message>
     <message>
         <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
         <extracomment>law.between</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con dos presiones ajustadas no pierde ni como un agujero ni como una rendija estrecha (exponente %1).</translation>
     </message>
     <message>
         <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
         <extracomment>law.undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos presiones ajustadas, pero los manómetros no distinguen un agujero de una rendija estrecha (exponente %1).</translation>
     </message>
     <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter mantiene: %1 después de %3, se pide al menos %2.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, at least %2 is asked; how long it was held is not noted.</source>
         <extracomment>crankcase.holds_no_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter acabó en %1, se pide al menos %2; no está anotado cuánto tiempo se mantuvo.</translation>
     </message>
     <message>
         <source>The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve.</source>
         <extracomment>crankcase.loses</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter bajó a %1; se pide al menos %2. Retenes del cigüeñal, junta de base, láminas o válvula rotativa.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, so close to %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>crankcase.close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter acabó en %1, tan cerca de %2 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter se mantuvo solo %1; el fabricante pide %2.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2; the card has no limit for it.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter pasó de %1 a %2; la ficha no tiene límite para ello.</translation>
     </message>
     <message>
         <source>Start with the dry test: it is quick and shows which cylinder to look at.</source>
         <extracomment>next.dry_all</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Empezar por la prueba en seco: es rápida y muestra qué cilindro mirar.</translation>
     </message>
     <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 aún no tiene lectura en seco: los demás no se pueden comparar con él.</translation>
     </message>
     <message>
         <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
         <extracomment>next.leak_down_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %1 no está en rango: una prueba de estanqueidad muestra cuánto pierde y por dónde.</translation>
     </message>
     <message>
         <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
         <extracomment>next.leak_down_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba de estanqueidad del cilindro %1: a ella no le afecta el descompresor.</translation>
     </message>
     <message>
         <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
         <extracomment>next.leak_down_all</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba de estanqueidad de todos los cilindros: si cierran bien, la causa está en otro sitio.</translation>
     </message>
     <message>
         <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
         <extracomment>next.listen</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: por donde sale, eso nombra la fuga.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
         <extracomment>next.wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
     </message>
     <message>
         <source>Check the valve clearances of cylinder %1: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisar los juegos de válvulas del cilindro %1: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
         <extracomment>next.adjust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
     </message>
     <message>
         <source>The clearance of cylinder %1 was put right: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego del cilindro %1 se corrigió: probarlo de nuevo.</translation>
     </message>
     <message>
         <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
         <extracomment>next.turn_once</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar una vuelta completa al cigüeñal y probar de nuevo el cilindro %1: puede estar en el PMS equivocado.</translation>
     </message>
     <message>
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter: los retenes, la junta de base y las láminas no se ven en ninguna otra prueba.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>
         <extracomment>next.tester_check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Revisar primero «%1»: %2.</translation>
     </message>
     <message>
         <source>No test is outstanding: read the findings and decide.</source>
         <extracomment>next.plan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda ninguna prueba pendiente: leer el diagnóstico y decidir.</translation>
     </message>
     <message>
         <source>No test is outstanding; what to do about it is noted with this visit.</source>
         <extracomment>next.planned</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda ninguna prueba pendiente; lo que se hará está anotado en esta visita.</translation>
     </message>
     <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
         <extracomment>next.watch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No queda ninguna prueba pendiente y aún nada es un fallo. Medir de nuevo más tarde: lo que cuenta es si crece.</translation>
     </message>
     <message>
         <source>Nothing outstanding.</source>
         <extracomment>next.nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada pendiente.</translation>
     </message>
     <message>
         <source>Below zero? Look at the needle at rest.</source>
         <extracomment>pad.negative</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Por debajo de cero? Mirar la aguja en reposo.</translation>
     </message>
     <message>
         <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
         <extracomment>pad.over_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 pasa de la escala del manómetro, %2. ¿Está bien la coma decimal?</translation>
     </message>
     <message>
         <source>Held %1 is over the set %2. Were the two swapped?</source>
         <extracomment>pad.held_over_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mantenida %1 pasa de la ajustada %2. ¿Se intercambiaron las dos?</translation>
     </message>
     <message>
         <source>Type the set pressure too: leakage needs both.</source>
         <extracomment>pad.no_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribir también la presión ajustada: la pérdida necesita las dos.</translation>
     </message>
     <message>
         <source>Set %1; this tester is usually set to %2. Is that meant?</source>
         <extracomment>pad.set_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ajustada %1; este comprobador suele ajustarse a %2. ¿Es a propósito?</translation>
     </message>
     <message>
         <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
         <extracomment>pad.first_over_final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La primera embolada %1 pasa de la lectura final %2. ¿Se intercambiaron las dos?</translation>
     </message>
     <message>
         <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
         <extracomment>pad.slip_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está muy por encima de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
     </message>
     <message>
         <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
         <extracomment>pad.slip_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está muy por debajo de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
     </message>
     <message>
         <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
         <extracomment>pad.very_low_held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Muy poca presión mantenida. ¿Es el PMS correcto? Si sale aire por admisión y escape, dar una vuelta completa al cigüeñal.</translation>
     </message>
     <message>
         <source>A fall of %1 is within the gauge&apos;s own error.</source>
         <extracomment>pad.within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una caída de %1 está dentro del error propio del manómetro.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
         <extracomment>pad.diesel_wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada de aceite en un diésel: puede bloquear el motor y doblar una biela.</translation>
     </message>
     <message>
         <source>Factory range here: %1 to %2.</source>
         <extracomment>fact.limit_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rango de fábrica aquí: %1 a %2.</translation>
     </message>
     <message>
         <source>Factory limit here: %1.</source>
         <extracomment>fact.limit_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Límite de fábrica aquí: %1.</translation>
     </message>
     <message>
         <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
         <extracomment>fact.first_usual</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada %1 de la lectura final: como en un cilindro que cierra bien.</translation>
     </message>
     <message>
         <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
         <extracomment>fact.first_slow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada solo %1 de la lectura final: sube despacio, como hacen los segmentos que pierden.</translation>
     </message>
     <message>
         <source>First puff %1 of the final reading already: it hardly builds up.</source>
         <extracomment>fact.first_stays</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada ya %1 de la lectura final: apenas sube.</translation>
     </message>
     <message>
         <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
         <extracomment>fact.oil_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El volumen de %1 de aceite explica por sí solo una subida de %2 a %3.</translation>
     </message>
     <message>
         <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
         <extracomment>fact.without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El volumen antes de la válvula antirretorno quita alrededor de %1: sin él esto sería alrededor de %2.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
         <extracomment>model.healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %1 a %2 de un cilindro que cierra bien.</translation>
     </message>
     <message>
         <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
         <extracomment>model.above_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin expectativa: con una relación de compresión de %1, superior a 14, el modelo da mucho más de lo que publican los fabricantes. Usar la cifra del fabricante.</translation>
     </message>
     <message>
         <source>The model gives no expectation. %1</source>
         <extracomment>model.refused</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El modelo no da ninguna expectativa. %1</translation>
     </message>
     <message>
         <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
         <extracomment>model.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El descompresor actúa: las lecturas solo comparan cilindros, no se espera nada más de ellas.</translation>
     </message>
     <message>
         <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
         <extracomment>model.induction_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La admisión estaba desmontada: nada estrangula el aire, y la lectura vale como con la mariposa abierta.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
         <extracomment>model.missing_one</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
         <extracomment>model.missing_two</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1 y %2.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
         <extracomment>model.missing_three</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1, %2 y %3.</translation>
     </message>
     <message>
         <source>From the readings.</source>
         <extracomment>source.typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De las lecturas.</translation>
     </message>
     <message>
         <source>Published: %1.</source>
         <extracomment>source.published</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Publicado: %1.</translation>
     </message>
     <message>
         <source>Common practice of the trade, no published source.</source>
         <extracomment>source.common_practice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Práctica común del oficio, sin fuente publicada.</translation>
     </message>
     <message>
         <source>A working assumption of this app. %1</source>
         <extracomment>source.assumption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un supuesto de trabajo de esta app. %1</translation>
     </message>
     <message>
         <source>Physics: %1.</source>
         <extracomment>source.physics</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Física: %1.</translation>
     </message>
     <message>
         <source>Engine card (%1) %2</source>
         <extracomment>source.card</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ficha del motor (%1) %2</translation>
     </message>
     <message>
         <source>Mean of %1 readings; all of them count.</source>
         <extracomment>note.mean</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Media de %1 lecturas; todas cuentan.</translation>
     </message>
     <message>
         <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption).</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tan pocas repeticiones conocen mal su dispersión: se toma junto con una usual de %1, que cuenta como %2 repeticiones más (supuesto de trabajo).</translation>
     </message>
     <message>
         <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
         <extracomment>note.class_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe la clase del manómetro: se supone %1 de su fondo de escala.</translation>
     </message>
     <message>
         <source>Which gauge it was is not noted: its error is assumed.</source>
         <extracomment>note.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado qué manómetro fue: su error se supone.</translation>
     </message>
     <message>
         <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
         <extracomment>note.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe el restrictor del comprobador: se supone %1.</translation>
     </message>
     <message>
         <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
         <extracomment>note.cd_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El coeficiente de descarga del restrictor se toma de los supuestos de trabajo, salvo que el comprobador tenga el suyo.</translation>
     </message>
     <message>
         <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
         <extracomment>note.droop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un solo manómetro: el regulador puede ceder hasta %1 de la presión ajustada con el caudal.</translation>
     </message>
     <message>
         <source>On a hot engine the leak comes out about 11 % too small.</source>
         <extracomment>note.hot</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En un motor caliente la fuga sale alrededor de un 11 % demasiado pequeña.</translation>
     </message>
     <message>
         <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
         <extracomment>note.law_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero y rendija estrecha son dos leyes de ejemplo, no límites: la presión también puede asentar un segmento o abrir una junta.</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude is not known: not scaled.</source>
         <extracomment>note.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe la altitud del taller: sin convertir.</translation>
     </message>
     <message>
         <source>Nothing was held: the leak is larger than this tester can tell.</source>
         <extracomment>note.wide_open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se mantuvo nada: la fuga es mayor de lo que este comprobador puede decir.</translation>
     </message>
     <message>
         <source>Nothing was lost that this gauge could show.</source>
         <extracomment>note.none_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se perdió nada que este manómetro pudiera mostrar.</translation>
     </message>
     <message>
         <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
         <extracomment>note.rod_guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La longitud de la biela no está en la ficha: se supone %1 carreras.</translation>
     </message>
     <message>
         <source>The compression ratio is guessed: it may be out by %1.</source>
         <extracomment>note.ratio_guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La relación de compresión está estimada: puede desviarse %1.</translation>
     </message>
     <message>
         <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
         <extracomment>note.closing_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cierre de admisión no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
     </message>
     <message>
         <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
         <extracomment>note.port_closing_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cierre de la lumbrera de escape no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
     </message>
     <message>
         <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
         <extracomment>note.closing_at_lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cierre está dado con un alzado: en su asiento la válvula cierra de %1 a %2 más tarde.</translation>
     </message>
     <message>
         <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
         <extracomment>note.closing_lift_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En la ficha no consta si el cierre se refiere al asiento o a un alzado: desde un alzado sería de %1 a %2 más tarde.</translation>
     </message>
     <message>
         <source>Variable valve timing: the closing may lie %1 to either side.</source>
         <extracomment>note.timing_variable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Distribución variable: el cierre puede estar %1 a cada lado.</translation>
     </message>
     <message>
         <source>The cranking speed is not noted: it is assumed.</source>
         <extracomment>note.speed_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La velocidad de arranque no está anotada: se supone.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: taken as cold.</source>
         <extracomment>note.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado si frío o caliente: se toma como frío.</translation>
     </message>
     <message>
         <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
         <extracomment>note.gauge_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado qué manómetro fue: se suponen manguera y manómetro de %1 detrás de una válvula antirretorno en el agujero de bujía.</translation>
     </message>
     <message>
         <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
         <extracomment>note.hose_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El volumen de manguera y manómetro no está en la ficha del comprobador: se supone %1.</translation>
     </message>
     <message>
         <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
         <extracomment>note.valve_place_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En la ficha del comprobador no consta dónde está la válvula antirretorno: se supone el agujero de bujía.</translation>
     </message>
     <message>
         <source>How much oil went in is not noted: %1 is assumed.</source>
         <extracomment>note.oil_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No está anotado cuánto aceite se echó: se supone %1.</translation>
     </message>
     <message>
         <source>Friction holds the crank in part; it is left out.</source>
         <extracomment>note.friction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El rozamiento sujeta en parte el cigüeñal; no se tiene en cuenta.</translation>
     </message>
     <message>
         <source>The model itself may be out by %1: not yet counted on real engines.</source>
         <extracomment>note.model_doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El propio modelo puede desviarse %1: aún no contado en motores reales.</translation>
     </message>
     <message>
         <source>Left out: the starter&apos;s sag within a turn, waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se tiene en cuenta: la caída del arranque dentro de una vuelta, las ondas en los conductos, la niebla de aceite, las rendijas.</translation>
     </message>
     <message>
         <source>four-stroke</source>
         <extracomment>cycle:four-stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cuatro tiempos</translation>
     </message>
     <message>
         <source>two-stroke</source>
         <extracomment>cycle:two-stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dos tiempos</translation>
     </message>
     <message>
         <source>petrol</source>
         <extracomment>fuel:petrol</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gasolina</translation>
     </message>
     <message>
         <source>diesel</source>
         <extracomment>fuel:diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diésel</translation>
     </message>
     <message>
         <source>single</source>
         <extracomment>arrangement:single</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un cilindro</translation>
     </message>
     <message>
         <source>in-line</source>
         <extracomment>arrangement:in-line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en línea</translation>
     </message>
     <message>
         <source>V</source>
         <extracomment>arrangement:v</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en V</translation>
     </message>
     <message>
         <source>flat</source>
         <extracomment>arrangement:flat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>opuestos</translation>
     </message>
     <message>
         <source>other</source>
         <comment>arrangement:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>otra</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>cooling:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>air</source>
         <extracomment>cooling:air</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aire</translation>
     </message>
     <message>
         <source>liquid</source>
         <extracomment>cooling:liquid</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>líquido</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>adjuster:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>screw</source>
         <extracomment>adjuster:screw</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tornillo</translation>
     </message>
     <message>
         <source>shim</source>
         <extracomment>adjuster:shim</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pastilla</translation>
     </message>
     <message>
         <source>hydraulic</source>
         <extracomment>adjuster:hydraulic</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hidráulico</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>decompressor:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>none</source>
         <extracomment>decompressor:none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>manual</source>
         <comment>decompressor:manual</comment>
-        <translation type="unfinished"></translation>
+        <translation>manual</translation>
     </message>
     <message>
         <source>automatic</source>
         <extracomment>decompressor:automatic</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>automático</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>timing:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>fixed</source>
         <extracomment>timing:fixed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fija</translation>
     </message>
     <message>
         <source>variable</source>
         <extracomment>timing:variable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>variable</translation>
     </message>
     <message>
         <source>source not noted</source>
         <extracomment>origin:unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fuente no anotada</translation>
     </message>
     <message>
         <source>manual</source>
         <comment>origin:manual</comment>
-        <translation type="unfinished"></translation>
+        <translation>manual</translation>
     </message>
     <message>
         <source>measured</source>
         <extracomment>origin:measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>medido</translation>
     </message>
     <message>
         <source>guessed</source>
         <extracomment>origin:guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>estimado</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>timing_at:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>on the seat</source>
         <extracomment>timing_at:seat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el asiento</translation>
     </message>
     <message>
         <source>at 1 mm lift</source>
         <extracomment>timing_at:1 mm lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>a 1 mm de alzado</translation>
     </message>
     <message>
         <source>at 0.050 in lift</source>
         <extracomment>timing_at:0.050 in lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>a 0,050 in de alzado</translation>
     </message>
     <message>
         <source>session</source>
         <extracomment>tied_to:session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sesión</translation>
     </message>
     <message>
         <source>cylinder</source>
         <extracomment>tied_to:cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cilindro</translation>
     </message>
     <message>
         <source>reading</source>
         <comment>tied_to:reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>lectura</translation>
     </message>
     <message>
         <source>exit</source>
         <comment>tied_to:exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>salida</translation>
     </message>
     <message>
         <source>clearance</source>
         <extracomment>tied_to:clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>juego de válvulas</translation>
     </message>
     <message>
         <source>plan</source>
         <extracomment>tied_to:plan line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>plan</translation>
     </message>
     <message>
         <source>finding</source>
         <extracomment>tied_to:finding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diagnóstico</translation>
     </message>
     <message>
         <source>note</source>
         <comment>tied_to:note</comment>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>tester</source>
         <extracomment>tied_to:tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobador</translation>
     </message>
     <message>
         <source>photo</source>
         <extracomment>attachment:photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>foto</translation>
     </message>
     <message>
         <source>voice note</source>
         <extracomment>attachment:voice note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nota de voz</translation>
     </message>
     <message>
         <source>gauge</source>
         <extracomment>photo_of:gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manómetro</translation>
     </message>
     <message>
         <source>plug</source>
         <extracomment>photo_of:plug</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bujía</translation>
     </message>
     <message>
         <source>borescope</source>
         <comment>photo_of:borescope</comment>
-        <translation type="unfinished"></translation>
+        <translation>boroscopio</translation>
     </message>
     <message>
         <source>valve</source>
         <extracomment>photo_of:valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvula</translation>
     </message>
     <message>
         <source>piston crown</source>
         <extracomment>photo_of:piston crown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cabeza del pistón</translation>
     </message>
     <message>
         <source>exit</source>
         <comment>photo_of:exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>salida</translation>
     </message>
     <message>
         <source>other</source>
         <comment>photo_of:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>otro</translation>
     </message>
     <message>
         <source>note</source>
         <comment>note:note</comment>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>other cause</source>
         <extracomment>note:other cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>otra causa</translation>
     </message>
     <message>
         <source>please test this</source>
         <extracomment>note:please test this</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>por favor, probar esto</translation>
     </message>
     <message>
         <source>my call</source>
         <extracomment>note:my call</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mi dictamen</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>cause:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>segmentos</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>cause:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de admisión</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>cause:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de escape</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>cause:head gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata</translation>
     </message>
     <message>
         <source>joint to the next cylinder</source>
         <comment>cause:next cylinder</comment>
-        <translation type="unfinished"></translation>
+        <translation>junta con el cilindro vecino</translation>
     </message>
     <message>
         <source>into the coolant</source>
         <extracomment>cause:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>al refrigerante</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>cause:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>descompresor</translation>
     </message>
     <message>
         <source>crankcase</source>
         <extracomment>cause:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cárter</translation>
     </message>
     <message>
         <source>seals well</source>
         <comment>cause:seals well</comment>
-        <translation type="unfinished"></translation>
+        <translation>cierra bien</translation>
     </message>
     <message>
         <source>tester or method</source>
         <extracomment>cause:tester or method</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobador o método</translation>
     </message>
     <message>
         <source>as read</source>
         <extracomment>read_settled:as read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>como se leyó</translation>
     </message>
     <message>
         <source>as typed</source>
         <extracomment>read_settled:as typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>como se escribió</translation>
     </message>
     <message>
         <source>left open</source>
         <extracomment>read_settled:left open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dejado abierto</translation>
     </message>
     <message>
         <source>photo only</source>
         <extracomment>read_settled:photo only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>solo foto</translation>
     </message>
     <message>
         <source>leave it</source>
         <extracomment>plan:leave it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dejarlo</translation>
     </message>
     <message>
         <source>quick fix</source>
         <extracomment>plan:quick fix</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>arreglo rápido</translation>
     </message>
     <message>
         <source>strip</source>
         <extracomment>plan:strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>desmontar</translation>
     </message>
     <message>
         <source>dry test</source>
         <extracomment>test:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prueba en seco</translation>
     </message>
     <message>
         <source>leak-down</source>
         <extracomment>test:leak-down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>estanqueidad</translation>
     </message>
     <message>
         <source>wet test</source>
         <extracomment>test:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prueba húmeda</translation>
     </message>
     <message>
         <source>crankcase hold test</source>
         <extracomment>test:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>prueba del cárter</translation>
     </message>
     <message>
         <source>as found</source>
         <extracomment>tag:as found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>como se encontró</translation>
     </message>
     <message>
         <source>after clearance adjustment</source>
         <extracomment>tag:after clearance adjustment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tras ajustar el juego</translation>
     </message>
     <message>
         <source>after staking</source>
         <extracomment>tag:after staking</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tras asentar a golpes</translation>
     </message>
     <message>
         <source>after oil soak</source>
         <extracomment>tag:after oil soak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tras remojo en aceite</translation>
     </message>
     <message>
         <source>after running three minutes</source>
         <extracomment>tag:after running three minutes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tras tres minutos en marcha</translation>
     </message>
     <message>
         <source>after repair</source>
         <extracomment>tag:after repair</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tras la reparación</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>oiled:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>no oil</source>
         <extracomment>oiled:no</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin aceite</translation>
     </message>
     <message>
         <source>oiled before</source>
         <extracomment>oiled:before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aceitados antes</translation>
     </message>
     <message>
         <source>freshly oiled</source>
         <extracomment>oiled:fresh</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>recién aceitados</translation>
     </message>
     <message>
         <source>typed</source>
         <extracomment>reading_from:typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>escrito</translation>
     </message>
     <message>
         <source>read from the photo</source>
         <extracomment>reading_from:photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>leído en la foto</translation>
     </message>
     <message>
         <source>intake</source>
         <extracomment>exit:intake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>admisión</translation>
     </message>
     <message>
         <source>exhaust</source>
         <extracomment>exit:exhaust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>escape</translation>
     </message>
     <message>
         <source>breather</source>
         <extracomment>exit:breather</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>respiradero</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>exit:head gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata</translation>
     </message>
     <message>
         <source>coolant</source>
         <extracomment>exit:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>refrigerante</translation>
     </message>
     <message>
         <source>next cylinder&apos;s plug hole</source>
         <extracomment>exit:next cylinder&apos;s plug hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>agujero de bujía vecino</translation>
     </message>
     <message>
         <source>crank seals</source>
         <extracomment>exit:crank seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>retenes del cigüeñal</translation>
     </message>
     <message>
         <source>base gasket</source>
         <extracomment>exit:base gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>junta de base</translation>
     </message>
     <message>
         <source>reed</source>
         <extracomment>exit:reed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>láminas</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>exit:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>descompresor</translation>
     </message>
     <message>
         <source>other</source>
         <comment>exit:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>otra</translation>
     </message>
     <message>
         <source>nothing</source>
         <extracomment>loudness:nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>faint</source>
         <extracomment>loudness:faint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>débil</translation>
     </message>
     <message>
         <source>clear</source>
         <extracomment>loudness:clear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>claro</translation>
     </message>
     <message>
         <source>strong</source>
         <extracomment>loudness:strong</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fuerte</translation>
     </message>
     <message>
         <source>ear</source>
         <extracomment>listened_by:ear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>oído</translation>
     </message>
     <message>
         <source>hose</source>
         <extracomment>listened_by:hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manguera</translation>
     </message>
     <message>
         <source>soapy water</source>
         <extracomment>listened_by:soapy water</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>agua jabonosa</translation>
     </message>
     <message>
         <source>bubbles</source>
         <extracomment>listened_by:bubbles</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>burbujas</translation>
     </message>
     <message>
         <source>hand</source>
         <extracomment>listened_by:hand</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mano</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>valve:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de admisión</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>valve:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de escape</translation>
     </message>
     <message>
         <source>power loss</source>
         <extracomment>symptom:power loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pérdida de potencia</translation>
     </message>
     <message>
         <source>oil use</source>
         <extracomment>symptom:oil use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>consumo de aceite</translation>
     </message>
     <message>
         <source>blue smoke</source>
         <extracomment>symptom:blue smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>humo azul</translation>
     </message>
     <message>
         <source>white smoke</source>
         <extracomment>symptom:white smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>humo blanco</translation>
     </message>
     <message>
         <source>black smoke</source>
         <extracomment>symptom:black smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>humo negro</translation>
     </message>
     <message>
         <source>coolant loss</source>
         <extracomment>symptom:coolant loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pérdida de refrigerante</translation>
     </message>
     <message>
         <source>hard starting</source>
         <extracomment>symptom:hard starting</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>arranque difícil</translation>
     </message>
     <message>
         <source>noise</source>
         <extracomment>symptom:noise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ruido</translation>
     </message>
     <message>
         <source>misfire</source>
         <extracomment>symptom:misfire</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fallos de encendido</translation>
     </message>
     <message>
         <source>stood for long</source>
         <extracomment>symptom:stood for long</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mucho tiempo parado</translation>
     </message>
     <message>
         <source>plug wells blown out</source>
         <extracomment>prepare:plug wells blown out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pozos de bujía soplados</translation>
     </message>
     <message>
         <source>turned by hand</source>
         <extracomment>prepare:turned by hand</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>girado a mano</translation>
     </message>
     <message>
         <source>bores oiled and left</source>
         <extracomment>prepare:bores oiled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cilindros aceitados y dejados</translation>
     </message>
     <message>
         <source>oil level looked at</source>
         <extracomment>prepare:oil level</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nivel de aceite mirado</translation>
     </message>
     <message>
         <source>stuck valves looked for</source>
         <extracomment>prepare:stuck valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvulas pegadas buscadas</translation>
     </message>
     <message>
         <source>borescope</source>
         <comment>prepare:borescope</comment>
-        <translation type="unfinished"></translation>
+        <translation>boroscopio</translation>
     </message>
     <message>
         <source>clearances first</source>
         <extracomment>prepare:clearances first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>juegos primero</translation>
     </message>
     <message>
         <source>warm or cold noted</source>
         <extracomment>prepare:temperature noted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>caliente o frío anotado</translation>
     </message>
     <message>
         <source>throttle held open</source>
         <extracomment>prepare:throttle open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mariposa abierta</translation>
     </message>
     <message>
         <source>all plugs out</source>
         <extracomment>prepare:all plugs out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>todas las bujías fuera</translation>
     </message>
     <message>
         <source>ignition leads grounded</source>
         <extracomment>prepare:ignition grounded</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cables de encendido a masa</translation>
     </message>
     <message>
         <source>fuel or injectors off</source>
         <extracomment>prepare:fuel off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>combustible o inyectores cortados</translation>
     </message>
     <message>
         <source>battery on charge</source>
         <extracomment>prepare:battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>batería en carga</translation>
     </message>
     <message>
         <source>decompressor off</source>
         <extracomment>prepare:decompressor off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>descompresor quitado</translation>
     </message>
     <message>
         <source>oil filler or breather open</source>
         <extracomment>prepare:breather open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>tapón de aceite o respiradero abierto</translation>
     </message>
     <message>
         <source>compressor off while listening</source>
         <extracomment>prepare:compressor off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>compresor apagado al escuchar</translation>
     </message>
     <message>
         <source>not marked</source>
         <extracomment>step_state:open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin marcar</translation>
     </message>
     <message>
         <source>done</source>
         <extracomment>step_state:done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hecho</translation>
     </message>
     <message>
         <source>not done</source>
         <extracomment>step_state:not done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no hecho</translation>
     </message>
     <message>
         <source>not needed</source>
         <extracomment>step_state:not needed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no hace falta</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>heat:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>cold</source>
         <extracomment>heat:cold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>frío</translation>
     </message>
     <message>
         <source>warm</source>
         <extracomment>heat:warm</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>caliente</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>throttle:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>held open</source>
         <extracomment>throttle:held open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abierta</translation>
     </message>
     <message>
         <source>closed</source>
         <extracomment>throttle:closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cerrada</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>induction:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>fitted</source>
         <extracomment>induction:fitted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>montada</translation>
     </message>
     <message>
         <source>taken off</source>
         <extracomment>induction:taken off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>desmontada</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>cranked_by:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>starter</source>
         <extracomment>cranked_by:starter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>motor de arranque</translation>
     </message>
     <message>
         <source>remote switch</source>
         <extracomment>cranked_by:remote switch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pulsador a distancia</translation>
     </message>
     <message>
         <source>kick</source>
         <extracomment>cranked_by:kick</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pedal</translation>
     </message>
     <message>
         <source>rope</source>
         <extracomment>cranked_by:rope</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cuerda</translation>
     </message>
     <message>
         <source>drill</source>
         <extracomment>cranked_by:drill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>taladro</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>crank_held_by:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no anotado</translation>
     </message>
     <message>
         <source>gear and brake</source>
         <extracomment>crank_held_by:gear and brake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>marcha y freno</translation>
     </message>
     <message>
         <source>second person</source>
         <extracomment>crank_held_by:second person</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>segunda persona</translation>
     </message>
     <message>
         <source>bar</source>
         <extracomment>crank_held_by:bar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>barra</translation>
     </message>
     <message>
         <source>lower set pressure</source>
         <extracomment>crank_held_by:lower set pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>menor presión ajustada</translation>
     </message>
     <message>
         <source>not asked</source>
         <extracomment>owner_answer:none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin preguntar</translation>
     </message>
     <message>
         <source>later</source>
         <extracomment>owner_answer:later</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>más tarde</translation>
     </message>
     <message>
         <source>compression gauge</source>
         <extracomment>tester:compression gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manómetro de compresión</translation>
     </message>
     <message>
         <source>leak-down tester</source>
         <extracomment>tester:leak-down tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobador de estanqueidad</translation>
     </message>
     <message>
         <source>crankcase tester</source>
         <extracomment>tester:crankcase tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comprobador del cárter</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>check_valve_at:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>chamber end</source>
         <extracomment>check_valve_at:chamber end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>extremo de la cámara</translation>
     </message>
     <message>
         <source>gauge end</source>
         <extracomment>check_valve_at:gauge end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>extremo del manómetro</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>check_valve_core:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>low-pressure core</source>
         <extracomment>check_valve_core:low-pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>núcleo de baja presión</translation>
     </message>
     <message>
         <source>tyre-valve core</source>
         <extracomment>check_valve_core:tyre</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>núcleo de neumático</translation>
     </message>
     <message>
         <source>screwed</source>
         <extracomment>adapter_seal:screwed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>roscado</translation>
     </message>
     <message>
         <source>rubber cone</source>
         <extracomment>adapter_seal:rubber cone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cono de goma</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>accuracy:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>no se sabe</translation>
     </message>
     <message>
         <source>EN 837-1</source>
         <extracomment>accuracy:EN 837-1</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1</translation>
     </message>
     <message>
         <source>ASME B40.100</source>
         <extracomment>accuracy:ASME B40.100</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ASME B40.100</translation>
     </message>
     <message>
         <source>outlet blocked reads 0 %</source>
         <extracomment>tester_check:outlet blocked</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>con la salida tapada marca 0 %</translation>
     </message>
     <message>
         <source>gauge does not sink after cranking</source>
         <extracomment>tester_check:holds after cranking</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el manómetro no baja tras el arranque</translation>
     </message>
     <message>
         <source>needle at zero at rest</source>
         <extracomment>tester_check:zero at rest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aguja en cero en reposo</translation>
     </message>
     <message>
         <source>drilled hole</source>
         <comment>tester_check:drilled hole</comment>
-        <translation type="unfinished"></translation>
+        <translation>agujero taladrado</translation>
     </message>
     <message>
         <source>compared with a reference</source>
         <extracomment>tester_check:against a reference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>comparado con una referencia</translation>
     </message>
     <message>
         <source>passed</source>
         <extracomment>check_result:passed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>superado</translation>
     </message>
     <message>
         <source>failed</source>
         <extracomment>check_result:failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no superado</translation>
     </message>
     <message>
         <source>the rings</source>
         <extracomment>path:rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>los segmentos</translation>
     </message>
     <message>
         <source>the intake valve</source>
         <extracomment>path:intake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la válvula de admisión</translation>
     </message>
     <message>
         <source>the exhaust valve</source>
         <extracomment>path:exhaust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la válvula de escape</translation>
     </message>
     <message>
         <source>the head gasket</source>
         <extracomment>path:gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta de culata</translation>
     </message>
     <message>
         <source>the joint to the next cylinder</source>
         <extracomment>path:next_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta con el cilindro vecino</translation>
     </message>
     <message>
         <source>the head gasket, into the coolant</source>
         <extracomment>path:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta de culata, al refrigerante</translation>
     </message>
     <message>
         <source>the decompressor</source>
         <extracomment>path:decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el descompresor</translation>
     </message>
     <message>
         <source>the crank seals</source>
         <extracomment>path:crank_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>los retenes del cigüeñal</translation>
     </message>
     <message>
         <source>the base gasket</source>
         <extracomment>path:base_gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta de base</translation>
     </message>
     <message>
         <source>the reed</source>
         <extracomment>path:reed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>las láminas</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>leak:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>segmentos</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>leak:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de admisión</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>leak:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de escape</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>leak:gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata</translation>
     </message>
     <message>
         <source>joint to the next cylinder</source>
         <comment>leak:next_cylinder</comment>
-        <translation type="unfinished"></translation>
+        <translation>junta con el cilindro vecino</translation>
     </message>
     <message>
         <source>head gasket, into the coolant</source>
         <extracomment>leak:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata, al refrigerante</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>leak:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>descompresor</translation>
     </message>
     <message>
         <source>seals well</source>
         <comment>outcome:seals_well</comment>
-        <translation type="unfinished"></translation>
+        <translation>cierra bien</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>verdict:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>segmentos</translation>
     </message>
     <message>
         <source>valves, a broken ring or gasket</source>
         <extracomment>verdict:not_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvulas, un segmento roto o la junta</translation>
     </message>
     <message>
         <source>published</source>
         <extracomment>basis:published</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>publicado</translation>
     </message>
     <message>
         <source>common practice</source>
         <extracomment>basis:common practice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>práctica común</translation>
     </message>
     <message>
         <source>working assumption</source>
         <extracomment>basis:assumption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>supuesto de trabajo</translation>
     </message>
     <message>
         <source>not measured</source>
         <extracomment>state:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
     <message>
         <source>in range</source>
         <extracomment>state:in range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en rango</translation>
     </message>
     <message>
         <source>borderline</source>
         <extracomment>state:borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el límite</translation>
     </message>
     <message>
         <source>fault</source>
         <extracomment>state:fault</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fallo</translation>
     </message>
     <message>
         <source>Dry test</source>
         <extracomment>action:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco</translation>
     </message>
     <message>
         <source>Leak-down</source>
         <extracomment>action:leak-down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estanqueidad</translation>
     </message>
     <message>
         <source>Leak hunt</source>
         <extracomment>action:listen</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas</translation>
     </message>
     <message>
         <source>Wet test</source>
         <extracomment>action:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda</translation>
     </message>
     <message>
         <source>Clearances</source>
         <comment>action:clearances</comment>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>Clearances</source>
         <comment>action:adjust</comment>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>Next TDC</source>
         <extracomment>action:turn once</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
         <extracomment>action:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter</translation>
     </message>
     <message>
         <source>Testers</source>
         <extracomment>action:tester check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>Plan</source>
         <extracomment>action:plan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>leakage</source>
         <extracomment>calc:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pérdida</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
         <extracomment>calc:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>agujero redondo que perdería lo mismo</translation>
     </message>
     <message>
         <source>leak area</source>
         <extracomment>calc:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>área de fuga</translation>
     </message>
     <message>
         <source>free air leaking out</source>
         <extracomment>calc:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aire libre que se pierde</translation>
     </message>
     <message>
         <source>on the other tester, if it leaks like a hole</source>
         <extracomment>calc:on_other_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el otro comprobador, si pierde como un agujero</translation>
     </message>
     <message>
         <source>on the other tester, if it leaks like a narrow gap</source>
         <extracomment>calc:on_other_gap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en el otro comprobador, si pierde como una rendija estrecha</translation>
     </message>
     <message>
         <source>restrictor diameter</source>
         <extracomment>calc:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetro del restrictor</translation>
     </message>
     <message>
         <source>restrictor&apos;s effective area</source>
         <extracomment>calc:restrictor_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>área efectiva del restrictor</translation>
     </message>
     <message>
         <source>had nothing lain before the check valve</source>
         <extracomment>calc:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>si no hubiera nada antes de la válvula antirretorno</translation>
     </message>
     <message>
         <source>taken off by the volume before the check valve</source>
         <extracomment>calc:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
     </message>
     <message>
         <source>multiply a reading by</source>
         <extracomment>calc:correction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>multiplicar una lectura por</translation>
     </message>
     <message>
         <source>rise that the oil&apos;s volume alone explains</source>
         <extracomment>calc:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>subida que explica por sí solo el volumen del aceite</translation>
     </message>
     <message>
         <source>wet reading by volume alone</source>
         <extracomment>calc:wet_reading</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura húmeda solo por el volumen</translation>
     </message>
     <message>
         <source>limit here</source>
         <extracomment>calc:limit_here</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>límite aquí</translation>
     </message>
     <message>
         <source>altitude</source>
         <comment>calc:altitude</comment>
-        <translation type="unfinished"></translation>
+        <translation>altitud</translation>
     </message>
     <message>
         <source>air pressure in the shop</source>
         <extracomment>calc:station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión del aire en el taller</translation>
     </message>
     <message>
         <source>reading of a cylinder that seals well</source>
         <extracomment>calc:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura de un cilindro que cierra bien</translation>
     </message>
     <message>
         <source>of it on the first puff</source>
         <extracomment>calc:first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>de ella en la primera embolada</translation>
     </message>
     <message>
         <source>torque on the crank</source>
         <extracomment>calc:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>par en el cigüeñal</translation>
     </message>
     <message>
         <source>force at the end of the bar</source>
         <extracomment>calc:force</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fuerza en el extremo de la barra</translation>
     </message>
     <message>
         <source>pressure</source>
         <extracomment>calc:pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión</translation>
     </message>
     <message>
         <source>length</source>
         <extracomment>calc:length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>longitud</translation>
     </message>
     <message>
         <source>volume</source>
         <extracomment>calc:volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>volumen</translation>
     </message>
     <message>
         <source>temperature</source>
         <extracomment>calc:temperature</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>temperatura</translation>
     </message>
     <message>
         <source>factory limit</source>
         <extracomment>input:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>límite de fábrica</translation>
     </message>
     <message>
         <source>air pressure at the shop</source>
         <extracomment>input:station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión del aire en el taller</translation>
     </message>
     <message>
         <source>altitude</source>
         <comment>input:altitude</comment>
-        <translation type="unfinished"></translation>
+        <translation>altitud</translation>
     </message>
     <message>
         <source>air pressure at sea level</source>
         <extracomment>input:sea_level</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión del aire al nivel del mar</translation>
     </message>
     <message>
         <source>gauge&apos;s full scale</source>
         <extracomment>input:full_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fondo de escala del manómetro</translation>
     </message>
     <message>
         <source>gauge&apos;s class</source>
         <extracomment>input:gauge_class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>clase del manómetro</translation>
     </message>
     <message>
         <source>reading</source>
         <comment>input:reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>lectura</translation>
     </message>
     <message>
         <source>compression ratio</source>
         <extracomment>input:compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>relación de compresión</translation>
     </message>
     <message>
         <source>first puff</source>
         <extracomment>input:first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>primera embolada</translation>
     </message>
     <message>
         <source>final reading</source>
         <extracomment>input:final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura final</translation>
     </message>
     <message>
         <source>lowest cylinder</source>
         <extracomment>input:lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cilindro más bajo</translation>
     </message>
     <message>
         <source>highest cylinder</source>
         <extracomment>input:highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cilindro más alto</translation>
     </message>
     <message>
         <source>set pressure</source>
         <extracomment>input:set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión ajustada</translation>
     </message>
     <message>
         <source>held pressure</source>
         <extracomment>input:held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión mantenida</translation>
     </message>
     <message>
         <source>restrictor</source>
         <extracomment>input:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>restrictor</translation>
     </message>
     <message>
         <source>air pressure</source>
         <extracomment>input:ambient</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión del aire</translation>
     </message>
     <message>
         <source>other tester&apos;s set pressure</source>
         <extracomment>input:other_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión ajustada del otro comprobador</translation>
     </message>
     <message>
         <source>other tester&apos;s restrictor</source>
         <extracomment>input:other_restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>restrictor del otro comprobador</translation>
     </message>
     <message>
         <source>discharge coefficient</source>
         <extracomment>input:cd</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>coeficiente de descarga</translation>
     </message>
     <message>
         <source>wet reading</source>
         <extracomment>input:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura húmeda</translation>
     </message>
     <message>
         <source>dry reading</source>
         <extracomment>input:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lectura en seco</translation>
     </message>
     <message>
         <source>what it should reach</source>
         <extracomment>input:should_reach</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo que debería alcanzar</translation>
     </message>
     <message>
         <source>bore</source>
         <extracomment>input:bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetro del cilindro</translation>
     </message>
     <message>
         <source>stroke</source>
         <extracomment>input:stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>carrera</translation>
     </message>
     <message>
         <source>rod</source>
         <extracomment>input:rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>biela</translation>
     </message>
     <message>
         <source>intake closing after bottom dead centre</source>
         <extracomment>input:intake_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cierre de admisión después del punto muerto inferior</translation>
     </message>
     <message>
         <source>exhaust port closing after bottom dead centre</source>
         <extracomment>input:port_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cierre de la lumbrera de escape después del punto muerto inferior</translation>
     </message>
     <message>
         <source>cranking speed</source>
         <extracomment>input:speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>velocidad de arranque</translation>
     </message>
     <message>
         <source>cranking speed with a flat battery</source>
         <extracomment>input:slow_speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>velocidad de arranque con la batería descargada</translation>
     </message>
     <message>
         <source>cylinder walls</source>
         <extracomment>input:walls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>paredes del cilindro</translation>
     </message>
     <message>
         <source>walls of a warm engine</source>
         <extracomment>input:warm_walls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>paredes de un motor caliente</translation>
     </message>
     <message>
         <source>hose and gauge</source>
         <extracomment>input:hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manguera y manómetro</translation>
     </message>
     <message>
         <source>hose before the check valve</source>
         <extracomment>input:hose_before_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manguera antes de la válvula antirretorno</translation>
     </message>
     <message>
         <source>adapter</source>
         <extracomment>input:adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>adaptador</translation>
     </message>
     <message>
         <source>check valve opens at</source>
         <extracomment>input:valve_opens_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la válvula antirretorno abre a</translation>
     </message>
     <message>
         <source>a low-pressure core opens at</source>
         <extracomment>input:easy_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un núcleo de baja presión abre a</translation>
     </message>
     <message>
         <source>oil put in</source>
         <extracomment>input:oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aceite echado</translation>
     </message>
     <message>
         <source>least share of it that stays</source>
         <extracomment>input:oil_kept_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>parte mínima de él que se queda</translation>
     </message>
     <message>
         <source>largest share of it that stays</source>
         <extracomment>input:oil_kept_most</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>parte máxima de él que se queda</translation>
     </message>
     <message>
         <source>other set pressure</source>
         <extracomment>input:other_set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>otra presión ajustada</translation>
     </message>
     <message>
         <source>exponent of a narrow gap here</source>
         <extracomment>input:gap_exponent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>exponente de una rendija estrecha aquí</translation>
     </message>
     <message>
         <source>held at it</source>
         <extracomment>input:other_held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mantenida con ella</translation>
     </message>
     <message>
         <source>drilled hole</source>
         <comment>input:hole</comment>
-        <translation type="unfinished"></translation>
+        <translation>agujero taladrado</translation>
     </message>
     <message>
         <source>pressure in the cylinder</source>
         <extracomment>input:in_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>presión en el cilindro</translation>
     </message>
     <message>
         <source>angle from top dead centre</source>
         <extracomment>input:off_tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ángulo desde el punto muerto superior</translation>
     </message>
     <message>
         <source>least filling with the throttle closed</source>
         <extracomment>input:fill_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>llenado mínimo con la mariposa cerrada</translation>
     </message>
     <message>
         <source>largest filling with the throttle closed</source>
         <extracomment>input:fill_most</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>llenado máximo con la mariposa cerrada</translation>
     </message>
     <message>
         <source>Factory limit here</source>
         <extracomment>from:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Límite de fábrica aquí</translation>
     </message>
     <message>
         <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
         <extracomment>from:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El límite de la ficha del motor, convertido según la presión del aire en el taller frente al nivel del mar.</translation>
     </message>
     <message>
         <source>Reading</source>
         <comment>from:mean</comment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura</translation>
     </message>
     <message>
         <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
         <extracomment>from:mean</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La media de las lecturas que cuentan, con el error del manómetro y su dispersión.</translation>
     </message>
     <message>
         <source>First puff</source>
         <comment>from:first_share</comment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada</translation>
     </message>
     <message>
         <source>First puff divided by the final reading.</source>
         <extracomment>from:first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada dividida entre la lectura final.</translation>
     </message>
     <message>
         <source>What makers ask</source>
         <extracomment>from:typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que piden los fabricantes</translation>
     </message>
     <message>
         <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
         <extracomment>from:typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El rango usual de los fabricantes para un motor así, convertido según la presión del aire en el taller.</translation>
     </message>
     <message>
         <source>Lowest against highest</source>
         <extracomment>from:lowest_of_highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más bajo frente a más alto</translation>
     </message>
     <message>
         <source>The lowest cylinder divided by the highest.</source>
         <extracomment>from:lowest_of_highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro más bajo dividido entre el más alto.</translation>
     </message>
     <message>
         <source>Average</source>
         <extracomment>from:average</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Media</translation>
     </message>
     <message>
         <source>The average of all cylinders, and how far below it each one lies.</source>
         <extracomment>from:average</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La media de todos los cilindros, y cuánto está cada uno por debajo de ella.</translation>
     </message>
     <message>
         <source>Difference</source>
         <extracomment>from:difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia</translation>
     </message>
     <message>
         <source>The highest cylinder less the lowest.</source>
         <extracomment>from:difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro más alto menos el más bajo.</translation>
     </message>
     <message>
         <source>Leakage</source>
         <extracomment>from:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida</translation>
     </message>
     <message>
         <source>What was lost of the set pressure: set less held, divided by set.</source>
         <extracomment>from:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se perdió de la presión ajustada: ajustada menos mantenida, dividido entre la ajustada.</translation>
     </message>
     <message>
         <source>The same leak on another tester</source>
         <extracomment>from:converted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La misma fuga en otro comprobador</translation>
     </message>
     <message>
         <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
         <extracomment>from:converted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fuga se toma como un agujero: lo que pasa por el restrictor pasa por el agujero. Su tamaño se saca del comprobador propio, y después se pone el otro comprobador ante el mismo agujero.</translation>
     </message>
     <message>
         <source>The same leak on another tester, as a narrow gap</source>
         <extracomment>from:converted_laminar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La misma fuga en otro comprobador, como rendija estrecha</translation>
     </message>
     <message>
         <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
         <extracomment>from:converted_laminar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fuga se toma como una rendija larga y estrecha en lugar de un agujero; su tamaño se saca del comprobador propio.</translation>
     </message>
     <message>
         <source>Leak area</source>
         <extracomment>from:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga</translation>
     </message>
     <message>
         <source>The hole that passes as much air as the restrictor does.</source>
         <extracomment>from:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El agujero que deja pasar tanto aire como el restrictor.</translation>
     </message>
     <message>
         <source>Equivalent hole</source>
         <extracomment>from:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero equivalente</translation>
     </message>
     <message>
         <source>The round hole of the leak&apos;s area.</source>
         <extracomment>from:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El agujero redondo con el área de la fuga.</translation>
     </message>
     <message>
         <source>Leak flow</source>
         <extracomment>from:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal de fuga</translation>
     </message>
     <message>
         <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
         <extracomment>from:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire que pasa por la fuga a la presión mantenida, como litros de aire a 20 °C y 1 bar.</translation>
     </message>
     <message>
         <source>Wet rise</source>
         <extracomment>from:rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Subida húmeda</translation>
     </message>
     <message>
         <source>The wet reading against the dry one.</source>
         <extracomment>from:rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura húmeda frente a la seca.</translation>
     </message>
     <message>
         <source>Hold time</source>
         <comment>from:hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo de retención</translation>
     </message>
     <message>
         <source>How long the pressure was held.</source>
         <extracomment>from:hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto tiempo se mantuvo la presión.</translation>
     </message>
     <message>
         <source>First puff rule</source>
         <extracomment>from:first_puff</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regla de la primera embolada</translation>
     </message>
     <message>
         <source>First and last of several strokes against what the cylinder should reach.</source>
         <extracomment>from:first_puff</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera y última de varias carreras frente a lo que el cilindro debería alcanzar.</translation>
     </message>
     <message>
         <source>Loudest exit</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Salida más fuerte</translation>
     </message>
     <message>
         <source>Where the air comes out names the part that leaks.</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por donde sale el aire, eso nombra la parte que pierde.</translation>
     </message>
     <message>
         <source>What the model expects</source>
         <extracomment>from:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que espera el modelo</translation>
     </message>
     <message>
         <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
         <extracomment>from:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carreras de un cilindro que cierra bien, calculadas con la ficha del motor para este manómetro al nivel del mar y convertidas según la presión del aire en el taller. El rango es la duda de los datos usados.</translation>
     </message>
     <message>
         <source>First puff that the model expects</source>
         <extracomment>from:healthy_first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada que espera el modelo</translation>
     </message>
     <message>
         <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
         <extracomment>from:healthy_first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera carrera frente a la última, de un cilindro que cierra bien, con este manómetro.</translation>
     </message>
     <message>
         <source>What oil&apos;s volume explains</source>
         <extracomment>from:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que explica el volumen del aceite</translation>
     </message>
     <message>
         <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
         <extracomment>from:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite que se queda hace la cámara más pequeña, y la lectura más alta, sin que ningún segmento cierre mejor por ello.</translation>
     </message>
     <message>
         <source>What the hose takes off</source>
         <extracomment>from:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que quita la manguera</translation>
     </message>
     <message>
         <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
         <extracomment>from:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire antes de la válvula antirretorno se comprime junto con la cámara en cada carrera y nunca llega al manómetro.</translation>
     </message>
     <message>
         <source>Without the hose</source>
         <extracomment>from:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin la manguera</translation>
     </message>
     <message>
         <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
         <extracomment>from:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura, aumentada en lo que, según el modelo, quita el volumen antes de la válvula antirretorno.</translation>
     </message>
     <message>
         <source>Law of the leak</source>
         <extracomment>from:leak_law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ley de la fuga</translation>
     </message>
     <message>
         <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
         <extracomment>from:leak_law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cómo cambia el área de la fuga, tomada como un agujero, con la presión mantenida: nada en un agujero, crece en una rendija estrecha.</translation>
     </message>
     <message>
         <source>Restrictor by a drilled hole</source>
         <extracomment>from:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor con un agujero taladrado</translation>
     </message>
     <message>
         <source>What passes the restrictor passes the hole, whose size is known.</source>
         <extracomment>from:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
     </message>
     <message>
         <source>Standard atmosphere</source>
         <extracomment>from:standard_atmosphere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Atmósfera estándar</translation>
     </message>
     <message>
         <source>The air pressure that goes with an altitude on an average day.</source>
         <extracomment>from:standard_atmosphere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión del aire que corresponde a una altitud en un día medio.</translation>
     </message>
     <message>
         <source>Torque on the crank</source>
         <extracomment>from:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Par en el cigüeñal</translation>
     </message>
     <message>
         <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
         <extracomment>from:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión en el cilindro por lo que crece su volumen al girar el cigüeñal.</translation>
     </message>
     <message>
         <source>Throttle closed</source>
         <extracomment>from:throttle_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa cerrada</translation>
     </message>
     <message>
         <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
         <extracomment>from:throttle_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura del modelo con menos aire en el cilindro, frente a la de mariposa abierta.</translation>
     </message>
     <message>
         <source>Slow cranking</source>
         <extracomment>from:slow_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arranque lento</translation>
     </message>
     <message>
         <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
         <extracomment>from:slow_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura del modelo a la velocidad lenta frente a la de la velocidad usual.</translation>
     </message>
     <message>
         <source>Cold engine</source>
         <extracomment>from:cold_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor frío</translation>
     </message>
     <message>
         <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
         <extracomment>from:cold_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura del modelo con las paredes del cilindro frías frente a la de paredes calientes.</translation>
     </message>
     <message>
         <source>Tyre-valve core</source>
         <extracomment>from:core_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de neumático</translation>
     </message>
     <message>
         <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
         <extracomment>from:core_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura del modelo con un núcleo duro de abrir frente a la de uno hecho para manómetros.</translation>
     </message>
     <message>
         <source>Difference between the visits</source>
         <extracomment>from:change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia entre las visitas</translation>
     </message>
     <message>
         <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
         <extracomment>from:change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lectura posterior menos la anterior en los términos de la visita posterior; lo que ambas se desvían por igual se anula.</translation>
     </message>
     <message>
         <source>Neighbours</source>
         <extracomment>from:joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vecinos</translation>
     </message>
     <message>
         <source>Two neighbours that are low together, with the others in order.</source>
         <extracomment>from:joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos vecinos que están bajos a la vez, con los demás en orden.</translation>
     </message>
 </context>
 <context>
     <name>FindingsPage</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>Engine as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>El motor en conjunto</translation>
     </message>
     <message>
         <source>What makes these readings worth less</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que resta valor a estas lecturas</translation>
     </message>
     <message>
         <source>Where it leaks could not be worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga no se pudo calcular</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que conviene hacer ahora</translation>
     </message>
     <message>
         <source>What would settle it</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que lo aclararía</translation>
     </message>
     <message>
         <source>What the odds rest on</source>
-        <translation type="unfinished"></translation>
+        <translation>En qué descansan las probabilidades</translation>
     </message>
     <message>
         <source>Odds, rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidades, reglas prácticas y cálculo, no un desmontaje. Tocar una cifra para ver de dónde sale.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
 </context>
 <context>
     <name>FormLine</name>
     <message>
         <source>manual</source>
-        <translation type="unfinished"></translation>
+        <translation>manual</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>medido</translation>
     </message>
     <message>
         <source>guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>estimado</translation>
     </message>
 </context>
 <context>
     <name>FormRow</name>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translation>sin dar</translation>
     </message>
 </context>
 <context>
     <name>FormSection</name>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para plegar</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada</translation>
     </message>
 </context>
 <context>
     <name>FormSheet</name>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad</translation>
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde viene</translation>
     </message>
     <message>
         <source>manual</source>
-        <translation type="unfinished"></translation>
+        <translation>manual</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>medido</translation>
     </message>
     <message>
         <source>guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>estimado</translation>
     </message>
     <message>
         <source>Page, or how it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Página, o cómo se midió</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
     <name>HandOverPage</name>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Escrito: %1</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia</translation>
     </message>
     <message>
         <source>What goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se incluye</translation>
     </message>
     <message>
         <source>With the owner&apos;s name and contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Con el nombre y el contacto del propietario</translation>
     </message>
     <message>
         <source>Left out of the session file unless you switch it on</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda fuera del archivo de sesión, salvo que se active</translation>
     </message>
     <message>
         <source>Session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo de sesión</translation>
     </message>
     <message>
         <source>For a mentor: everything in one file that any unzip opens, with checksums against damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Para un mentor: todo en un archivo que abre cualquier unzip, con sumas de comprobación contra daños</translation>
     </message>
     <message>
         <source>Table of readings (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabla de lecturas (CSV)</translation>
     </message>
     <message>
         <source>For a spreadsheet: every reading as typed, and in SI units</source>
-        <translation type="unfinished"></translation>
+        <translation>Para una hoja de cálculo: cada lectura como se escribió, y en unidades SI</translation>
     </message>
     <message>
         <source>Backup of everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia de seguridad de todo</translation>
     </message>
     <message>
         <source>All engines into one file, or back from one</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los motores en un archivo, o de vuelta desde uno</translation>
     </message>
     <message>
         <source>Your session files are signed. Who gets one compares this fingerprint with you once: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Los archivos de sesión propios van firmados. Quien recibe uno compara una vez esta huella con quien lo entrega: %1</translation>
     </message>
     <message>
         <source>Writing …</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo …</translation>
     </message>
     <message>
         <source>Report for the owner (PDF)</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe para el propietario (PDF)</translation>
     </message>
 </context>
 <context>
     <name>HistoryLines</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2</translation>
     </message>
 </context>
 <context>
     <name>HistoryPanel</name>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Historial</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro</translation>
     </message>
     <message>
         <source>The number at a line&apos;s end is its cylinder; a whisker is the doubt, scatter from one day to the next included. A line breaks where a repair lies between. All readings as the newest visit&apos;s tester would show them.</source>
-        <translation type="unfinished"></translation>
+        <translation>El número al final de una línea es su cilindro; un bigote es la duda, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Todas las lecturas como las mostraría el comprobador de la visita más reciente.</translation>
     </message>
     <message>
         <source>Hide the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Ocultar las cifras</translation>
     </message>
     <message>
         <source>Show the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las cifras</translation>
     </message>
 </context>
 <context>
     <name>HowToCardPage</name>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>This card is not there</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta ficha no está</translation>
     </message>
     <message>
         <source>The list of all cards has what there is.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lista de todas las fichas tiene lo que hay.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo</translation>
     </message>
     <message>
         <source>What it tells</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice</translation>
     </message>
     <message>
         <source>What goes wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que sale mal</translation>
     </message>
     <message>
         <source>Where this comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde sale esto</translation>
     </message>
     <message>
         <source>All cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las fichas</translation>
     </message>
     <message>
         <source>Next card</source>
-        <translation type="unfinished"></translation>
+        <translation>Ficha siguiente</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente: %1</translation>
     </message>
 </context>
 <context>
     <name>HowToPage</name>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>The cards can&apos;t be shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Las fichas no se pueden mostrar</translation>
     </message>
 </context>
 <context>
     <name>InfoLine</name>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De dónde sale esto?</translation>
     </message>
 </context>
 <context>
     <name>KeyedReadout</name>
     <message>
         <source>Is this right?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Es correcto esto?</translation>
     </message>
     <message>
         <source>What to expect</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué esperar</translation>
     </message>
 </context>
 <context>
     <name>LayoutCell</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2</translation>
     </message>
 </context>
 <context>
     <name>LayoutPicture</name>
     <message>
         <source>Layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>Touch one to change it, or drag it onto another one to swap their places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar uno para cambiarlo, o arrastrarlo sobre otro para intercambiar sus lugares.</translation>
     </message>
     <message>
         <source>Now touch the one to swap it with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar ahora el otro para el intercambio.</translation>
     </message>
     <message>
         <source>Number and name</source>
-        <translation type="unfinished"></translation>
+        <translation>Número y nombre</translation>
     </message>
 </context>
 <context>
     <name>LeakHuntPage</name>
     <message>
         <source>Leak hunt, cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas, cilindro %1</translation>
     </message>
     <message>
         <source>Cylinder %1, listened</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, escuchado</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>A question first</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes, una pregunta</translation>
     </message>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>Listening by</source>
-        <translation type="unfinished"></translation>
+        <translation>Se escucha con</translation>
     </message>
     <message>
         <source>by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>con %1</translation>
     </message>
     <message>
         <source>Staked a valve?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se asentó una válvula a golpes?</translation>
     </message>
     <message>
         <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
-        <translation type="unfinished"></translation>
+        <translation>La carbonilla bajo una válvula puede perder como una quemada. Un golpe ligero en su vástago puede asentarla de nuevo; probar entonces otra vez. Lo que se anote ahora cuenta como un estado nuevo de la válvula.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>After staking</source>
-        <translation type="unfinished"></translation>
+        <translation>Tras asentar a golpes</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar el cristal</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
 </context>
 <context>
     <name>LevelMeter</name>
     <message>
         <source>Loudness %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen del sonido %1 %</translation>
     </message>
 </context>
 <context>
     <name>LinesSheet</name>
     <message>
         <source>From this reading</source>
-        <translation type="unfinished"></translation>
+        <translation>De esta lectura</translation>
     </message>
 </context>
 <context>
     <name>Main</name>
     <message>
         <source>Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing</translation>
     </message>
 </context>
 <context>
     <name>MyCallGate</name>
     <message>
         <source>My call</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi dictamen</translation>
     </message>
     <message>
         <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por dónde fuga, según la propia opinión? Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>Commit my call</source>
-        <translation type="unfinished"></translation>
+        <translation>Confirmar mi dictamen</translation>
     </message>
     <message>
         <source>Call every cylinder first</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar antes el dictamen de cada cilindro</translation>
     </message>
     <message>
         <source>Show the findings without my call</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar el diagnóstico sin mi dictamen</translation>
     </message>
 </context>
 <context>
     <name>MyCalls</name>
     <message>
         <source>My call, before the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi dictamen, antes del diagnóstico</translation>
     </message>
 </context>
 <context>
     <name>NeedlePanel</name>
     <message>
         <source>They differ. What holds?</source>
-        <translation type="unfinished"></translation>
+        <translation>No coinciden. ¿Qué vale?</translation>
     </message>
     <message>
         <source>Needle not quite right? Drag the bar: the finger stays off the needle.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿La aguja no queda bien? Arrastrar la barra: el dedo no tapa la aguja.</translation>
     </message>
     <message>
         <source>Needle back half a degree</source>
-        <translation type="unfinished"></translation>
+        <translation>Aguja medio grado atrás</translation>
     </message>
     <message>
         <source>Needle on half a degree</source>
-        <translation type="unfinished"></translation>
+        <translation>Aguja medio grado adelante</translation>
     </message>
 </context>
 <context>
     <name>NewEngineSheet</name>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un motor</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>As you call it in the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se le llama en el taller</translation>
     </message>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de cilindros</translation>
     </message>
     <message>
         <source>Arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation>Disposición</translation>
     </message>
     <message>
         <source>Everything else on the card can wait. A rotary engine is not supported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo lo demás de la ficha puede esperar. Un motor rotativo no se admite.</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadirlo</translation>
     </message>
 </context>
 <context>
     <name>NewTesterSheet</name>
     <message>
         <source>Add a tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un comprobador</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>As you call it in the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se le llama en el taller</translation>
     </message>
     <message>
         <source>Last figure on the dial</source>
-        <translation type="unfinished"></translation>
+        <translation>Última cifra de la esfera</translation>
     </message>
     <message>
         <source>Unit on the dial</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad de la esfera</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadirlo</translation>
     </message>
 </context>
 <context>
     <name>NewsPage</name>
     <message>
         <source>What is new</source>
-        <translation type="unfinished"></translation>
+        <translation>Novedades</translation>
     </message>
     <message>
         <source>Nothing that you have not seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que no se haya visto.</translation>
     </message>
     <message>
         <source>Two versions: choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos versiones: elegir</translation>
     </message>
     <message>
         <source>Changed on both sides; until you choose, both are kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiado en ambos lados; hasta elegir se conservan las dos</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>NewsRow</name>
     <message>
         <source>What is new</source>
-        <translation type="unfinished"></translation>
+        <translation>Novedades</translation>
     </message>
     <message>
         <source>Two versions wait for a choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos versiones esperan una elección</translation>
     </message>
 </context>
 <context>
     <name>NextTdcPage</name>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>From cylinder %1 to cylinder %2, in the running direction</source>
-        <translation type="unfinished"></translation>
+        <translation>Del cilindro %1 al cilindro %2, en el sentido de giro</translation>
     </message>
     <message>
         <source>Open the engine card</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir la ficha del motor</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Touch to go there next</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para ir allí ahora</translation>
     </message>
     <message>
         <source>Compression or overlap?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Compresión o cruce de válvulas?</translation>
     </message>
     <message>
         <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Girar a mano con un pulgar o un silbato en el agujero de bujía: si el aire empuja hacia fuera al subir, es compresión. Si nada empuja, las válvulas están en cruce: girar una vez más, la vuelta entera.</translation>
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
