@@ -665,7 +665,7 @@
     </message>
     <message>
         <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
-        <translation>Die Anleitung des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen dieser App vor.</translation>
+        <translation>Das Handbuch des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen dieser App vor.</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -3783,3990 +3783,3990 @@
     </message>
     <message>
         <source>Voice note (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz (%1)</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz</translation>
     </message>
 </context>
 <context>
     <name>EvidencePage</name>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Sprachnotizen</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts</translation>
     </message>
     <message>
         <source>A photo of the gauge, a plug or a valve, or a few words while it is fresh. What is taken at a cylinder&apos;s exit or reading stands here too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Foto von Manometer, Zündkerze oder Ventil oder ein paar Worte, solange es frisch ist. Was bei Austritt oder Messwert eines Zylinders aufgenommen wird, steht auch hier.</translation>
     </message>
     <message>
         <source>Photo of the dial: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto des Zifferblatts: %1</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
 </context>
 <context>
     <name>FieldTabs</name>
     <message>
         <source>%1: one less</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eins weniger</translation>
     </message>
     <message>
         <source>%1: one more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: eins mehr</translation>
     </message>
 </context>
 <context>
     <name>Findings</name>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> und </translation>
     </message>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>cylinders %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>yes</source>
         <extracomment>owner_answer:yes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ja</translation>
     </message>
     <message>
         <source>no</source>
         <extracomment>owner_answer:no</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nein</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>another record</source>
-        <translation type="unfinished"></translation>
+        <translation>ein anderer Eintrag</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2</translation>
     </message>
     <message>
         <source>%1, by %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, von %2</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Clearance, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel, %1</translation>
     </message>
     <message>
         <source>held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 gehalten</translation>
     </message>
     <message>
         <source>found %1</source>
-        <translation type="unfinished"></translation>
+        <translation>vorgefunden %1</translation>
     </message>
     <message>
         <source>left %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eingestellt %1</translation>
     </message>
     <message>
         <source>Air pressure %1 before, %2 after: the earlier readings are converted to the later air.</source>
         <extracomment>compare.air_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck vorher %1, nachher %2: Die früheren Messwerte sind auf die spätere Luft umgerechnet.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: the earlier readings are converted by %3 for hose and check valve. The errors of two gauges don&apos;t cancel.</source>
         <extracomment>compare.gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer vorher „%1“, nachher „%2“: Die früheren Messwerte sind für Schlauch und Rückschlagventil um %3 umgerechnet. Die Fehler zweier Manometer heben sich nicht auf.</translation>
     </message>
     <message>
         <source>Another adapter: the earlier readings are converted by %1 for its volume.</source>
         <extracomment>compare.adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderer Adapter: Die früheren Messwerte sind für sein Volumen um %1 umgerechnet.</translation>
     </message>
     <message>
         <source>Engine %1 before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.heat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor vorher %1, nachher %2: Die früheren Messwerte sind um %3 umgerechnet, wie das Modell es erwartet.</translation>
     </message>
     <message>
         <source>Cranked at %1 rpm before, %2 rpm after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher mit %1 U/min durchgedreht, nachher mit %2 U/min: Die früheren Messwerte sind um %3 umgerechnet, wie das Modell es erwartet.</translation>
     </message>
     <message>
         <source>%1 pulls before, %2 after: the earlier readings are converted by %3, as the model expects.</source>
         <extracomment>compare.pulls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher %1 Hübe, nachher %2: Die früheren Messwerte sind um %3 umgerechnet, wie das Modell es erwartet.</translation>
     </message>
     <message>
         <source>Leak-down tester &quot;%1&quot; before, &quot;%2&quot; after: the earlier leak is shown as the later tester would show it. The errors of two testers don&apos;t cancel.</source>
         <extracomment>compare.tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfer vorher „%1“, nachher „%2“: Das frühere Leck ist so gezeigt, wie es das spätere Prüfgerät zeigen würde. Die Fehler zweier Prüfgeräte heben sich nicht auf.</translation>
     </message>
     <message>
         <source>Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure.</source>
         <extracomment>compare.set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher auf %1 eingestellt, nachher auf %2: Das frühere Leck ist so gezeigt, wie es beim späteren eingestellten Druck wäre.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
         <extracomment>compare.gauge_as_it_is</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer vorher „%1“, nachher „%2“: Was deren Schläuche an einem Messwert ausmachen, ist nicht bekannt. Nicht umgerechnet; dafür sind %3 mehr Unsicherheit angesetzt.</translation>
     </message>
     <message>
         <source>The induction was taken off at one of the two visits. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.induction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Ansaugung war an einem der beiden Termine abgebaut. Nicht umgerechnet; dafür ist %1 mehr Unsicherheit angesetzt.</translation>
     </message>
     <message>
         <source>The battery was flat at one of the two visits and the cranking speed isn&apos;t noted. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Batterie war an einem der beiden Termine leer, und die Anlasserdrehzahl ist nicht notiert. Nicht umgerechnet; dafür ist %1 mehr Unsicherheit angesetzt.</translation>
     </message>
     <message>
         <source>Engine warm at one visit, cold at the other: gaps and oil change with it. Not converted; %1 of the leakage is allowed as doubt.</source>
         <extracomment>compare.heat_leak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor an einem Termin warm, am anderen kalt: Spalte und Öl ändern sich damit. Nicht umgerechnet; %1 vom Druckverlust ist als Unsicherheit angesetzt.</translation>
     </message>
     <message>
         <source>The restrictor of &quot;%1&quot; isn&apos;t on its card: the conversion is doubtful by it.</source>
         <extracomment>compare.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselbohrung von „%1“ steht nicht auf der Karte: Die Umrechnung ist dadurch unsicher.</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude isn&apos;t noted for both visits: the air pressure is taken as the same.</source>
         <extracomment>compare.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe der Werkstatt ist nicht für beide Termine notiert: Der Luftdruck gilt als gleich.</translation>
     </message>
     <message>
         <source>Warm or cold isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warm oder kalt ist nicht für beide Termine notiert: gilt als gleich.</translation>
     </message>
     <message>
         <source>Whether the throttle was held open isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.throttle_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob die Drosselklappe offen gehalten wurde, ist nicht für beide Termine notiert: gilt als gleich.</translation>
     </message>
     <message>
         <source>The cranking speed isn&apos;t noted for both visits: taken as alike.</source>
         <extracomment>compare.speed_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlasserdrehzahl ist nicht für beide Termine notiert: gilt als gleich.</translation>
     </message>
     <message>
         <source>Which tester was used for the %1 test isn&apos;t noted for both visits: nothing of its error cancels.</source>
         <extracomment>compare.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welches Prüfgerät für die Prüfung (%1) benutzt wurde, ist nicht für beide Termine notiert: Nichts von seinem Fehler hebt sich auf.</translation>
     </message>
     <message>
         <source>Whether oil from the assembly was still on the rings isn&apos;t noted: if it was, the reading after the repair flatters. Test again after running in.</source>
         <extracomment>compare.oil_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob noch Öl vom Zusammenbau an den Kolbenringen war, ist nicht notiert: Wenn ja, schmeichelt der Messwert nach der Reparatur. Nach dem Einfahren erneut prüfen.</translation>
     </message>
     <message>
         <source>How much oil went in isn&apos;t noted for both wet tests: taken as the same.</source>
         <extracomment>compare.oil_amount_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Öl eingefüllt wurde, ist nicht für beide Nassprüfungen notiert: gilt als gleich.</translation>
     </message>
     <message>
         <source>Oil was on the rings at one of the two visits and not at the other: not comparable. Oil used at assembly makes a test wet; test again after running in.</source>
         <extracomment>compare.oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am einen Termin war Öl an den Kolbenringen, am anderen nicht: nicht vergleichbar. Öl vom Zusammenbau macht eine Prüfung nass; nach dem Einfahren erneut prüfen.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
         <extracomment>compare.oil_amount</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfungen mit %1 und mit %2 Öl: nicht vergleichbar.</translation>
     </message>
     <message>
         <source>Engine %1 before, %2 after, and the engine card lacks what a conversion needs: not comparable. Test again cold against cold or warm against warm.</source>
         <extracomment>compare.heat_no_model</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor vorher %1, nachher %2, und der Motorkarte fehlt, was eine Umrechnung braucht: nicht vergleichbar. Kalt gegen kalt oder warm gegen warm erneut prüfen.</translation>
     </message>
     <message>
         <source>The throttle was closed at one of the two visits: not comparable.</source>
         <extracomment>compare.throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war an einem der beiden Termine geschlossen: nicht vergleichbar.</translation>
     </message>
     <message>
         <source>Cranked by %1 before, by %2 after, and the cranking speed isn&apos;t noted for both: not comparable.</source>
         <extracomment>compare.cranked_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchgedreht vorher mit „%1“, nachher mit „%2“, und die Anlasserdrehzahl ist nicht für beides notiert: nicht vergleichbar.</translation>
     </message>
     <message>
         <source>The decompressor was at work at one of the two visits: not comparable.</source>
         <extracomment>compare.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dekompressor war an einem der beiden Termine wirksam: nicht vergleichbar.</translation>
     </message>
     <message>
         <source>Perhaps the wrong TDC at one of the two visits: not comparable. Turn the crank one full turn and test again.</source>
         <extracomment>compare.tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vielleicht der falsche OT an einem der beiden Termine: nicht vergleichbar. Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
         <source>Nothing stands in the way: testers, shop and circumstances were alike.</source>
         <extracomment>compare.alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts steht im Weg: Prüfgeräte, Werkstatt und Umstände waren gleich.</translation>
     </message>
     <message>
         <source>One and the same gauge: its zero error cancels in the difference, its gain nearly.</source>
         <extracomment>compare.note_cancels</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein und dasselbe Manometer: Sein Nullpunktfehler hebt sich in der Differenz auf, sein Steigungsfehler nahezu.</translation>
     </message>
     <message>
         <source>Two gauges: nothing of their errors cancels.</source>
         <extracomment>compare.note_nothing_cancels</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Manometer: Von ihren Fehlern hebt sich nichts auf.</translation>
     </message>
     <message>
         <source>From one day to the next readings scatter by %1 beside the gauge.</source>
         <extracomment>compare.note_day</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von einem Tag zum anderen streuen Messwerte um %1, zusätzlich zum Manometer.</translation>
     </message>
     <message>
         <source>Cylinder %1: the leak at %2 is coming back.</source>
         <extracomment>history.coming_back</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Das Leck kommt wieder (%2).</translation>
     </message>
     <message>
         <source>Cylinder %1: a leak at %2 has come up since the repair.</source>
         <extracomment>history.new_leak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Seit der Reparatur ist ein Leck dazugekommen (%2).</translation>
     </message>
     <message>
         <source>Cylinder %1 has lost beyond doubt since the repair, and nothing says yet where. Listen at its exits.</source>
         <extracomment>history.worse_since_repair</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hat seit der Reparatur zweifelsfrei verloren, und noch sagt nichts, wo. An seinen Austritten horchen.</translation>
     </message>
     <message>
         <source>Leakage %1 after the repair, %2 now: worse beyond doubt.</source>
         <extracomment>history.leakage_worse</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust nach der Reparatur %1, jetzt %2: zweifelsfrei schlechter.</translation>
     </message>
     <message>
         <source>Dry reading %1 after the repair, %2 now: worse beyond doubt.</source>
         <extracomment>history.reading_worse</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockener Messwert nach der Reparatur %1, jetzt %2: zweifelsfrei schlechter.</translation>
     </message>
     <message>
         <source>Leakage %1 after the repair, %2 now: more.</source>
         <extracomment>history.leakage_fits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust nach der Reparatur %1, jetzt %2: mehr.</translation>
     </message>
     <message>
         <source>Dry reading %1 after the repair, %2 now: lower.</source>
         <extracomment>history.reading_fits</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockener Messwert nach der Reparatur %1, jetzt %2: niedriger.</translation>
     </message>
     <message>
         <source>Dry test and leak-down together: worse beyond doubt.</source>
         <extracomment>history.together</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung und Druckverlustprüfung zusammen: zweifelsfrei schlechter.</translation>
     </message>
     <message>
         <source>Air at %1: %2 after the repair, %3 now.</source>
         <extracomment>history.louder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft (%1): nach der Reparatur %2, jetzt %3.</translation>
     </message>
     <message>
         <source>Air at %1: %2 now.</source>
         <extracomment>history.heard_now</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft (%1): jetzt %2.</translation>
     </message>
     <message>
         <source>Oil lifts the reading by %1, more than its volume explains.</source>
         <extracomment>history.oil_lifts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl hebt den Messwert um %1, mehr als sein Volumen erklärt.</translation>
     </message>
     <message>
         <source>Before the repair the signs pointed at %1 too.</source>
         <extracomment>history.same_as_before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Reparatur wiesen die Zeichen ebenfalls darauf: %1.</translation>
     </message>
     <message>
         <source>%1 readings since the repair go down beyond doubt.</source>
         <extracomment>history.trend_agrees</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messwerte seit der Reparatur fallen zweifelsfrei ab.</translation>
     </message>
     <message>
         <source>%1 readings: too few to tell a trend.</source>
         <extracomment>history.trend_undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messwerte: zu wenige für einen Trend.</translation>
     </message>
     <message>
         <source>%1 readings, no trend beyond their doubt.</source>
         <extracomment>history.trend_steady</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Messwerte, kein Trend über ihre Unsicherheit hinaus.</translation>
     </message>
     <message>
         <source>Rising by %1 a year over %2 readings.</source>
         <extracomment>history.trend_better_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steigt um %1 im Jahr über %2 Messwerte.</translation>
     </message>
     <message>
         <source>Falling by %1 a year over %2 readings.</source>
         <extracomment>history.trend_worse_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fällt um %1 im Jahr über %2 Messwerte.</translation>
     </message>
     <message>
         <source>Leakage changes by %1 a year over %2 readings: better.</source>
         <extracomment>history.trend_better_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust ändert sich um %1 im Jahr über %2 Messwerte: besser.</translation>
     </message>
     <message>
         <source>Leakage changes by %1 a year over %2 readings: worse.</source>
         <extracomment>history.trend_worse_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust ändert sich um %1 im Jahr über %2 Messwerte: schlechter.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held.</source>
         <extracomment>proof.held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt nach der Arbeit %2; vorhergesagt war %3 bis %4: Das traf zu.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold.</source>
         <extracomment>proof.below</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt nach der Arbeit %2, weniger als die vorhergesagten %3 bis %4.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold.</source>
         <extracomment>proof.above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt nach der Arbeit %2, mehr als die vorhergesagten %3 bis %4.</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds.</source>
         <extracomment>proof.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Vorhergesagt war %2 bis %3. Erneut prüfen, um zu sehen, ob es zutrifft.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for.</source>
         <extracomment>proof.not_comparable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt nach der Arbeit %2, aber nicht unter den Umständen, für die %3 bis %4 vorhergesagt war.</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test.</source>
         <extracomment>proof.several</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: %2 bis %3 war für diese Arbeit allein vorhergesagt, aber vor der nächsten Prüfung wurde mehr getan.</translation>
     </message>
     <message>
         <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bisher %1 Reparaturen mit Vorhersage. Wie viele zutrafen, wird ab %2 gesagt.</translation>
     </message>
     <message>
         <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>
         <extracomment>proof.hit_rate</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Vorhersagen trafen zu; 9 von 10 sollen es. Allein durch Zufall liegt der wahre Anteil zwischen %3 und %4.</translation>
     </message>
     <message>
         <source>not measured twice</source>
         <extracomment>change:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht zweimal gemessen</translation>
     </message>
     <message>
         <source>better beyond doubt</source>
         <extracomment>change:better beyond doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zweifelsfrei besser</translation>
     </message>
     <message>
         <source>better</source>
         <comment>change:better</comment>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <source>no real change</source>
         <extracomment>change:no real change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine echte Änderung</translation>
     </message>
     <message>
         <source>worse</source>
         <comment>change:worse</comment>
-        <translation type="unfinished"></translation>
+        <translation>schlechter</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>change:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht vergleichbar</translation>
     </message>
     <message>
         <source>converted</source>
         <extracomment>treatment:corrected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>umgerechnet</translation>
     </message>
     <message>
         <source>doubt allowed for it</source>
         <extracomment>treatment:allowed for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>als Unsicherheit angesetzt</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>treatment:not noted</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>treatment:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht vergleichbar</translation>
     </message>
     <message>
         <source>undecided</source>
         <extracomment>direction:undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>unentschieden</translation>
     </message>
     <message>
         <source>no trend</source>
         <extracomment>direction:steady</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kein Trend</translation>
     </message>
     <message>
         <source>better</source>
         <comment>direction:better</comment>
-        <translation type="unfinished"></translation>
+        <translation>besser</translation>
     </message>
     <message>
         <source>worse</source>
         <comment>direction:worse</comment>
-        <translation type="unfinished"></translation>
+        <translation>schlechter</translation>
     </message>
     <message>
         <source>held</source>
         <extracomment>foretold:held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>traf zu</translation>
     </message>
     <message>
         <source>reads less</source>
         <extracomment>foretold:below</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zeigt weniger</translation>
     </message>
     <message>
         <source>reads more</source>
         <extracomment>foretold:above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zeigt mehr</translation>
     </message>
     <message>
         <source>not tested yet</source>
         <extracomment>foretold:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht geprüft</translation>
     </message>
     <message>
         <source>not comparable</source>
         <comment>foretold:not comparable</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht vergleichbar</translation>
     </message>
     <message>
         <source>several repairs at once</source>
         <extracomment>foretold:several repairs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mehrere Reparaturen auf einmal</translation>
     </message>
     <message>
         <source>before</source>
         <extracomment>input:before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorher</translation>
     </message>
     <message>
         <source>after</source>
         <extracomment>input:after</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nachher</translation>
     </message>
     <message>
         <source>before, as measured</source>
         <extracomment>input:before_as_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorher, wie gemessen</translation>
     </message>
     <message>
         <source>Added</source>
         <extracomment>made_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Angelegt</translation>
     </message>
     <message>
         <source>Name</source>
         <extracomment>name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Description</source>
         <extracomment>description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>Tags</source>
         <extracomment>tags</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlagwörter</translation>
     </message>
     <message>
         <source>History</source>
         <extracomment>history</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschichte</translation>
     </message>
     <message>
         <source>Owner</source>
         <extracomment>owner.name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Besitzer</translation>
     </message>
     <message>
         <source>Owner&apos;s contact</source>
         <extracomment>contact</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt des Besitzers</translation>
     </message>
     <message>
         <source>Strokes</source>
         <extracomment>cycle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Takte</translation>
     </message>
     <message>
         <source>Fuel</source>
         <extracomment>fuel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff</translation>
     </message>
     <message>
         <source>Arrangement</source>
         <extracomment>arrangement</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bauform</translation>
     </message>
     <message>
         <source>Angle between the banks</source>
         <extracomment>bank_angle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel zwischen den Bänken</translation>
     </message>
     <message>
         <source>Cooling</source>
         <extracomment>cooling</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlung</translation>
     </message>
     <message>
         <source>Cylinders</source>
         <extracomment>cylinders</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>Firing order</source>
         <extracomment>firing_order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündfolge</translation>
     </message>
     <message>
         <source>Firing intervals</source>
         <extracomment>firing_intervals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündabstände</translation>
     </message>
     <message>
         <source>Joined intakes</source>
         <extracomment>joined_intakes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verbundene Einlässe</translation>
     </message>
     <message>
         <source>Joined exhausts</source>
         <extracomment>joined_exhausts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verbundene Auslässe</translation>
     </message>
     <message>
         <source>Bore</source>
         <extracomment>bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Stroke</source>
         <extracomment>stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Rod</source>
         <extracomment>rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pleuel</translation>
     </message>
     <message>
         <source>Compression ratio</source>
         <extracomment>compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>Exhaust port closing</source>
         <extracomment>exhaust_port_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitzschluss</translation>
     </message>
     <message>
         <source>Intake valves per cylinder</source>
         <extracomment>intake_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventile je Zylinder</translation>
     </message>
     <message>
         <source>Exhaust valves per cylinder</source>
         <extracomment>exhaust_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventile je Zylinder</translation>
     </message>
     <message>
         <source>Adjusters</source>
         <extracomment>adjuster</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinstellung</translation>
     </message>
     <message>
         <source>Intake clearance</source>
         <extracomment>intake_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Einlass</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
         <extracomment>exhaust_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Auslass</translation>
     </message>
     <message>
         <source>Valve timing</source>
         <extracomment>timing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeiten</translation>
     </message>
     <message>
         <source>Intake closing</source>
         <extracomment>intake_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss</translation>
     </message>
     <message>
         <source>Intake closing counted</source>
         <extracomment>intake_closing_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss gezählt</translation>
     </message>
     <message>
         <source>Exhaust opening</source>
         <extracomment>exhaust_opening</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassöffnen</translation>
     </message>
     <message>
         <source>Exhaust opening counted</source>
         <extracomment>exhaust_opening_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassöffnen gezählt</translation>
     </message>
     <message>
         <source>Decompressor</source>
         <extracomment>decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>Plug thread</source>
         <extracomment>plug_thread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kerzengewinde</translation>
     </message>
     <message>
         <source>Plug reach</source>
         <extracomment>plug_reach</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge der Zündkerze</translation>
     </message>
     <message>
         <source>Factory range from</source>
         <extracomment>limits.low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksbereich von</translation>
     </message>
     <message>
         <source>Factory range to</source>
         <extracomment>limits.high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksbereich bis</translation>
     </message>
     <message>
         <source>Factory limit</source>
         <extracomment>limits.lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert</translation>
     </message>
     <message>
         <source>Most between cylinders</source>
         <extracomment>limits.difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Größter Zylinderunterschied</translation>
     </message>
     <message>
         <source>Lowest of highest, at least</source>
         <extracomment>limits.least_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster vom höchsten, mindestens</translation>
     </message>
     <message>
         <source>Most leakage</source>
         <extracomment>limits.most_leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Größter Druckverlust</translation>
     </message>
     <message>
         <source>Set pressure of the maker&apos;s tester</source>
         <extracomment>limits.leakage_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck am Prüfgerät des Herstellers</translation>
     </message>
     <message>
         <source>Restrictor of the maker&apos;s tester</source>
         <extracomment>limits.leakage_restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung am Prüfgerät des Herstellers</translation>
     </message>
     <message>
         <source>Source of the limits</source>
         <extracomment>limits.origin</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quelle der Grenzwerte</translation>
     </message>
     <message>
         <source>Note on the limits</source>
         <extracomment>limits.note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu den Grenzwerten</translation>
     </message>
     <message>
         <source>Crankcase set pressure</source>
         <extracomment>crankcase.set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuse, eingestellter Druck</translation>
     </message>
     <message>
         <source>Crankcase hold time</source>
         <extracomment>crankcase.hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuse, Haltezeit</translation>
     </message>
     <message>
         <source>Crankcase end pressure, at least</source>
         <extracomment>crankcase.end_at_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuse, Enddruck mindestens</translation>
     </message>
     <message>
         <source>Source of the crankcase figures</source>
         <extracomment>crankcase.origin</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quelle der Kurbelgehäusewerte</translation>
     </message>
     <message>
         <source>Note on the crankcase figures</source>
         <extracomment>crankcase.note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu den Kurbelgehäusewerten</translation>
     </message>
     <message>
         <source>Shop altitude</source>
         <extracomment>shop_altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Werkstatt</translation>
     </message>
     <message>
         <source>Kind</source>
         <extracomment>kind</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Home-made</source>
         <extracomment>home_made</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Selbst gebaut</translation>
     </message>
     <message>
         <source>Full scale</source>
         <extracomment>full_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert</translation>
     </message>
     <message>
         <source>Class by</source>
         <extracomment>scheme</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse nach</translation>
     </message>
     <message>
         <source>Class</source>
         <extracomment>accuracy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse</translation>
     </message>
     <message>
         <source>Smallest division</source>
         <extracomment>division</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Teilstrich</translation>
     </message>
     <message>
         <source>Needle at rest</source>
         <extracomment>zero_at_rest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger in Ruhe</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
         <extracomment>sweep</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkelbereich der Skala</translation>
     </message>
     <message>
         <source>Gauge before the restrictor</source>
         <extracomment>supply_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer vor der Drosselbohrung</translation>
     </message>
     <message>
         <source>Volume of hose and gauge</source>
         <extracomment>hose_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen von Schlauch und Manometer</translation>
     </message>
     <message>
         <source>Check valve at</source>
         <extracomment>check_valve_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil sitzt</translation>
     </message>
     <message>
         <source>Check valve core</source>
         <extracomment>check_valve_core</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinsatz des Rückschlagventils</translation>
     </message>
     <message>
         <source>Adapters</source>
         <extracomment>adapters</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>Set pressure</source>
         <extracomment>set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>Restrictor</source>
         <extracomment>restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung</translation>
     </message>
     <message>
         <source>Length of the restrictor</source>
         <extracomment>restrictor_length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Drosselbohrung</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
         <extracomment>restrictor_cd</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Checks</source>
         <extracomment>checks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Selbstprüfungen</translation>
     </message>
     <message>
         <source>Opened</source>
         <extracomment>opened_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Begonnen</translation>
     </message>
     <message>
         <source>Title</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>Mileage or hours</source>
         <extracomment>usage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Laufleistung oder Stunden</translation>
     </message>
     <message>
         <source>Job number</source>
         <extracomment>job_number</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auftragsnummer</translation>
     </message>
     <message>
         <source>Symptoms</source>
         <extracomment>symptoms</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Symptome</translation>
     </message>
     <message>
         <source>Complaint</source>
         <extracomment>complaint.text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Altitude</source>
         <extracomment>altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Air pressure at the shop</source>
         <extracomment>station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck in der Werkstatt</translation>
     </message>
     <message>
         <source>Air</source>
         <extracomment>air</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Engine</source>
         <extracomment>heat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>Coolant</source>
         <extracomment>coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>Throttle</source>
         <extracomment>throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe</translation>
     </message>
     <message>
         <source>Induction</source>
         <extracomment>induction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ansaugung</translation>
     </message>
     <message>
         <source>Battery</source>
         <extracomment>battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>Cranked by</source>
         <extracomment>cranked_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchgedreht mit</translation>
     </message>
     <message>
         <source>Cranking speed</source>
         <extracomment>cranking_speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>Crank held by</source>
         <extracomment>crank_held_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelwelle gehalten durch</translation>
     </message>
     <message>
         <source>Prepare</source>
         <extracomment>prepare</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereitung</translation>
     </message>
     <message>
         <source>Compression gauge</source>
         <extracomment>compression_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
         <extracomment>leak_down_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfer</translation>
     </message>
     <message>
         <source>Crankcase tester</source>
         <extracomment>crankcase_tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfer</translation>
     </message>
     <message>
         <source>Owner&apos;s answer</source>
         <extracomment>owner_answer</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antwort des Besitzers</translation>
     </message>
     <message>
         <source>Owner answered</source>
         <extracomment>owner_answered_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Besitzer antwortete</translation>
     </message>
     <message>
         <source>Retest planned for</source>
         <extracomment>retest_planned_for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung geplant am</translation>
     </message>
     <message>
         <source>Test</source>
         <extracomment>test</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>Cylinder</source>
         <extracomment>cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>Taken</source>
         <extracomment>taken_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aufgenommen</translation>
     </message>
     <message>
         <source>What came just before</source>
         <extracomment>tag</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was unmittelbar vorausging</translation>
     </message>
     <message>
         <source>Oil on the rings</source>
         <extracomment>oiled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl an den Kolbenringen</translation>
     </message>
     <message>
         <source>Where it is from</source>
         <extracomment>from</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Woher</translation>
     </message>
     <message>
         <source>Tester</source>
         <extracomment>tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Adapter</source>
         <extracomment>adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>First puff</source>
         <comment>first</comment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub</translation>
     </message>
     <message>
         <source>Final reading</source>
         <extracomment>final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Endwert</translation>
     </message>
     <message>
         <source>Pulls</source>
         <extracomment>pulls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hübe</translation>
     </message>
     <message>
         <source>Set</source>
         <extracomment>set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt</translation>
     </message>
     <message>
         <source>Held</source>
         <extracomment>held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten</translation>
     </message>
     <message>
         <source>Hold time</source>
         <comment>hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>Oil put in</source>
         <extracomment>oil_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingefülltes Öl</translation>
     </message>
     <message>
         <source>Oil</source>
         <extracomment>oil_name</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl</translation>
     </message>
     <message>
         <source>Stands in place of</source>
         <extracomment>replaces</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ersetzt</translation>
     </message>
     <message>
         <source>Note</source>
         <extracomment>note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Exit</source>
         <extracomment>exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Austritt</translation>
     </message>
     <message>
         <source>Neighbour</source>
         <extracomment>neighbour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachbar</translation>
     </message>
     <message>
         <source>How loud</source>
         <extracomment>loudness</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie laut</translation>
     </message>
     <message>
         <source>Listened by</source>
         <extracomment>by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehorcht mit</translation>
     </message>
     <message>
         <source>Reading</source>
         <comment>reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>When</source>
         <extracomment>at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wann</translation>
     </message>
     <message>
         <source>Valve</source>
         <extracomment>side</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>Valve number</source>
         <extracomment>valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilnummer</translation>
     </message>
     <message>
         <source>Found</source>
         <extracomment>found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorgefunden</translation>
     </message>
     <message>
         <source>Left</source>
         <extracomment>left</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt</translation>
     </message>
     <message>
         <source>Belongs to</source>
         <extracomment>tie</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gehört zu</translation>
     </message>
     <message>
         <source>Shows</source>
         <extracomment>photo_of</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt</translation>
     </message>
     <message>
         <source>File</source>
         <extracomment>sha256</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
     <message>
         <source>Kind of file</source>
         <extracomment>media_type</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dateiart</translation>
     </message>
     <message>
         <source>Bytes</source>
         <extracomment>bytes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bytes</translation>
     </message>
     <message>
         <source>Length</source>
         <extracomment>length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>Caption</source>
         <extracomment>caption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bildtext</translation>
     </message>
     <message>
         <source>Read from the photo</source>
         <extracomment>read_value</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vom Foto abgelesen</translation>
     </message>
     <message>
         <source>Uncertainty of that</source>
         <extracomment>read_uncertainty</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit davon</translation>
     </message>
     <message>
         <source>Confidence of that</source>
         <extracomment>read_confidence</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sicherheit davon</translation>
     </message>
     <message>
         <source>Why it was not read</source>
         <extracomment>read_refusal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warum nicht abgelesen</translation>
     </message>
     <message>
         <source>What holds</source>
         <extracomment>read_settled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was gilt</translation>
     </message>
     <message>
         <source>Written by</source>
         <extracomment>author</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben von</translation>
     </message>
     <message>
         <source>Text</source>
         <extracomment>text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Text</translation>
     </message>
     <message>
         <source>Done</source>
         <extracomment>done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Where it leaks</source>
         <extracomment>cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo es undicht ist</translation>
     </message>
     <message>
         <source>Choice</source>
         <extracomment>option</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahl</translation>
     </message>
     <message>
         <source>Work</source>
         <extracomment>work</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>Parts</source>
         <extracomment>parts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Hours</source>
         <extracomment>labour</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Price</source>
         <extracomment>price</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>Reason</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>If left</source>
         <extracomment>if_left</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es so bleibt</translation>
     </message>
     <message>
         <source>Place in the plan</source>
         <extracomment>order</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Platz im Plan</translation>
     </message>
     <message>
         <source>Done on</source>
         <extracomment>done_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt am</translation>
     </message>
     <message>
         <source>Reading to expect from</source>
         <extracomment>predicted_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu erwartender Messwert von</translation>
     </message>
     <message>
         <source>Reading to expect to</source>
         <extracomment>predicted_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu erwartender Messwert bis</translation>
     </message>
     <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigte mit Öl weniger (%3) als trocken (%2). Das kann Öl nicht bewirken: Einer der beiden Messwerte stimmt nicht. Der nasse bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The wet reading is left out of the odds.</source>
         <extracomment>odds.wet_far_above</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigte mit Öl %3 und trocken %2. Öl allein hebt einen Messwert höchstens um etwa %4. Der nasse Messwert bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hielt nichts von %2. Ein so großes Loch ist selten ein Leck: Ist der Adapter dicht, der Schlauch angeschlossen, der richtige OT gefunden? Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.loud_but_tight</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert nur %2, und doch wurde Luft an mehreren Austritten stark gehört. Beides kann nicht stimmen: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose. The leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.silent_but_leaks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2, und doch wurde an keinem Austritt etwas gehört. So viel Luft muss irgendwo herauskommen: Adapter und Schlauch ansehen. Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
         <extracomment>odds.does_not_fit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„%2“ von Zylinder %1 liegt weit ab von allem, was seine anderen Messwerte zulassen. Diese Prüfung noch einmal machen.</translation>
     </message>
     <message>
         <source>Nothing was measured on cylinder %1: nothing but the assumptions would speak.</source>
         <extracomment>odds.nothing_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An Zylinder %1 wurde nichts gemessen: Es würden nur die Annahmen sprechen.</translation>
     </message>
     <message>
         <source>Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.tdc_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Erst klären, ob er im richtigen OT stand. Bis dahin bleiben Druckverlustprüfung und Gehörtes bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Das Ventilspiel ist nicht aufgenommen (%2). Vorher deswegen nicht zerlegen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
         <extracomment>odds.not_listened</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niemand hat an Zylinder %1 gehorcht, während die Luft anlag: Ohne das sagen Zahlen allein wenig darüber, wo es undicht ist.</translation>
     </message>
     <message>
         <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
         <extracomment>odds.unsure_numbers</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: unsicher. Die Rechnung hat sich nicht gut genug eingependelt, um Wahrscheinlichkeiten zu zeigen.</translation>
     </message>
     <message>
         <source>Cylinder %1: only the readings marked &quot;%2&quot; count here; those of another state are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Hier zählen nur die Messwerte mit der Kennzeichnung „%2“; die aus einem anderen Zustand bleiben getrennt.</translation>
     </message>
     <message>
         <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>
         <extracomment>odds.depends_on_assumptions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Das hängt von Annahmen ab. Mit anderen wäre die wahrscheinlichste Antwort: %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: new rings in a fresh hone read low until they have run in. Don&apos;t compare before that.</source>
         <extracomment>odds.fresh_hone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Neue Kolbenringe in frischer Honung zeigen zu wenig, bis sie eingefahren sind. Vorher nicht vergleichen.</translation>
     </message>
     <message>
         <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
         <extracomment>odds.companion</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft aus Zylinder %1 kam am Zündkerzenloch von %2 heraus, der zur selben Zeit in der Ventilüberschneidung steht. Das kann ein undichtes Ventil über ein gemeinsames Sammelrohr ebenso bewirken wie der Dichtungssteg zwischen beiden.</translation>
     </message>
     <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
         <extracomment>odds.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Dekompressor war wirksam: Kompressionswerte zählen nicht für die Wahrscheinlichkeiten, nur Luft und Gehörtes.</translation>
     </message>
     <message>
         <source>Above a compression ratio of %1 cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Über einer Verdichtung von %1 vergleichen Kompressionswerte nur die Zylinder untereinander.</translation>
     </message>
     <message>
         <source>Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_data</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, Hub oder Verdichtung stehen nicht auf der Motorkarte: Kompressionswerte vergleichen nur die Zylinder untereinander.</translation>
     </message>
     <message>
         <source>The throttle was closed: cranking readings only compare the cylinders with each other.</source>
         <extracomment>odds.compare_only_throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war geschlossen: Kompressionswerte vergleichen nur die Zylinder untereinander.</translation>
     </message>
     <message>
         <source>Cranking readings are not used for the odds. %1</source>
         <extracomment>odds.no_cranking_model</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionswerte zählen nicht für die Wahrscheinlichkeiten. %1</translation>
     </message>
     <message>
         <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
         <extracomment>odds.working_assumptions</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten unter den Annahmen der App; noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3.</source>
         <extracomment>odds.main</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist hauptsächlich hier undicht: %2. Wahrscheinlichkeit %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it.</source>
         <extracomment>odds.main_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist hauptsächlich hier undicht: %2. Wahrscheinlichkeit %3. Vor jedem Urteil darüber das Ventilspiel prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
         <extracomment>odds.seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 dichtet gut: Wahrscheinlichkeit %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5).</source>
         <extracomment>odds.open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: noch keine klare Antwort. Am wahrscheinlichsten: %2 (%3) und %4 (%5).</translation>
     </message>
     <message>
         <source>Cylinder %1: what was measured does not fit together. No odds before that is settled.</source>
         <extracomment>odds.no_verdict</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Das Gemessene passt nicht zusammen. Keine Wahrscheinlichkeiten, bevor das geklärt ist.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Die Faustregeln nennen „%2“, die Wahrscheinlichkeiten „%3“. Eine Regel sieht nur ein Zeichen; die Wahrscheinlichkeiten wägen jeden Messwert mit seiner Unsicherheit, wie laut jeder Austritt war und wie oft jedes Teil schuld ist.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the likeliest answer: %2.</source>
         <extracomment>odds.thumbs_disagree</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: Die Faustregeln widersprechen einander. Alle Belege zusammen machen dies zur wahrscheinlichsten Antwort: %2.</translation>
     </message>
     <message>
         <source>It would tell much about where the leak is.</source>
         <extracomment>odds.tells_much</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es würde viel darüber sagen, wo das Leck ist.</translation>
     </message>
     <message>
         <source>It would tell something about where the leak is.</source>
         <extracomment>odds.tells_some</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es würde etwas darüber sagen, wo das Leck ist.</translation>
     </message>
     <message>
         <source>It would tell a little about where the leak is.</source>
         <extracomment>odds.tells_little</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es würde ein wenig darüber sagen, wo das Leck ist.</translation>
     </message>
     <message>
         <source>Check the clearance of %1, then test again.</source>
         <extracomment>propose.check_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel prüfen (%1), dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Adjust the clearance of %1, then test again.</source>
         <extracomment>propose.adjust_clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel einstellen (%1), dann erneut prüfen.</translation>
     </message>
     <message>
         <source>The clearance of %1 was put right: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel wurde berichtigt (%1): erneut prüfen.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
         <extracomment>propose.run_it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Laufen lassen, bis er warm ist, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
         <extracomment>propose.soak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rostlöser über Nacht in der Bohrung lassen, laufen lassen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Stake %1 lightly on its seat, then test again.</source>
         <extracomment>propose.stake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 leicht auf seinem Sitz anklopfen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
         <extracomment>propose.head_bolts</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinderkopfschrauben nach dem Handbuch des Motors prüfen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Adjust the decompressor so that it closes, then test again.</source>
         <extracomment>propose.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Dekompressor so einstellen, dass er schließt, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
         <extracomment>propose.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch prüfen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
         <extracomment>propose.valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopf ab: %1 schleifen oder erneuern, seinen Sitz fräsen und einläppen.</translation>
     </message>
     <message>
         <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
         <extracomment>propose.rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder ab oder Kolben heraus: Bohrung messen, honen, neue Kolbenringe.</translation>
     </message>
     <message>
         <source>Cylinder off: measure bore and piston, new rings, hone the bore.</source>
         <extracomment>propose.rings_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder ab: Bohrung und Kolben messen, neue Kolbenringe, Bohrung honen.</translation>
     </message>
     <message>
         <source>Head off: look for cracks, measure head and block for flatness, new head gasket.</source>
         <extracomment>propose.gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kopf ab: nach Rissen suchen, Kopf und Block auf Planheit messen, neue Zylinderkopfdichtung.</translation>
     </message>
     <message>
         <source>Renew what lets the crankcase leak: crank seals, base gasket, reed.</source>
         <extracomment>propose.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erneuern, was das Kurbelgehäuse undicht macht: Wellendichtringe, Fußdichtung, Membran.</translation>
     </message>
     <message>
         <source>Leave it and measure again later.</source>
         <extracomment>propose.watch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>So lassen und später erneut messen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: at fault with odds %3, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2: schuld mit Wahrscheinlichkeit %3, unter den Annahmen der App.</translation>
     </message>
     <message>
         <source>The joint of %1: at fault with odds %2, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dichtungssteg (%1): schuld mit Wahrscheinlichkeit %2, unter den Annahmen der App.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
         <extracomment>because.rules</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Faustregeln weisen darauf: %2, Zylinder %1.</translation>
     </message>
     <message>
         <source>The seat burns further and the leak grows.</source>
         <extracomment>left.valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sitz verbrennt weiter, und das Leck wächst.</translation>
     </message>
     <message>
         <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
         <extracomment>left.exhaust_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Heißes Gas frisst das Leck größer: Als Nächstes geht der Sitz, und vom Ventil kann ein Stück abbrechen.</translation>
     </message>
     <message>
         <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
         <extracomment>left.rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leistung und Ölverbrauch werden weiter schlechter, langsam; Öl verschmutzt die Zündkerze.</translation>
     </message>
     <message>
         <source>Hot gas cuts into head and block; what is a gasket now becomes a head to be machined.</source>
         <extracomment>left.gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Heißes Gas frisst sich in Kopf und Block; was jetzt eine Dichtung ist, wird ein Kopf, der geplant werden muss.</translation>
     </message>
     <message>
         <source>Gas drives out the coolant and the engine overheats; coolant in a cylinder can bend its rod.</source>
         <extracomment>left.coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gas drückt das Kühlmittel heraus, und der Motor überhitzt; Kühlmittel in einem Zylinder kann dessen Pleuel verbiegen.</translation>
     </message>
     <message>
         <source>It starts badly and its readings tell nothing.</source>
         <extracomment>left.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er springt schlecht an, und seine Messwerte sagen nichts.</translation>
     </message>
     <message>
         <source>False air makes it run lean: it can seize.</source>
         <extracomment>left.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falschluft lässt ihn mager laufen: Er kann festgehen.</translation>
     </message>
     <message>
         <source>Normal wear goes on; nothing is lost by waiting as long as it does not grow.</source>
         <extracomment>left.wear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Normaler Verschleiß geht weiter; Abwarten schadet nicht, solange es nicht mehr wird.</translation>
     </message>
     <message>
         <source>Cylinder %1: not measured.</source>
         <extracomment>cylinder.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: nicht gemessen.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well.</source>
         <extracomment>cylinder.seals_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 dichtet gut.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: in range.</source>
         <extracomment>cylinder.reads_in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: im Bereich.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2. There is no factory limit to hold it against.</source>
         <extracomment>cylinder.reads_no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2. Es gibt keinen Werksgrenzwert zum Vergleichen.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure.</source>
         <extracomment>cylinder.reads_as_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2, wie von einem gut dichtenden zu erwarten. Es gibt keinen Werkswert.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, less than expected: borderline. There is no factory figure.</source>
         <extracomment>cylinder.reads_below_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2, weniger als erwartet: grenzwertig. Es gibt keinen Werkswert.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders.</source>
         <extracomment>cylinder.reads_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2 bei wirksamem Dekompressor: Das vergleicht nur Zylinder.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: borderline.</source>
         <extracomment>cylinder.reads_borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: grenzwertig.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low. A leak-down test shows where it leaks.</source>
         <extracomment>cylinder.reads_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: zu niedrig. Eine Druckverlustprüfung zeigt, wo es undicht ist.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
         <extracomment>cylinder.low_points_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: zu niedrig, und die Zeichen weisen darauf: %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.low_adjust_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: zu niedrig, aber mit zu wenig Ventilspiel (%3). Erst einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
         <extracomment>cylinder.wear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2: Verschleiß, noch kein Fehler.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2. Horchen, wo die Luft herauskommt.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2, nach dem Gehör das meiste hier: %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at_joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2, nach dem Gehör das meiste am Dichtungssteg zu Zylinder %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
         <extracomment>cylinder.leaks_clearance_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2, und die Luft weist darauf: %3. Vor jedem Urteil das Ventilspiel prüfen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.leaks_adjust_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 verliert %2 (%3), mit zu wenig Ventilspiel dort. Erst einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
         <extracomment>cylinder.ask_tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: vielleicht der falsche OT. Vor jedem Urteil die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2: Dekompressor, kein Beweis für ein Leck. Eine Druckverlustprüfung machen.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well (leakage %3) yet reads only %2. Look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>cylinder.seals_but_reads_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 dichtet gut (Druckverlust %3) und zeigt doch nur %2. Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch ansehen.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, in range, yet leaks %3. Test again and listen where the air comes out.</source>
         <extracomment>cylinder.leaks_but_reads_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2, im Bereich, und verliert doch %3. Erneut prüfen und horchen, wo die Luft herauskommt.</translation>
     </message>
     <message>
         <source>Cylinder %1 and its neighbour %2 are both low: look at the joint between them.</source>
         <extracomment>cylinder.joint_with</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 und sein Nachbar %2 sind beide niedrig: den Dichtungssteg zwischen ihnen ansehen.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test only: nothing to compare it with.</source>
         <extracomment>cylinder.wet_only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hat nur eine Nassprüfung: nichts zum Vergleichen.</translation>
     </message>
     <message>
         <source>Nothing measured yet.</source>
         <extracomment>engine.not_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts gemessen.</translation>
     </message>
     <message>
         <source>Every cylinder seals well.</source>
         <extracomment>engine.seals_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder dichtet gut.</translation>
     </message>
     <message>
         <source>Every cylinder is in range.</source>
         <extracomment>engine.in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder ist im Bereich.</translation>
     </message>
     <message>
         <source>Measured, but there is nothing to judge the readings by. Put the factory limits on the engine card.</source>
         <extracomment>engine.no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen, aber es gibt nichts, woran die Messwerte zu beurteilen wären. Die Werksgrenzwerte auf die Motorkarte schreiben.</translation>
     </message>
     <message>
         <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei wirksamem Dekompressor vergleichen die Messwerte nur Zylinder. Eine Druckverlustprüfung sagt, wie jeder dichtet.</translation>
     </message>
     <message>
         <source>Fault at %1.</source>
         <extracomment>engine.fault</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehler: %1.</translation>
     </message>
     <message>
         <source>Borderline: %1. No fault.</source>
         <extracomment>engine.borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwertig: %1. Kein Fehler.</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders measured, no fault so far.</source>
         <extracomment>engine.not_all_measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Zylindern gemessen, bisher kein Fehler.</translation>
     </message>
     <message>
         <source>A question about %1 comes before any verdict.</source>
         <extracomment>engine.questions_first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor jedem Urteil steht eine Frage zu %1.</translation>
     </message>
     <message>
         <source>Every cylinder seals well yet reads low: look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>engine.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder dichtet gut und zeigt doch wenig: Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch ansehen.</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 are both low: look at the joint between them.</source>
         <extracomment>engine.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 und %2 sind beide niedrig: den Dichtungssteg zwischen ihnen ansehen.</translation>
     </message>
     <message>
         <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
         <extracomment>engine.low_everywhere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder zeigt wenig. Bevor alle beschuldigt werden: Drosselklappe offen gehalten, Anlasserdrehzahl, Manometer und Schlauch, Steuerzeiten.</translation>
     </message>
     <message>
         <source>The crankcase does not hold its pressure.</source>
         <extracomment>engine.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse hält seinen Druck nicht.</translation>
     </message>
     <message>
         <source>The engine card has no factory limits.</source>
         <extracomment>limits.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Motorkarte hat keine Werksgrenzwerte.</translation>
     </message>
     <message>
         <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
         <extracomment>limits.scaled_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwerte sind auf den Luftdruck der Werkstatt umgerechnet, %1.</translation>
     </message>
     <message>
         <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
         <extracomment>limits.scaled_altitude</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwerte sind auf die Höhe der Werkstatt umgerechnet, %1 (Luftdruck %2).</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
         <extracomment>limits.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe der Werkstatt ist nicht bekannt: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
     </message>
     <message>
         <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
         <extracomment>limits.site_refused</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die notierte Höhe oder der notierte Luftdruck kann nicht stimmen: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
     </message>
     <message>
         <source>%1 is within the normal range, which begins at %2.</source>
         <extracomment>why.in_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt im Normalbereich, der bei %2 beginnt.</translation>
     </message>
     <message>
         <source>%1 is above the lowest limit of %2.</source>
         <extracomment>why.above_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt über dem unteren Grenzwert von %2.</translation>
     </message>
     <message>
         <source>%1 is below the normal range, which begins at %2.</source>
         <extracomment>why.below_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt unter dem Normalbereich, der bei %2 beginnt.</translation>
     </message>
     <message>
         <source>%1 is below the lowest limit of %2.</source>
         <extracomment>why.below_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt unter dem unteren Grenzwert von %2.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>why.close_to_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
         <extracomment>why.above_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt über dem Normalbereich, der bei %2 endet.</translation>
     </message>
     <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
         <extracomment>why.below_typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1.</translation>
     </message>
     <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
         <extracomment>why.within_typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; %1 erreicht das.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
         <extracomment>why.within_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darin.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
         <extracomment>why.below_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darunter. Bei der Unsicherheit des Modells ist das kein Beweis für einen Fehler.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
         <extracomment>why.above_expected</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darüber: Öl oder Ölkohle im Brennraum, oder eine falsche Zahl auf der Karte?</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
         <extracomment>why.throttle_closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war geschlossen: Der Messwert wird nicht an dem gemessen, was bei offener zu erwarten ist.</translation>
     </message>
     <message>
         <source>The decompressor was at work: the reading compares cylinders only and is not held against any limit.</source>
         <extracomment>why.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dekompressor war wirksam: Der Messwert vergleicht nur Zylinder und wird an keinem Grenzwert gemessen.</translation>
     </message>
     <message>
         <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem 80-psi-Prüfgerät würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, mehr ist Arbeit.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
         <extracomment>why.leak_maker</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust %1 auf dem Prüfgerät des Herstellers; der Hersteller lässt %2 zu.</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt so nah an den %2 des Herstellers, dass die Manometer sie nicht unterscheiden können.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
         <extracomment>spread.ratio_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der niedrigste Zylinder hat %1 vom höchsten; verlangt sind mindestens %2 (%3).</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
         <extracomment>spread.ratio_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; verlangt sind mindestens %3 (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
         <extracomment>spread.ratio_under</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter %2: %1 (%3).</translation>
     </message>
     <message>
         <source>No cylinder lies %1 below the average of %2 (%3).</source>
         <extracomment>spread.average_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Zylinder liegt %1 unter dem Mittel von %2 (%3).</translation>
     </message>
     <message>
         <source>%2 or more below the average of %3: %1 (%4).</source>
         <extracomment>spread.average_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%2 oder mehr unter dem Mittel von %3: %1 (%4).</translation>
     </message>
     <message>
         <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
         <extracomment>spread.difference_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinder unterscheiden sich um %1; der eigene Grenzwert des Motors ist %2.</translation>
     </message>
     <message>
         <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
         <extracomment>spread.difference_holds/alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinder zeigen dasselbe; der eigene Grenzwert des Motors für den Unterschied ist %2.</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
         <extracomment>spread.difference_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu weit unter dem höchsten: %1. Der Unterschied ist %2; der eigene Grenzwert des Motors ist %3.</translation>
     </message>
     <message>
         <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the gauge can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
         <extracomment>spread.own_ratio_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der niedrigste Zylinder hat %1 vom höchsten; der Hersteller verlangt mindestens %2.</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
         <extracomment>spread.own_ratio_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; der Hersteller verlangt mindestens %3.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1: less than the gauge&apos;s own uncertainty of %2. As far as this gauge can tell they are alike.</source>
         <extracomment>spread.within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinder unterscheiden sich um %1: weniger als die eigene Unsicherheit des Manometers von %2. Soweit dieses Manometer es sagen kann, sind sie gleich.</translation>
     </message>
     <message>
         <source>The cylinders read the same.</source>
         <extracomment>spread.within_gauge/alike</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinder zeigen dasselbe.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, %2 or more: rings.</source>
         <extracomment>thumb.wet_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl hob den Messwert um %1, also %2 oder mehr: Kolbenringe.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, less than %2: valves, a broken ring or the head gasket.</source>
         <extracomment>thumb.wet_no_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl hob den Messwert um %1, weniger als %2: Ventile, ein gebrochener Kolbenring oder die Zylinderkopfdichtung.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, less than %2: a broken ring or the head gasket.</source>
         <extracomment>thumb.wet_no_rise_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl hob den Messwert um %1, weniger als %2: ein gebrochener Kolbenring oder die Zylinderkopfdichtung.</translation>
     </message>
     <message>
         <source>The gauge can&apos;t tell this rise from %1 with certainty.</source>
         <extracomment>thumb.wet_within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Manometer kann diesen Anstieg nicht sicher von %1 unterscheiden.</translation>
     </message>
     <message>
         <source>The rise says little: the volume of the oil alone explains up to %1.</source>
         <extracomment>thumb.wet_volume_explains</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Anstieg sagt wenig: Das Ölvolumen allein erklärt bis zu %1.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). That means %3.</source>
         <extracomment>thumb.loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lautester Austritt: %1 (%2). Das heißt: %3.</translation>
     </message>
     <message>
         <source>Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1.</source>
         <extracomment>thumb.loudest_exit_joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lautester Austritt: Zündkerzenloch von Zylinder %1 (%2). Das heißt: der Dichtungssteg zu Zylinder %1.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well.</source>
         <extracomment>thumb.ring_air_normal</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lautester Austritt: %1 (%2). Etwas Luft an den Kolbenringen vorbei ist normal; dieser Zylinder dichtet gut.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). In this engine it names no single path.</source>
         <extracomment>thumb.loudest_exit_no_path</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lautester Austritt: %1 (%2). Bei diesem Motor nennt er keinen einzelnen Weg.</translation>
     </message>
     <message>
         <source>%1 and %2 are equally loud: no single path stands out.</source>
         <extracomment>thumb.exits_tie</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2 sind gleich laut: Kein einzelner Weg hebt sich ab.</translation>
     </message>
     <message>
         <source>Air is lost, yet nothing was heard at any exit. Try hose, hand and soapy water.</source>
         <extracomment>thumb.nothing_heard</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft geht verloren, und doch wurde an keinem Austritt etwas gehört. Es mit Schlauch, Hand und Seifenwasser versuchen.</translation>
     </message>
     <message>
         <source>A gasket sign may also be a crack in head or block.</source>
         <extracomment>thumb.gasket_or_crack</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeichen für die Dichtung kann auch ein Riss in Kopf oder Block sein.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach), then it builds up: rings.</source>
         <extracomment>thumb.first_puff_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub niedrig (%1 von dem, was er erreichen sollte), dann baut es sich auf: Kolbenringe.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach) and it does not build up: valves.</source>
         <extracomment>thumb.first_puff_valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub niedrig (%1 von dem, was er erreichen sollte), und es baut sich nicht auf: Ventile.</translation>
     </message>
     <message>
         <source>First puff low (%1 of what it should reach): rings or head gasket.</source>
         <extracomment>thumb.first_puff_low_two_stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub niedrig (%1 von dem, was er erreichen sollte): Kolbenringe oder Zylinderkopfdichtung.</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 are neighbours and both low: the joint between them.</source>
         <extracomment>thumb.joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 und %2 sind Nachbarn und beide niedrig: der Dichtungssteg zwischen ihnen.</translation>
     </message>
     <message>
         <source>Two rules of thumb disagree: one says %1, the other %2.</source>
         <extracomment>contra.rules_disagree</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Faustregeln widersprechen sich: Die eine sagt „%1“, die andere „%2“.</translation>
     </message>
     <message>
         <source>It reads low (%1) yet seals well (leakage %2): look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>contra.low_but_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er zeigt wenig (%1) und dichtet doch gut (Druckverlust %2): Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch ansehen.</translation>
     </message>
     <message>
         <source>It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking adapter.</source>
         <extracomment>contra.leaks_but_reads_well</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er zeigt %1, im Bereich, und verliert doch %2: ein Leck, das sich nur im Stillstand zeigt, ein falscher OT oder ein undichter Adapter.</translation>
     </message>
     <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Foto zu „%1“ zeigt %3, eingetippt wurde %2: das Foto ansehen und es klären.</translation>
     </message>
     <message>
         <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
         <extracomment>question.tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an Einlass und Auslass bei sehr wenig Haltedruck: Steht Zylinder %1 im OT zwischen Auslass und Einlass, beide Ventile offen? Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
         <extracomment>question.clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel in Zylinder %1 ist nicht aufgenommen (%2). Vorher kein Urteil über ein Ventil.</translation>
     </message>
     <message>
         <source>The decompressor of cylinder %1 was at work: a low reading is no proof of a leak. Do a leak-down test.</source>
         <extracomment>question.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dekompressor von Zylinder %1 war wirksam: Ein niedriger Messwert ist kein Beweis für ein Leck. Eine Druckverlustprüfung machen.</translation>
     </message>
     <message>
         <source>Has this engine a decompressor? With one at work, cylinders read %2 to %3, as cylinder %1 does. A leak-down test settles it.</source>
         <extracomment>question.decompressor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hat dieser Motor einen Dekompressor? Ist einer wirksam, zeigen Zylinder %2 bis %3, so wie Zylinder %1. Eine Druckverlustprüfung klärt es.</translation>
     </message>
     <message>
         <source>Oil went into cylinder %1 before its leak-down test: oiled rings leak less than they will.</source>
         <extracomment>question.oil_before_leak_down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Zylinder %1 kam vor der Druckverlustprüfung Öl: Geölte Kolbenringe verlieren weniger, als sie es noch werden.</translation>
     </message>
     <message>
         <source>Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it.</source>
         <extracomment>question.wet_on_diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In einen Diesel wurde Öl gegeben: Der Messwert wird nicht beurteilt. Der Brennraum ist klein, und Öl kann ihn blockieren.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test but no dry one: the rise is not known.</source>
         <extracomment>question.wet_without_dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hat eine Nassprüfung, aber keine Trockenprüfung: Der Anstieg ist nicht bekannt.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
         <extracomment>question.above_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigt %2, über dem Normalbereich: Öl oder Ölkohle im Brennraum, oder falsches Manometer oder falsche Grenzwerte?</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint only if its valves are shut: turn %2 away from overlap or look at its rockers.</source>
         <extracomment>question.companion</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 und %2 stehen gemeinsam im oberen Totpunkt. Luft im Zündkerzenloch von %2 bedeutet den Dichtungssteg nur, wenn dessen Ventile geschlossen sind: %2 aus der Ventilüberschneidung drehen oder seine Kipphebel ansehen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
         <extracomment>clearance.none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3: kein Spiel. Das Ventil wird offen gehalten: erst einstellen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first.</source>
         <extracomment>clearance.too_small</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3: %4, weniger als das Mindestmaß von %5. Erst einstellen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
         <extracomment>clearance.too_large</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3: %4, mehr als das Höchstmaß von %5: Geräusch, aber das Ventil sitzt auf.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: was too small and is put right. Readings from before don&apos;t count for this valve.</source>
         <extracomment>clearance.adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3: war zu klein und ist berichtigt. Frühere Messwerte zählen für dieses Ventil nicht.</translation>
     </message>
     <message>
         <source>Not done: %1. %2</source>
         <extracomment>weak.step</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht getan: %1. %2</translation>
     </message>
     <message>
         <source>Steps of Prepare that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schritte der Vorbereitung, die weder so noch so gekennzeichnet sind: %1.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
         <extracomment>weak.throttle_closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
         <extracomment>weak.throttle_closed_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig, nach dem Modell um %1 bis %2.</translation>
     </message>
     <message>
         <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
         <extracomment>weak.battery_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen, nach dem Modell um etwa %2.</translation>
     </message>
     <message>
         <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
         <extracomment>weak.cold_by</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Motor war kalt: Er zeigt nach dem Modell etwa %1 weniger als warm.</translation>
     </message>
     <message>
         <source>The volume before the check valve takes about %1 off every reading: they compare with each other, not with factory limits.</source>
         <extracomment>weak.hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg: Sie sind untereinander vergleichbar, nicht mit Werksgrenzwerten.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
         <extracomment>weak.tyre_core</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Reifenventileinsatz öffnet spät und nimmt nach dem Modell von jedem Messwert etwa %1 weg.</translation>
     </message>
     <message>
         <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
         <extracomment>weak.battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
         <extracomment>weak.drift_lower</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigte %2 weniger, als er am Ende noch einmal gemessen wurde: Die Batterie kann nachgelassen haben, und spät gemessene Zylinder zeigen vielleicht zu wenig.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
         <extracomment>weak.drift_higher</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 zeigte %2 mehr, als er am Ende noch einmal gemessen wurde: Der Motor kann warm geworden sein, und spät gemessene Zylinder zeigen vielleicht zu viel.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
         <extracomment>weak.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalt oder warm ist nicht notiert: Ein kalter Motor zeigt etwa 10 % weniger.</translation>
     </message>
     <message>
         <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
         <extracomment>weak.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welches Manometer benutzt wurde, ist nicht notiert (%1): Seine Unsicherheit ist angenommen.</translation>
     </message>
     <message>
         <source>%1: the self-check &quot;%2&quot; was never done.</source>
         <extracomment>weak.self_check_missing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Selbstprüfung „%2“ wurde nie gemacht.</translation>
     </message>
     <message>
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Selbstprüfung „%2“ ist nicht bestanden. Das Prüfgerät in Ordnung bringen, bevor der Motor beschuldigt wird.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
         <extracomment>weak.class_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Klasse des Manometers ist nicht bekannt; angenommen sind %2 seines Skalenendwerts.</translation>
     </message>
     <message>
         <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
         <extracomment>weak.one_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 hat nur ein Manometer: Der Druckregler kann bei Durchfluss unbemerkt nachgeben.</translation>
     </message>
     <message>
         <source>%1: the restrictor is not known; %2 is assumed.</source>
         <extracomment>weak.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: Die Drosselbohrung ist nicht bekannt; angenommen ist %2.</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a hole (exponent %1).</source>
         <extracomment>law.hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein Loch (Exponent %1).</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
         <extracomment>law.gap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein enger Spalt (Exponent %1).</translation>
     </message>
     <message>
         <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
         <extracomment>law.seats</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der höhere eingestellte Druck drückt das Leck zu: Seine Fläche wird kleiner (Exponent %1).</translation>
     </message>
     <message>
         <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
         <extracomment>law.opens</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der höhere eingestellte Druck öffnet das Leck weiter: Seine Fläche wächst (Exponent %1).</translation>
     </message>
     <message>
         <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
         <extracomment>law.between</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck weder wie ein Loch noch wie ein enger Spalt (Exponent %1).</translation>
     </message>
     <message>
         <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
         <extracomment>law.undecided</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei eingestellte Drücke, aber die Manometer können ein Loch nicht von einem engen Spalt unterscheiden (Exponent %1).</translation>
     </message>
     <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse hält: %1 nach %3, verlangt sind mindestens %2.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, at least %2 is asked; how long it was held is not noted.</source>
         <extracomment>crankcase.holds_no_time</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse endete bei %1, verlangt sind mindestens %2; wie lange gehalten wurde, ist nicht notiert.</translation>
     </message>
     <message>
         <source>The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve.</source>
         <extracomment>crankcase.loses</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse fiel auf %1; verlangt sind mindestens %2. Wellendichtringe, Fußdichtung, Membran oder Drehschieber.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, so close to %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>crankcase.close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse endete bei %1, so nah an %2, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse wurde nur %1 lang gehalten; der Hersteller verlangt %2.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2; the card has no limit for it.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse ging von %1 auf %2; die Karte hat dafür keinen Grenzwert.</translation>
     </message>
     <message>
         <source>Start with the dry test: it is quick and shows which cylinder to look at.</source>
         <extracomment>next.dry_all</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, welchen Zylinder es anzusehen gilt.</translation>
     </message>
     <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 hat noch keinen trockenen Messwert: Die anderen lassen sich nicht mit ihm vergleichen.</translation>
     </message>
     <message>
         <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
         <extracomment>next.leak_down_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1 ist nicht im Bereich: Eine Druckverlustprüfung zeigt, wie viel er verliert und wo.</translation>
     </message>
     <message>
         <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
         <extracomment>next.leak_down_decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfung an Zylinder %1: Der Dekompressor stört sie nicht.</translation>
     </message>
     <message>
         <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
         <extracomment>next.leak_down_all</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfung an jedem Zylinder: Dichten sie gut, liegt die Ursache anderswo.</translation>
     </message>
     <message>
         <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
         <extracomment>next.listen</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, das nennt das Leck.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
         <extracomment>next.wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
     </message>
     <message>
         <source>Check the valve clearances of cylinder %1: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel von Zylinder %1 prüfen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
         <extracomment>next.adjust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>The clearance of cylinder %1 was put right: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel von Zylinder %1 wurde berichtigt: erneut prüfen.</translation>
     </message>
     <message>
         <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
         <extracomment>next.turn_once</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kurbelwelle eine volle Umdrehung weiterdrehen und Zylinder %1 erneut prüfen: Er steht vielleicht im falschen OT.</translation>
     </message>
     <message>
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>
         <extracomment>next.tester_check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erst „%1“ prüfen: %2.</translation>
     </message>
     <message>
         <source>No test is outstanding: read the findings and decide.</source>
         <extracomment>next.plan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Prüfung steht aus: den Befund lesen und entscheiden.</translation>
     </message>
     <message>
         <source>No test is outstanding; what to do about it is noted with this visit.</source>
         <extracomment>next.planned</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Prüfung steht aus; was zu tun ist, ist bei diesem Termin notiert.</translation>
     </message>
     <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
         <extracomment>next.watch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Prüfung steht aus, und nichts ist bisher ein Fehler. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>
     </message>
     <message>
         <source>Nothing outstanding.</source>
         <extracomment>next.nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts steht aus.</translation>
     </message>
     <message>
         <source>Below zero? Look at the needle at rest.</source>
         <extracomment>pad.negative</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter null? Den Zeiger in Ruhe ansehen.</translation>
     </message>
     <message>
         <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
         <extracomment>pad.over_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt über der Skala des Manometers von %2. Stimmt das Komma?</translation>
     </message>
     <message>
         <source>Held %1 is over the set %2. Were the two swapped?</source>
         <extracomment>pad.held_over_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehalten liegt über %2 eingestellt. Wurden die beiden vertauscht?</translation>
     </message>
     <message>
         <source>Type the set pressure too: leakage needs both.</source>
         <extracomment>pad.no_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auch den eingestellten Druck eingeben: Der Druckverlust braucht beides.</translation>
     </message>
     <message>
         <source>Set %1; this tester is usually set to %2. Is that meant?</source>
         <extracomment>pad.set_differs</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 eingestellt; dieses Prüfgerät steht sonst auf %2. Ist das so gemeint?</translation>
     </message>
     <message>
         <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
         <extracomment>pad.first_over_final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub %1 liegt über dem Endwert %2. Wurden die beiden vertauscht?</translation>
     </message>
     <message>
         <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
         <extracomment>pad.slip_high</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt weit über dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
     </message>
     <message>
         <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
         <extracomment>pad.slip_low</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt weit unter dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
     </message>
     <message>
         <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
         <extracomment>pad.very_low_held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sehr wenig gehalten. Ist es der richtige OT? Kommt Luft an Einlass und Auslass, die Kurbelwelle eine volle Umdrehung weiterdrehen.</translation>
     </message>
     <message>
         <source>A fall of %1 is within the gauge&apos;s own error.</source>
         <extracomment>pad.within_gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Abfall um %1 liegt im Fehler des Manometers selbst.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
         <extracomment>pad.diesel_wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Öl in einen Diesel: Es kann den Motor blockieren und ein Pleuel verbiegen.</translation>
     </message>
     <message>
         <source>Factory range here: %1 to %2.</source>
         <extracomment>fact.limit_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksbereich hier: %1 bis %2.</translation>
     </message>
     <message>
         <source>Factory limit here: %1.</source>
         <extracomment>fact.limit_lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert hier: %1.</translation>
     </message>
     <message>
         <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
         <extracomment>fact.first_usual</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub %1 vom Endwert: wie bei einem gut dichtenden Zylinder.</translation>
     </message>
     <message>
         <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
         <extracomment>fact.first_slow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub nur %1 vom Endwert: Es baut sich langsam auf, wie bei undichten Kolbenringen.</translation>
     </message>
     <message>
         <source>First puff %1 of the final reading already: it hardly builds up.</source>
         <extracomment>fact.first_stays</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub schon %1 vom Endwert: Es baut sich kaum auf.</translation>
     </message>
     <message>
         <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
         <extracomment>fact.oil_volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Volumen von %1 Öl allein erklärt einen Anstieg von %2 bis %3.</translation>
     </message>
     <message>
         <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
         <extracomment>fact.without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt etwa %1 weg: Ohne es wären es etwa %2.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
         <extracomment>model.healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert; das Modell erwartet %1 bis %2 von einem gut dichtenden Zylinder.</translation>
     </message>
     <message>
         <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
         <extracomment>model.above_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Erwartung: Bei einer Verdichtung von %1, über 14, liegt das Modell weit über dem, was Hersteller angeben. Den Wert des Herstellers nehmen.</translation>
     </message>
     <message>
         <source>The model gives no expectation. %1</source>
         <extracomment>model.refused</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell gibt keine Erwartung. %1</translation>
     </message>
     <message>
         <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
         <extracomment>model.decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Dekompressor ist wirksam: Messwerte vergleichen nur Zylinder, sonst ist nichts von ihnen zu erwarten.</translation>
     </message>
     <message>
         <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
         <extracomment>model.induction_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Ansaugung war abgebaut: Nichts drosselt die Luft, und der Messwert gilt wie bei offen gehaltener Drosselklappe.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
         <extracomment>model.missing_one</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
         <extracomment>model.missing_two</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1 und %2.</translation>
     </message>
     <message>
         <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
         <extracomment>model.missing_three</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1, %2 und %3.</translation>
     </message>
     <message>
         <source>From the readings.</source>
         <extracomment>source.typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus den Messwerten.</translation>
     </message>
     <message>
         <source>Published: %1.</source>
         <extracomment>source.published</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Veröffentlicht: %1.</translation>
     </message>
     <message>
         <source>Common practice of the trade, no published source.</source>
         <extracomment>source.common_practice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Praxis der Branche, keine veröffentlichte Quelle.</translation>
     </message>
     <message>
         <source>A working assumption of this app. %1</source>
         <extracomment>source.assumption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Annahme dieser App. %1</translation>
     </message>
     <message>
         <source>Physics: %1.</source>
         <extracomment>source.physics</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Physik: %1.</translation>
     </message>
     <message>
         <source>Engine card (%1) %2</source>
         <extracomment>source.card</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motorkarte (%1) %2</translation>
     </message>
     <message>
         <source>Mean of %1 readings; all of them count.</source>
         <extracomment>note.mean</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mittel aus %1 Messwerten; alle zählen.</translation>
     </message>
     <message>
         <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption).</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>So wenige Wiederholungen kennen ihre Streuung schlecht: Sie wird mit einer üblichen von %1 zusammengenommen, die so viel zählt wie %2 weitere Wiederholungen (Annahme).</translation>
     </message>
     <message>
         <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
         <extracomment>note.class_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Klasse des Manometers ist nicht bekannt: Angenommen sind %1 seines Skalenendwerts.</translation>
     </message>
     <message>
         <source>Which gauge it was is not noted: its error is assumed.</source>
         <extracomment>note.tester_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welches Manometer es war, ist nicht notiert: Sein Fehler ist angenommen.</translation>
     </message>
     <message>
         <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
         <extracomment>note.restrictor_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselbohrung des Prüfgeräts ist nicht bekannt: Angenommen ist %1.</translation>
     </message>
     <message>
         <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
         <extracomment>note.cd_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Durchflussbeiwert der Drosselbohrung kommt aus den Annahmen, sofern das Prüfgerät keinen eigenen hat.</translation>
     </message>
     <message>
         <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
         <extracomment>note.droop</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Manometer: Der Druckregler kann bei Durchfluss um bis zu %1 des eingestellten Drucks nachgeben.</translation>
     </message>
     <message>
         <source>On a hot engine the leak comes out about 11 % too small.</source>
         <extracomment>note.hot</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>An einem heißen Motor ergibt sich das Leck etwa 11 % zu klein.</translation>
     </message>
     <message>
         <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
         <extracomment>note.law_range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Loch und enger Spalt sind zwei Beispielgesetze, keine Grenzen: Druck kann auch einen Kolbenring anlegen oder eine Dichtung öffnen.</translation>
     </message>
     <message>
         <source>The shop&apos;s altitude is not known: not scaled.</source>
         <extracomment>note.altitude_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe der Werkstatt ist nicht bekannt: nicht umgerechnet.</translation>
     </message>
     <message>
         <source>Nothing was held: the leak is larger than this tester can tell.</source>
         <extracomment>note.wide_open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nichts wurde gehalten: Das Leck ist größer, als dieses Prüfgerät erkennen kann.</translation>
     </message>
     <message>
         <source>Nothing was lost that this gauge could show.</source>
         <extracomment>note.none_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es ging nichts verloren, was dieses Manometer zeigen könnte.</translation>
     </message>
     <message>
         <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
         <extracomment>note.rod_guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Pleuellänge steht nicht auf der Karte: Angenommen ist das %1-Fache des Hubs.</translation>
     </message>
     <message>
         <source>The compression ratio is guessed: it may be out by %1.</source>
         <extracomment>note.ratio_guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Verdichtung ist geschätzt: Sie kann um %1 falsch sein.</translation>
     </message>
     <message>
         <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
         <extracomment>note.closing_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Einlassschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
     </message>
     <message>
         <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
         <extracomment>note.port_closing_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Auslassschlitzschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
     </message>
     <message>
         <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
         <extracomment>note.closing_at_lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schluss ist bei einem Hub angegeben: Im Sitz schließt das Ventil %1 bis %2 später.</translation>
     </message>
     <message>
         <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
         <extracomment>note.closing_lift_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Schluss im Sitz oder bei einem Hub gemeint ist, steht nicht auf der Karte: Ab einem Hub wäre er %1 bis %2 später.</translation>
     </message>
     <message>
         <source>Variable valve timing: the closing may lie %1 to either side.</source>
         <extracomment>note.timing_variable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Variable Steuerzeiten: Der Schluss kann %1 nach jeder Seite liegen.</translation>
     </message>
     <message>
         <source>The cranking speed is not noted: it is assumed.</source>
         <extracomment>note.speed_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: taken as cold.</source>
         <extracomment>note.heat_unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalt oder warm ist nicht notiert: gilt als kalt.</translation>
     </message>
     <message>
         <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
         <extracomment>note.gauge_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welches Manometer es war, ist nicht notiert: Angenommen sind Schlauch und Manometer mit %1 hinter einem Rückschlagventil am Zündkerzenloch.</translation>
     </message>
     <message>
         <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
         <extracomment>note.hose_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Volumen von Schlauch und Manometer steht nicht auf der Karte des Prüfgeräts: Angenommen ist %1.</translation>
     </message>
     <message>
         <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
         <extracomment>note.valve_place_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Sitz des Rückschlagventils steht nicht auf der Karte des Prüfgeräts: Angenommen ist das Zündkerzenloch.</translation>
     </message>
     <message>
         <source>How much oil went in is not noted: %1 is assumed.</source>
         <extracomment>note.oil_assumed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Öl eingefüllt wurde, ist nicht notiert: Angenommen ist %1.</translation>
     </message>
     <message>
         <source>Friction holds the crank in part; it is left out.</source>
         <extracomment>note.friction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reibung hält die Kurbelwelle zum Teil; sie bleibt unberücksichtigt.</translation>
     </message>
     <message>
         <source>The model itself may be out by %1: not yet counted on real engines.</source>
         <extracomment>note.model_doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell selbst kann um %1 falsch sein: noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
         <source>Left out: the starter&apos;s sag within a turn, waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unberücksichtigt: das Nachgeben des Anlassers innerhalb einer Umdrehung, Wellen in den Kanälen, Ölnebel, Spalte.</translation>
     </message>
     <message>
         <source>four-stroke</source>
         <extracomment>cycle:four-stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Viertakt</translation>
     </message>
     <message>
         <source>two-stroke</source>
         <extracomment>cycle:two-stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakt</translation>
     </message>
     <message>
         <source>petrol</source>
         <extracomment>fuel:petrol</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Benzin</translation>
     </message>
     <message>
         <source>diesel</source>
         <extracomment>fuel:diesel</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diesel</translation>
     </message>
     <message>
         <source>single</source>
         <extracomment>arrangement:single</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einzylinder</translation>
     </message>
     <message>
         <source>in-line</source>
         <extracomment>arrangement:in-line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reihe</translation>
     </message>
     <message>
         <source>V</source>
         <extracomment>arrangement:v</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>V</translation>
     </message>
     <message>
         <source>flat</source>
         <extracomment>arrangement:flat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Boxer</translation>
     </message>
     <message>
         <source>other</source>
         <comment>arrangement:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>andere</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>cooling:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>air</source>
         <extracomment>cooling:air</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>liquid</source>
         <extracomment>cooling:liquid</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Flüssigkeit</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>adjuster:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>screw</source>
         <extracomment>adjuster:screw</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schraube</translation>
     </message>
     <message>
         <source>shim</source>
         <extracomment>adjuster:shim</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Plättchen</translation>
     </message>
     <message>
         <source>hydraulic</source>
         <extracomment>adjuster:hydraulic</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hydraulisch</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>decompressor:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>none</source>
         <extracomment>decompressor:none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keiner</translation>
     </message>
     <message>
         <source>manual</source>
         <comment>decompressor:manual</comment>
-        <translation type="unfinished"></translation>
+        <translation>von Hand</translation>
     </message>
     <message>
         <source>automatic</source>
         <extracomment>decompressor:automatic</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>automatisch</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>timing:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>fixed</source>
         <extracomment>timing:fixed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>fest</translation>
     </message>
     <message>
         <source>variable</source>
         <extracomment>timing:variable</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>variabel</translation>
     </message>
     <message>
         <source>source not noted</source>
         <extracomment>origin:unknown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quelle nicht notiert</translation>
     </message>
     <message>
         <source>manual</source>
         <comment>origin:manual</comment>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>measured</source>
         <extracomment>origin:measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>guessed</source>
         <extracomment>origin:guessed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>timing_at:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>on the seat</source>
         <extracomment>timing_at:seat</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>im Sitz</translation>
     </message>
     <message>
         <source>at 1 mm lift</source>
         <extracomment>timing_at:1 mm lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bei 1 mm Hub</translation>
     </message>
     <message>
         <source>at 0.050 in lift</source>
         <extracomment>timing_at:0.050 in lift</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bei 0,050 in Hub</translation>
     </message>
     <message>
         <source>session</source>
         <extracomment>tied_to:session</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>cylinder</source>
         <extracomment>tied_to:cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>reading</source>
         <comment>tied_to:reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>exit</source>
         <comment>tied_to:exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Austritt</translation>
     </message>
     <message>
         <source>clearance</source>
         <extracomment>tied_to:clearance</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>plan</source>
         <extracomment>tied_to:plan line</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>finding</source>
         <extracomment>tied_to:finding</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>note</source>
         <comment>tied_to:note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>tester</source>
         <extracomment>tied_to:tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>photo</source>
         <extracomment>attachment:photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>voice note</source>
         <extracomment>attachment:voice note</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz</translation>
     </message>
     <message>
         <source>gauge</source>
         <extracomment>photo_of:gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer</translation>
     </message>
     <message>
         <source>plug</source>
         <extracomment>photo_of:plug</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerze</translation>
     </message>
     <message>
         <source>borescope</source>
         <comment>photo_of:borescope</comment>
-        <translation type="unfinished"></translation>
+        <translation>Endoskop</translation>
     </message>
     <message>
         <source>valve</source>
         <extracomment>photo_of:valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>piston crown</source>
         <extracomment>photo_of:piston crown</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenboden</translation>
     </message>
     <message>
         <source>exit</source>
         <comment>photo_of:exit</comment>
-        <translation type="unfinished"></translation>
+        <translation>Austritt</translation>
     </message>
     <message>
         <source>other</source>
         <comment>photo_of:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>anderes</translation>
     </message>
     <message>
         <source>note</source>
         <comment>note:note</comment>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>other cause</source>
         <extracomment>note:other cause</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>andere Ursache</translation>
     </message>
     <message>
         <source>please test this</source>
         <extracomment>note:please test this</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bitte das prüfen</translation>
     </message>
     <message>
         <source>my call</source>
         <extracomment>note:my call</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>meine Einschätzung</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>cause:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>cause:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventil</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>cause:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventil</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>cause:head gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung</translation>
     </message>
     <message>
         <source>joint to the next cylinder</source>
         <comment>cause:next cylinder</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dichtungssteg zum Nachbarzylinder</translation>
     </message>
     <message>
         <source>into the coolant</source>
         <extracomment>cause:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ins Kühlmittel</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>cause:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>crankcase</source>
         <extracomment>cause:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuse</translation>
     </message>
     <message>
         <source>seals well</source>
         <comment>cause:seals well</comment>
-        <translation type="unfinished"></translation>
+        <translation>dichtet gut</translation>
     </message>
     <message>
         <source>tester or method</source>
         <extracomment>cause:tester or method</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät oder Vorgehen</translation>
     </message>
     <message>
         <source>as read</source>
         <extracomment>read_settled:as read</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wie abgelesen</translation>
     </message>
     <message>
         <source>as typed</source>
         <extracomment>read_settled:as typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wie eingetippt</translation>
     </message>
     <message>
         <source>left open</source>
         <extracomment>read_settled:left open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>offen gelassen</translation>
     </message>
     <message>
         <source>photo only</source>
         <extracomment>read_settled:photo only</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nur Foto</translation>
     </message>
     <message>
         <source>leave it</source>
         <extracomment>plan:leave it</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>so lassen</translation>
     </message>
     <message>
         <source>quick fix</source>
         <extracomment>plan:quick fix</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>schnelle Abhilfe</translation>
     </message>
     <message>
         <source>strip</source>
         <extracomment>plan:strip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zerlegen</translation>
     </message>
     <message>
         <source>dry test</source>
         <extracomment>test:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung</translation>
     </message>
     <message>
         <source>leak-down</source>
         <extracomment>test:leak-down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfung</translation>
     </message>
     <message>
         <source>wet test</source>
         <extracomment>test:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>crankcase hold test</source>
         <extracomment>test:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halteprüfung des Kurbelgehäuses</translation>
     </message>
     <message>
         <source>as found</source>
         <extracomment>tag:as found</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wie vorgefunden</translation>
     </message>
     <message>
         <source>after clearance adjustment</source>
         <extracomment>tag:after clearance adjustment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach Einstellen des Ventilspiels</translation>
     </message>
     <message>
         <source>after staking</source>
         <extracomment>tag:after staking</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Anklopfen</translation>
     </message>
     <message>
         <source>after oil soak</source>
         <extracomment>tag:after oil soak</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach Einwirken von Öl</translation>
     </message>
     <message>
         <source>after running three minutes</source>
         <extracomment>tag:after running three minutes</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach drei Minuten Lauf</translation>
     </message>
     <message>
         <source>after repair</source>
         <extracomment>tag:after repair</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach der Reparatur</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>oiled:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>no oil</source>
         <extracomment>oiled:no</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kein Öl</translation>
     </message>
     <message>
         <source>oiled before</source>
         <extracomment>oiled:before</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vorher geölt</translation>
     </message>
     <message>
         <source>freshly oiled</source>
         <extracomment>oiled:fresh</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>frisch geölt</translation>
     </message>
     <message>
         <source>typed</source>
         <extracomment>reading_from:typed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingetippt</translation>
     </message>
     <message>
         <source>read from the photo</source>
         <extracomment>reading_from:photo</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vom Foto abgelesen</translation>
     </message>
     <message>
         <source>intake</source>
         <extracomment>exit:intake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>exhaust</source>
         <extracomment>exit:exhaust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>breather</source>
         <extracomment>exit:breather</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>exit:head gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kopfdichtung</translation>
     </message>
     <message>
         <source>coolant</source>
         <extracomment>exit:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>next cylinder&apos;s plug hole</source>
         <extracomment>exit:next cylinder&apos;s plug hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch des Nachbarzylinders</translation>
     </message>
     <message>
         <source>crank seals</source>
         <extracomment>exit:crank seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wellendichtringe</translation>
     </message>
     <message>
         <source>base gasket</source>
         <extracomment>exit:base gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fußdichtung</translation>
     </message>
     <message>
         <source>reed</source>
         <extracomment>exit:reed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Membran</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>exit:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>other</source>
         <comment>exit:other</comment>
-        <translation type="unfinished"></translation>
+        <translation>anderer</translation>
     </message>
     <message>
         <source>nothing</source>
         <extracomment>loudness:nothing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nichts</translation>
     </message>
     <message>
         <source>faint</source>
         <extracomment>loudness:faint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>schwach</translation>
     </message>
     <message>
         <source>clear</source>
         <extracomment>loudness:clear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>deutlich</translation>
     </message>
     <message>
         <source>strong</source>
         <extracomment>loudness:strong</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>stark</translation>
     </message>
     <message>
         <source>ear</source>
         <extracomment>listened_by:ear</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ohr</translation>
     </message>
     <message>
         <source>hose</source>
         <extracomment>listened_by:hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch</translation>
     </message>
     <message>
         <source>soapy water</source>
         <extracomment>listened_by:soapy water</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seifenwasser</translation>
     </message>
     <message>
         <source>bubbles</source>
         <extracomment>listened_by:bubbles</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen</translation>
     </message>
     <message>
         <source>hand</source>
         <extracomment>listened_by:hand</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hand</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>valve:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventil</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>valve:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventil</translation>
     </message>
     <message>
         <source>power loss</source>
         <extracomment>symptom:power loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leistungsverlust</translation>
     </message>
     <message>
         <source>oil use</source>
         <extracomment>symptom:oil use</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölverbrauch</translation>
     </message>
     <message>
         <source>blue smoke</source>
         <extracomment>symptom:blue smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>blauer Rauch</translation>
     </message>
     <message>
         <source>white smoke</source>
         <extracomment>symptom:white smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>weißer Rauch</translation>
     </message>
     <message>
         <source>black smoke</source>
         <extracomment>symptom:black smoke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>schwarzer Rauch</translation>
     </message>
     <message>
         <source>coolant loss</source>
         <extracomment>symptom:coolant loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittelverlust</translation>
     </message>
     <message>
         <source>hard starting</source>
         <extracomment>symptom:hard starting</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>schlechtes Anspringen</translation>
     </message>
     <message>
         <source>noise</source>
         <extracomment>symptom:noise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geräusch</translation>
     </message>
     <message>
         <source>misfire</source>
         <extracomment>symptom:misfire</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aussetzer</translation>
     </message>
     <message>
         <source>stood for long</source>
         <extracomment>symptom:stood for long</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>stand lange</translation>
     </message>
     <message>
         <source>plug wells blown out</source>
         <extracomment>prepare:plug wells blown out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kerzenschächte ausgeblasen</translation>
     </message>
     <message>
         <source>turned by hand</source>
         <extracomment>prepare:turned by hand</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>von Hand gedreht</translation>
     </message>
     <message>
         <source>bores oiled and left</source>
         <extracomment>prepare:bores oiled</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen geölt und stehen gelassen</translation>
     </message>
     <message>
         <source>oil level looked at</source>
         <extracomment>prepare:oil level</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölstand angesehen</translation>
     </message>
     <message>
         <source>stuck valves looked for</source>
         <extracomment>prepare:stuck valves</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach hängenden Ventilen gesehen</translation>
     </message>
     <message>
         <source>borescope</source>
         <comment>prepare:borescope</comment>
-        <translation type="unfinished"></translation>
+        <translation>Endoskop</translation>
     </message>
     <message>
         <source>clearances first</source>
         <extracomment>prepare:clearances first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel zuerst</translation>
     </message>
     <message>
         <source>warm or cold noted</source>
         <extracomment>prepare:temperature noted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>warm oder kalt notiert</translation>
     </message>
     <message>
         <source>throttle held open</source>
         <extracomment>prepare:throttle open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe offen gehalten</translation>
     </message>
     <message>
         <source>all plugs out</source>
         <extracomment>prepare:all plugs out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>alle Zündkerzen heraus</translation>
     </message>
     <message>
         <source>ignition leads grounded</source>
         <extracomment>prepare:ignition grounded</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündleitungen an Masse</translation>
     </message>
     <message>
         <source>fuel or injectors off</source>
         <extracomment>prepare:fuel off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff oder Einspritzung aus</translation>
     </message>
     <message>
         <source>battery on charge</source>
         <extracomment>prepare:battery</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Batterie am Ladegerät</translation>
     </message>
     <message>
         <source>decompressor off</source>
         <extracomment>prepare:decompressor off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor aus</translation>
     </message>
     <message>
         <source>oil filler or breather open</source>
         <extracomment>prepare:breather open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öleinfüllöffnung oder Entlüftung offen</translation>
     </message>
     <message>
         <source>compressor off while listening</source>
         <extracomment>prepare:compressor off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressor beim Horchen aus</translation>
     </message>
     <message>
         <source>not marked</source>
         <extracomment>step_state:open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht gekennzeichnet</translation>
     </message>
     <message>
         <source>done</source>
         <extracomment>step_state:done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>getan</translation>
     </message>
     <message>
         <source>not done</source>
         <extracomment>step_state:not done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht getan</translation>
     </message>
     <message>
         <source>not needed</source>
         <extracomment>step_state:not needed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht nötig</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>heat:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>cold</source>
         <extracomment>heat:cold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kalt</translation>
     </message>
     <message>
         <source>warm</source>
         <extracomment>heat:warm</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>warm</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>throttle:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>held open</source>
         <extracomment>throttle:held open</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>offen gehalten</translation>
     </message>
     <message>
         <source>closed</source>
         <extracomment>throttle:closed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>geschlossen</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>induction:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>fitted</source>
         <extracomment>induction:fitted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>angebaut</translation>
     </message>
     <message>
         <source>taken off</source>
         <extracomment>induction:taken off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>abgebaut</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>cranked_by:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>starter</source>
         <extracomment>cranked_by:starter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasser</translation>
     </message>
     <message>
         <source>remote switch</source>
         <extracomment>cranked_by:remote switch</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fernschalter</translation>
     </message>
     <message>
         <source>kick</source>
         <extracomment>cranked_by:kick</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kickstarter</translation>
     </message>
     <message>
         <source>rope</source>
         <extracomment>cranked_by:rope</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seilzug</translation>
     </message>
     <message>
         <source>drill</source>
         <extracomment>cranked_by:drill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrmaschine</translation>
     </message>
     <message>
         <source>not noted</source>
         <comment>crank_held_by:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>nicht notiert</translation>
     </message>
     <message>
         <source>gear and brake</source>
         <extracomment>crank_held_by:gear and brake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gang und Bremse</translation>
     </message>
     <message>
         <source>second person</source>
         <extracomment>crank_held_by:second person</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zweite Person</translation>
     </message>
     <message>
         <source>bar</source>
         <extracomment>crank_held_by:bar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hebel</translation>
     </message>
     <message>
         <source>lower set pressure</source>
         <extracomment>crank_held_by:lower set pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>niedrigerer eingestellter Druck</translation>
     </message>
     <message>
         <source>not asked</source>
         <extracomment>owner_answer:none</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht gefragt</translation>
     </message>
     <message>
         <source>later</source>
         <extracomment>owner_answer:later</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>später</translation>
     </message>
     <message>
         <source>compression gauge</source>
         <extracomment>tester:compression gauge</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer</translation>
     </message>
     <message>
         <source>leak-down tester</source>
         <extracomment>tester:leak-down tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfer</translation>
     </message>
     <message>
         <source>crankcase tester</source>
         <extracomment>tester:crankcase tester</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfer</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>check_valve_at:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>chamber end</source>
         <extracomment>check_valve_at:chamber end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>brennraumseitig</translation>
     </message>
     <message>
         <source>gauge end</source>
         <extracomment>check_valve_at:gauge end</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>manometerseitig</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>check_valve_core:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>low-pressure core</source>
         <extracomment>check_valve_core:low-pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niederdruckeinsatz</translation>
     </message>
     <message>
         <source>tyre-valve core</source>
         <extracomment>check_valve_core:tyre</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reifenventileinsatz</translation>
     </message>
     <message>
         <source>screwed</source>
         <extracomment>adapter_seal:screwed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>geschraubt</translation>
     </message>
     <message>
         <source>rubber cone</source>
         <extracomment>adapter_seal:rubber cone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gummikonus</translation>
     </message>
     <message>
         <source>not known</source>
         <comment>accuracy:unknown</comment>
-        <translation type="unfinished"></translation>
+        <translation>unbekannt</translation>
     </message>
     <message>
         <source>EN 837-1</source>
         <extracomment>accuracy:EN 837-1</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1</translation>
     </message>
     <message>
         <source>ASME B40.100</source>
         <extracomment>accuracy:ASME B40.100</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ASME B40.100</translation>
     </message>
     <message>
         <source>outlet blocked reads 0 %</source>
         <extracomment>tester_check:outlet blocked</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bei verschlossenem Ausgang 0 %</translation>
     </message>
     <message>
         <source>gauge does not sink after cranking</source>
         <extracomment>tester_check:holds after cranking</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer sinkt nach dem Durchdrehen nicht</translation>
     </message>
     <message>
         <source>needle at zero at rest</source>
         <extracomment>tester_check:zero at rest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger in Ruhe auf null</translation>
     </message>
     <message>
         <source>drilled hole</source>
         <comment>tester_check:drilled hole</comment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>compared with a reference</source>
         <extracomment>tester_check:against a reference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mit einer Referenz verglichen</translation>
     </message>
     <message>
         <source>passed</source>
         <extracomment>check_result:passed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>bestanden</translation>
     </message>
     <message>
         <source>failed</source>
         <extracomment>check_result:failed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht bestanden</translation>
     </message>
     <message>
         <source>the rings</source>
         <extracomment>path:rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe</translation>
     </message>
     <message>
         <source>the intake valve</source>
         <extracomment>path:intake</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventil</translation>
     </message>
     <message>
         <source>the exhaust valve</source>
         <extracomment>path:exhaust</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventil</translation>
     </message>
     <message>
         <source>the head gasket</source>
         <extracomment>path:gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung</translation>
     </message>
     <message>
         <source>the joint to the next cylinder</source>
         <extracomment>path:next_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dichtungssteg zum Nachbarzylinder</translation>
     </message>
     <message>
         <source>the head gasket, into the coolant</source>
         <extracomment>path:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung, ins Kühlmittel</translation>
     </message>
     <message>
         <source>the decompressor</source>
         <extracomment>path:decompressor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>the crank seals</source>
         <extracomment>path:crank_seals</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wellendichtringe</translation>
     </message>
     <message>
         <source>the base gasket</source>
         <extracomment>path:base_gasket</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fußdichtung</translation>
     </message>
     <message>
         <source>the reed</source>
         <extracomment>path:reed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Membran</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>leak:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe</translation>
     </message>
     <message>
         <source>intake valve</source>
         <comment>leak:intake</comment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventil</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <comment>leak:exhaust</comment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventil</translation>
     </message>
     <message>
         <source>head gasket</source>
         <comment>leak:gasket</comment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung</translation>
     </message>
     <message>
         <source>joint to the next cylinder</source>
         <comment>leak:next_cylinder</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dichtungssteg zum Nachbarzylinder</translation>
     </message>
     <message>
         <source>head gasket, into the coolant</source>
         <extracomment>leak:coolant</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung, ins Kühlmittel</translation>
     </message>
     <message>
         <source>decompressor</source>
         <comment>leak:decompressor</comment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>seals well</source>
         <comment>outcome:seals_well</comment>
-        <translation type="unfinished"></translation>
+        <translation>dichtet gut</translation>
     </message>
     <message>
         <source>rings</source>
         <comment>verdict:rings</comment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe</translation>
     </message>
     <message>
         <source>valves, a broken ring or gasket</source>
         <extracomment>verdict:not_rings</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventile, ein gebrochener Kolbenring oder die Dichtung</translation>
     </message>
     <message>
         <source>published</source>
         <extracomment>basis:published</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>veröffentlicht</translation>
     </message>
     <message>
         <source>common practice</source>
         <extracomment>basis:common practice</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>übliche Praxis</translation>
     </message>
     <message>
         <source>working assumption</source>
         <extracomment>basis:assumption</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Annahme</translation>
     </message>
     <message>
         <source>not measured</source>
         <extracomment>state:not measured</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
     <message>
         <source>in range</source>
         <extracomment>state:in range</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>im Bereich</translation>
     </message>
     <message>
         <source>borderline</source>
         <extracomment>state:borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>grenzwertig</translation>
     </message>
     <message>
         <source>fault</source>
         <extracomment>state:fault</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>Dry test</source>
         <extracomment>action:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung</translation>
     </message>
     <message>
         <source>Leak-down</source>
         <extracomment>action:leak-down</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust</translation>
     </message>
     <message>
         <source>Leak hunt</source>
         <extracomment>action:listen</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche</translation>
     </message>
     <message>
         <source>Wet test</source>
         <extracomment>action:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>Clearances</source>
         <comment>action:clearances</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Clearances</source>
         <comment>action:adjust</comment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Next TDC</source>
         <extracomment>action:turn once</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nächster OT</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
         <extracomment>action:crankcase</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halteprüfung des Kurbelgehäuses</translation>
     </message>
     <message>
         <source>Testers</source>
         <extracomment>action:tester check</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>Plan</source>
         <extracomment>action:plan</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>leakage</source>
         <extracomment>calc:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
         <extracomment>calc:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>rundes Loch mit gleichem Verlust</translation>
     </message>
     <message>
         <source>leak area</source>
         <extracomment>calc:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leckfläche</translation>
     </message>
     <message>
         <source>free air leaking out</source>
         <extracomment>calc:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>austretende Luft (Umgebungsdruck)</translation>
     </message>
     <message>
         <source>on the other tester, if it leaks like a hole</source>
         <extracomment>calc:on_other_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>auf dem anderen Prüfgerät, wenn es wie ein Loch leckt</translation>
     </message>
     <message>
         <source>on the other tester, if it leaks like a narrow gap</source>
         <extracomment>calc:on_other_gap</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>auf dem anderen Prüfgerät, wenn es wie ein enger Spalt leckt</translation>
     </message>
     <message>
         <source>restrictor diameter</source>
         <extracomment>calc:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Drosselbohrung</translation>
     </message>
     <message>
         <source>restrictor&apos;s effective area</source>
         <extracomment>calc:restrictor_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>wirksame Fläche der Drosselbohrung</translation>
     </message>
     <message>
         <source>had nothing lain before the check valve</source>
         <extracomment>calc:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ohne Volumen vor dem Rückschlagventil</translation>
     </message>
     <message>
         <source>taken off by the volume before the check valve</source>
         <extracomment>calc:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
     </message>
     <message>
         <source>multiply a reading by</source>
         <extracomment>calc:correction</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert malnehmen mit</translation>
     </message>
     <message>
         <source>rise that the oil&apos;s volume alone explains</source>
         <extracomment>calc:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg, den das Ölvolumen allein erklärt</translation>
     </message>
     <message>
         <source>wet reading by volume alone</source>
         <extracomment>calc:wet_reading</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nasser Messwert allein durch Volumen</translation>
     </message>
     <message>
         <source>limit here</source>
         <extracomment>calc:limit_here</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwert hier</translation>
     </message>
     <message>
         <source>altitude</source>
         <comment>calc:altitude</comment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>air pressure in the shop</source>
         <extracomment>calc:station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck in der Werkstatt</translation>
     </message>
     <message>
         <source>reading of a cylinder that seals well</source>
         <extracomment>calc:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert eines gut dichtenden Zylinders</translation>
     </message>
     <message>
         <source>of it on the first puff</source>
         <extracomment>calc:first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>davon beim ersten Hub</translation>
     </message>
     <message>
         <source>torque on the crank</source>
         <extracomment>calc:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment an der Kurbelwelle</translation>
     </message>
     <message>
         <source>force at the end of the bar</source>
         <extracomment>calc:force</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraft am Ende des Hebels</translation>
     </message>
     <message>
         <source>pressure</source>
         <extracomment>calc:pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>length</source>
         <extracomment>calc:length</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge</translation>
     </message>
     <message>
         <source>volume</source>
         <extracomment>calc:volume</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volumen</translation>
     </message>
     <message>
         <source>temperature</source>
         <extracomment>calc:temperature</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Temperatur</translation>
     </message>
     <message>
         <source>factory limit</source>
         <extracomment>input:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert</translation>
     </message>
     <message>
         <source>air pressure at the shop</source>
         <extracomment>input:station_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck in der Werkstatt</translation>
     </message>
     <message>
         <source>altitude</source>
         <comment>input:altitude</comment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>air pressure at sea level</source>
         <extracomment>input:sea_level</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck auf Meereshöhe</translation>
     </message>
     <message>
         <source>gauge&apos;s full scale</source>
         <extracomment>input:full_scale</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert des Manometers</translation>
     </message>
     <message>
         <source>gauge&apos;s class</source>
         <extracomment>input:gauge_class</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse des Manometers</translation>
     </message>
     <message>
         <source>reading</source>
         <comment>input:reading</comment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>compression ratio</source>
         <extracomment>input:compression_ratio</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>first puff</source>
         <extracomment>input:first</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>erster Hub</translation>
     </message>
     <message>
         <source>final reading</source>
         <extracomment>input:final</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Endwert</translation>
     </message>
     <message>
         <source>lowest cylinder</source>
         <extracomment>input:lowest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>niedrigster Zylinder</translation>
     </message>
     <message>
         <source>highest cylinder</source>
         <extracomment>input:highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>höchster Zylinder</translation>
     </message>
     <message>
         <source>set pressure</source>
         <extracomment>input:set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingestellter Druck</translation>
     </message>
     <message>
         <source>held pressure</source>
         <extracomment>input:held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck</translation>
     </message>
     <message>
         <source>restrictor</source>
         <extracomment>input:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung</translation>
     </message>
     <message>
         <source>air pressure</source>
         <extracomment>input:ambient</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck</translation>
     </message>
     <message>
         <source>other tester&apos;s set pressure</source>
         <extracomment>input:other_set</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingestellter Druck des anderen Prüfgeräts</translation>
     </message>
     <message>
         <source>other tester&apos;s restrictor</source>
         <extracomment>input:other_restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung des anderen Prüfgeräts</translation>
     </message>
     <message>
         <source>discharge coefficient</source>
         <extracomment>input:cd</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>wet reading</source>
         <extracomment>input:wet</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nasser Messwert</translation>
     </message>
     <message>
         <source>dry reading</source>
         <extracomment>input:dry</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>trockener Messwert</translation>
     </message>
     <message>
         <source>what it should reach</source>
         <extracomment>input:should_reach</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>was er erreichen sollte</translation>
     </message>
     <message>
         <source>bore</source>
         <extracomment>input:bore</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>stroke</source>
         <extracomment>input:stroke</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>rod</source>
         <extracomment>input:rod</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pleuel</translation>
     </message>
     <message>
         <source>intake closing after bottom dead centre</source>
         <extracomment>input:intake_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss nach dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>exhaust port closing after bottom dead centre</source>
         <extracomment>input:port_closing</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitzschluss nach dem unteren Totpunkt</translation>
     </message>
     <message>
         <source>cranking speed</source>
         <extracomment>input:speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>cranking speed with a flat battery</source>
         <extracomment>input:slow_speed</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl mit leerer Batterie</translation>
     </message>
     <message>
         <source>cylinder walls</source>
         <extracomment>input:walls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderwände</translation>
     </message>
     <message>
         <source>walls of a warm engine</source>
         <extracomment>input:warm_walls</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wände eines warmen Motors</translation>
     </message>
     <message>
         <source>hose and gauge</source>
         <extracomment>input:hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Manometer</translation>
     </message>
     <message>
         <source>hose before the check valve</source>
         <extracomment>input:hose_before_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch vor dem Rückschlagventil</translation>
     </message>
     <message>
         <source>adapter</source>
         <extracomment>input:adapter</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>check valve opens at</source>
         <extracomment>input:valve_opens_at</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil öffnet bei</translation>
     </message>
     <message>
         <source>a low-pressure core opens at</source>
         <extracomment>input:easy_valve</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Niederdruckeinsatz öffnet bei</translation>
     </message>
     <message>
         <source>oil put in</source>
         <extracomment>input:oil</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>eingefülltes Öl</translation>
     </message>
     <message>
         <source>least share of it that stays</source>
         <extracomment>input:oil_kept_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kleinster Anteil davon, der bleibt</translation>
     </message>
     <message>
         <source>largest share of it that stays</source>
