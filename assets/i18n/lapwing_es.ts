@@ -8721,570 +8721,570 @@
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Subir hasta el PMS desde antes de él. Si se pasó, volver media vuelta atrás y subir de nuevo.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>How hard the air turns the crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué fuerza gira el aire el cigüeñal</translation>
     </message>
     <message>
         <source>Leak-down, cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Estanqueidad, cilindro %1</translation>
     </message>
 </context>
 <context>
     <name>NoteSheet</name>
     <message>
         <source>Write your name first: who gets the file back wants to know who says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir antes el propio nombre: quien recibe de vuelta el archivo quiere saber quién lo dice.</translation>
     </message>
     <message>
         <source>Choose where it leaks in your view.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir por dónde fuga según la propia opinión.</translation>
     </message>
     <message>
         <source>Choose a test, or write what should be tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una prueba, o escribir qué se debe probar.</translation>
     </message>
     <message>
         <source>Write a word, or speak it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir una palabra, o decirla.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Other cause</source>
-        <translation type="unfinished"></translation>
+        <translation>Otra causa</translation>
     </message>
     <message>
         <source>Please test this</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, probar esto</translation>
     </message>
     <message>
         <source>Where it leaks in your view</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga, según la propia opinión</translation>
     </message>
     <message>
         <source>Which test</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué prueba</translation>
     </message>
     <message>
         <source>In words</source>
-        <translation type="unfinished"></translation>
+        <translation>En palabras</translation>
     </message>
     <message>
         <source>Your name, asked once</source>
-        <translation type="unfinished"></translation>
+        <translation>El propio nombre, se pide una vez</translation>
     </message>
     <message>
         <source>It stands beside what you write. Settings can change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Figura junto a lo que se escribe. En Ajustes se puede cambiar.</translation>
     </message>
     <message>
         <source>Speak it</source>
-        <translation type="unfinished"></translation>
+        <translation>Decirlo</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
     <name>NumberPad</name>
     <message>
         <source>decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>coma decimal</translation>
     </message>
     <message>
         <source>delete digit</source>
-        <translation type="unfinished"></translation>
+        <translation>borrar cifra</translation>
     </message>
 </context>
 <context>
     <name>NumberRow</name>
     <message>
         <source>Unit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidad: %1</translation>
     </message>
 </context>
 <context>
     <name>Odds</name>
     <message>
         <source>main leak: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>fuga principal: probabilidad %1</translation>
     </message>
     <message>
         <source>at fault: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>causa del fallo: probabilidad %1</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba en seco esperada tras el trabajo (%1)</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1; not comparable before it has run in</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba en seco esperada tras el trabajo (%1); no comparable antes del rodaje</translation>
     </message>
     <message>
         <source>Seals well: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierra bien: probabilidad %1</translation>
     </message>
 </context>
 <context>
     <name>OddsText</name>
     <message>
         <source>under 1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>menos del 1 %</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 a %3)</translation>
     </message>
 </context>
 <context>
     <name>OpinionNote</name>
     <message>
         <source>%1 (done)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (hecho)</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar</translation>
     </message>
 </context>
 <context>
     <name>OpinionThing</name>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Note on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota sobre %1</translation>
     </message>
 </context>
 <context>
     <name>OwnerAnswer</name>
     <message>
         <source>What the owner says</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice el propietario</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>No</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tarde</translation>
     </message>
 </context>
 <context>
     <name>PadMoreSheet</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Take the decimal point away again</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar otra vez la coma decimal</translation>
     </message>
     <message>
         <source>Readings so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas hasta ahora</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rehacer</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una segunda medida se guarda junto a la primera: las dos cuentan. Rehacer pone una lectura nueva en lugar de esta; la anterior sigue aquí.</translation>
     </message>
     <message>
         <source>Not redo after all</source>
-        <translation type="unfinished"></translation>
+        <translation>No rehacer, al final</translation>
     </message>
     <message>
         <source>What came just before</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hubo justo antes</translation>
     </message>
     <message>
         <source>The gauge&apos;s unit</source>
-        <translation type="unfinished"></translation>
+        <translation>La unidad del manómetro</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar el cristal</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
 </context>
 <context>
     <name>PadPage</name>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>No wet test on a diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin prueba húmeda en un diésel</translation>
     </message>
     <message>
         <source>Oil does not compress. In a diesel&apos;s small chamber it can lock the engine and bend a rod. Use leak-down instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>El aceite no se comprime. En la cámara pequeña de un diésel puede bloquear el motor y doblar una biela. Usar en su lugar la prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la sesión</translation>
     </message>
 </context>
 <context>
     <name>PhotoFinder</name>
     <message>
         <source>What the camera sees</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ve la cámara</translation>
     </message>
     <message>
         <source>Waiting for the camera ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperando a la cámara ...</translation>
     </message>
 </context>
 <context>
     <name>PhotoPage</name>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>No picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin imagen</translation>
     </message>
     <message>
         <source>It shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Muestra</translation>
     </message>
     <message>
         <source>Torch</source>
-        <translation type="unfinished"></translation>
+        <translation>Linterna</translation>
     </message>
     <message>
         <source>From a file</source>
-        <translation type="unfinished"></translation>
+        <translation>De un archivo</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar</translation>
     </message>
     <message>
         <source>Retake</source>
-        <translation type="unfinished"></translation>
+        <translation>Repetir</translation>
     </message>
     <message>
         <source>Keeping it ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardándola ...</translation>
     </message>
     <message>
         <source>Take photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer foto</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>PhotoPicture</name>
     <message>
         <source>The file of this photo is missing from the library. Settings, Storage says what can be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta en la biblioteca el archivo de esta foto. En Ajustes, Almacenamiento se dice qué se puede hacer.</translation>
     </message>
 </context>
 <context>
     <name>PhotoRow</name>
     <message>
         <source>%1 · its file is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · falta su archivo</translation>
     </message>
 </context>
 <context>
     <name>PictureSheet</name>
     <message>
         <source>The file of this photo is missing here. Ask for the session file again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Falta aquí el archivo de esta foto. Pedir de nuevo el archivo de sesión.</translation>
     </message>
     <message>
         <source>Read from the photo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Leído en la foto: %1</translation>
     </message>
 </context>
 <context>
     <name>PlanCard</name>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Más tarde</translation>
     </message>
 </context>
 <context>
     <name>PlanLine</name>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>el motor</translation>
     </message>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro %1</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Precio</translation>
     </message>
     <message>
         <source>With its currency, such as 420 EUR.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con su moneda, como 420 EUR.</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué hacer</translation>
     </message>
     <message>
         <source>Quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los arreglos rápidos y «hacerlo funcionar y probar de nuevo» van antes que desmontar.</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Piezas</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo</translation>
     </message>
     <message>
         <source>If it is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se deja</translation>
     </message>
     <message>
         <source>Dry test to expect after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco esperada después</translation>
     </message>
     <message>
         <source>At least</source>
-        <translation type="unfinished"></translation>
+        <translation>Al menos</translation>
     </message>
     <message>
         <source>At most</source>
-        <translation type="unfinished"></translation>
+        <translation>Como máximo</translation>
     </message>
 </context>
 <context>
     <name>PlanLinePage</name>
     <message>
         <source>Line of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea del plan</translation>
     </message>
     <message>
         <source>This line is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta línea ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer la recupera; si no, volver al plan.</translation>
     </message>
     <message>
         <source>Delete this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar esta línea</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>PlanPage</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nada planeado. Tomar lo que se propone, o escribir una línea propia.</translation>
     </message>
     <message>
         <source>Comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Suma</translation>
     </message>
     <message>
         <source>Retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba</translation>
     </message>
     <message>
         <source>No day is planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin día previsto</translation>
     </message>
     <message>
         <source>Planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Prevista para el %1</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
     <message>
         <source>Add a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una línea</translation>
     </message>
 </context>
 <context>
     <name>PreparePage</name>
     <message>
         <source>Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparar</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Not done</source>
-        <translation type="unfinished"></translation>
+        <translation>No hecho</translation>
     </message>
     <message>
         <source>No need</source>
-        <translation type="unfinished"></translation>
+        <translation>No hace falta</translation>
     </message>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver a la sesión</translation>
     </message>
 </context>
 <context>
     <name>ProgressWord</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
 </context>
 <context>
     <name>ProposalList</name>
     <message>
         <source>Proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>Propuesto</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>From the findings; quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Del diagnóstico; los arreglos rápidos y «hacerlo funcionar y probar de nuevo» van antes que desmontar.</translation>
     </message>
     <message>
         <source>Take into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar al plan</translation>
     </message>
 </context>
 <context>
     <name>QObject</name>
     <message>
         <source>%1 (measured %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (medido %2)</translation>
     </message>
     <message>
         <source>%1 points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 puntos</translation>
     </message>
     <message>
         <source>worse beyond doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>peor sin lugar a dudas</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
 </context>
 <context>
     <name>ReadoutField</name>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 más</translation>
     </message>
 </context>
 <context>
     <name>RecordButton</name>
     <message>
         <source>Stop and keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar y guardar</translation>
     </message>
     <message>
         <source>Record: hold or tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Grabar: mantener o tocar</translation>
     </message>
 </context>
 <context>
@@ -9292,1387 +9292,1387 @@
     <message>
         <source>Discharge coefficient of a leak-down tester&apos;s restrictor that was not checked with a drilled hole.</source>
         <extracomment>restrictor-cd, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga del restrictor de un comprobador de estanqueidad que no se comprobó con un agujero taladrado.</translation>
     </message>
     <message>
         <source>Scales leak area and flow; cancels when two testers with the same coefficient are compared.</source>
         <extracomment>restrictor-cd, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escala el área y el caudal de fuga; se anula cuando se comparan dos comprobadores con el mismo coeficiente.</translation>
     </message>
     <message>
         <source>Restrictor of a tester whose own is not known.</source>
         <extracomment>restrictor-diameter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor de un comprobador cuyo restrictor no se conoce.</translation>
     </message>
     <message>
         <source>0.040 in, for bores under 5 in.</source>
         <extracomment>restrictor-diameter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>0,040 in, para diámetros de cilindro menores de 5 in.</translation>
     </message>
     <message>
         <source>Error of a gauge whose class is not known, as a share of its full scale.</source>
         <extracomment>gauge-class, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Error de un manómetro cuya clase no se conoce, como parte de su fondo de escala.</translation>
     </message>
     <message>
         <source>Workshop gauges without a class on the dial are seldom better than EN 837-1 class 2.5.</source>
         <extracomment>gauge-class, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los manómetros de taller sin clase en la esfera rara vez son mejores que la clase 2,5 de EN 837-1.</translation>
     </message>
     <message>
         <source>Share of a gauge&apos;s class error, as variance, that is the same in all its readings: an offset.</source>
         <extracomment>gauge-offset, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte del error de clase de un manómetro, como varianza, que es igual en todas sus lecturas: un desplazamiento.</translation>
     </message>
     <message>
         <source>A class only limits the whole error. Most of what a dial gauge is out by is a pointer that sits a little off; it cancels in differences.</source>
         <extracomment>gauge-offset, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una clase solo limita el error total. La mayor parte de lo que se desvía un manómetro de esfera es una aguja algo descentrada; se anula en las diferencias.</translation>
     </message>
     <message>
         <source>Share of a gauge&apos;s class error, as variance, that grows with the reading; what is left beside it and gauge-offset is local to the spot on the scale.</source>
         <extracomment>gauge-gain, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte del error de clase de un manómetro, como varianza, que crece con la lectura; lo que queda aparte de ella y de gauge-offset es local, propio del punto de la escala.</translation>
     </message>
     <message>
         <source>A spring that is a little too soft or stiff; it cancels in ratios. The local rest cancels in nothing.</source>
         <extracomment>gauge-gain, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un muelle algo blando o rígido de más; se anula en las relaciones. El resto local no se anula en nada.</translation>
     </message>
     <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fondo de escala de un manómetro que no se conoce, como múltiplo de su lectura.</translation>
     </message>
     <message>
         <source>Gauges are chosen so that the needle stands near the middle.</source>
         <extracomment>unknown-scale, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los manómetros se eligen de modo que la aguja quede cerca del centro.</translation>
     </message>
     <message>
         <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una presión mantenida por debajo de esta parte de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula abierta deja pasar mucho más de lo que da cualquier restrictor; la presión mantenida cae a casi nada.</translation>
     </message>
     <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
         <extracomment>first-puff-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una primera embolada por debajo de esta parte de lo que el cilindro debería alcanzar (el cilindro más alto, o el extremo inferior del rango de fábrica) cuenta como primera baja.</translation>
     </message>
     <message>
         <source>The makers&apos; rule (GM 2006, Harley-Davidson 2012) gives no figure. The first puff of a cylinder that seals well is 50 to 70 % of the final reading on a common gauge.</source>
         <extracomment>first-puff-low, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La regla de los fabricantes (GM 2006, Harley-Davidson 2012) no da ninguna cifra. La primera embolada de un cilindro que cierra bien es del 50 al 70 % de la lectura final en un manómetro corriente.</translation>
     </message>
     <message>
         <source>A low first puff builds up when the final reading is at least this many times as high.</source>
         <extracomment>first-puff-builds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una primera embolada baja sube cuando la lectura final es al menos este número de veces mayor.</translation>
     </message>
     <message>
         <source>The makers&apos; rule gives no figure. Every gauge builds up: a cylinder that seals well ends at 1.4 to 2 times its first puff (50 to 70 %, as above). Only more than that is the slow climb of leaking rings; in between the first puff tells nothing.</source>
         <extracomment>first-puff-builds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La regla de los fabricantes no da ninguna cifra. Todo manómetro sube: un cilindro que cierra bien acaba en 1,4 a 2 veces su primera embolada (50 a 70 %, como arriba). Solo más que eso es la subida lenta de los segmentos que pierden; en medio, la primera embolada no dice nada.</translation>
     </message>
     <message>
         <source>A low first puff does not build up when the final reading is at most this many times as high.</source>
         <extracomment>first-puff-stays, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una primera embolada baja no sube cuando la lectura final es como máximo este número de veces mayor.</translation>
     </message>
     <message>
         <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
         <extracomment>first-puff-stays, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Menos de lo que sube un cilindro que cierra bien en un manómetro corriente, cuya lectura final es 1,4 a 2 veces su primera embolada.</translation>
     </message>
     <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
         <extracomment>neighbours-close, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos vecinos bajos cuentan como iguales cuando sus lecturas no difieren en más de esta parte.</translation>
     </message>
     <message>
         <source>One hole lowers both sides about equally. The rule itself: Dodge Durango manual, both low with 50 to 70 % loss.</source>
         <extracomment>neighbours-close, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un solo agujero baja ambos lados más o menos por igual. La regla misma: manual del Dodge Durango, ambos bajos con 50 a 70 % de pérdida.</translation>
     </message>
     <message>
         <source>Usual scatter of repeats on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
         <extracomment>repeat-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión usual de las repeticiones en un cilindro aparte de los errores propios del manómetro, como parte de la lectura.</translation>
     </message>
     <message>
         <source>The same scatter that the odds take for a final reading. One reading is shown with the gauge&apos;s doubt alone.</source>
         <extracomment>repeat-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La misma dispersión que las probabilidades toman para una lectura final. Una sola lectura se muestra únicamente con la duda del manómetro.</translation>
     </message>
     <message>
         <source>How many repeats the usual scatter counts for beside the scatter of the repeats themselves.</source>
         <extracomment>repeat-scatter-weight, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por cuántas repeticiones cuenta la dispersión usual junto a la dispersión de las propias repeticiones.</translation>
     </message>
     <message>
         <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
         <extracomment>repeat-scatter-weight, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agrupación como en JCGM 100, H.3.6: sin ella, dos repeticiones algo separadas parecerían saber menos que una.</translation>
     </message>
     <message>
         <source>A 12 V battery under this at rest is called flat.</source>
         <extracomment>battery-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una batería de 12 V por debajo de esto en reposo se llama descargada.</translation>
     </message>
     <message>
         <source>Only said of 12 V systems; readings over 15 V are taken as 24 V.</source>
         <extracomment>battery-low, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo se dice de sistemas de 12 V; las lecturas de más de 15 V se toman como 24 V.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
         <extracomment>slip-factor, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por una entrada este número de veces por encima o por debajo de los otros cilindros o de los límites se pregunta: quizá se corrió la coma decimal.</translation>
     </message>
     <message>
         <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
         <extracomment>slip-factor, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una coma corrida es un factor de 10; un cilindro muerto da poco por alguna razón, así que solo se pregunta.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
         <extracomment>decompressor-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Extremo inferior de las lecturas con un descompresor que actúa.</translation>
     </message>
     <message>
         <source>57 to 85 psi with the decompressor working.</source>
         <extracomment>decompressor-low, comment; decompressor-high, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De 57 a 85 psi con el descompresor actuando.</translation>
     </message>
     <message>
         <source>Upper end of the readings with a working decompressor.</source>
         <extracomment>decompressor-high, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Extremo superior de las lecturas con un descompresor que actúa.</translation>
     </message>
     <message>
         <source>Change of the first cylinder between start and end of a test that is put down to the battery.</source>
         <extracomment>drift, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cambio del primer cilindro entre el principio y el final de una prueba que se atribuye a la batería.</translation>
     </message>
     <message>
         <source>Under it, repeats of one cylinder scatter anyway.</source>
         <extracomment>drift, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de ello, las repeticiones de un cilindro se dispersan de todos modos.</translation>
     </message>
     <message>
         <source>How far a regulator may sag under flow without being seen, with one gauge only, as a share of the set pressure.</source>
         <extracomment>droop, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto puede ceder un regulador con el caudal sin que se vea, con un solo manómetro, como parte de la presión ajustada.</translation>
     </message>
     <message>
         <source>Two-gauge testers show it; one-gauge testers don&apos;t.</source>
         <extracomment>droop, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los comprobadores de dos manómetros lo muestran; los de uno, no.</translation>
     </message>
     <message>
         <source>Length of a connecting rod that is not on the engine card, in strokes.</source>
         <extracomment>rod-over-stroke, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Longitud de una biela que no está en la ficha del motor, en carreras.</translation>
     </message>
     <message>
         <source>Most engines lie between 1.5 and 2; it changes a reading by well under 1 %.</source>
         <extracomment>rod-over-stroke, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mayoría de los motores están entre 1,5 y 2; cambia una lectura bastante menos del 1 %.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>
         <extracomment>guessed-ratio-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una relación de compresión marcada como estimada.</translation>
     </message>
     <message>
         <source>Half the way to the next figure that a maker would print.</source>
         <extracomment>guessed-ratio-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mitad del camino hasta la siguiente cifra que publicaría un fabricante.</translation>
     </message>
     <message>
         <source>Intake closing after bottom dead centre, at the seat, where the card does not give it.</source>
         <extracomment>intake-closing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de admisión después del punto muerto inferior, en el asiento, cuando la ficha no lo da.</translation>
     </message>
     <message>
         <source>Road engines lie between about 50 and 80 degrees.</source>
         <extracomment>intake-closing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los motores de calle están entre unos 50 y 80 grados.</translation>
     </message>
     <message>
         <source>Exhaust port closing of a two-stroke after bottom dead centre, where the card does not give it.</source>
         <extracomment>port-closing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cierre de la lumbrera de escape de un dos tiempos después del punto muerto inferior, cuando la ficha no lo da.</translation>
     </message>
     <message>
         <source>Small two-strokes open their exhaust port 85 to 105 degrees before bottom dead centre and close it as long after.</source>
         <extracomment>port-closing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los dos tiempos pequeños abren su lumbrera de escape de 85 a 105 grados antes del punto muerto inferior y la cierran otro tanto después.</translation>
     </message>
     <message>
         <source>Doubt of an assumed closing, to either side.</source>
         <extracomment>closing-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de un cierre supuesto, a cada lado.</translation>
     </message>
     <message>
         <source>One standard deviation of what road engines have.</source>
         <extracomment>closing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una desviación típica de lo que tienen los motores de calle.</translation>
     </message>
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
         <extracomment>closing-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de un cierre que está en la ficha, a cada lado.</translation>
     </message>
     <message>
         <source>Wear of the drive and clearance.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desgaste de la distribución y juego de válvulas.</translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
         <extracomment>variable-timing-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda del cierre con distribución variable, a cada lado.</translation>
     </message>
     <message>
         <source>At cranking speed most stand at a stop, but which one is seldom known.</source>
         <extracomment>variable-timing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la velocidad de arranque la mayoría están en un tope, pero rara vez se sabe en cuál.</translation>
     </message>
     <message>
         <source>A valve closes on its seat at least this much later than at the lift that its timing is quoted for.</source>
         <extracomment>lift-to-seat-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula cierra en su asiento al menos este tanto más tarde que en el alzado al que se indica su distribución.</translation>
     </message>
     <message>
         <source>1 mm or 0.050 in of lift.</source>
         <extracomment>lift-to-seat-least, comment; lift-to-seat-most, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 mm o 0,050 in de alzado.</translation>
     </message>
     <message>
         <source>And at most this much.</source>
         <extracomment>lift-to-seat-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Y como máximo este tanto.</translation>
     </message>
     <message>
         <source>Cranking speed where none is noted.</source>
         <extracomment>cranking-speed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque cuando no hay ninguna anotada.</translation>
     </message>
     <message>
         <source>Starters turn an engine without plugs at 200 to 350 rpm.</source>
         <extracomment>cranking-speed, comment; speed-unknown-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los motores de arranque hacen girar un motor sin bujías a 200 a 350 rpm.</translation>
     </message>
     <message>
         <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
         <extracomment>warm-wall, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Paredes del cilindro de un motor caliente cuya temperatura de refrigerante no está anotada.</translation>
     </message>
     <message>
         <source>A cold engine then reads about 10 % lower, as the Thermo King manual says.</source>
         <extracomment>warm-wall, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor frío da entonces alrededor de un 10 % menos, según dice el manual de Thermo King.</translation>
     </message>
     <message>
         <source>Least share of the open air&apos;s pressure that a cylinder is filled to with the throttle closed.</source>
         <extracomment>closed-throttle-fill-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte mínima de la presión del aire libre a la que se llena un cilindro con la mariposa cerrada.</translation>
     </message>
     <message>
         <source>At cranking speed much air passes a closed throttle; how much depends on its stop and on the idle passage.</source>
         <extracomment>closed-throttle-fill-least, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la velocidad de arranque pasa mucho aire por una mariposa cerrada; cuánto depende de su tope y del paso de ralentí.</translation>
     </message>
     <message>
         <source>And the largest share.</source>
         <extracomment>closed-throttle-fill-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Y la parte máxima.</translation>
     </message>
     <message>
         <source>As above.</source>
         <extracomment>closed-throttle-fill-most, comment; masking-from, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como arriba.</translation>
     </message>
     <message>
         <source>Cranking speed that a flat battery is taken to give.</source>
         <extracomment>weak-battery-speed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque que se supone con una batería descargada.</translation>
     </message>
     <message>
         <source>About half of a good one.</source>
         <extracomment>weak-battery-speed, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor de la mitad que con una buena.</translation>
     </message>
     <message>
         <source>Hose and gauge of a compression gauge whose volume is not on its card.</source>
         <extracomment>hose-volume, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manguera y manómetro de un manómetro de compresión cuyo volumen no está en su ficha.</translation>
     </message>
     <message>
         <source>A hose of 4 mm bore and half a metre holds 6 cm3, gauge and fittings about as much.</source>
         <extracomment>hose-volume, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una manguera de 4 mm de diámetro interior y medio metro contiene 6 cm3; manómetro y racores, otro tanto más o menos.</translation>
     </message>
     <message>
         <source>Pressure that opens the check valve of a compression gauge.</source>
         <extracomment>valve-core-low-pressure, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión que abre la válvula antirretorno de un manómetro de compresión.</translation>
     </message>
     <message>
         <source>Cores made for gauges.</source>
         <extracomment>valve-core-low-pressure, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Núcleos hechos para manómetros.</translation>
     </message>
     <message>
         <source>Pressure that opens a tyre-valve core.</source>
         <extracomment>valve-core-tyre, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión que abre un núcleo de válvula de neumático.</translation>
     </message>
     <message>
         <source>They open at 100 to 150 kPa and read 11 to 19 psi low.</source>
         <extracomment>valve-core-tyre, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abren a 100 a 150 kPa y dan de 11 a 19 psi menos.</translation>
     </message>
     <message>
         <source>Least share of the oil of a wet test that stays in the chamber.</source>
         <extracomment>oil-kept-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte mínima del aceite de una prueba húmeda que se queda en la cámara.</translation>
     </message>
     <message>
         <source>Most oil runs past the rings or is blown out.</source>
         <extracomment>oil-kept-least, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mayor parte del aceite se escurre por los segmentos o sale soplado.</translation>
     </message>
     <message>
         <source>Largest share of it.</source>
         <extracomment>oil-kept-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte máxima de él.</translation>
     </message>
     <message>
         <source>As above; a flat engine keeps more than an upright one.</source>
         <extracomment>oil-kept-most, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como arriba; un motor de cilindros opuestos retiene más que uno vertical.</translation>
     </message>
     <message>
         <source>Cylinders with less swept volume than this count as small: a wet test puts less oil in.</source>
         <extracomment>small-cylinder, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros con menos cilindrada que esta cuentan como pequeños: en la prueba húmeda se les echa menos aceite.</translation>
     </message>
     <message>
         <source>Between a motorcycle&apos;s and a car&apos;s.</source>
         <extracomment>small-cylinder, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entre el de una motocicleta y el de un automóvil.</translation>
     </message>
     <message>
         <source>Oil of a wet test where the amount is not noted.</source>
         <extracomment>oil-put-in, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite de una prueba húmeda cuando la cantidad no está anotada.</translation>
     </message>
     <message>
         <source>15 ml, one tablespoon, for a car cylinder.</source>
         <extracomment>oil-put-in, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>15 ml, una cucharada, para un cilindro de automóvil.</translation>
     </message>
     <message>
         <source>The same for a small cylinder.</source>
         <extracomment>oil-put-in-small, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo para un cilindro pequeño.</translation>
     </message>
     <message>
         <source>About 5 ml, one teaspoon: that manual&apos;s figure for a car cylinder, taken here for small ones.</source>
         <extracomment>oil-put-in-small, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unos 5 ml, una cucharadita: la cifra de ese manual para un cilindro de automóvil, tomada aquí para los pequeños.</translation>
     </message>
     <message>
         <source>What the cranking model may be out by for a whole engine, as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que puede desviarse el modelo de arranque para un motor entero, como parte de la lectura.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
         <extracomment>model-doubt, comment; level-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aún no contado en motores reales.</translation>
     </message>
     <message>
         <source>How far the first puff&apos;s share of the final reading may lie from what the model expects and still count as usual, as a share of it.</source>
         <extracomment>first-share-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto puede apartarse la parte de la primera embolada en la lectura final de lo que espera el modelo y aún contar como usual, como parte de ella.</translation>
     </message>
     <message>
         <source>The first pull seldom starts at the same place of the stroke twice.</source>
         <extracomment>first-share-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La primera embolada rara vez empieza dos veces en el mismo punto de la carrera.</translation>
     </message>
     <message>
         <source>A test that is expected to tell at least so many bits about where most of the leak is would tell much.</source>
         <extracomment>tells-much, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una prueba de la que se espera que diga al menos tantos bits sobre por dónde va la mayor parte de la fuga diría mucho.</translation>
     </message>
     <message>
         <source>One bit settles an even question between two paths; half of one turns an even question into about nine to one.</source>
         <extracomment>tells-much, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un bit aclara una pregunta igualada entre dos caminos; medio bit convierte una pregunta igualada en alrededor de nueve a uno.</translation>
     </message>
     <message>
         <source>The same for a test that would tell something.</source>
         <extracomment>tells-some, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo para una prueba que diría algo.</translation>
     </message>
     <message>
         <source>Turns an even question into about three to one.</source>
         <extracomment>tells-some, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Convierte una pregunta igualada en alrededor de tres a uno.</translation>
     </message>
     <message>
         <source>The same for a test that would tell little; one below this is not proposed.</source>
         <extracomment>tells-little, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo para una prueba que diría poco; una por debajo de esto no se propone.</translation>
     </message>
     <message>
         <source>Turns an even question into about five to three.</source>
         <extracomment>tells-little, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Convierte una pregunta igualada en alrededor de cinco a tres.</translation>
     </message>
     <message>
         <source>What a repair should bring is said, and work on it proposed, where the chance that the part is at fault is at least this.</source>
         <extracomment>repair-from, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se dice lo que debería traer una reparación, y se propone trabajo en ella, cuando la probabilidad de que la parte sea la causa del fallo es al menos esta.</translation>
     </message>
     <message>
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
         <extracomment>repair-from, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de esto es más probable que una reparación sea para nada que lo contrario, incluso antes de mirar su precio.</translation>
     </message>
     <message>
         <source>A difference between two visits counts as a change when it is more than this many of its own standard uncertainties.</source>
         <extracomment>change-real, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una diferencia entre dos visitas cuenta como cambio cuando es más de este número de sus propias incertidumbres típicas.</translation>
     </message>
     <message>
         <source>2 is what every +- on these pages stands for: about 95 %.</source>
         <extracomment>change-real, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>2 es lo que significa cada +- en estas páginas: alrededor del 95 %.</translation>
     </message>
     <message>
         <source>And as one beyond doubt from this many.</source>
         <extracomment>change-beyond-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Y como un cambio sin lugar a dudas desde este número.</translation>
     </message>
     <message>
         <source>One chance in some 370 that readings of an unchanged cylinder lie so far apart.</source>
         <extracomment>change-beyond-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una posibilidad entre unas 370 de que las lecturas de un cilindro sin cambios estén tan separadas.</translation>
     </message>
     <message>
         <source>Scatter of all final readings of one engine from one day to the next where the cranking speed is not noted: speed, battery, weather.</source>
         <extracomment>day-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de todas las lecturas finales de un motor de un día a otro cuando la velocidad de arranque no está anotada: velocidad, batería, tiempo atmosférico.</translation>
     </message>
     <message>
         <source>As in odds.json.</source>
         <extracomment>day-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como en odds.json.</translation>
     </message>
     <message>
         <source>The same where the cranking speed is noted.</source>
         <extracomment>day-scatter-timed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo cuando la velocidad de arranque está anotada.</translation>
     </message>
     <message>
         <source>What is left: the speed&apos;s own error, weather, temperature of the air.</source>
         <extracomment>day-scatter-timed, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda: el error propio de la velocidad, el tiempo atmosférico, la temperatura del aire.</translation>
     </message>
     <message>
         <source>Scatter of a leak&apos;s area from one leak-down reading to the next, where it was not repeated.</source>
         <extracomment>leak-repeat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión del área de una fuga de una lectura de estanqueidad a la siguiente, cuando no se repitió.</translation>
     </message>
     <message>
         <source>As in odds.json: rings find another place, a valve another seat.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como en odds.json: los segmentos encuentran otro sitio, una válvula otro asiento.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>
         <extracomment>restrictor-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda del área efectiva de un restrictor, como parte de ella.</translation>
     </message>
     <message>
         <source>As in odds.json. Cancels where both readings come from one tester.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como en odds.json. Se anula cuando ambas lecturas vienen de un mismo comprobador.</translation>
     </message>
     <message>
         <source>The same of a restrictor that is not on the tester&apos;s card.</source>
         <extracomment>restrictor-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo de un restrictor que no está en la ficha del comprobador.</translation>
     </message>
     <message>
         <source>Between 0.9 and 1.15 mm where 1.016 mm is assumed.</source>
         <extracomment>restrictor-unknown-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entre 0,9 y 1,15 mm donde se supone 1,016 mm.</translation>
     </message>
     <message>
         <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
         <extracomment>leak-law-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una pérdida convertida a otro comprobador: esta parte del camino entre la de un agujero y la de una rendija estrecha.</translation>
     </message>
     <message>
         <source>Hole and gap are two examples; most leaks lie between them or near the hole.</source>
         <extracomment>leak-law-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero y rendija son dos ejemplos; la mayoría de las fugas están entre ellos o cerca del agujero.</translation>
     </message>
     <message>
         <source>Doubt of a reading that the cranking model converted: this share of the correction.</source>
         <extracomment>correction-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una lectura convertida por el modelo de arranque: esta parte de la corrección.</translation>
     </message>
     <message>
         <source>The model is asked for ratios only. Not yet counted on real engines.</source>
         <extracomment>correction-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Al modelo solo se le piden relaciones. Aún no contado en motores reales.</translation>
     </message>
     <message>
         <source>How far two gauges read apart on one cylinder because of hose and check valve, where the model can&apos;t tell.</source>
         <extracomment>other-gauge-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto difieren las lecturas de dos manómetros en un cilindro por la manguera y la válvula antirretorno, donde el modelo no puede decirlo.</translation>
     </message>
     <message>
         <source>A short hose more or less at the chamber end.</source>
         <extracomment>other-gauge-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una manguera corta más o menos en el extremo de la cámara.</translation>
     </message>
     <message>
         <source>How far a reading with the induction taken off may lie from one with it fitted and the throttle held open.</source>
         <extracomment>induction-off-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto puede apartarse una lectura con la admisión desmontada de una con ella montada y la mariposa abierta.</translation>
     </message>
     <message>
         <source>Ports breathe more freely without pipes; waves are small at cranking speed.</source>
         <extracomment>induction-off-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los conductos respiran mejor sin tubos; las ondas son pequeñas a la velocidad de arranque.</translation>
     </message>
     <message>
         <source>How far a flat battery may pull a reading down where the cranking speed is not noted.</source>
         <extracomment>weak-battery-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto puede bajar una lectura una batería descargada cuando la velocidad de arranque no está anotada.</translation>
     </message>
     <message>
         <source>At half the speed the model reads about 10 % lower.</source>
         <extracomment>weak-battery-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la mitad de la velocidad el modelo da alrededor de un 10 % menos.</translation>
     </message>
     <message>
         <source>Wet tests are compared when the oil put in differs by less than this share.</source>
         <extracomment>oil-alike, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pruebas húmedas se comparan cuando el aceite echado difiere en menos de esta parte.</translation>
     </message>
     <message>
         <source>A squirt from a can is not measured better.</source>
         <extracomment>oil-alike, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un chorro de aceitera no se mide mejor.</translation>
     </message>
     <message>
         <source>How far warm and cold may move a leakage, as a share of it.</source>
         <extracomment>leak-heat-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto pueden mover una pérdida caliente y frío, como parte de ella.</translation>
     </message>
     <message>
         <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
         <extracomment>leak-heat-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las holguras se cierran y el aceite se aclara al calentarse un motor; cuál de los dos gana no se sabe de antemano.</translation>
     </message>
     <message>
         <source>From this many repairs with a prediction on, it is said how many predictions held.</source>
         <extracomment>repairs-to-count, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde este número de reparaciones con previsión se dice cuántas previsiones se cumplieron.</translation>
     </message>
     <message>
         <source>Fewer say nothing: of five that hold, one more or less moves the share by a fifth.</source>
         <extracomment>repairs-to-count, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Menos no dicen nada: de cinco que se cumplen, una más o menos mueve la parte en un quinto.</translation>
     </message>
     <message>
         <source>Readings of fewer days than this make no trend.</source>
         <extracomment>trend-least-days, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas de menos días que estos no hacen tendencia.</translation>
     </message>
     <message>
         <source>A change by the year can&apos;t be told from a few days.</source>
         <extracomment>trend-least-days, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un cambio por año no se puede deducir de unos pocos días.</translation>
     </message>
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido, cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: punto muerto.</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El largo de rosca del adaptador no debe tocar el pistón ni las válvulas. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo un poco de aceite. Si es demasiado, no se puede comprimir: bloquea el motor y puede doblar una biela. Los ojos lejos de los agujeros de bujía al dar arranque: salpica. Nunca en un diésel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con el aire puesto, el motor puede girar sin aviso. Nadie cerca de cigüeñal, ventilador, rueda o hélice, ninguna herramienta puesta en el cigüeñal. Sujetarlo con marcha y freno o con una segunda persona, subir la presión despacio, girar solo en el sentido de giro. Llevar protección ocular.</translation>
     </message>
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asentar una válvula a golpes: asegurarse de que el pistón está libre. Golpes ligeros y rectos, solo en el vástago. Los muelles y las chavetas pueden saltar: protegerse los ojos.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
         <extracomment>coolant-cap, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar cerrado el tapón del refrigerante de un motor caliente: escalda. Dejarlo enfriar antes.</translation>
     </message>
     <message>
         <source>Running an engine indoors: exhaust is poison. Doors open, exhaust led outside.</source>
         <extracomment>indoors, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motor en marcha en un local cerrado: el gas de escape es veneno. Puertas abiertas, escape conducido al exterior.</translation>
     </message>
     <message>
         <source>Brake cleaner and solvent mist do not belong near heat, flame or sparks.</source>
         <extracomment>solvents, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La niebla de limpiafrenos y de disolvente no debe estar cerca de calor, llamas o chispas.</translation>
     </message>
     <message>
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aeronaves: esta app no decide nada sobre la aeronavegabilidad. Deciden las instrucciones del fabricante y un ingeniero autorizado.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
         <extracomment>defers, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El manual propio del motor, las normas locales y la práctica autorizada van por delante de todo lo que se dice aquí.</translation>
     </message>
     <message>
         <source>Chance that the rings of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>rings-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que los segmentos de un cilindro probado sean la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>Worn or stuck rings: mostly 15 to 65 %.</source>
         <extracomment>rings-fault, comment; rings-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Segmentos gastados o pegados: casi siempre de 15 a 65 %.</translation>
     </message>
     <message>
         <source>Effective leak area past the rings when sound (median), for a bore of 75 mm.</source>
         <extracomment>rings-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por los segmentos en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Rings always pass some air: 1 to 5 % leakage at 80 psi on a sound cylinder.</source>
         <extracomment>rings-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos siempre dejan pasar algo de aire: de 1 a 5 % de pérdida a 80 psi en un cilindro en buen estado.</translation>
     </message>
     <message>
         <source>Its spread: standard deviation of the logarithm.</source>
         <extracomment>rings-sound-spread, text; rings-leaking-spread, text; intake-sound-spread, text; intake-leaking-spread, text; exhaust-sound-spread, text; exhaust-leaking-spread, text; gasket-sound-spread, text; gasket-leaking-spread, text; next_cylinder-sound-spread, text; next_cylinder-leaking-spread, text; coolant-sound-spread, text; coolant-leaking-spread, text; decompressor-sound-spread, text; decompressor-leaking-spread, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su dispersión: desviación típica del logaritmo.</translation>
     </message>
     <message>
         <source>About a factor of 1.6 either way.</source>
         <extracomment>rings-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor de un factor de 1,6 en cada sentido.</translation>
     </message>
     <message>
         <source>Effective leak area past the rings when at fault (median), for a bore of 75 mm.</source>
         <extracomment>rings-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por los segmentos cuando fallan (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Faults come in every size.</source>
         <extracomment>rings-leaking-spread, comment; intake-leaking-spread, comment; exhaust-leaking-spread, comment; gasket-leaking-spread, comment; next_cylinder-leaking-spread, comment; coolant-leaking-spread, comment; decompressor-leaking-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los fallos son de todos los tamaños.</translation>
     </message>
     <message>
         <source>Chance that the intake valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>intake-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que las válvulas de admisión de un cilindro probado sean la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>A burnt, bent or dirty seat: anything from a hiss to an open hole.</source>
         <extracomment>intake-fault, comment; intake-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un asiento quemado, doblado o sucio: cualquier cosa entre un siseo y un agujero abierto.</translation>
     </message>
     <message>
         <source>Effective leak area past the intake valves when sound (median), for a bore of 75 mm.</source>
         <extracomment>intake-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por las válvulas de admisión en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>A valve must not leak at all (Continental M84-15); what is left is under what a gauge shows.</source>
         <extracomment>intake-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula no debe perder nada (Continental M84-15); lo que queda está por debajo de lo que muestra un manómetro.</translation>
     </message>
     <message>
         <source>About a factor of two and a half either way.</source>
         <extracomment>intake-sound-spread, comment; exhaust-sound-spread, comment; coolant-sound-spread, comment; decompressor-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor de un factor de dos y medio en cada sentido.</translation>
     </message>
     <message>
         <source>Effective leak area past the intake valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>intake-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por las válvulas de admisión cuando fallan (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the exhaust valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>exhaust-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que las válvulas de escape de un cilindro probado sean la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>Runs hotter than the intake valve and burns more often.</source>
         <extracomment>exhaust-fault, comment; exhaust-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trabaja más caliente que la válvula de admisión y se quema más a menudo.</translation>
     </message>
     <message>
         <source>Effective leak area past the exhaust valves when sound (median), for a bore of 75 mm.</source>
         <extracomment>exhaust-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por las válvulas de escape en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>As the intake valve.</source>
         <extracomment>exhaust-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como la válvula de admisión.</translation>
     </message>
     <message>
         <source>Effective leak area past the exhaust valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>exhaust-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por las válvulas de escape cuando fallan (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the head gasket to the outside of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>gasket-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que la junta de culata hacia el exterior de un cilindro probado sea la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>A track burnt through the joint to the outside.</source>
         <extracomment>gasket-fault, comment; gasket-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un surco quemado a través de la junta hacia el exterior.</translation>
     </message>
     <message>
         <source>Effective leak area past the head gasket to the outside when sound (median), for a bore of 75 mm.</source>
         <extracomment>gasket-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta de culata hacia el exterior en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>A sound joint shows nothing under soapy water, which shows 0.01 L/min.</source>
         <extracomment>gasket-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una junta en buen estado no muestra nada bajo agua jabonosa, que muestra 0,01 L/min.</translation>
     </message>
     <message>
         <source>A factor of three either way: what a sound joint passes is seldom measured.</source>
         <extracomment>gasket-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un factor de tres en cada sentido: lo que deja pasar una junta en buen estado rara vez se mide.</translation>
     </message>
     <message>
         <source>Effective leak area past the head gasket to the outside when at fault (median), for a bore of 75 mm.</source>
         <extracomment>gasket-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta de culata hacia el exterior cuando falla (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to a neighbouring cylinder of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>next_cylinder-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que la junta con un cilindro vecino de un cilindro probado sea la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>Between two bores the joint is narrowest; one hole serves both cylinders. The chance is for each pair of neighbours.</source>
         <extracomment>next_cylinder-fault, comment; next_cylinder-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entre dos cilindros la junta es más estrecha; un mismo agujero sirve a ambos cilindros. La probabilidad es para cada par de vecinos.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to a neighbouring cylinder when sound (median), for a bore of 75 mm.</source>
         <extracomment>next_cylinder-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta con un cilindro vecino en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>As the joint to the outside.</source>
         <extracomment>next_cylinder-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como la junta hacia el exterior.</translation>
     </message>
     <message>
         <source>A factor of four either way: no test shows so little, so that hardly anything is known of it.</source>
         <extracomment>next_cylinder-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un factor de cuatro en cada sentido: ninguna prueba muestra tan poco, de modo que apenas se sabe nada de ello.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to a neighbouring cylinder when at fault (median), for a bore of 75 mm.</source>
         <extracomment>next_cylinder-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta con un cilindro vecino cuando falla (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to the coolant of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>coolant-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que la junta hacia el refrigerante de un cilindro probado sea la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>Bubbles show leaks far smaller than any gauge does.</source>
         <extracomment>coolant-fault, comment; coolant-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las burbujas muestran fugas mucho menores que cualquier manómetro.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to the coolant when sound (median), for a bore of 75 mm.</source>
         <extracomment>coolant-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta hacia el refrigerante en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>No bubbles at all in the coolant.</source>
         <extracomment>coolant-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna burbuja en el refrigerante.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to the coolant when at fault (median), for a bore of 75 mm.</source>
         <extracomment>coolant-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por la junta hacia el refrigerante cuando falla (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the decompressor of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>decompressor-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que el descompresor de un cilindro probado sea la causa del fallo, antes de todo indicio.</translation>
     </message>
     <message>
         <source>A decompressor that does not close.</source>
         <extracomment>decompressor-fault, comment; decompressor-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un descompresor que no cierra.</translation>
     </message>
     <message>
         <source>Effective leak area past the decompressor when sound (median), for a bore of 75 mm.</source>
         <extracomment>decompressor-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por el descompresor en buen estado (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>A valve like any other.</source>
         <extracomment>decompressor-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula como cualquier otra.</translation>
     </message>
     <message>
         <source>Effective leak area past the decompressor when at fault (median), for a bore of 75 mm.</source>
         <extracomment>decompressor-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Área de fuga efectiva por el descompresor cuando falla (mediana), para un diámetro de 75 mm.</translation>
     </message>
     <message>
         <source>Bore that the areas above are for; they grow in proportion to the bore.</source>
         <extracomment>area-bore, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro para el que valen las áreas anteriores; crecen en proporción al diámetro.</translation>
     </message>
     <message>
         <source>Gaps run along circumferences.</source>
         <extracomment>area-bore, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las rendijas corren a lo largo de circunferencias.</translation>
     </message>
     <message>
         <source>A valve with no or too little clearance, not put right, is this much more likely to leak (odds).</source>
         <extracomment>clearance-none-odds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula con juego nulo o escaso, sin corregir, tiene este factor más de posibilidades de perder (razón de probabilidades).</translation>
     </message>
     <message>
         <source>A valve without clearance is held open (Army TM 1-1500-204-23-1); how often is not published.</source>
         <extracomment>clearance-none-odds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula sin juego queda abierta (Army TM 1-1500-204-23-1); con qué frecuencia no está publicado.</translation>
     </message>
     <message>
         <source>A valve whose clearance is within its range is this much as likely to leak (odds).</source>
         <extracomment>clearance-good-odds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula cuyo juego está dentro de su rango tiene este factor de posibilidades de perder (razón de probabilidades).</translation>
     </message>
     <message>
         <source>Rules out one cause of several.</source>
         <extracomment>clearance-good-odds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descarta una causa entre varias.</translation>
     </message>
     <message>
         <source>Under this leakage at 80 psi behind 0.040 in a cylinder seals well, whatever its largest path.</source>
         <extracomment>seals-well, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de esta pérdida a 80 psi tras 0,040 in un cilindro cierra bien, sea cual sea su camino mayor.</translation>
     </message>
     <message>
         <source>The lower end of makers&apos; bands (Saturn 2001: 10 % normal).</source>
         <extracomment>seals-well, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El extremo inferior de las franjas de los fabricantes (Saturn 2001: 10 % normal).</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio on the card, as a share of it (standard deviation).</source>
         <extracomment>ratio-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una relación de compresión de la ficha, como parte de ella (desviación típica).</translation>
     </message>
     <message>
         <source>Carbon, a skimmed head, a thicker gasket.</source>
         <extracomment>ratio-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carbonilla, una culata rebajada, una junta más gruesa.</translation>
     </message>
     <message>
         <source>The same where it is marked as guessed.</source>
         <extracomment>ratio-guessed-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo donde está marcada como estimada.</translation>
     </message>
     <message>
         <source>Half a ratio in eight or nine.</source>
         <extracomment>ratio-guessed-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medio punto en ocho o nueve.</translation>
     </message>
     <message>
         <source>Compression ratio of a petrol engine whose card has none.</source>
         <extracomment>ratio-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión de un motor de gasolina cuya ficha no tiene ninguna.</translation>
     </message>
     <message>
         <source>Readings then compare cylinders only.</source>
         <extracomment>ratio-unknown, comment; bore-unknown, comment; stroke-unknown, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas entonces solo comparan cilindros.</translation>
     </message>
     <message>
         <source>Above this ratio the cranking model gives no level: readings compare cylinders only.</source>
         <extracomment>ratio-highest, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por encima de esta relación el modelo de arranque no da nivel: las lecturas solo comparan cilindros.</translation>
     </message>
     <message>
         <source>The model reads far over makers&apos; diesel figures (350 to 430 psi).</source>
         <extracomment>ratio-highest, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El modelo da mucho más que las cifras de los fabricantes para diésel (350 a 430 psi).</translation>
     </message>
     <message>
         <source>Bore of an engine whose card has none.</source>
         <extracomment>bore-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro de cilindro de un motor cuya ficha no tiene ninguno.</translation>
     </message>
     <message>
         <source>Stroke of an engine whose card has none.</source>
         <extracomment>stroke-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carrera de un motor cuya ficha no tiene ninguna.</translation>
     </message>
     <message>
         <source>Heat transfer to the walls.</source>
         <extracomment>heat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Transmisión de calor a las paredes.</translation>
     </message>
     <message>
         <source>Chosen so that a tight stroke has an exponent of 1.25 to 1.35.</source>
         <extracomment>heat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elegida de modo que una carrera sin fugas tenga un exponente de 1,25 a 1,35.</translation>
     </message>
     <message>
         <source>Its doubt, as a share (standard deviation of the logarithm).</source>
         <extracomment>heat-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su duda, como parte (desviación típica del logaritmo).</translation>
     </message>
     <message>
         <source>One number stands for a whole stroke.</source>
         <extracomment>heat-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un número vale por toda una carrera.</translation>
     </message>
     <message>
         <source>Speed near top dead centre over the mean cranking speed.</source>
         <extracomment>speed-dip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad cerca del punto muerto superior entre la velocidad media de arranque.</translation>
     </message>
     <message>
         <source>The piston slows as pressure rises.</source>
         <extracomment>speed-dip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El pistón se frena al subir la presión.</translation>
     </message>
     <message>
         <source>Doubt of that factor, as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de ese factor, como parte de la velocidad.</translation>
     </message>
     <message>
         <source>Starters differ.</source>
         <extracomment>speed-dip-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los motores de arranque difieren.</translation>
     </message>
     <message>
         <source>Doubt of a cranking speed that was noted.</source>
         <extracomment>speed-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una velocidad de arranque anotada.</translation>
     </message>
     <message>
         <source>Read off a phone or a timing light.</source>
         <extracomment>speed-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leída en un teléfono o una lámpara estroboscópica.</translation>
     </message>
     <message>
         <source>Doubt of a cranking speed that was not noted.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una velocidad de arranque no anotada.</translation>
     </message>
     <message>
         <source>What the cranking model is out by for a whole engine, as a share of the reading (standard deviation).</source>
         <extracomment>level-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se desvía el modelo de arranque para un motor entero, como parte de la lectura (desviación típica).</translation>
     </message>
     <message>
         <source>And for one cylinder beside the others.</source>
         <extracomment>cylinder-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Y para un cilindro junto a los demás.</translation>
     </message>
     <message>
         <source>Carbon, uneven chambers, cranking that is not quite steady.</source>
         <extracomment>cylinder-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carbonilla, cámaras desiguales, un arranque no del todo uniforme.</translation>
     </message>
     <message>
         <source>The same for an engine where readings compare cylinders only.</source>
         <extracomment>compare-only-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo para un motor cuyas lecturas solo comparan cilindros.</translation>
     </message>
     <message>
         <source>Wide enough that the level says nothing.</source>
         <extracomment>compare-only-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tan ancho que el nivel no dice nada.</translation>
     </message>
     <message>
         <source>Scatter of one final reading beside the gauge&apos;s own errors, as a share of it.</source>
         <extracomment>reading-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de una lectura final aparte de los errores propios del manómetro, como parte de ella.</translation>
     </message>
     <message>
         <source>How long it was cranked, battery.</source>
         <extracomment>reading-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto tiempo se dio arranque, batería.</translation>
     </message>
     <message>
         <source>Scatter of one first puff.</source>
         <extracomment>first-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de una primera embolada.</translation>
     </message>
     <message>
         <source>The needle moves; the first stroke does not begin at the same place twice.</source>
         <extracomment>first-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La aguja se mueve; la primera carrera no empieza dos veces en el mismo sitio.</translation>
     </message>
     <message>
         <source>What the polynomial that stands in for the cranking model is out by, as a share of the reading (standard deviation).</source>
         <extracomment>surface-error, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se desvía el polinomio que hace las veces del modelo de arranque, como parte de la lectura (desviación típica).</translation>
     </message>
     <message>
         <source>Held against the model itself in tests: at most 0.3 % at 1,000 points, and this on average.</source>
         <extracomment>surface-error, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comparado con el propio modelo en pruebas: como máximo un 0,3 % en 1.000 puntos, y esto de media.</translation>
     </message>
     <message>
         <source>Scatter of a final reading from one day to the next: speed, battery, temperature of the air.</source>
         <extracomment>day-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de una lectura final de un día a otro: velocidad, batería, temperatura del aire.</translation>
     </message>
     <message>
         <source>Same engine, same gauge, same warmth.</source>
         <extracomment>day-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El mismo motor, el mismo manómetro, igual de caliente.</translation>
     </message>
     <message>
         <source>How far a sound engine&apos;s readings may lie from the middle of the maker&apos;s range, beside half that range&apos;s width.</source>
         <extracomment>card-range-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto pueden apartarse las lecturas de un motor en buen estado del centro del rango del fabricante, aparte de la mitad de la anchura de ese rango.</translation>
     </message>
     <message>
         <source>Another gauge, another starter.</source>
         <extracomment>card-range-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro manómetro, otro motor de arranque.</translation>
     </message>
     <message>
         <source>How far a sound cylinder&apos;s reading of an earlier visit stands from today&apos;s, sound.</source>
         <extracomment>earlier-visit-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto se aparta la lectura de un cilindro en buen estado en una visita anterior de la de hoy, en buen estado.</translation>
     </message>
     <message>
         <source>Day-to-day scatter and wear.</source>
         <extracomment>earlier-visit-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de un día a otro y desgaste.</translation>
     </message>
     <message>
         <source>Spread of a path&apos;s leak while cranking over its leak standing still: standard deviation of the logarithm.</source>
         <extracomment>static-to-cranking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de la fuga de un camino al dar arranque respecto a su fuga en parado: desviación típica del logaritmo.</translation>
     </message>
     <message>
         <source>Pressure seats rings and valves; a hot stream opens a gasket.</source>
         <extracomment>static-to-cranking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión asienta segmentos y válvulas; un chorro caliente abre una junta.</translation>
     </message>
     <message>
         <source>Scatter of the leak area from one leak-down reading to the next.</source>
         <extracomment>leak-repeat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión del área de fuga de una lectura de estanqueidad a la siguiente.</translation>
     </message>
     <message>
         <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos se asientan cada vez en otro sitio; mover el cigüeñal en vaivén y quedarse con lo mejor.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area.</source>
         <extracomment>restrictor-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda del área efectiva de un restrictor.</translation>
     </message>
     <message>
         <source>Discharge coefficient assumed, edges burred; warm air.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga supuesto, bordes con rebaba; aire caliente.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>
         <extracomment>oil-kept, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte del aceite de una prueba húmeda que se queda en la cámara: mediana.</translation>
     </message>
     <message>
         <source>Most oil runs past the rings or is blown out. 90 % lie between 5 and 70 %.</source>
         <extracomment>oil-kept, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mayor parte del aceite se escurre por los segmentos o sale soplado. El 90 % está entre 5 y 70 %.</translation>
     </message>
     <message>
         <source>Its spread: standard deviation of the log odds.</source>
         <extracomment>oil-kept-spread, text; oil-seals-spread, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su dispersión: desviación típica del logaritmo de la razón de probabilidades.</translation>
     </message>
     <message>
         <source>5 to 70 % as a 90 % interval.</source>
         <extracomment>oil-kept-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De 5 a 70 % como intervalo del 90 %.</translation>
     </message>
     <message>
         <source>Share of the rings&apos; leak that is left with fresh oil on them: median.</source>
         <extracomment>oil-seals, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la fuga de los segmentos que queda con aceite fresco en ellos: mediana.</translation>
     </message>
     <message>
         <source>A rise of 10 % is the published sign; a third to a half of the leak going away gives it.</source>
         <extracomment>oil-seals, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una subida del 10 % es el indicio publicado; la da el que desaparezca de un tercio a la mitad de la fuga.</translation>
     </message>
     <message>
         <source>Broken or stuck rings seal little.</source>
         <extracomment>oil-seals-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos rotos o pegados cierran poco.</translation>
     </message>
     <message>
         <source>Oil from an earlier test seals this much of what fresh oil does (exponent on the share left).</source>
         <extracomment>oil-before, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite de una prueba anterior cierra esta parte de lo que hace el fresco (exponente de la parte que queda).</translation>
     </message>
     <message>
         <source>It drains and is cranked away.</source>
         <extracomment>oil-before, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se escurre y el arranque lo expulsa.</translation>
     </message>
     <message>
         <source>How much better or worse one person hears than another: standard deviation of the logarithm of the flow.</source>
         <extracomment>listener, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto mejor o peor oye una persona que otra: desviación típica del logaritmo del caudal.</translation>
     </message>
     <message>
         <source>Shop noise and ears.</source>
         <extracomment>listener, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ruido del taller y oídos.</translation>
     </message>
     <message>
         <source>Scatter of one note: scale of a logistic distribution of the logarithm of the flow.</source>
         <extracomment>hearing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dispersión de una anotación: escala de una distribución logística del logaritmo del caudal.</translation>
     </message>
     <message>
         <source>Where the ear was held.</source>
         <extracomment>hearing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde se puso el oído.</translation>
     </message>
     <message>
         <source>Chance that a note of what was heard or felt has nothing to do with the flow.</source>
         <extracomment>slip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidad de que una anotación de lo oído o sentido no tenga nada que ver con el caudal.</translation>
     </message>
     <message>
         <source>Wrong cylinder, wrong key.</source>
         <extracomment>slip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro equivocado, tecla equivocada.</translation>
     </message>
     <message>
         <source>The same for what is seen, soap or bubbles.</source>
         <extracomment>slip-seen, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo para lo que se ve, jabón o burbujas.</translation>
     </message>
     <message>
         <source>Bubbles are bubbles; what is left is the wrong cylinder.</source>
         <extracomment>slip-seen, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las burbujas son burbujas; lo que queda es el cilindro equivocado.</translation>
     </message>
     <message>
         <source>Share of all the air that is heard at every exit.</source>
         <extracomment>cross-talk, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte de todo el aire que se oye en cada salida.</translation>
     </message>
     <message>
         <source>Sound goes through metal.</source>
         <extracomment>cross-talk, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El sonido pasa por el metal.</translation>
     </message>
     <message>
         <source>Share of a valve&apos;s leak that comes out of a companion cylinder&apos;s plug hole through a joined manifold.</source>
         <extracomment>companion-talk, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la fuga de una válvula que sale por el agujero de bujía de un cilindro compañero a través de un colector unido.</translation>
     </message>
     <message>
         <source>The companion stands on overlap.</source>
         <extracomment>companion-talk, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El compañero está en cruce de válvulas.</translation>
     </message>
     <message>
         <source>Share of a two-stroke&apos;s ring leak that leaves by the exhaust port, the rest by the carburettor.</source>
         <extracomment>two-stroke-exhaust, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la fuga de segmentos de un dos tiempos que sale por la lumbrera de escape; el resto, por el carburador.</translation>
     </message>
     <message>
         <source>Which port stands open depends on the piston.</source>
         <extracomment>two-stroke-exhaust, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué lumbrera está abierta depende del pistón.</translation>
     </message>
     <message>
         <source>How much of a louder exit&apos;s lead is lost in a softer one&apos;s loudness (exponent), past the first factor named below.</source>
         <extracomment>masking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto de la ventaja de una salida más fuerte se resta de la intensidad de una más débil (exponente), pasado el primer factor nombrado abajo.</translation>
     </message>
     <message>
         <source>The loudest drowns the others.</source>
         <extracomment>masking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La más fuerte tapa las demás.</translation>
     </message>
     <message>
         <source>Exits within this factor of the loudest are heard as they are.</source>
         <extracomment>masking-from, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las salidas dentro de este factor de la más fuerte se oyen como son.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: ear.</source>
         <extracomment>ear-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como débil en la mitad de los casos: oído.</translation>
     </message>
     <message>
         <source>Bare ear or a hand-held tube at the opening.</source>
         <extracomment>ear-faint, comment; ear-clear, comment; ear-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A oído desnudo o con un tubo en la mano junto a la abertura.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: ear.</source>
         <extracomment>ear-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como claro en la mitad de los casos: oído.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: ear.</source>
         <extracomment>ear-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como fuerte en la mitad de los casos: oído.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: hose.</source>
         <extracomment>hose-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como débil en la mitad de los casos: manguera.</translation>
     </message>
     <message>
         <source>A hose to the ear brings it closer.</source>
         <extracomment>hose-faint, comment; hose-clear, comment; hose-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una manguera al oído lo acerca.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: hose.</source>
         <extracomment>hose-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como claro en la mitad de los casos: manguera.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: hose.</source>
         <extracomment>hose-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como fuerte en la mitad de los casos: manguera.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: hand.</source>
         <extracomment>hand-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como débil en la mitad de los casos: mano.</translation>
     </message>
     <message>
         <source>A thin glove or a hand over the opening.</source>
         <extracomment>hand-faint, comment; hand-clear, comment; hand-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un guante fino o una mano sobre la abertura.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: hand.</source>
         <extracomment>hand-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como claro en la mitad de los casos: mano.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: hand.</source>
         <extracomment>hand-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como fuerte en la mitad de los casos: mano.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: soapy water.</source>
         <extracomment>soapy-water-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como débil en la mitad de los casos: agua jabonosa.</translation>
     </message>
     <message>
         <source>Soap shows about 0.01 L/min.</source>
         <extracomment>soapy-water-faint, comment; soapy-water-clear, comment; soapy-water-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El jabón muestra alrededor de 0,01 L/min.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: soapy water.</source>
         <extracomment>soapy-water-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como claro en la mitad de los casos: agua jabonosa.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: soapy water.</source>
         <extracomment>soapy-water-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como fuerte en la mitad de los casos: agua jabonosa.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: bubbles.</source>
         <extracomment>bubbles-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como débil en la mitad de los casos: burbujas.</translation>
     </message>
     <message>
         <source>Bubbles in the coolant.</source>
         <extracomment>bubbles-faint, comment; bubbles-clear, comment; bubbles-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas en el refrigerante.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: bubbles.</source>
         <extracomment>bubbles-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como claro en la mitad de los casos: burbujas.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: bubbles.</source>
         <extracomment>bubbles-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caudal que se anota como fuerte en la mitad de los casos: burbujas.</translation>
     </message>
     <message>
         <source>Set pressure of the air that was listened to where no leak-down reading goes with it.</source>
         <extracomment>listen-set, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada del aire con el que se escuchó cuando no va con ello ninguna lectura de estanqueidad.</translation>
     </message>
     <message>
         <source>The usual one.</source>
         <extracomment>listen-set, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La usual.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
         <extracomment>rings-first, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Segmentos como causa del fallo en el 60 % de los cilindros, válvulas la mitad de veces de lo supuesto.</translation>
     </message>
     <message>
         <source>Valves at fault twice as often as assumed, rings in 10 % of cylinders.</source>
         <extracomment>valves-first, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas como causa del fallo el doble de veces de lo supuesto, segmentos en el 10 % de los cilindros.</translation>
     </message>
     <message>
         <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
