@@ -10677,2002 +10677,2002 @@
     <message>
         <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La arenilla de un pozo de bujía cae en el cilindro al sacar la bujía y raya el cilindro o deja abierta una válvula.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La arenilla puede separar una válvula de su asiento y parecer una fuga.</translation>
     </message>
     <message>
         <source>An engine that stood may have a stuck ring, a stuck valve or liquid in a cylinder: two turns by hand show it before the starter breaks something.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor que estuvo parado puede tener un segmento pegado, una válvula pegada o líquido en un cilindro: dos vueltas a mano lo muestran antes de que el motor de arranque rompa algo.</translation>
     </message>
     <message>
         <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo para un motor que estuvo parado: los cilindros secos se rayan y los segmentos secos pierden. Un poco de aceite, dejado toda la noche y expulsado después girando con las bujías fuera.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos secos pierden más de lo que perderán después de funcionar.</translation>
     </message>
     <message>
         <source>Oil mixed with fuel or coolant, or a sump too full, says something before any gauge does.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite mezclado con combustible o refrigerante, o un cárter demasiado lleno, dice algo antes que cualquier manómetro.</translation>
     </message>
     <message>
         <source>After standing, a valve can hang in its guide. Watch that each one follows its rocker or cam.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tras estar parado, una válvula puede quedarse colgada en su guía. Observar que cada una siga a su balancín o leva.</translation>
     </message>
     <message>
         <source>A hanging valve reads as a burnt one.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula colgada da lo mismo que una quemada.</translation>
     </message>
     <message>
         <source>A look at crown, bore and valves costs two minutes and settles many guesses.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una mirada a la cabeza del pistón, al cilindro y a las válvulas cuesta dos minutos y aclara muchas suposiciones.</translation>
     </message>
     <message>
         <source>A valve without clearance is held open and looks burnt. Check and write down before testing.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula sin juego queda abierta y parece quemada. Revisar y anotar antes de probar.</translation>
     </message>
     <message>
         <source>A leaking valve may only lack clearance.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A una válvula que pierde puede que solo le falte juego.</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower than a warm one. Compare cold with cold, warm with warm.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor frío da alrededor de un 10 % menos que uno caliente. Comparar frío con frío, caliente con caliente.</translation>
     </message>
     <message>
         <source>It is not known whether the engine was cold or warm: up to about 10 % between the two.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se sabe si el motor estaba frío o caliente: hasta alrededor de un 10 % entre lo uno y lo otro.</translation>
     </message>
     <message>
         <source>The cylinder must fill. Hold the throttle wide open; slides of constant-velocity carburettors are lifted by hand, or the induction comes off.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro se tiene que llenar. Mantener la mariposa abierta del todo; las correderas de los carburadores de velocidad constante se levantan a mano, o se desmonta la admisión.</translation>
     </message>
     <message>
         <source>A throttle that was not held open makes every cylinder read low.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una mariposa que no se mantuvo abierta hace que todos los cilindros den poco.</translation>
     </message>
     <message>
         <source>The starter turns faster and evenly with all plugs (on a diesel: injectors or glow plugs) out.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El motor de arranque gira más rápido y uniforme con todas las bujías fuera (en un diésel: inyectores o bujías de precalentamiento).</translation>
     </message>
     <message>
         <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con las bujías puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por los agujeros de bujía sale niebla de combustible y un cable suelto da chispas. Poner los cables a masa o quitar la alimentación.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nada de niebla de combustible cerca de chispas, nada de aceite lavado de los cilindros; en un diésel, nada de encendidos contra el manómetro.</translation>
     </message>
     <message>
         <source>Fuel may have washed the oil off the bores: rings then read worse than they are.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El combustible puede haber lavado el aceite de los cilindros: los segmentos dan entonces peor de lo que están.</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. Charger on, volts noted, the first cylinder measured again at the end.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La velocidad de arranque decide la lectura. Cargador puesto, voltios anotados, el primer cilindro medido de nuevo al final.</translation>
     </message>
     <message>
         <source>A tiring battery makes later cylinders read lower.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una batería que se agota hace que los cilindros posteriores den menos.</translation>
     </message>
     <message>
         <source>A decompressor that works lets out most of the pressure on purpose.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un descompresor que actúa deja salir a propósito la mayor parte de la presión.</translation>
     </message>
     <message>
         <source>A working decompressor reads far too low: the reading is no proof of a leak.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un descompresor que actúa da lecturas demasiado bajas: la lectura no es prueba de una fuga.</translation>
     </message>
     <message>
         <source>With oil filler or breather open, air past the rings is heard there and not at a seal. Pinch the blow-by hose to the intake.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con el tapón de aceite o el respiradero abierto, el aire que pasa por los segmentos se oye allí y no en un retén. Pinzar la manguera de gases del cárter a la admisión.</translation>
     </message>
     <message>
         <source>Air past the rings may have come out at the intake through the blow-by hose.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire que pasa por los segmentos puede haber salido por la admisión a través de la manguera de gases del cárter.</translation>
     </message>
     <message>
         <source>A faint hiss is not heard beside a running compressor. Fill it up, switch it off, then listen.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un siseo débil no se oye junto a un compresor en marcha. Llenarlo, apagarlo y escuchar después.</translation>
     </message>
     <message>
         <source>Faint exits may have been missed beside a running compressor.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pueden haberse pasado por alto salidas débiles junto a un compresor en marcha.</translation>
     </message>
     <message>
         <source>The job, in its order</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El trabajo, en su orden</translation>
     </message>
     <message>
         <source>Prepare</source>
         <extracomment>prepare, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preparar</translation>
     </message>
     <message>
         <source>What to see to before any gauge goes in</source>
         <extracomment>prepare, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De qué ocuparse antes de poner un manómetro</translation>
     </message>
     <message>
         <source>A reading can be held against a limit, the next cylinder or last year only when it was taken under the same conditions. Nothing here is a gate: what is left out is recorded, and it decides what the numbers can be compared with.</source>
         <extracomment>prepare, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura solo se puede comparar con un límite, con el cilindro siguiente o con el año pasado si se tomó en las mismas condiciones. Nada de esto es una barrera: lo que se omite queda registrado, y decide con qué se pueden comparar los números.</translation>
     </message>
     <message>
         <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Soplar los pozos de bujía antes de sacar una bujía: la arenilla cae en el cilindro.</translation>
     </message>
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores. Oil the bores a little, leave them overnight, turn the oil out.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor que estuvo parado se gira antes a mano, dos vueltas con las bujías fuera. Mirar el nivel de aceite, las válvulas colgadas en sus guías y el interior de los cilindros. Aceitar un poco los cilindros, dejarlos toda la noche, expulsar el aceite girando.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medir los juegos de válvulas y anotarlos.</translation>
     </message>
     <message>
         <source>Note whether the engine is cold or warm. Compare cold with cold, warm with warm.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anotar si el motor está frío o caliente. Comparar frío con frío, caliente con caliente.</translation>
     </message>
     <message>
         <source>Hold the throttle wide open. Lift the slides of constant-velocity carburettors by hand, or take the induction off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mantener la mariposa abierta del todo. Levantar a mano las correderas de los carburadores de velocidad constante, o desmontar la admisión.</translation>
     </message>
     <message>
         <source>Take all plugs out. Ground the ignition leads, shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sacar todas las bujías. Poner a masa los cables de encendido, cortar el combustible o los inyectores.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner la batería en carga y anotar sus voltios. Quitar el descompresor.</translation>
     </message>
     <message>
         <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de la estanqueidad: abrir el tapón de aceite o el respiradero, pinzar la manguera de gases del cárter. Llenar el compresor y apagarlo antes de escuchar.</translation>
     </message>
     <message>
         <source>Mark each line on the Prepare page: done, not done, or no need.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcar cada línea en la página Preparar: hecho, no hecho o no hace falta.</translation>
     </message>
     <message>
         <source>Throttle not really open</source>
         <extracomment>prepare, slip; dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa no abierta de verdad</translation>
     </message>
     <message>
         <source>The cylinders can&apos;t fill: all of them read low, and it looks like a worn engine.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los cilindros no se pueden llenar: todos dan poco, y parece un motor gastado.</translation>
     </message>
     <message>
         <source>Flat battery</source>
         <extracomment>prepare, slip; dry, slip; diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Batería descargada</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. A tiring battery makes later cylinders read lower: measure the first one again at the end.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La velocidad de arranque decide la lectura. Una batería que se agota hace que los cilindros posteriores den menos: medir de nuevo el primero al final.</translation>
     </message>
     <message>
         <source>Gauge not zeroed</source>
         <extracomment>prepare, slip; dry, slip; testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro sin poner a cero</translation>
     </message>
     <message>
         <source>A needle that rests beside zero is out by as much in every reading. Look at it before it is screwed in.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una aguja que descansa fuera del cero se desvía otro tanto en cada lectura. Mirarla antes de enroscar el manómetro.</translation>
     </message>
     <message>
         <source>Blow-by hose not pinched</source>
         <extracomment>prepare, slip; listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manguera de gases del cárter sin pinzar</translation>
     </message>
     <message>
         <source>Air past the rings comes out at the intake and looks like an intake valve.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire que pasa por los segmentos sale por la admisión y parece una válvula de admisión.</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower</source>
         <extracomment>prepare, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor frío da alrededor de un 10 % menos</translation>
     </message>
     <message>
         <source>The list and its reasons</source>
         <extracomment>prepare, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La lista y sus motivos</translation>
     </message>
     <message>
         <source>Clearances</source>
         <extracomment>clearances, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>First of all: a valve without clearance looks burnt</source>
         <extracomment>clearances, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo primero de todo: una válvula sin juego parece quemada</translation>
     </message>
     <message>
         <source>A valve without clearance is held off its seat. It leaks like a burnt one, and adjusting it is a quick fix. So the app gives no verdict that strips an engine for a valve before that valve&apos;s clearance is recorded.</source>
         <extracomment>clearances, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula sin juego queda separada de su asiento. Pierde como una quemada, y ajustarla es un arreglo rápido. Por eso la app no da ningún veredicto que desmonte un motor por una válvula antes de que esté registrado el juego de esa válvula.</translation>
     </message>
     <message>
         <source>Have the engine as cold or warm as its manual asks for.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tener el motor tan frío o caliente como pida su manual.</translation>
     </message>
     <message>
         <source>Turn to TDC on compression of the cylinder: both of its valves are shut and their rockers or followers are free.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Girar hasta el PMS de compresión del cilindro: sus dos válvulas están cerradas y sus balancines o taqués están libres.</translation>
     </message>
     <message>
         <source>Find the feeler blade that slides between stem and rocker (or cam and follower) with a light drag. Its thickness is the clearance.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Buscar la galga que se desliza entre vástago y balancín (o leva y taqué) con un roce ligero. Su grosor es el juego.</translation>
     </message>
     <message>
         <source>Type it on the Clearances page, valve by valve. It is held against the limits on the engine card.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribirlo en la página Juego de válvulas, válvula por válvula. Se compara con los límites de la ficha del motor.</translation>
     </message>
     <message>
         <source>Out of limits: adjust by screw or shim, as the manual says. Then test again and mark the reading &quot;after clearance adjustment&quot;: that is a new state of the valve.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuera de límites: ajustar con tornillo o pastilla, como diga el manual. Después probar de nuevo y marcar la lectura «tras ajustar el juego»: eso es un estado nuevo de la válvula.</translation>
     </message>
     <message>
         <source>Hydraulic adjusters have nothing to measure. Say so on the engine card.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En los reglajes hidráulicos no hay nada que medir. Decirlo en la ficha del motor.</translation>
     </message>
     <message>
         <source>No clearance</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin juego</translation>
     </message>
     <message>
         <source>Low reading, air at intake or exhaust, and nothing is burnt. Adjust and test again before anything is taken apart.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lectura baja, aire por admisión o escape, y nada está quemado. Ajustar y probar de nuevo antes de desmontar nada.</translation>
     </message>
     <message>
         <source>Measured at the wrong TDC</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medido en el PMS equivocado</translation>
     </message>
     <message>
         <source>At overlap the cam holds both valves open: no clearance is felt, though there is some. Turn once round and measure again.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En cruce de válvulas la leva mantiene abiertas las dos válvulas: no se nota juego, aunque lo hay. Dar una vuelta y medir de nuevo.</translation>
     </message>
     <message>
         <source>Measured warm, limits for cold</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medido en caliente, límites para frío</translation>
     </message>
     <message>
         <source>Clearance changes with heat. Write down which it was.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El juego cambia con el calor. Anotar cómo estaba.</translation>
     </message>
     <message>
         <source>Rocker clearance first: a valve without clearance is held open</source>
         <extracomment>clearances, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primero el juego de balancines: una válvula sin juego queda abierta</translation>
     </message>
     <message>
         <source>A light drag on the feeler blade</source>
         <extracomment>clearances, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un roce ligero en la galga</translation>
     </message>
     <message>
         <source>Before cranking</source>
         <extracomment>cranking, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes de dar arranque</translation>
     </message>
     <message>
         <source>Fuel, sparks, moving parts, the adapter&apos;s reach</source>
         <extracomment>cranking, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combustible, chispas, piezas en movimiento, largo de rosca del adaptador</translation>
     </message>
     <message>
         <source>With the plugs out, cranking blows fuel mist from the plug holes and everything that is coupled to the engine moves. Sparks make fire of the mist. An adapter that reaches too far meets the piston or a valve.</source>
         <extracomment>cranking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con las bujías fuera, al dar arranque sale niebla de combustible por los agujeros de bujía y se mueve todo lo que está acoplado al motor. Las chispas prenden la niebla. Un adaptador demasiado largo topa con el pistón o con una válvula.</translation>
     </message>
     <message>
         <source>Put the gearbox in neutral.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner la caja de cambios en punto muerto.</translation>
     </message>
     <message>
         <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner a masa los cables de encendido o quitar la alimentación. Cortar el combustible o los inyectores.</translation>
     </message>
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Elegir el adaptador por la rosca y el largo de rosca de la bujía. Ver que su anillo de cierre esté entero y limpio.</translation>
     </message>
     <message>
         <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enroscarlo a mano y girar después el motor una vez a mano: nada debe tocar.</translation>
     </message>
     <message>
         <source>Look at the gauge: needle at zero at rest.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar el manómetro: aguja en cero en reposo.</translation>
     </message>
     <message>
         <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Apuntar los agujeros de bujía lejos de la cara y del teléfono. Manos, mangas y cables fuera de correas y ventilador.</translation>
     </message>
     <message>
         <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tener la mariposa abierta y el mando de arranque donde se vea el manómetro.</translation>
     </message>
     <message>
         <source>Leaking adapter ring</source>
         <extracomment>cranking, slip; dry, slip; leak-down, slip; listening, slip; diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anillo del adaptador que pierde</translation>
     </message>
     <message>
         <source>The cylinder reads low and seems to leak. Listen and put soapy water at the adapter; after cranking the gauge must not sink.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro da poco y parece perder. Escuchar y poner agua jabonosa en el adaptador; después de dar arranque el manómetro no debe bajar.</translation>
     </message>
     <message>
         <source>Left in gear</source>
         <extracomment>cranking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcha puesta</translation>
     </message>
     <message>
         <source>The vehicle jumps with the first turn of the starter.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El vehículo salta con la primera vuelta del motor de arranque.</translation>
     </message>
     <message>
         <source>Adapter too long</source>
         <extracomment>cranking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adaptador demasiado largo</translation>
     </message>
     <message>
         <source>It strikes piston or valve. That is what the turn by hand is for.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Golpea el pistón o una válvula. Para eso es la vuelta a mano.</translation>
     </message>
     <message>
         <source>Order and reasons</source>
         <extracomment>cranking, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Orden y motivos</translation>
     </message>
     <message>
         <source>Dry test</source>
         <extracomment>dry, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco</translation>
     </message>
     <message>
         <source>Cranking pressure, cylinder by cylinder, no oil in</source>
         <extracomment>dry, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión de arranque, cilindro a cilindro, sin aceite</translation>
     </message>
     <message>
         <source>It says in a minute which cylinder differs from the others. It says little about where the air goes: that is for leak-down and the Leak hunt.</source>
         <extracomment>dry, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dice en un minuto qué cilindro difiere de los demás. Dice poco de adónde va el aire: para eso están la estanqueidad y la Búsqueda de fugas.</translation>
     </message>
     <message>
         <source>Readings are held against the factory limit at your altitude, and against each other. Between cylinders the difference counts more than the height.</source>
         <extracomment>dry, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las lecturas se comparan con el límite de fábrica a la altitud propia, y entre sí. Entre cilindros cuenta más la diferencia que la altura.</translation>
     </message>
     <message>
         <source>See to Prepare and read the card Before cranking.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ocuparse de Preparar y leer la ficha Antes de dar arranque.</translation>
     </message>
     <message>
         <source>Screw the gauge into the first cylinder and let its needle rest at zero.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enroscar el manómetro en el primer cilindro y dejar su aguja en reposo en cero.</translation>
     </message>
     <message>
         <source>Throttle open, crank until the needle stops rising: 5 to 7 strokes. Remember the first puff and the final reading.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa abierta, dar arranque hasta que la aguja deje de subir: 5 a 7 carreras. Recordar la primera embolada y la lectura final.</translation>
     </message>
     <message>
         <source>Wait a moment: the needle must not sink. If it does, check valve or O-ring leaks, not the engine.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esperar un momento: la aguja no debe bajar. Si baja, pierde la válvula antirretorno o la junta tórica, no el motor.</translation>
     </message>
     <message>
         <source>Type the final reading; first puff and pulls if you have them. Keep takes you to the next cylinder.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la lectura final; la primera embolada y las emboladas, si se tienen. Guardar lleva al cilindro siguiente.</translation>
     </message>
     <message>
         <source>Give every cylinder the same number of pulls.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar a cada cilindro el mismo número de emboladas.</translation>
     </message>
     <message>
         <source>Pull again where you doubt it: a second pull counts as a repeat, both stand.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medir de nuevo donde haya duda: una segunda medida cuenta como repetición, valen las dos.</translation>
     </message>
     <message>
         <source>Measure the first cylinder once more at the end: the difference is the battery&apos;s.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medir una vez más el primer cilindro al final: la diferencia es de la batería.</translation>
     </message>
     <message>
         <source>A photo of the gauge lets the app read the needle and catch a slip of the finger.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con una foto del manómetro la app lee la aguja y descubre un desliz del dedo.</translation>
     </message>
     <message>
         <source>First puff low, then it builds up</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada baja, después sube</translation>
     </message>
     <message>
         <source>rings</source>
         <extracomment>dry, means; wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>segmentos</translation>
     </message>
     <message>
         <source>First puff low, and it stays low</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada baja, y sigue baja</translation>
     </message>
     <message>
         <source>valves</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvulas</translation>
     </message>
     <message>
         <source>Two neighbours low alike</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos vecinos igual de bajos</translation>
     </message>
     <message>
         <source>the joint between them</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta entre ambos</translation>
     </message>
     <message>
         <source>All low, little leakage</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos bajos, poca pérdida</translation>
     </message>
     <message>
         <source>valve timing, throttle or cranking speed</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>distribución, mariposa o velocidad de arranque</translation>
     </message>
     <message>
         <source>Lowest under 75 % of the highest</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El más bajo por debajo del 75 % del más alto</translation>
     </message>
     <message>
         <source>a fault, unless the engine&apos;s manual says otherwise</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>un fallo, salvo que el manual del motor diga otra cosa</translation>
     </message>
     <message>
         <source>Every cylinder reads low.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros dan poco.</translation>
     </message>
     <message>
         <source>Each cylinder reads lower than the one before. The first one, measured again, shows it.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cada cilindro da menos que el anterior. El primero, medido de nuevo, lo muestra.</translation>
     </message>
     <message>
         <source>Decompressor working</source>
         <extracomment>dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor actuando</translation>
     </message>
     <message>
         <source>57 to 85 psi (3.9 to 5.9 bar) whatever the engine&apos;s state. No proof of a leak: use leak-down.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De 57 a 85 psi (3,9 a 5,9 bar) sea cual sea el estado del motor. No es prueba de una fuga: usar la prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>One cylinder low, or all that this adapter was used on.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un cilindro bajo, o todos en los que se usó este adaptador.</translation>
     </message>
     <message>
         <source>All readings are out by the same amount; differences between cylinders stay true.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todas las lecturas se desvían en lo mismo; las diferencias entre cilindros siguen siendo ciertas.</translation>
     </message>
     <message>
         <source>Long hose before the check valve</source>
         <extracomment>dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manguera larga antes de la válvula antirretorno</translation>
     </message>
     <message>
         <source>The hose adds to the chamber: 8 cm³ of it turn 172 psi into 130 in a 250 cm³ cylinder (this app&apos;s cranking model).</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La manguera se suma a la cámara: 8 cm³ de ella convierten 172 psi en 130 en un cilindro de 250 cm³ (modelo de arranque de esta app).</translation>
     </message>
     <message>
         <source>First puff and build-up, 5 to 7 strokes</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada y subida, 5 a 7 carreras</translation>
     </message>
     <message>
         <source>Lowest at least 75 % of the highest</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El más bajo al menos el 75 % del más alto</translation>
     </message>
     <message>
         <source>Two low neighbours</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos vecinos bajos</translation>
     </message>
     <message>
         <source>Readings with a decompressor working</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas con un descompresor actuando</translation>
     </message>
     <message>
         <source>Small volume and check valve at the chamber end, or the gauge reads low</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poco volumen y válvula antirretorno en el extremo de la cámara, o el manómetro da poco</translation>
     </message>
     <message>
         <source>All low with small leakage: valve timing</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos bajos con poca pérdida: distribución</translation>
     </message>
     <message>
         <source>172 psi into 130</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>172 psi en 130</translation>
     </message>
     <message>
         <source>Finding TDC</source>
         <extracomment>tdc, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Encontrar el PMS</translation>
     </message>
     <message>
         <source>Compression, not overlap; and what to do when you passed it</source>
         <extracomment>tdc, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresión, no cruce de válvulas; y qué hacer cuando se pasó</translation>
     </message>
     <message>
         <source>Leak-down wants the piston at the top with both valves shut: TDC on compression. A four-stroke comes to the top twice; the other time its valves overlap, air rushes out at intake and exhaust, and a sound cylinder looks wrecked.</source>
         <extracomment>tdc, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La estanqueidad pide el pistón arriba con las dos válvulas cerradas: PMS de compresión. Un cuatro tiempos llega arriba dos veces; la otra vez sus válvulas están en cruce, el aire sale de golpe por admisión y escape, y un cilindro en buen estado parece destrozado.</translation>
     </message>
     <message>
         <source>Close to TDC the air has next to no lever on the crank. A few degrees away it turns the engine.</source>
         <extracomment>tdc, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cerca del PMS el aire apenas tiene palanca sobre el cigüeñal. A unos pocos grados hace girar el motor.</translation>
     </message>
     <message>
         <source>All plugs out. Turn by hand, in running direction only.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todas las bujías fuera. Girar a mano, solo en el sentido de giro.</translation>
     </message>
     <message>
         <source>Hold a thumb or a whistle at the plug hole. Air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner un pulgar o un silbato en el agujero de bujía. Si el aire empuja hacia fuera al subir, es compresión. Si nada empuja, las válvulas están en cruce: girar una vez más, la vuelta entera.</translation>
     </message>
     <message>
         <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Subir despacio al PMS, desde antes de él. Con un poco de aire puesto (20 psi, 1,4 bar) el punto plano muestra el punto muerto: ahí el aire no gira el cigüeñal hacia ningún lado.</translation>
     </message>
     <message>
         <source>Passed it? Go back half a turn and come up again.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Se pasó? Volver media vuelta atrás y subir de nuevo.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Con la tapa quitada: en compresión los dos balancines están libres. En cruce de válvulas, un giro pequeño mueve las dos válvulas.</translation>
     </message>
     <message>
         <source>For the next cylinder take the degrees from Next TDC. They come from the firing intervals: in V engines and uneven twins the firing order alone does not tell them.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para el cilindro siguiente, tomar los grados de Próximo PMS. Vienen de los intervalos de encendido: en motores en V y bicilíndricos de encendido irregular el orden de encendido solo no los da.</translation>
     </message>
     <message>
         <source>Air at intake and exhaust, almost nothing held</source>
         <extracomment>tdc, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire por admisión y escape, casi nada mantenido</translation>
     </message>
     <message>
         <source>most likely the wrong TDC: one full turn, test again</source>
         <extracomment>tdc, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo más probable, el PMS equivocado: una vuelta completa, probar de nuevo</translation>
     </message>
     <message>
         <source>Wrong TDC</source>
         <extracomment>tdc, slip; leak-down, slip; listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>PMS equivocado</translation>
     </message>
     <message>
         <source>Air at intake and exhaust together and a very low reading. Before anything is blamed: one full turn, test again.</source>
         <extracomment>tdc, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire por admisión y escape a la vez y una lectura muy baja. Antes de culpar a nada: una vuelta completa, probar de nuevo.</translation>
     </message>
     <message>
         <source>A few degrees off</source>
         <extracomment>tdc, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unos pocos grados fuera</translation>
     </message>
     <message>
         <source>The air pushes the crank round, and with it whatever is coupled to it.</source>
         <extracomment>tdc, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire empuja el cigüeñal y lo hace girar, y con él todo lo que está acoplado.</translation>
     </message>
     <message>
         <source>Flat spot; if passed, go back at least half a turn</source>
         <extracomment>tdc, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Punto plano; si se pasó, volver al menos media vuelta</translation>
     </message>
     <message>
         <source>Thumb, whistle, rockers</source>
         <extracomment>tdc, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pulgar, silbato, balancines</translation>
     </message>
     <message>
         <source>Leak-down</source>
         <extracomment>leak-down, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estanqueidad</translation>
     </message>
     <message>
         <source>How much air a cylinder loses at its own TDC</source>
         <extracomment>leak-down, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuánto aire pierde un cilindro en su propio PMS</translation>
     </message>
     <message>
         <source>Air goes into one cylinder through a small restrictor. What the cylinder can&apos;t hold, it leaks: leakage = (set - held) / set. 80 psi set and 60 held is 25 %.</source>
         <extracomment>leak-down, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire entra en un cilindro por un restrictor pequeño. Lo que el cilindro no puede mantener, lo pierde: pérdida = (ajustada - mantenida) / ajustada. 80 psi ajustados y 60 mantenidos es 25 %.</translation>
     </message>
     <message>
         <source>It needs neither starter nor battery, and while the air is on, you can hear where it goes. It comes before any oil goes in: oil stays on the rings for every later reading.</source>
         <extracomment>leak-down, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No necesita ni motor de arranque ni batería, y mientras el aire está puesto se puede oír adónde va. Va antes de echar aceite: el aceite se queda en los segmentos para todas las lecturas posteriores.</translation>
     </message>
     <message>
         <source>Check the tester: outlet blocked, it reads 0 % leakage. Needles at zero at rest.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar el comprobador: con la salida tapada marca 0 % de pérdida. Agujas en cero en reposo.</translation>
     </message>
     <message>
         <source>Oil filler or breather open, blow-by hose pinched, throttle open.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tapón de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta.</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llevar el cilindro a su PMS de compresión (ficha Encontrar el PMS).</translation>
     </message>
     <message>
         <source>Hold the crank: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges. Take every tool off the crank.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sujetar el cigüeñal: marcha y freno, o una segunda persona. O usar una presión ajustada menor: la app la convierte antes de juzgar. Quitar toda herramienta del cigüeñal.</translation>
     </message>
     <message>
         <source>Connect with the pressure low, about 20 psi (1.4 bar), then raise it slowly to the set pressure.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Conectar con la presión baja, unos 20 psi (1,4 bar), y subirla despacio hasta la presión ajustada.</translation>
     </message>
     <message>
         <source>Let it settle; one maker waits 60 seconds. Rock the crank a little and keep the best held value.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar que se estabilice; un fabricante espera 60 segundos. Mover un poco el cigüeñal en vaivén y quedarse con el mejor valor mantenido.</translation>
     </message>
     <message>
         <source>Look at the set pressure again for each cylinder, then type what is held.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar de nuevo la presión ajustada en cada cilindro y escribir lo que se mantiene.</translation>
     </message>
     <message>
         <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dejar el aire puesto y escuchar: «Guardar, escuchar» abre las salidas de este cilindro.</translation>
     </message>
     <message>
         <source>Up to about 10 %</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hasta alrededor del 10 %</translation>
     </message>
     <message>
         <source>seals well</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cierra bien</translation>
     </message>
     <message>
         <source>Up to about 20 %</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hasta alrededor del 20 %</translation>
     </message>
     <message>
         <source>wear</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>desgaste</translation>
     </message>
     <message>
         <source>More than that</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más que eso</translation>
     </message>
     <message>
         <source>work; where, the Leak hunt says</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>trabajo; por dónde, lo dice la Búsqueda de fugas</translation>
     </message>
     <message>
         <source>One cylinder far from the others</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un cilindro lejos de los demás</translation>
     </message>
     <message>
         <source>in a used engine that counts more than the figure</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>en un motor usado eso cuenta más que la cifra</translation>
     </message>
     <message>
         <source>Almost nothing held, air at intake and exhaust. One full turn, test again.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Casi nada mantenido, aire por admisión y escape. Una vuelta completa, probar de nuevo.</translation>
     </message>
     <message>
         <source>Hiss at the plug hole itself. Soapy water shows it.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Siseo en el propio agujero de bujía. El agua jabonosa lo muestra.</translation>
     </message>
     <message>
         <source>Gauge not zeroed, or outlet never blocked</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro sin poner a cero, o salida nunca tapada</translation>
     </message>
     <message>
         <source>The tester&apos;s own leak is counted as the engine&apos;s.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fuga propia del comprobador se cuenta como del motor.</translation>
     </message>
     <message>
         <source>Set pressure not looked at again</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada sin mirar de nuevo</translation>
     </message>
     <message>
         <source>A regulator sags under flow. With one gauge that is not seen, and is carried as doubt.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un regulador cede con el caudal. Con un solo manómetro eso no se ve, y se lleva como duda.</translation>
     </message>
     <message>
         <source>Percent of two testers compared</source>
         <extracomment>leak-down, slip; testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Porcentajes de dos comprobadores comparados</translation>
     </message>
     <message>
         <source>The same leak shows about 40 % at 35 psi and about 33 % at 80 psi behind the same restrictor. Bands belong to testers fed with 70 to 100 psi.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La misma fuga marca alrededor del 40 % a 35 psi y alrededor del 33 % a 80 psi tras el mismo restrictor. Las franjas son de comprobadores alimentados con 70 a 100 psi.</translation>
     </message>
     <message>
         <source>Tool left on the crank</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Herramienta puesta en el cigüeñal</translation>
     </message>
     <message>
         <source>When the engine turns, it strikes.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cuando el motor gira, golpea.</translation>
     </message>
     <message>
         <source>80 to 60 psi is 25 %</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De 80 a 60 psi es 25 %</translation>
     </message>
     <message>
         <source>20 psi first, rise slowly</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primero 20 psi, subir despacio</translation>
     </message>
     <message>
         <source>Wait 60 s</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Esperar 60 s</translation>
     </message>
     <message>
         <source>The difference between cylinders counts more in a used engine</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La diferencia entre cilindros cuenta más en un motor usado</translation>
     </message>
     <message>
         <source>10 and 20 %</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 y 20 %</translation>
     </message>
     <message>
         <source>40 % at 35 psi, 33 % at 80 psi: one leak by the flow law of a nozzle</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>40 % a 35 psi, 33 % a 80 psi: una misma fuga según la ley de caudal de una tobera</translation>
     </message>
     <message>
         <source>Leak hunt: listening</source>
         <extracomment>listening, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas: escuchar</translation>
     </message>
     <message>
         <source>Where the air comes out: the strongest evidence there is</source>
         <extracomment>listening, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde sale el aire: el indicio más fuerte que hay</translation>
     </message>
     <message>
         <source>A percentage says how much is lost; the exit says through what. Of all evidence it is the strongest, and it is there for the listening while the air is on.</source>
         <extracomment>listening, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un porcentaje dice cuánto se pierde; la salida dice por dónde. De todos los indicios es el más fuerte, y basta con escuchar mientras el aire está puesto.</translation>
     </message>
     <message>
         <source>&quot;Nothing&quot; is evidence too. &quot;Not listened&quot; is not &quot;nothing&quot;.</source>
         <extracomment>listening, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Nada» también es un indicio. «No escuchado» no es «nada».</translation>
     </message>
     <message>
         <source>Compressor full and switched off. Quiet in the shop.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresor lleno y apagado. Silencio en el taller.</translation>
     </message>
     <message>
         <source>Air on, crank held, throttle open. Nobody near what can turn.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire puesto, cigüeñal sujeto, mariposa abierta. Nadie cerca de lo que puede girar.</translation>
     </message>
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Recorrer las salidas siempre en el mismo orden: admisión, escape, tapón de aceite o respiradero, boca de llenado de refrigerante de un motor frío, agujeros de bujía de los vecinos, junta de la culata.</translation>
     </message>
     <message>
         <source>Hold a hose to your ear and its other end to each exit: it shuts out the rest of the shop.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llevar una manguera al oído y su otro extremo a cada salida: deja fuera el resto del taller.</translation>
     </message>
     <message>
         <source>Lay a thin glove over the oil filler: it swells or it does not. Put soapy water along the joint and round the adapter.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Poner un guante fino sobre la boca de llenado de aceite: se hincha o no se hincha. Poner agua jabonosa a lo largo de la junta y alrededor del adaptador.</translation>
     </message>
     <message>
         <source>Note each exit as nothing, faint, clear or strong, and how you listened.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anotar cada salida como nada, débil, claro o fuerte, y cómo se escuchó.</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole: it means the joint only if that cylinder&apos;s own valves are shut. Look which way its rockers stand.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero de bujía del vecino: significa la junta solo si las válvulas de ese cilindro están cerradas. Mirar cómo están sus balancines.</translation>
     </message>
     <message>
         <source>Shared manifolds carry sound: compare port with port, close to the valve.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los colectores compartidos llevan el sonido: comparar conducto con conducto, cerca de la válvula.</translation>
     </message>
     <message>
         <source>Put a voice note or a photo to what you will want to hear again.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Añadir una nota de voz o una foto a lo que se quiera volver a oír.</translation>
     </message>
     <message>
         <source>Intake</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión</translation>
     </message>
     <message>
         <source>intake valve</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de admisión</translation>
     </message>
     <message>
         <source>Exhaust</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escape</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvula de escape</translation>
     </message>
     <message>
         <source>Oil filler, dipstick, breather</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tapón de aceite, varilla, respiradero</translation>
     </message>
     <message>
         <source>rings, piston, bore; a little is normal there</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>segmentos, pistón, cilindro; un poco es normal ahí</translation>
     </message>
     <message>
         <source>Bubbles in the coolant</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas en el refrigerante</translation>
     </message>
     <message>
         <source>head gasket, or a cracked head or block</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata, o culata o bloque agrietado</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero de bujía del vecino</translation>
     </message>
     <message>
         <source>the head gasket between the two</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la junta de culata entre ambos</translation>
     </message>
     <message>
         <source>Soapy water at the joint</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agua jabonosa en la junta</translation>
     </message>
     <message>
         <source>head gasket to the outside</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>junta de culata hacia el exterior</translation>
     </message>
     <message>
         <source>Intake and exhaust, almost nothing held</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión y escape, casi nada mantenido</translation>
     </message>
     <message>
         <source>first of all: wrong TDC?</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>lo primero de todo: ¿PMS equivocado?</translation>
     </message>
     <message>
         <source>Both valves stand open at overlap. One full turn, test again.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En cruce las dos válvulas están abiertas. Una vuelta completa, probar de nuevo.</translation>
     </message>
     <message>
         <source>Ring air arrives at the intake.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aire de los segmentos llega a la admisión.</translation>
     </message>
     <message>
         <source>Companion cylinder on overlap</source>
         <extracomment>listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro compañero en cruce de válvulas</translation>
     </message>
     <message>
         <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of a four, 3-4 of a six, 1-2 of a 360 degree twin.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una fuga de válvula sale por su agujero de bujía a través del colector compartido y se toma por la junta. Los compañeros están a la vez en el PMS: 1-4 y 2-3 de un cuatro, 3-4 de un seis, 1-2 de un bicilíndrico de 360 grados.</translation>
     </message>
     <message>
         <source>Compressor running</source>
         <extracomment>listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresor en marcha</translation>
     </message>
     <message>
         <source>Faint exits are missed.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las salidas débiles se pasan por alto.</translation>
     </message>
     <message>
         <source>A hiss that seems to come from everywhere near the plug.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un siseo que parece venir de todas partes cerca de la bujía.</translation>
     </message>
     <message>
         <source>What each exit means</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que significa cada salida</translation>
     </message>
     <message>
         <source>A gasket sign may be a crack</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un indicio de junta puede ser una grieta</translation>
     </message>
     <message>
         <source>Valves, plug and joint may not leak at all, rings may</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas, bujía y junta no deben perder nada; los segmentos sí pueden</translation>
     </message>
     <message>
         <source>Hose, glove, companions</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manguera, guante, compañeros</translation>
     </message>
     <message>
         <source>Staking a valve</source>
         <extracomment>staking, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asentar una válvula a golpes</translation>
     </message>
     <message>
         <source>Carbon on the seat can leak like a burnt valve</source>
         <extracomment>staking, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La carbonilla en el asiento puede perder como una válvula quemada</translation>
     </message>
     <message>
         <source>A crumb of carbon under a valve leaks like a burnt one. A light tap on the stem can seat it again. It is a procedure of aircraft manuals, with their cautions, and it comes before any strip-down.</source>
         <extracomment>staking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una miga de carbonilla bajo una válvula pierde como una quemada. Un golpe ligero en el vástago puede asentarla de nuevo. Es un procedimiento de manuales de aviación, con sus precauciones, y va antes de cualquier desmontaje.</translation>
     </message>
     <message>
         <source>A two-stroke without poppet valves has nothing to stake.</source>
         <extracomment>staking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dos tiempos sin válvulas de asiento no tiene nada que asentar a golpes.</translation>
     </message>
     <message>
         <source>Only for a valve whose clearance is recorded and that leaked in leak-down.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Solo para una válvula cuyo juego está registrado y que perdió en la prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Air off and pressure gone. Valve cover off, eyes protected.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire quitado y presión fuera. Tapa de válvulas fuera, ojos protegidos.</translation>
     </message>
     <message>
         <source>Turn until the piston is clear of the valves: a tap must not drive a valve onto it.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Girar hasta que el pistón esté lejos de las válvulas: un golpe no debe llevar una válvula contra él.</translation>
     </message>
     <message>
         <source>Tap the stem lightly and squarely: the stem only, never the rocker, never from the side.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Golpear el vástago ligero y recto: solo el vástago, nunca el balancín, nunca de lado.</translation>
     </message>
     <message>
         <source>Bring the cylinder back to its TDC on compression and run leak-down again.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Llevar de nuevo el cilindro a su PMS de compresión y repetir la prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Note it in the Leak hunt under &quot;After staking&quot;: the valve is in a new state, and the old reading stays beside it.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anotarlo en la Búsqueda de fugas bajo «Tras asentar a golpes»: la válvula está en un estado nuevo, y la lectura anterior queda a su lado.</translation>
     </message>
     <message>
         <source>Holds better afterwards</source>
         <extracomment>staking, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mantiene mejor después</translation>
     </message>
     <message>
         <source>carbon; run the engine, then test again</source>
         <extracomment>staking, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>carbonilla; hacer funcionar el motor y probar de nuevo</translation>
     </message>
     <message>
         <source>No change</source>
         <extracomment>staking, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambio</translation>
     </message>
     <message>
         <source>it was not carbon that a tap clears</source>
         <extracomment>staking, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no era carbonilla que un golpe quite</translation>
     </message>
     <message>
         <source>Piston at the top</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pistón arriba</translation>
     </message>
     <message>
         <source>The valve meets the piston.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La válvula topa con el pistón.</translation>
     </message>
     <message>
         <source>Struck askew</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Golpe torcido</translation>
     </message>
     <message>
         <source>The stem bends, or spring and collets jump.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El vástago se dobla, o saltan el muelle y las chavetas.</translation>
     </message>
     <message>
         <source>Tag forgotten</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etiqueta olvidada</translation>
     </message>
     <message>
         <source>Before and after look like two readings of one state.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Antes y después parecen dos lecturas de un mismo estado.</translation>
     </message>
     <message>
         <source>Staking, and what follows from the result</source>
         <extracomment>staking, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Asentar a golpes, y lo que se deduce del resultado</translation>
     </message>
     <message>
         <source>Wet test</source>
         <extracomment>wet, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda</translation>
     </message>
     <message>
         <source>Last of all: what a little oil changes, and what it only seems to</source>
         <extracomment>wet, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La última de todas: lo que cambia un poco de aceite, y lo que solo parece cambiar</translation>
     </message>
     <message>
         <source>Oil seals worn rings for a few strokes and does nothing for a valve. So the rise from dry to wet speaks for rings.</source>
         <extracomment>wet, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite cierra unos segmentos gastados durante unas pocas carreras y no hace nada por una válvula. Por eso la subida de seco a húmedo habla de segmentos.</translation>
     </message>
     <message>
         <source>But oil takes room as well. A smaller chamber reads higher with no ring leak at all. The app shows what volume alone explains as a range, and only what lies above it speaks for rings.</source>
         <extracomment>wet, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pero el aceite también ocupa sitio. Una cámara más pequeña da más sin ninguna fuga de segmentos. La app muestra como rango lo que explica el volumen solo, y únicamente lo que queda por encima habla de segmentos.</translation>
     </message>
     <message>
         <source>Do it last: oil stays on the rings for every later reading. Leak-down comes first.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacerla la última: el aceite se queda en los segmentos para todas las lecturas posteriores. La estanqueidad va antes.</translation>
     </message>
     <message>
         <source>Have a dry reading of the same cylinder under the same conditions.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tener una lectura en seco del mismo cilindro en las mismas condiciones.</translation>
     </message>
     <message>
         <source>Measure the oil: 15 ml (one tablespoon) for a car cylinder, about 5 ml for a small one. Never more, and never on a diesel.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medir el aceite: 15 ml (una cucharada) para un cilindro de automóvil, unos 5 ml para uno pequeño. Nunca más, y nunca en un diésel.</translation>
     </message>
     <message>
         <source>Let it in through the plug hole so that it runs round the bore.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Echarlo por el agujero de bujía de modo que corra alrededor del cilindro.</translation>
     </message>
     <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los ojos lejos de los agujeros de bujía. Dar tantas emboladas como en la prueba en seco.</translation>
     </message>
     <message>
         <source>Type the final reading, how much oil and which.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escribir la lectura final, cuánto aceite y cuál.</translation>
     </message>
     <message>
         <source>Rises by 10 % or more, beyond what volume explains</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sube un 10 % o más, más allá de lo que explica el volumen</translation>
     </message>
     <message>
         <source>Does not rise</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No sube</translation>
     </message>
     <message>
         <source>valves, a broken ring or the gasket</source>
         <extracomment>wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>válvulas, un segmento roto o la junta</translation>
     </message>
     <message>
         <source>Rises within what volume explains</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sube dentro de lo que explica el volumen</translation>
     </message>
     <message>
         <source>says nothing either way</source>
         <extracomment>wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no dice nada en ningún sentido</translation>
     </message>
     <message>
         <source>Oil pooled in a flat engine</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite encharcado en un motor de cilindros opuestos</translation>
     </message>
     <message>
         <source>In flat or steep cylinders oil lies on one side: it seals half a ring and fills the chamber. The doubt is wider there.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En cilindros horizontales o muy inclinados el aceite queda a un lado: cierra medio segmento y llena la cámara. Ahí la duda es mayor.</translation>
     </message>
     <message>
         <source>Too much oil</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado aceite</translation>
     </message>
     <message>
         <source>Volume alone lifts the reading: 5 cm³ that stay turn 172 psi into 214 in a 250 cm³ cylinder without any ring leak (this app&apos;s cranking model). Far too much locks the engine.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El volumen solo sube la lectura: 5 cm³ que se quedan convierten 172 psi en 214 en un cilindro de 250 cm³ sin ninguna fuga de segmentos (modelo de arranque de esta app). Muchísimo de más bloquea el motor.</translation>
     </message>
     <message>
         <source>Leak-down afterwards</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Estanqueidad después</translation>
     </message>
     <message>
         <source>Oiled rings leak less than they will. Such readings are marked as oiled.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos aceitados pierden menos de lo que perderán. Esas lecturas se marcan como aceitadas.</translation>
     </message>
     <message>
         <source>Other number of pulls than dry</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro número de emboladas que en seco</translation>
     </message>
     <message>
         <source>The two readings can&apos;t be compared.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las dos lecturas no se pueden comparar.</translation>
     </message>
     <message>
         <source>10 % or more: rings; none: valves, broken ring, gasket; 15 ml</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 % o más: segmentos; nada: válvulas, segmento roto, junta; 15 ml</translation>
     </message>
     <message>
         <source>5 ml: that manual&apos;s older figure for a car cylinder, taken here for small ones</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>5 ml: la cifra antigua de ese manual para un cilindro de automóvil, tomada aquí para los pequeños</translation>
     </message>
     <message>
         <source>172 psi into 214, and the range that volume explains</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>172 psi en 214, y el rango que explica el volumen</translation>
     </message>
     <message>
         <source>Reading the findings</source>
         <extracomment>findings, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leer el diagnóstico</translation>
     </message>
     <message>
         <source>One sentence first, then how sure, then the next test</source>
         <extracomment>findings, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primero una frase, luego la certeza, luego la prueba siguiente</translation>
     </message>
     <message>
         <source>One number is not a verdict. The Findings put all the evidence of a session together, say how sure each thing is, name what contradicts what, and which one test would settle it.</source>
         <extracomment>findings, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un número no es un veredicto. El Diagnóstico reúne todos los indicios de una sesión, dice cómo de segura es cada cosa, nombra lo que se contradice y qué prueba lo aclararía.</translation>
     </message>
     <message>
         <source>Read the one sentence of each cylinder first.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leer primero la frase de cada cilindro.</translation>
     </message>
     <message>
         <source>Then the question, if there is one: wrong TDC, a clearance not recorded, a decompressor. It comes before any verdict.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Después la pregunta, si la hay: PMS equivocado, un juego no registrado, un descompresor. Va antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Look at the shares of &quot;Where it leaks&quot; with their intervals. They are odds under the app&apos;s working assumptions and not yet counted on real engines. They never go above 95 %.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mirar las partes de «Por dónde fuga» con sus intervalos. Son probabilidades según los supuestos de trabajo de la app y aún no contadas en motores reales. Nunca pasan del 95 %.</translation>
     </message>
     <message>
         <source>Read the rules of thumb beside them, in their own words. Where they disagree with the odds, it says why.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leer las reglas prácticas a su lado, con sus propias palabras. Donde no coinciden con las probabilidades, se dice por qué.</translation>
     </message>
     <message>
         <source>Do the next test it names before you plan anything.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacer la prueba siguiente que nombra antes de planear nada.</translation>
     </message>
     <message>
         <source>Plan quick fixes, and &quot;run it, then test again&quot;, before a strip-down.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Planear arreglos rápidos, y «hacerlo funcionar y probar de nuevo», antes de un desmontaje.</translation>
     </message>
     <message>
         <source>Filled disc: in range</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Disco lleno: en rango</translation>
     </message>
     <message>
         <source>leave it</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dejarlo</translation>
     </message>
     <message>
         <source>Half disc: borderline</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medio disco: en el límite</translation>
     </message>
     <message>
         <source>watch it, test again</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vigilarlo, probar de nuevo</translation>
     </message>
     <message>
         <source>Open triangle: fault</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Triángulo abierto: fallo</translation>
     </message>
     <message>
         <source>something to find</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hay algo que encontrar</translation>
     </message>
     <message>
         <source>Dashed ring: not measured</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anillo de trazos: no medido</translation>
     </message>
     <message>
         <source>no verdict, also not a good one</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ningún veredicto, tampoco uno bueno</translation>
     </message>
     <message>
         <source>A small difference taken for a change</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una diferencia pequeña tomada por un cambio</translation>
     </message>
     <message>
         <source>0.1 bar on a gauge of 0 to 6 bar, class 1.6, is the gauge&apos;s own error.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>0,1 bar en un manómetro de 0 a 6 bar, clase 1,6, es el error propio del manómetro.</translation>
     </message>
     <message>
         <source>No clearance recorded</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún juego registrado</translation>
     </message>
     <message>
         <source>A valve is called burnt that only lacks clearance.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se llama quemada a una válvula a la que solo le falta juego.</translation>
     </message>
     <message>
         <source>Cold held against warm</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frío comparado con caliente</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor frío da alrededor de un 10 % menos.</translation>
     </message>
     <message>
         <source>Air at the breather called a fault</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire en el respiradero llamado fallo</translation>
     </message>
     <message>
         <source>Rings may pass a little. Valves and joints may not.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos pueden dejar pasar un poco. Las válvulas y las juntas, no.</translation>
     </message>
     <message>
         <source>Class 1.6 is an error of 1.6 % of the span</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La clase 1,6 es un error del 1,6 % del alcance</translation>
     </message>
     <message>
         <source>Cold about 10 % lower</source>
         <extracomment>findings, for; after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Frío alrededor de un 10 % menos</translation>
     </message>
     <message>
         <source>Rings may leak, static seals may not</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los segmentos pueden perder, los cierres fijos no</translation>
     </message>
     <message>
         <source>The odds</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las probabilidades</translation>
     </message>
     <message>
         <source>After the repair</source>
         <extracomment>after-repair, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Después de la reparación</translation>
     </message>
     <message>
         <source>Prove that it worked, or say that it can&apos;t be compared</source>
         <extracomment>after-repair, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Probar que funcionó, o decir que no se puede comparar</translation>
     </message>
     <message>
         <source>A repair is proved by a second reading that can be held against the first. The difference has a doubt of its own: with the same gauge what it is always out by cancels, with another gauge it does not.</source>
         <extracomment>after-repair, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una reparación se demuestra con una segunda lectura que se pueda comparar con la primera. La diferencia tiene su propia duda: con el mismo manómetro lo que este siempre se desvía se anula, con otro manómetro no.</translation>
     </message>
     <message>
         <source>Open a new session and tag the readings &quot;after repair&quot;.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir una sesión nueva y etiquetar las lecturas «tras la reparación».</translation>
     </message>
     <message>
         <source>Repeat the conditions of the first visit: same gauge, same heat, throttle, plugs out, battery on charge. Cold against cold.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Repetir las condiciones de la primera visita: mismo manómetro, mismo calor, mariposa, bujías fuera, batería en carga. Frío contra frío.</translation>
     </message>
     <message>
         <source>Run the same tests in the same order.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hacer las mismas pruebas en el mismo orden.</translation>
     </message>
     <message>
         <source>Note oil used at assembly: it makes the test wet.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anotar el aceite usado en el montaje: hace húmeda la prueba.</translation>
     </message>
     <message>
         <source>After a hone or new rings, plan a retest after running in. Engines shows it when it is due.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tras un bruñido o segmentos nuevos, prever una nueva prueba después del rodaje. Motores la muestra cuando toca.</translation>
     </message>
     <message>
         <source>Hold the two visits against each other, and hand the owner the report.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comparar las dos visitas entre sí, y entregar el informe al propietario.</translation>
     </message>
     <message>
         <source>Better beyond doubt</source>
         <extracomment>after-repair, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mejor sin lugar a dudas</translation>
     </message>
     <message>
         <source>more than the gauges could be out by</source>
         <extracomment>after-repair, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>más de lo que podrían desviarse los manómetros</translation>
     </message>
     <message>
         <source>No real change</source>
         <extracomment>after-repair, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambio real</translation>
     </message>
     <message>
         <source>the difference lies inside the doubt</source>
         <extracomment>after-repair, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la diferencia queda dentro de la duda</translation>
     </message>
     <message>
         <source>Assembly oil</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite de montaje</translation>
     </message>
     <message>
         <source>It makes the test wet and flatters the rings.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hace húmeda la prueba y favorece a los segmentos.</translation>
     </message>
     <message>
         <source>Other tester or set pressure</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Otro comprobador u otra presión ajustada</translation>
     </message>
     <message>
         <source>Percentages can&apos;t be compared as they stand. The app converts, and says so.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los porcentajes no se pueden comparar tal como están. La app los convierte, y lo dice.</translation>
     </message>
     <message>
         <source>Warm against cold</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caliente contra frío</translation>
     </message>
     <message>
         <source>About 10 % between the two, repair or not.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alrededor del 10 % entre los dos, con reparación o sin ella.</translation>
     </message>
     <message>
         <source>A shared offset cancels in a difference</source>
         <extracomment>after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un desvío común se anula en una diferencia</translation>
     </message>
     <message>
         <source>Assembly oil, running in</source>
         <extracomment>after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite de montaje, rodaje</translation>
     </message>
     <message>
         <source>Numbers and files</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Números y archivos</translation>
     </message>
     <message>
         <source>Altitude and testers</source>
         <extracomment>testers, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Altitud y comprobadores</translation>
     </message>
     <message>
         <source>The same engine reads otherwise high up and on another tester</source>
         <extracomment>testers, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El mismo motor da otra cosa en altura y con otro comprobador</translation>
     </message>
     <message>
         <source>A cylinder begins with the air around it. 120 psi at sea level is about 100 psi at 5 000 feet (1 500 m), with nothing wrong. And a percentage belongs to the tester that showed it: another set pressure or restrictor shows another one for the same leak.</source>
         <extracomment>testers, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un cilindro empieza con el aire que lo rodea. 120 psi al nivel del mar son unos 100 psi a 5 000 pies (1 500 m), sin que nada esté mal. Y un porcentaje es del comprobador que lo marcó: otra presión ajustada u otro restrictor marca otro para la misma fuga.</translation>
     </message>
     <message>
         <source>The app converts both before it judges, and says that it did.</source>
         <extracomment>testers, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La app convierte ambas cosas antes de juzgar, y dice que lo hizo.</translation>
     </message>
     <message>
         <source>Enter each tester once: range, class, hose, where the check valve sits; for leak-down the set pressure and the restrictor. Home-made testers are normal.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Introducir cada comprobador una vez: rango, clase, manguera, dónde está la válvula antirretorno; para la estanqueidad, la presión ajustada y el restrictor. Los comprobadores caseros son normales.</translation>
     </message>
     <message>
         <source>Check before you blame the engine: outlet blocked reads 0 % leakage; needle at zero at rest; after cranking the gauge does not sink.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar antes de culpar al motor: con la salida tapada marca 0 % de pérdida; aguja en cero en reposo; después de dar arranque el manómetro no baja.</translation>
     </message>
     <message>
         <source>Check a home-made restrictor with a drilled hole of known size in place of the cylinder.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobar un restrictor casero con un agujero taladrado de medida conocida en lugar del cilindro.</translation>
     </message>
     <message>
         <source>Enter the shop&apos;s altitude, or what a barometer in the shop shows.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Introducir la altitud del taller, o lo que marca un barómetro en el taller.</translation>
     </message>
     <message>
         <source>A table for altitude in the engine&apos;s manual comes before any sum.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una tabla de altitud en el manual del motor va antes que cualquier cálculo.</translation>
     </message>
     <message>
         <source>Compare one tester with a reference now and then, and note the date.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comparar de vez en cuando un comprobador con una referencia, y anotar la fecha.</translation>
     </message>
     <message>
         <source>Restrictor 0.040 in (1.02 mm), 0.250 in long</source>
         <extracomment>testers, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor 0,040 in (1,02 mm), 0,250 in de largo</translation>
     </message>
     <message>
         <source>bores under 5 in</source>
         <extracomment>testers, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetros de cilindro menores de 5 in</translation>
     </message>
     <message>
         <source>Restrictor 0.060 in (1.52 mm), 0.250 in long</source>
         <extracomment>testers, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor 0,060 in (1,52 mm), 0,250 in de largo</translation>
     </message>
     <message>
         <source>bores of 5 in and more</source>
         <extracomment>testers, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>diámetros de cilindro de 5 in y más</translation>
     </message>
     <message>
         <source>The weather report&apos;s pressure</source>
         <extracomment>testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La presión del parte meteorológico</translation>
     </message>
     <message>
         <source>It is reduced to sea level. Use the altitude or a barometer in the shop.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Está reducida al nivel del mar. Usar la altitud o un barómetro en el taller.</translation>
     </message>
     <message>
         <source>40 % at 35 psi and 33 % at 80 psi can be the same leak.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>40 % a 35 psi y 33 % a 80 psi pueden ser la misma fuga.</translation>
     </message>
     <message>
         <source>Tyre-valve core in the gauge</source>
         <extracomment>testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de neumático en el manómetro</translation>
     </message>
     <message>
         <source>It opens late and reads 11 to 19 psi low. Say on the tester&apos;s card which core it has.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abre tarde y da de 11 a 19 psi menos. Decir en la ficha del comprobador qué núcleo tiene.</translation>
     </message>
     <message>
         <source>It is out by as much everywhere.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se desvía otro tanto en todas partes.</translation>
     </message>
     <message>
         <source>120 psi at sea level, 100 at 5 000 feet</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>120 psi al nivel del mar, 100 a 5 000 pies</translation>
     </message>
     <message>
         <source>Restrictors</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictores</translation>
     </message>
     <message>
         <source>Tyre-valve core; one leak on two testers</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de neumático; una misma fuga en dos comprobadores</translation>
     </message>
     <message>
         <source>What ± means</source>
         <extracomment>uncertainty, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Qué significa ±</translation>
     </message>
     <message>
         <source>How sure a number is, and when two numbers differ</source>
         <extracomment>uncertainty, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cómo de seguro es un número, y cuándo difieren dos números</translation>
     </message>
     <message>
         <source>No gauge shows the true value. &quot;7.5 bar ± 0.2&quot; says: as far as is known of the gauge and the reading, the true value lies between 7.3 and 7.7 about 19 times out of 20.</source>
         <extracomment>uncertainty, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ningún manómetro muestra el valor verdadero. «7,5 bar ± 0,2» dice: hasta donde se conocen el manómetro y la lectura, el valor verdadero está entre 7,3 y 7,7 unas 19 veces de cada 20.</translation>
     </message>
     <message>
         <source>Enter the gauge&apos;s class and range. The class is its error in percent of the whole span: class 1.6 on 0 to 10 bar may be out by 0.16 bar anywhere.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Introducir la clase y el rango del manómetro. La clase es su error en porcentaje de todo el alcance: la clase 1,6 en 0 a 10 bar puede desviarse 0,16 bar en cualquier punto.</translation>
     </message>
     <message>
         <source>Ask of a difference whether it is larger than its own ±. If not, it may be the gauge.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Preguntar a una diferencia si es mayor que su propio ±. Si no lo es, puede ser el manómetro.</translation>
     </message>
     <message>
         <source>Use the same gauge for everything that is to be compared: what it is always out by cancels in a difference.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usar el mismo manómetro para todo lo que se vaya a comparar: lo que siempre se desvía se anula en una diferencia.</translation>
     </message>
     <message>
         <source>Repeat a reading that matters. Repeats show the scatter of the pulls, not the gauge&apos;s own error.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Repetir una lectura que importa. Las repeticiones muestran la dispersión de las medidas, no el error propio del manómetro.</translation>
     </message>
     <message>
         <source>Touch a number to see where it comes from, what went in and how much doubt each part brings.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tocar un número para ver de dónde sale, qué datos entraron y cuánta duda aporta cada parte.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos valores cuyos ± se solapan mucho</translation>
     </message>
     <message>
         <source>no real change</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sin cambio real</translation>
     </message>
     <message>
         <source>An interval from 10 to 80 %</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un intervalo de 10 a 80 %</translation>
     </message>
     <message>
         <source>not yet known; the next test says which</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>aún no se sabe; la prueba siguiente dice cuál</translation>
     </message>
     <message>
         <source>&quot;depends on assumptions&quot;</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«depende de supuestos»</translation>
     </message>
     <message>
         <source>other assumptions would give another main path</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>otros supuestos darían otro camino principal</translation>
     </message>
     <message>
         <source>More digits than the gauge has</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Más cifras de las que tiene el manómetro</translation>
     </message>
     <message>
         <source>They are guessed. Type what the scale lets you read.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Están adivinadas. Escribir lo que la escala deja leer.</translation>
     </message>
     <message>
         <source>A fall of 0.1 bar taken for wear</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una bajada de 0,1 bar tomada por desgaste</translation>
     </message>
     <message>
         <source>A gauge of 0 to 6 bar, class 1.6, may be out by 0.096 bar alone.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un manómetro de 0 a 6 bar, clase 1,6, puede desviarse 0,096 bar por sí solo.</translation>
     </message>
     <message>
         <source>± taken for a promise</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>± tomado por una promesa</translation>
     </message>
     <message>
         <source>It covers what is known. A leaking adapter or a closed throttle is not in it.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abarca lo que se conoce. Un adaptador que pierde o una mariposa cerrada no están dentro.</translation>
     </message>
     <message>
         <source>Coverage factor 2, about 95 %</source>
         <extracomment>uncertainty, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Factor de cobertura 2, alrededor del 95 %</translation>
     </message>
     <message>
         <source>Class 1.6 on 0 to 10 bar: 0.16 bar</source>
         <extracomment>uncertainty, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clase 1,6 en 0 a 10 bar: 0,16 bar</translation>
     </message>
     <message>
         <source>What a signature proves</source>
         <extracomment>signature, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que demuestra una firma</translation>
     </message>
     <message>
         <source>Session files: unaltered, yes; true, no</source>
         <extracomment>signature, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Archivos de sesión: sin cambios, sí; veraces, no</translation>
     </message>
     <message>
         <source>A session file carries checksums against damage, and what the app hands over is signed. &quot;Unaltered&quot; means: since the holder of that key handed it over, no byte was changed, added or taken out.</source>
         <extracomment>signature, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo de sesión lleva sumas de comprobación contra daños, y lo que entrega la app va firmado. «Sin cambios» significa: desde que el titular de esa clave lo entregó, no se cambió, añadió ni quitó ningún byte.</translation>
     </message>
     <message>
         <source>Open the file. The app checks every byte before it shows anything.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el archivo. La app comprueba cada byte antes de mostrar nada.</translation>
     </message>
     <message>
         <source>Unknown key? Compare its fingerprint with the sender once, by eye or by telephone, then give the key a name.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Clave desconocida? Comparar una vez su huella con quien lo envía, a la vista o por teléfono, y dar después un nombre a la clave.</translation>
     </message>
     <message>
         <source>From then on files of that key show the name.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desde entonces los archivos de esa clave muestran el nombre.</translation>
     </message>
     <message>
         <source>A damaged file is not brought in, and your library stays as it was: ask for the file again.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo dañado no se incorpora, y la biblioteca propia queda como estaba: pedir el archivo de nuevo.</translation>
     </message>
     <message>
         <source>Unaltered, named key</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambios, clave con nombre</translation>
     </message>
     <message>
         <source>handed over like this by the holder of that key</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>entregado así por el titular de esa clave</translation>
     </message>
     <message>
         <source>Unaltered, unknown key</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin cambios, clave desconocida</translation>
     </message>
     <message>
         <source>not changed since; by whom is not known</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no cambiado desde entonces; por quién, no se sabe</translation>
     </message>
     <message>
         <source>Altered</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alterado</translation>
     </message>
     <message>
         <source>changed after it was signed</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>cambiado después de firmarlo</translation>
     </message>
     <message>
         <source>Not signed</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sin firma</translation>
     </message>
     <message>
         <source>nothing is proved, and nothing is wrong either</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no se demuestra nada, y tampoco hay nada malo</translation>
     </message>
     <message>
         <source>Unaltered taken for true</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>«Sin cambios» tomado por verdadero</translation>
     </message>
     <message>
         <source>It does not say that a reading is true or when it was really taken.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No dice que una lectura sea cierta ni cuándo se tomó realmente.</translation>
     </message>
     <message>
         <source>No signature taken for a forgery</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falta de firma tomada por falsificación</translation>
     </message>
     <message>
         <source>Anyone can take a signature off, or sign with a key of their own; that shows as an unknown key.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cualquiera puede quitar una firma, o firmar con una clave propia; eso se muestra como clave desconocida.</translation>
     </message>
     <message>
         <source>Key taken for a person</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Clave tomada por una persona</translation>
     </message>
     <message>
         <source>Whoever has the unlocked phone can sign.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Quien tenga el teléfono desbloqueado puede firmar.</translation>
     </message>
     <message>
         <source>Checksums of every file</source>
         <extracomment>signature, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sumas de comprobación de cada archivo</translation>
     </message>
     <message>
         <source>Signature: Ed25519 over the list of checksums</source>
         <extracomment>signature, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Firma: Ed25519 sobre la lista de sumas de comprobación</translation>
     </message>
     <message>
         <source>Ways out of a cylinder</source>
         <extracomment>section, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Caminos de salida de un cilindro</translation>
     </message>
     <message>
         <source>A cylinder cut open with the piston near the top and air coming in at the plug hole. Dashed arrows show five ways out: past the intake valve to the intake, past the exhaust valve to the exhaust, down past the piston rings to the crankcase and its breather, through the head gasket to the outside or to the neighbour, and through the head gasket into the coolant.</source>
         <extracomment>section, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un cilindro cortado, con el pistón cerca de arriba y aire que entra por el agujero de bujía. Unas flechas de trazos muestran cinco caminos de salida: por la válvula de admisión a la admisión, por la válvula de escape al escape, hacia abajo por los segmentos del pistón al cárter y su respiradero, por la junta de culata al exterior o al vecino, y por la junta de culata al refrigerante.</translation>
     </message>
     <message>
         <source>Intake: intake valve</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión: válvula de admisión</translation>
     </message>
     <message>
         <source>Exhaust: exhaust valve</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Escape: válvula de escape</translation>
     </message>
     <message>
         <source>Breather, oil filler: rings, piston, bore</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Respiradero, tapón de aceite: segmentos, pistón, cilindro</translation>
     </message>
     <message>
         <source>Joint of the head, neighbour&apos;s plug hole: head gasket</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Junta de la culata, agujero de bujía del vecino: junta de culata</translation>
     </message>
     <message>
         <source>Bubbles in the coolant: head gasket, or a crack</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas en el refrigerante: junta de culata, o una grieta</translation>
     </message>
     <message>
         <source>Where to listen</source>
         <extracomment>listening, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dónde escuchar</translation>
     </message>
     <message>
         <source>An engine from the side with air on one cylinder. Listening points: the mouth of the intake on the left, the end of the exhaust on the right, the oil filler with a thin glove stood over it, the coolant filler of the cold radiator, the neighbour&apos;s plug hole with a hose that leads to an ear, and the joint of the head with bubbles of soapy water.</source>
         <extracomment>listening, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un motor visto de lado con aire en un cilindro. Puntos de escucha: la boca de la admisión a la izquierda, el final del escape a la derecha, la boca de llenado de aceite con un guante fino puesto encima, la boca de llenado de refrigerante del radiador frío, el agujero de bujía del vecino con una manguera que lleva a un oído, y la junta de la culata con burbujas de agua jabonosa.</translation>
     </message>
     <message>
         <source>Intake, throttle open</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión, mariposa abierta</translation>
     </message>
     <message>
         <source>End of the exhaust</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Final del escape</translation>
     </message>
     <message>
         <source>Oil filler or breather, a thin glove over it</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Boca de aceite o respiradero, un guante fino encima</translation>
     </message>
     <message>
         <source>Coolant filler, engine cold</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Boca de refrigerante, motor frío</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole, a hose to the ear</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Agujero de bujía del vecino, una manguera al oído</translation>
     </message>
     <message>
         <source>Joint of the head, soapy water</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Junta de la culata, agua jabonosa</translation>
     </message>
     <message>
         <source>Compression and overlap</source>
         <extracomment>tdc, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresión y cruce de válvulas</translation>
     </message>
     <message>
         <source>Two cylinders, both with the piston at the top. On the left, compression: both cams point away, the valves are shut and their tops have clearance. On the right, overlap: both cams press, both valves stand a little open and air gets out at intake and exhaust.</source>
         <extracomment>tdc, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos cilindros, los dos con el pistón arriba. A la izquierda, compresión: las dos levas apuntan hacia otro lado, las válvulas están cerradas y sus extremos tienen juego. A la derecha, cruce: las dos levas empujan, las dos válvulas están un poco abiertas y sale aire por admisión y escape.</translation>
     </message>
     <message>
         <source>Compression: both valves shut. This is the TDC for leak-down</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresión: las dos válvulas cerradas. Este es el PMS para la estanqueidad</translation>
     </message>
     <message>
         <source>Overlap: both valves a little open, air at intake and exhaust. Turn once, all the way round</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cruce: las dos válvulas un poco abiertas, aire por admisión y escape. Girar una vez, la vuelta entera</translation>
     </message>
     <message>
         <source>Clearance between cam and valve: what holds the valve shut is its spring alone</source>
