@@ -7771,1520 +7771,1520 @@
     <message>
         <source>largest share of it that stays</source>
         <extracomment>input:oil_kept_most</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>größter Anteil davon, der bleibt</translation>
     </message>
     <message>
         <source>other set pressure</source>
         <extracomment>input:other_set_pressure</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>anderer eingestellter Druck</translation>
     </message>
     <message>
         <source>exponent of a narrow gap here</source>
         <extracomment>input:gap_exponent</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Exponent eines engen Spalts hier</translation>
     </message>
     <message>
         <source>held at it</source>
         <extracomment>input:other_held</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dabei gehalten</translation>
     </message>
     <message>
         <source>drilled hole</source>
         <comment>input:hole</comment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>pressure in the cylinder</source>
         <extracomment>input:in_cylinder</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck im Zylinder</translation>
     </message>
     <message>
         <source>angle from top dead centre</source>
         <extracomment>input:off_tdc</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Winkel vom oberen Totpunkt</translation>
     </message>
     <message>
         <source>least filling with the throttle closed</source>
         <extracomment>input:fill_least</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kleinste Füllung bei geschlossener Drosselklappe</translation>
     </message>
     <message>
         <source>largest filling with the throttle closed</source>
         <extracomment>input:fill_most</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>größte Füllung bei geschlossener Drosselklappe</translation>
     </message>
     <message>
         <source>Factory limit here</source>
         <extracomment>from:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert hier</translation>
     </message>
     <message>
         <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
         <extracomment>from:limit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Grenzwert der Motorkarte, umgerechnet mit dem Luftdruck der Werkstatt gegenüber Meereshöhe.</translation>
     </message>
     <message>
         <source>Reading</source>
         <comment>from:mean</comment>
-        <translation type="unfinished"></translation>
+        <translation>Messwert</translation>
     </message>
     <message>
         <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
         <extracomment>from:mean</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Mittel der zählenden Messwerte, mit dem Fehler des Manometers und ihrer Streuung.</translation>
     </message>
     <message>
         <source>First puff</source>
         <comment>from:first_share</comment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub</translation>
     </message>
     <message>
         <source>First puff divided by the final reading.</source>
         <extracomment>from:first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub geteilt durch den Endwert.</translation>
     </message>
     <message>
         <source>What makers ask</source>
         <extracomment>from:typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was Hersteller verlangen</translation>
     </message>
     <message>
         <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
         <extracomment>from:typical</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der übliche Bereich der Hersteller für so einen Motor, umgerechnet mit dem Luftdruck der Werkstatt.</translation>
     </message>
     <message>
         <source>Lowest against highest</source>
         <extracomment>from:lowest_of_highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster zum höchsten</translation>
     </message>
     <message>
         <source>The lowest cylinder divided by the highest.</source>
         <extracomment>from:lowest_of_highest</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der niedrigste Zylinder geteilt durch den höchsten.</translation>
     </message>
     <message>
         <source>Average</source>
         <extracomment>from:average</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mittel</translation>
     </message>
     <message>
         <source>The average of all cylinders, and how far below it each one lies.</source>
         <extracomment>from:average</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Mittel aller Zylinder und wie weit jeder darunter liegt.</translation>
     </message>
     <message>
         <source>Difference</source>
         <extracomment>from:difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied</translation>
     </message>
     <message>
         <source>The highest cylinder less the lowest.</source>
         <extracomment>from:difference</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der höchste Zylinder minus der niedrigste.</translation>
     </message>
     <message>
         <source>Leakage</source>
         <extracomment>from:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust</translation>
     </message>
     <message>
         <source>What was lost of the set pressure: set less held, divided by set.</source>
         <extracomment>from:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was vom eingestellten Druck verloren ging: eingestellt minus gehalten, geteilt durch eingestellt.</translation>
     </message>
     <message>
         <source>The same leak on another tester</source>
         <extracomment>from:converted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Leck auf einem anderen Prüfgerät</translation>
     </message>
     <message>
         <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
         <extracomment>from:converted</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Leck gilt als Loch: Was durch die Drosselbohrung geht, geht durch das Loch. Seine Größe ergibt sich aus dem eigenen Prüfgerät, dann wird das andere Prüfgerät vor dasselbe Loch gesetzt.</translation>
     </message>
     <message>
         <source>The same leak on another tester, as a narrow gap</source>
         <extracomment>from:converted_laminar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Leck auf einem anderen Prüfgerät, als enger Spalt</translation>
     </message>
     <message>
         <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
         <extracomment>from:converted_laminar</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Leck gilt als langer enger Spalt statt als Loch; seine Größe ergibt sich aus dem eigenen Prüfgerät.</translation>
     </message>
     <message>
         <source>Leak area</source>
         <extracomment>from:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leckfläche</translation>
     </message>
     <message>
         <source>The hole that passes as much air as the restrictor does.</source>
         <extracomment>from:leak_area</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Loch, das so viel Luft durchlässt wie die Drosselbohrung.</translation>
     </message>
     <message>
         <source>Equivalent hole</source>
         <extracomment>from:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gleichwertiges Loch</translation>
     </message>
     <message>
         <source>The round hole of the leak&apos;s area.</source>
         <extracomment>from:leak_hole</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das runde Loch mit der Fläche des Lecks.</translation>
     </message>
     <message>
         <source>Leak flow</source>
         <extracomment>from:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leckstrom</translation>
     </message>
     <message>
         <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
         <extracomment>from:flow</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft durch das Leck beim Haltedruck, in Litern Luft bei 20 °C und 1 bar.</translation>
     </message>
     <message>
         <source>Wet rise</source>
         <extracomment>from:rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg mit Öl</translation>
     </message>
     <message>
         <source>The wet reading against the dry one.</source>
         <extracomment>from:rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der nasse Messwert gegenüber dem trockenen.</translation>
     </message>
     <message>
         <source>Hold time</source>
         <comment>from:hold</comment>
-        <translation type="unfinished"></translation>
+        <translation>Haltezeit</translation>
     </message>
     <message>
         <source>How long the pressure was held.</source>
         <extracomment>from:hold</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange der Druck gehalten wurde.</translation>
     </message>
     <message>
         <source>First puff rule</source>
         <extracomment>from:first_puff</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regel vom ersten Hub</translation>
     </message>
     <message>
         <source>First and last of several strokes against what the cylinder should reach.</source>
         <extracomment>from:first_puff</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster und letzter von mehreren Hüben gegenüber dem, was der Zylinder erreichen sollte.</translation>
     </message>
     <message>
         <source>Loudest exit</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lautester Austritt</translation>
     </message>
     <message>
         <source>Where the air comes out names the part that leaks.</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Luft herauskommt, das nennt das undichte Teil.</translation>
     </message>
     <message>
         <source>What the model expects</source>
         <extracomment>from:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was das Modell erwartet</translation>
     </message>
     <message>
         <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
         <extracomment>from:healthy</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hübe eines gut dichtenden Zylinders, aus der Motorkarte für dieses Manometer auf Meereshöhe ausgerechnet und mit dem Luftdruck der Werkstatt umgerechnet. Der Bereich ist die Unsicherheit der Eingaben.</translation>
     </message>
     <message>
         <source>First puff that the model expects</source>
         <extracomment>from:healthy_first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub, den das Modell erwartet</translation>
     </message>
     <message>
         <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
         <extracomment>from:healthy_first_share</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub gegenüber dem letzten, bei einem gut dichtenden Zylinder, auf diesem Manometer.</translation>
     </message>
     <message>
         <source>What oil&apos;s volume explains</source>
         <extracomment>from:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was das Ölvolumen erklärt</translation>
     </message>
     <message>
         <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
         <extracomment>from:oil_rise</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl, das bleibt, macht den Brennraum kleiner und den Messwert höher, ohne dass es einen Kolbenring abdichtet.</translation>
     </message>
     <message>
         <source>What the hose takes off</source>
         <extracomment>from:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was der Schlauch wegnimmt</translation>
     </message>
     <message>
         <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
         <extracomment>from:hose_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft vor dem Rückschlagventil wird bei jedem Hub mit dem Brennraum verdichtet und kommt nie am Manometer an.</translation>
     </message>
     <message>
         <source>Without the hose</source>
         <extracomment>from:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ohne den Schlauch</translation>
     </message>
     <message>
         <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
         <extracomment>from:without_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert, erhöht um das, was das Volumen vor dem Rückschlagventil nach dem Modell wegnimmt.</translation>
     </message>
     <message>
         <source>Law of the leak</source>
         <extracomment>from:leak_law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gesetz des Lecks</translation>
     </message>
     <message>
         <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
         <extracomment>from:leak_law</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie sich die Fläche des Lecks, als Loch betrachtet, mit dem Haltedruck ändert: bei einem Loch gar nicht, bei einem engen Spalt zunehmend.</translation>
     </message>
     <message>
         <source>Restrictor by a drilled hole</source>
         <extracomment>from:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung über ein Prüfloch</translation>
     </message>
     <message>
         <source>What passes the restrictor passes the hole, whose size is known.</source>
         <extracomment>from:restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
     </message>
     <message>
         <source>Standard atmosphere</source>
         <extracomment>from:standard_atmosphere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Normatmosphäre</translation>
     </message>
     <message>
         <source>The air pressure that goes with an altitude on an average day.</source>
         <extracomment>from:standard_atmosphere</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Luftdruck, der an einem durchschnittlichen Tag zu einer Höhe gehört.</translation>
     </message>
     <message>
         <source>Torque on the crank</source>
         <extracomment>from:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehmoment an der Kurbelwelle</translation>
     </message>
     <message>
         <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
         <extracomment>from:torque</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Druck im Zylinder mal dem, um was sein Volumen wächst, wenn sich die Kurbelwelle dreht.</translation>
     </message>
     <message>
         <source>Throttle closed</source>
         <extracomment>from:throttle_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe geschlossen</translation>
     </message>
     <message>
         <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
         <extracomment>from:throttle_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert des Modells mit weniger Luft im Zylinder gegenüber dem mit offener Drosselklappe.</translation>
     </message>
     <message>
         <source>Slow cranking</source>
         <extracomment>from:slow_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langsames Durchdrehen</translation>
     </message>
     <message>
         <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
         <extracomment>from:slow_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert des Modells bei der langsamen Drehzahl gegenüber dem bei der üblichen.</translation>
     </message>
     <message>
         <source>Cold engine</source>
         <extracomment>from:cold_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalter Motor</translation>
     </message>
     <message>
         <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
         <extracomment>from:cold_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert des Modells mit kalten Zylinderwänden gegenüber dem mit warmen.</translation>
     </message>
     <message>
         <source>Tyre-valve core</source>
         <extracomment>from:core_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reifenventileinsatz</translation>
     </message>
     <message>
         <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
         <extracomment>from:core_loss</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Messwert des Modells mit einem schwer öffnenden Einsatz gegenüber dem mit einem für Manometer gemachten.</translation>
     </message>
     <message>
         <source>Difference between the visits</source>
         <extracomment>from:change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Differenz zwischen den Terminen</translation>
     </message>
     <message>
         <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
         <extracomment>from:change</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der spätere Messwert minus der frühere, nach den Maßstäben des späteren Termins; was an beiden gemeinsam falsch ist, hebt sich auf.</translation>
     </message>
     <message>
         <source>Neighbours</source>
         <extracomment>from:joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nachbarn</translation>
     </message>
     <message>
         <source>Two neighbours that are low together, with the others in order.</source>
         <extracomment>from:joint</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Nachbarn, die gemeinsam niedrig sind, während die anderen in Ordnung sind.</translation>
     </message>
 </context>
 <context>
     <name>FindingsPage</name>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgerechnet …</translation>
     </message>
     <message>
         <source>Engine as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor als Ganzes</translation>
     </message>
     <message>
         <source>What makes these readings worth less</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Messwerte weniger wert macht</translation>
     </message>
     <message>
         <source>Where it leaks could not be worked out</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es undicht ist, ließ sich nicht ausrechnen</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes lohnend</translation>
     </message>
     <message>
         <source>What would settle it</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es klären würde</translation>
     </message>
     <message>
         <source>What the odds rest on</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf die Wahrscheinlichkeiten beruhen</translation>
     </message>
     <message>
         <source>Odds, rules of thumb and arithmetic, not a strip-down. Touch a figure to see where it comes from.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten, Faustregeln und Rechnung, kein zerlegter Motor. Eine Zahl antippen, um zu sehen, woher sie kommt.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
 </context>
 <context>
     <name>FormLine</name>
     <message>
         <source>manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt</translation>
     </message>
 </context>
 <context>
     <name>FormRow</name>
     <message>
         <source>not given</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht angegeben</translation>
     </message>
 </context>
 <context>
     <name>FormSection</name>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen zum Einklappen</translation>
     </message>
     <message>
         <source>Nothing yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nichts</translation>
     </message>
 </context>
 <context>
     <name>FormSheet</name>
     <message>
         <source>Unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit</translation>
     </message>
     <message>
         <source>Where it comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher es kommt</translation>
     </message>
     <message>
         <source>manual</source>
-        <translation type="unfinished"></translation>
+        <translation>Handbuch</translation>
     </message>
     <message>
         <source>measured</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen</translation>
     </message>
     <message>
         <source>guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>geschätzt</translation>
     </message>
     <message>
         <source>Page, or how it was measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite, oder wie gemessen wurde</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
     <name>HandOverPage</name>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Written: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geschrieben: %1</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie ablegen</translation>
     </message>
     <message>
         <source>What goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Was hineinkommt</translation>
     </message>
     <message>
         <source>With the owner&apos;s name and contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Name und Kontakt des Besitzers</translation>
     </message>
     <message>
         <source>Left out of the session file unless you switch it on</source>
-        <translation type="unfinished"></translation>
+        <translation>Bleibt aus der Sitzungsdatei heraus, solange es nicht eingeschaltet ist</translation>
     </message>
     <message>
         <source>Session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdatei</translation>
     </message>
     <message>
         <source>For a mentor: everything in one file that any unzip opens, with checksums against damage</source>
-        <translation type="unfinished"></translation>
+        <translation>Für einen Mentor: alles in einer Datei, die jedes Entpackprogramm öffnet, mit Prüfsummen gegen Schäden</translation>
     </message>
     <message>
         <source>Table of readings (CSV)</source>
-        <translation type="unfinished"></translation>
+        <translation>Tabelle der Messwerte (CSV)</translation>
     </message>
     <message>
         <source>For a spreadsheet: every reading as typed, and in SI units</source>
-        <translation type="unfinished"></translation>
+        <translation>Für die Tabellenkalkulation: jeder Messwert wie eingetippt und in SI-Einheiten</translation>
     </message>
     <message>
         <source>Backup of everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung von allem</translation>
     </message>
     <message>
         <source>All engines into one file, or back from one</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Motoren in eine Datei oder zurück aus einer</translation>
     </message>
     <message>
         <source>Your session files are signed. Who gets one compares this fingerprint with you once: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigenen Sitzungsdateien sind signiert. Wer eine bekommt, vergleicht einmal persönlich diesen Fingerabdruck: %1</translation>
     </message>
     <message>
         <source>Writing …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird geschrieben …</translation>
     </message>
     <message>
         <source>Report for the owner (PDF)</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht für den Besitzer (PDF)</translation>
     </message>
 </context>
 <context>
     <name>HistoryLines</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2</translation>
     </message>
 </context>
 <context>
     <name>HistoryPanel</name>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Verlauf</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>The number at a line&apos;s end is its cylinder; a whisker is the doubt, scatter from one day to the next included. A line breaks where a repair lies between. All readings as the newest visit&apos;s tester would show them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl am Ende einer Linie ist ihr Zylinder; ein Strich ist die Unsicherheit, samt Streuung von einem Tag zum anderen. Wo eine Reparatur dazwischenliegt, ist die Linie unterbrochen. Alle Messwerte so, wie das Prüfgerät des neuesten Termins sie zeigen würde.</translation>
     </message>
     <message>
         <source>Hide the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen ausblenden</translation>
     </message>
     <message>
         <source>Show the figures</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen zeigen</translation>
     </message>
 </context>
 <context>
     <name>HowToCardPage</name>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>This card is not there</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Karte gibt es nicht</translation>
     </message>
     <message>
         <source>The list of all cards has what there is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste aller Karten zeigt, was es gibt.</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>How</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie</translation>
     </message>
     <message>
         <source>What it tells</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es sagt</translation>
     </message>
     <message>
         <source>What goes wrong</source>
-        <translation type="unfinished"></translation>
+        <translation>Was schiefgeht</translation>
     </message>
     <message>
         <source>Where this comes from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher das kommt</translation>
     </message>
     <message>
         <source>All cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Karten</translation>
     </message>
     <message>
         <source>Next card</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächste Karte</translation>
     </message>
     <message>
         <source>Next: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter: %1</translation>
     </message>
 </context>
 <context>
     <name>HowToPage</name>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>The cards can&apos;t be shown</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Karten lassen sich nicht zeigen</translation>
     </message>
 </context>
 <context>
     <name>InfoLine</name>
     <message>
         <source>Where does this come from?</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher kommt das?</translation>
     </message>
 </context>
 <context>
     <name>KeyedReadout</name>
     <message>
         <source>Is this right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Stimmt das?</translation>
     </message>
     <message>
         <source>What to expect</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu erwarten ist</translation>
     </message>
 </context>
 <context>
     <name>LayoutCell</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Cylinder %1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2</translation>
     </message>
 </context>
 <context>
     <name>LayoutPicture</name>
     <message>
         <source>Layout</source>
-        <translation type="unfinished"></translation>
+        <translation>Anordnung</translation>
     </message>
     <message>
         <source>Touch one to change it, or drag it onto another one to swap their places.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einen antippen, um ihn zu ändern, oder ihn auf einen anderen ziehen, um die Plätze zu tauschen.</translation>
     </message>
     <message>
         <source>Now touch the one to swap it with.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt den antippen, mit dem getauscht wird.</translation>
     </message>
     <message>
         <source>Number and name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer und Name</translation>
     </message>
 </context>
 <context>
     <name>LeakHuntPage</name>
     <message>
         <source>Leak hunt, cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche, Zylinder %1</translation>
     </message>
     <message>
         <source>Cylinder %1, listened</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, gehorcht</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>A question first</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst eine Frage</translation>
     </message>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster OT</translation>
     </message>
     <message>
         <source>Listening by</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehorcht mit</translation>
     </message>
     <message>
         <source>by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mit %1</translation>
     </message>
     <message>
         <source>Staked a valve?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil angeklopft?</translation>
     </message>
     <message>
         <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle unter einem Ventil kann lecken wie ein verbranntes. Ein leichter Schlag auf den Schaft kann es wieder auf den Sitz bringen; dann noch einmal prüfen. Was jetzt notiert wird, zählt als neuer Zustand des Ventils.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>After staking</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Anklopfen</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas abwischen</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
 </context>
 <context>
     <name>LevelMeter</name>
     <message>
         <source>Loudness %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Lautstärke %1 %</translation>
     </message>
 </context>
 <context>
     <name>LinesSheet</name>
     <message>
         <source>From this reading</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus diesem Messwert</translation>
     </message>
 </context>
 <context>
     <name>Main</name>
     <message>
         <source>Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing</translation>
     </message>
 </context>
 <context>
     <name>MyCallGate</name>
     <message>
         <source>My call</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine Einschätzung</translation>
     </message>
     <message>
         <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo ist es nach eigener Ansicht undicht? Einmal abgegeben, gilt die Einschätzung, und der Befund erscheint daneben.</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Commit my call</source>
-        <translation type="unfinished"></translation>
+        <translation>Einschätzung abgeben</translation>
     </message>
     <message>
         <source>Call every cylinder first</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst jeden Zylinder einschätzen</translation>
     </message>
     <message>
         <source>Show the findings without my call</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund ohne meine Einschätzung zeigen</translation>
     </message>
 </context>
 <context>
     <name>MyCalls</name>
     <message>
         <source>My call, before the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine Einschätzung, vor dem Befund</translation>
     </message>
 </context>
 <context>
     <name>NeedlePanel</name>
     <message>
         <source>They differ. What holds?</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie weichen ab. Was gilt?</translation>
     </message>
     <message>
         <source>Needle not quite right? Drag the bar: the finger stays off the needle.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger nicht ganz richtig? Den Balken ziehen: Der Finger bleibt vom Zeiger weg.</translation>
     </message>
     <message>
         <source>Needle back half a degree</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger ein halbes Grad zurück</translation>
     </message>
     <message>
         <source>Needle on half a degree</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger ein halbes Grad vor</translation>
     </message>
 </context>
 <context>
     <name>NewEngineSheet</name>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor anlegen</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>As you call it in the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie er in der Werkstatt heißt</translation>
     </message>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Zylinder</translation>
     </message>
     <message>
         <source>Arrangement</source>
-        <translation type="unfinished"></translation>
+        <translation>Bauform</translation>
     </message>
     <message>
         <source>Everything else on the card can wait. A rotary engine is not supported.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles andere auf der Karte kann warten. Kreiskolbenmotoren werden nicht unterstützt.</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlegen</translation>
     </message>
 </context>
 <context>
     <name>NewTesterSheet</name>
     <message>
         <source>Add a tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät anlegen</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>As you call it in the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es in der Werkstatt heißt</translation>
     </message>
     <message>
         <source>Last figure on the dial</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Zahl auf dem Zifferblatt</translation>
     </message>
     <message>
         <source>Unit on the dial</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit auf dem Zifferblatt</translation>
     </message>
     <message>
         <source>Add it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlegen</translation>
     </message>
 </context>
 <context>
     <name>NewsPage</name>
     <message>
         <source>What is new</source>
-        <translation type="unfinished"></translation>
+        <translation>Was neu ist</translation>
     </message>
     <message>
         <source>Nothing that you have not seen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts, was nicht schon gesehen wurde.</translation>
     </message>
     <message>
         <source>Two versions: choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Fassungen: wählen</translation>
     </message>
     <message>
         <source>Changed on both sides; until you choose, both are kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf beiden Seiten geändert; bis gewählt ist, bleiben beide</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt</translation>
     </message>
     <message>
         <source>Seen</source>
-        <translation type="unfinished"></translation>
+        <translation>Gesehen</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
     <name>NewsRow</name>
     <message>
         <source>What is new</source>
-        <translation type="unfinished"></translation>
+        <translation>Was neu ist</translation>
     </message>
     <message>
         <source>Two versions wait for a choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Fassungen warten auf eine Wahl</translation>
     </message>
 </context>
 <context>
     <name>NextTdcPage</name>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster OT</translation>
     </message>
     <message>
         <source>From cylinder %1 to cylinder %2, in the running direction</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Zylinder %1 zu Zylinder %2, in Laufrichtung</translation>
     </message>
     <message>
         <source>Open the engine card</source>
-        <translation type="unfinished"></translation>
+        <translation>Motorkarte öffnen</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Touch to go there next</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen, um als Nächstes dorthin zu gehen</translation>
     </message>
     <message>
         <source>Compression or overlap?</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung oder Ventilüberschneidung?</translation>
     </message>
     <message>
         <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Zündkerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von davor in den OT kommen. Ist er überfahren, eine halbe Umdrehung zurück und noch einmal anfahren.</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>How hard the air turns the crank</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie stark die Luft die Kurbelwelle dreht</translation>
     </message>
     <message>
         <source>Leak-down, cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust, Zylinder %1</translation>
     </message>
 </context>
 <context>
     <name>NoteSheet</name>
     <message>
         <source>Write your name first: who gets the file back wants to know who says so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst den eigenen Namen schreiben: Wer die Datei zurückbekommt, will wissen, wer das sagt.</translation>
     </message>
     <message>
         <source>Choose where it leaks in your view.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wählen, wo es nach eigener Ansicht undicht ist.</translation>
     </message>
     <message>
         <source>Choose a test, or write what should be tested.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung wählen oder schreiben, was geprüft werden sollte.</translation>
     </message>
     <message>
         <source>Write a word, or speak it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Wort schreiben oder sprechen.</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Other cause</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Ursache</translation>
     </message>
     <message>
         <source>Please test this</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitte das prüfen</translation>
     </message>
     <message>
         <source>Where it leaks in your view</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es nach eigener Ansicht undicht ist</translation>
     </message>
     <message>
         <source>Which test</source>
-        <translation type="unfinished"></translation>
+        <translation>Welche Prüfung</translation>
     </message>
     <message>
         <source>In words</source>
-        <translation type="unfinished"></translation>
+        <translation>In Worten</translation>
     </message>
     <message>
         <source>Your name, asked once</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigener Name, einmal gefragt</translation>
     </message>
     <message>
         <source>It stands beside what you write. Settings can change it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er steht neben dem Geschriebenen. In den Einstellungen lässt er sich ändern.</translation>
     </message>
     <message>
         <source>Speak it</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprechen</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
     <name>NumberPad</name>
     <message>
         <source>decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>Dezimalkomma</translation>
     </message>
     <message>
         <source>delete digit</source>
-        <translation type="unfinished"></translation>
+        <translation>Ziffer löschen</translation>
     </message>
 </context>
 <context>
     <name>NumberRow</name>
     <message>
         <source>Unit: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit: %1</translation>
     </message>
 </context>
 <context>
     <name>Odds</name>
     <message>
         <source>main leak: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hauptleck: Wahrscheinlichkeit %1</translation>
     </message>
     <message>
         <source>at fault: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>schuld: Wahrscheinlichkeit %1</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Arbeit zu erwartende Trockenprüfung (%1)</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1; not comparable before it has run in</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Arbeit zu erwartende Trockenprüfung (%1); vor dem Einfahren nicht vergleichbar</translation>
     </message>
     <message>
         <source>Seals well: odds %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtet gut: Wahrscheinlichkeit %1</translation>
     </message>
 </context>
 <context>
     <name>OddsText</name>
     <message>
         <source>under 1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>unter 1 %</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1 (%2 to %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2 bis %3)</translation>
     </message>
 </context>
 <context>
     <name>OpinionNote</name>
     <message>
         <source>%1 (done)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (erledigt)</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
 </context>
 <context>
     <name>OpinionThing</name>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Note on %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz zu %1</translation>
     </message>
 </context>
 <context>
     <name>OwnerAnswer</name>
     <message>
         <source>What the owner says</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Besitzer sagt</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Ja</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>Nein</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
 </context>
 <context>
     <name>PadMoreSheet</name>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Take the decimal point away again</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Komma wieder wegnehmen</translation>
     </message>
     <message>
         <source>Readings so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Messwerte</translation>
     </message>
     <message>
         <source>Redo</source>
-        <translation type="unfinished"></translation>
+        <translation>Neu messen</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine zweite Messung bleibt neben der ersten: Beide zählen. „Neu messen“ setzt einen neuen Messwert an die Stelle dieses; der alte bleibt hier stehen.</translation>
     </message>
     <message>
         <source>Not redo after all</source>
-        <translation type="unfinished"></translation>
+        <translation>Doch nicht neu messen</translation>
     </message>
     <message>
         <source>What came just before</source>
-        <translation type="unfinished"></translation>
+        <translation>Was unmittelbar vorausging</translation>
     </message>
     <message>
         <source>The gauge&apos;s unit</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheit des Manometers</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas abwischen</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
 </context>
 <context>
     <name>PadPage</name>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Mehr</translation>
     </message>
     <message>
         <source>Next TDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächster OT</translation>
     </message>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>No wet test on a diesel</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Nassprüfung am Diesel</translation>
     </message>
     <message>
         <source>Oil does not compress. In a diesel&apos;s small chamber it can lock the engine and bend a rod. Use leak-down instead.</source>
-        <translation type="unfinished"></translation>
+        <translation>Öl lässt sich nicht verdichten. Im kleinen Brennraum eines Diesels kann es den Motor blockieren und ein Pleuel verbiegen. Stattdessen die Druckverlustprüfung nehmen.</translation>
     </message>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Sitzung</translation>
     </message>
 </context>
 <context>
     <name>PhotoFinder</name>
     <message>
         <source>What the camera sees</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Kamera sieht</translation>
     </message>
     <message>
         <source>Waiting for the camera ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Warten auf die Kamera ...</translation>
     </message>
 </context>
 <context>
     <name>PhotoPage</name>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>No picture</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Bild</translation>
     </message>
     <message>
         <source>It shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Es zeigt</translation>
     </message>
     <message>
         <source>Torch</source>
-        <translation type="unfinished"></translation>
+        <translation>Licht</translation>
     </message>
     <message>
         <source>From a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus Datei</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>Retake</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch einmal</translation>
     </message>
     <message>
         <source>Keeping it ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird behalten ...</translation>
     </message>
     <message>
         <source>Take photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto aufnehmen</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
     <name>PhotoPicture</name>
     <message>
         <source>The file of this photo is missing from the library. Settings, Storage says what can be done.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei dieses Fotos fehlt im Bestand. Unter „Einstellungen“, „Speicher“ steht, was sich tun lässt.</translation>
     </message>
 </context>
 <context>
     <name>PhotoRow</name>
     <message>
         <source>%1 · its file is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · Datei fehlt</translation>
     </message>
 </context>
 <context>
     <name>PictureSheet</name>
     <message>
         <source>The file of this photo is missing here. Ask for the session file again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei dieses Fotos fehlt hier. Noch einmal um die Sitzungsdatei bitten.</translation>
     </message>
     <message>
         <source>Read from the photo: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Foto abgelesen: %1</translation>
     </message>
 </context>
 <context>
     <name>PlanCard</name>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Ändern</translation>
     </message>
     <message>
         <source>Earlier</source>
-        <translation type="unfinished"></translation>
+        <translation>Früher</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Später</translation>
     </message>
 </context>
 <context>
     <name>PlanLine</name>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo</translation>
     </message>
     <message>
         <source>the engine</source>
-        <translation type="unfinished"></translation>
+        <translation>der Motor</translation>
     </message>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Price</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis</translation>
     </message>
     <message>
         <source>With its currency, such as 420 EUR.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Währung, etwa 420 EUR.</translation>
     </message>
     <message>
         <source>Work</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit</translation>
     </message>
     <message>
         <source>What to do</source>
-        <translation type="unfinished"></translation>
+        <translation>Was zu tun ist</translation>
     </message>
     <message>
         <source>Quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnelle Abhilfe und „laufen lassen, dann erneut prüfen“ kommen vor dem Zerlegen.</translation>
     </message>
     <message>
         <source>Parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile</translation>
     </message>
     <message>
         <source>Hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Stunden</translation>
     </message>
     <message>
         <source>Why</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum</translation>
     </message>
     <message>
         <source>Reason</source>
-        <translation type="unfinished"></translation>
+        <translation>Grund</translation>
     </message>
     <message>
         <source>If it is left</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es so bleibt</translation>
     </message>
     <message>
         <source>Dry test to expect after it</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach zu erwartende Trockenprüfung</translation>
     </message>
     <message>
         <source>At least</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens</translation>
     </message>
     <message>
         <source>At most</source>
-        <translation type="unfinished"></translation>
+        <translation>Höchstens</translation>
     </message>
 </context>
 <context>
     <name>PlanLinePage</name>
     <message>
         <source>Line of the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Posten im Plan</translation>
     </message>
     <message>
         <source>This line is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieser Posten ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the plan.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zum Plan.</translation>
     </message>
     <message>
         <source>Delete this line</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Posten löschen</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
     <name>PlanPage</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist nichts geplant. Vorgeschlagenes übernehmen oder einen eigenen Posten schreiben.</translation>
     </message>
     <message>
         <source>Comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammen</translation>
     </message>
     <message>
         <source>Retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung</translation>
     </message>
     <message>
         <source>No day is planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Tag geplant</translation>
     </message>
     <message>
         <source>Planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Geplant am %1</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
     <message>
         <source>Add a line</source>
-        <translation type="unfinished"></translation>
+        <translation>Posten hinzufügen</translation>
     </message>
 </context>
 <context>
     <name>PreparePage</name>
     <message>
         <source>Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereitung</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Not done</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht getan</translation>
     </message>
     <message>
         <source>No need</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht nötig</translation>
     </message>
     <message>
         <source>Back to the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurück zur Sitzung</translation>
     </message>
 </context>
 <context>
     <name>ProgressWord</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
 </context>
 <context>
     <name>ProposalList</name>
     <message>
         <source>Proposed</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschlagen</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgerechnet …</translation>
     </message>
     <message>
         <source>From the findings; quick fixes and &quot;run it, then test again&quot; come before taking things apart.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aus dem Befund; schnelle Abhilfe und „laufen lassen, dann erneut prüfen“ kommen vor dem Zerlegen.</translation>
     </message>
     <message>
         <source>Take into the plan</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Plan übernehmen</translation>
     </message>
 </context>
 <context>
     <name>QObject</name>
     <message>
         <source>%1 (measured %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (gemessen %2)</translation>
     </message>
     <message>
         <source>%1 points</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Punkte</translation>
     </message>
     <message>
         <source>worse beyond doubt</source>
-        <translation type="unfinished"></translation>
+        <translation>zweifelsfrei schlechter</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
 </context>
 <context>
     <name>ReadoutField</name>
     <message>
         <source>%1 more</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 weitere</translation>
     </message>
 </context>
 <context>
     <name>RecordButton</name>
     <message>
         <source>Stop and keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Anhalten und behalten</translation>
     </message>
     <message>
         <source>Record: hold or tap</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnehmen: halten oder tippen</translation>
     </message>
 </context>
 <context>
@@ -9292,2387 +9292,2387 @@
     <message>
         <source>Discharge coefficient of a leak-down tester&apos;s restrictor that was not checked with a drilled hole.</source>
         <extracomment>restrictor-cd, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert der Drosselbohrung eines Druckverlustprüfers, der nicht mit einem Prüfloch geprüft wurde.</translation>
     </message>
     <message>
         <source>Scales leak area and flow; cancels when two testers with the same coefficient are compared.</source>
         <extracomment>restrictor-cd, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirkt auf Leckfläche und Durchfluss; hebt sich auf, wenn zwei Prüfgeräte mit gleichem Beiwert verglichen werden.</translation>
     </message>
     <message>
         <source>Restrictor of a tester whose own is not known.</source>
         <extracomment>restrictor-diameter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung eines Prüfgeräts, dessen eigene nicht bekannt ist.</translation>
     </message>
     <message>
         <source>0.040 in, for bores under 5 in.</source>
         <extracomment>restrictor-diameter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>0,040 in, für Bohrungen unter 5 in.</translation>
     </message>
     <message>
         <source>Error of a gauge whose class is not known, as a share of its full scale.</source>
         <extracomment>gauge-class, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehler eines Manometers, dessen Klasse nicht bekannt ist, als Anteil des Skalenendwerts.</translation>
     </message>
     <message>
         <source>Workshop gauges without a class on the dial are seldom better than EN 837-1 class 2.5.</source>
         <extracomment>gauge-class, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattmanometer ohne Klasse auf dem Zifferblatt sind selten besser als EN 837-1 Klasse 2,5.</translation>
     </message>
     <message>
         <source>Share of a gauge&apos;s class error, as variance, that is the same in all its readings: an offset.</source>
         <extracomment>gauge-offset, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Klassenfehler eines Manometers, als Varianz, der in allen seinen Messwerten gleich ist: ein Versatz.</translation>
     </message>
     <message>
         <source>A class only limits the whole error. Most of what a dial gauge is out by is a pointer that sits a little off; it cancels in differences.</source>
         <extracomment>gauge-offset, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Klasse begrenzt nur den ganzen Fehler. Das meiste, worum ein Zeigermanometer falsch geht, ist ein etwas daneben sitzender Zeiger; das hebt sich in Differenzen auf.</translation>
     </message>
     <message>
         <source>Share of a gauge&apos;s class error, as variance, that grows with the reading; what is left beside it and gauge-offset is local to the spot on the scale.</source>
         <extracomment>gauge-gain, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Klassenfehler eines Manometers, als Varianz, der mit dem Messwert wächst; was neben ihm und gauge-offset bleibt, gehört zur Stelle auf der Skala.</translation>
     </message>
     <message>
         <source>A spring that is a little too soft or stiff; it cancels in ratios. The local rest cancels in nothing.</source>
         <extracomment>gauge-gain, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine etwas zu weiche oder zu steife Feder; das hebt sich in Verhältnissen auf. Der örtliche Rest hebt sich nirgends auf.</translation>
     </message>
     <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert eines unbekannten Manometers, als Vielfaches seines Messwerts.</translation>
     </message>
     <message>
         <source>Gauges are chosen so that the needle stands near the middle.</source>
         <extracomment>unknown-scale, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer werden so gewählt, dass der Zeiger nahe der Mitte steht.</translation>
     </message>
     <message>
         <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck unter diesem Anteil des eingestellten Drucks ist sehr niedrig: bei Luft an Einlass und Auslass zuerst nach dem richtigen OT fragen.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein offenes Ventil lässt weit mehr durch, als irgendeine Drosselbohrung liefert; der Haltedruck fällt auf fast nichts.</translation>
     </message>
     <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
         <extracomment>first-puff-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein erster Hub unter diesem Anteil von dem, was der Zylinder erreichen sollte (der höchste Zylinder oder das untere Ende des Werksbereichs), gilt als niedriger erster Hub.</translation>
     </message>
     <message>
         <source>The makers&apos; rule (GM 2006, Harley-Davidson 2012) gives no figure. The first puff of a cylinder that seals well is 50 to 70 % of the final reading on a common gauge.</source>
         <extracomment>first-puff-low, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Regel der Hersteller (GM 2006, Harley-Davidson 2012) nennt keine Zahl. Der erste Hub eines gut dichtenden Zylinders liegt auf einem gewöhnlichen Manometer bei 50 bis 70 % des Endwerts.</translation>
     </message>
     <message>
         <source>A low first puff builds up when the final reading is at least this many times as high.</source>
         <extracomment>first-puff-builds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein niedriger erster Hub baut sich auf, wenn der Endwert mindestens so viele Male so hoch ist.</translation>
     </message>
     <message>
         <source>The makers&apos; rule gives no figure. Every gauge builds up: a cylinder that seals well ends at 1.4 to 2 times its first puff (50 to 70 %, as above). Only more than that is the slow climb of leaking rings; in between the first puff tells nothing.</source>
         <extracomment>first-puff-builds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Regel der Hersteller nennt keine Zahl. Jedes Manometer baut auf: Ein gut dichtender Zylinder endet beim 1,4- bis 2-Fachen seines ersten Hubs (50 bis 70 %, wie oben). Erst mehr als das ist das langsame Steigen undichter Kolbenringe; dazwischen sagt der erste Hub nichts.</translation>
     </message>
     <message>
         <source>A low first puff does not build up when the final reading is at most this many times as high.</source>
         <extracomment>first-puff-stays, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein niedriger erster Hub baut sich nicht auf, wenn der Endwert höchstens so viele Male so hoch ist.</translation>
     </message>
     <message>
         <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
         <extracomment>first-puff-stays, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weniger, als ein gut dichtender Zylinder auf einem gewöhnlichen Manometer aufbaut, dessen Endwert das 1,4- bis 2-Fache seines ersten Hubs ist.</translation>
     </message>
     <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
         <extracomment>neighbours-close, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei niedrige Nachbarn gelten als gleich, wenn ihre Messwerte innerhalb dieses Anteils voneinander liegen.</translation>
     </message>
     <message>
         <source>One hole lowers both sides about equally. The rule itself: Dodge Durango manual, both low with 50 to 70 % loss.</source>
         <extracomment>neighbours-close, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Loch senkt beide Seiten etwa gleich. Die Regel selbst: Handbuch Dodge Durango, beide niedrig bei 50 bis 70 % Verlust.</translation>
     </message>
     <message>
         <source>Usual scatter of repeats on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
         <extracomment>repeat-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Übliche Streuung von Wiederholungen an einem Zylinder neben den Fehlern des Manometers selbst, als Anteil des Messwerts.</translation>
     </message>
     <message>
         <source>The same scatter that the odds take for a final reading. One reading is shown with the gauge&apos;s doubt alone.</source>
         <extracomment>repeat-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselbe Streuung, die die Wahrscheinlichkeiten für einen Endwert ansetzen. Ein einzelner Messwert wird nur mit der Unsicherheit des Manometers gezeigt.</translation>
     </message>
     <message>
         <source>How many repeats the usual scatter counts for beside the scatter of the repeats themselves.</source>
         <extracomment>repeat-scatter-weight, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viele Wiederholungen die übliche Streuung neben der Streuung der Wiederholungen selbst zählt.</translation>
     </message>
     <message>
         <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
         <extracomment>repeat-scatter-weight, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zusammengefasst nach JCGM 100, H.3.6: Ohne das schienen zwei etwas auseinanderliegende Wiederholungen weniger zu wissen als eine.</translation>
     </message>
     <message>
         <source>A 12 V battery under this at rest is called flat.</source>
         <extracomment>battery-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine 12-V-Batterie unter diesem Wert in Ruhe heißt leer.</translation>
     </message>
     <message>
         <source>Only said of 12 V systems; readings over 15 V are taken as 24 V.</source>
         <extracomment>battery-low, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gilt nur für 12-V-Anlagen; Werte über 15 V gelten als 24 V.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
         <extracomment>slip-factor, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei einer Eingabe, die so viele Male über oder unter den anderen Zylindern oder den Grenzwerten liegt, wird nachgefragt: Vielleicht ist das Komma verrutscht.</translation>
     </message>
     <message>
         <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
         <extracomment>slip-factor, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein verrutschtes Komma ist ein Faktor 10; ein toter Zylinder zeigt aus gutem Grund wenig, deshalb wird nur gefragt.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
         <extracomment>decompressor-low, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unteres Ende der Messwerte bei arbeitendem Dekompressor.</translation>
     </message>
     <message>
         <source>57 to 85 psi with the decompressor working.</source>
         <extracomment>decompressor-low, comment; decompressor-high, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>57 bis 85 psi bei arbeitendem Dekompressor.</translation>
     </message>
     <message>
         <source>Upper end of the readings with a working decompressor.</source>
         <extracomment>decompressor-high, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Oberes Ende der Messwerte bei arbeitendem Dekompressor.</translation>
     </message>
     <message>
         <source>Change of the first cylinder between start and end of a test that is put down to the battery.</source>
         <extracomment>drift, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Änderung des ersten Zylinders zwischen Anfang und Ende einer Prüfung, die der Batterie zugeschrieben wird.</translation>
     </message>
     <message>
         <source>Under it, repeats of one cylinder scatter anyway.</source>
         <extracomment>drift, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Darunter streuen Wiederholungen eines Zylinders ohnehin.</translation>
     </message>
     <message>
         <source>How far a regulator may sag under flow without being seen, with one gauge only, as a share of the set pressure.</source>
         <extracomment>droop, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit ein Druckregler bei nur einem Manometer unter Durchfluss unbemerkt nachgeben kann, als Anteil des eingestellten Drucks.</translation>
     </message>
     <message>
         <source>Two-gauge testers show it; one-gauge testers don&apos;t.</source>
         <extracomment>droop, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte mit zwei Manometern zeigen es; solche mit einem nicht.</translation>
     </message>
     <message>
         <source>Length of a connecting rod that is not on the engine card, in strokes.</source>
         <extracomment>rod-over-stroke, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Länge eines Pleuels, die nicht auf der Motorkarte steht, als Vielfaches des Hubs.</translation>
     </message>
     <message>
         <source>Most engines lie between 1.5 and 2; it changes a reading by well under 1 %.</source>
         <extracomment>rod-over-stroke, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die meisten Motoren liegen zwischen 1,5 und 2; es ändert einen Messwert um deutlich weniger als 1 %.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>
         <extracomment>guessed-ratio-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit einer als geschätzt gekennzeichneten Verdichtung.</translation>
     </message>
     <message>
         <source>Half the way to the next figure that a maker would print.</source>
         <extracomment>guessed-ratio-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der halbe Weg zur nächsten Zahl, die ein Hersteller drucken würde.</translation>
     </message>
     <message>
         <source>Intake closing after bottom dead centre, at the seat, where the card does not give it.</source>
         <extracomment>intake-closing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassschluss nach dem unteren Totpunkt, im Sitz, wo die Karte ihn nicht angibt.</translation>
     </message>
     <message>
         <source>Road engines lie between about 50 and 80 degrees.</source>
         <extracomment>intake-closing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Straßenmotoren liegen etwa zwischen 50 und 80 Grad.</translation>
     </message>
     <message>
         <source>Exhaust port closing of a two-stroke after bottom dead centre, where the card does not give it.</source>
         <extracomment>port-closing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitzschluss eines Zweitakters nach dem unteren Totpunkt, wo die Karte ihn nicht angibt.</translation>
     </message>
     <message>
         <source>Small two-strokes open their exhaust port 85 to 105 degrees before bottom dead centre and close it as long after.</source>
         <extracomment>port-closing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleine Zweitakter öffnen ihren Auslassschlitz 85 bis 105 Grad vor dem unteren Totpunkt und schließen ihn ebenso lange danach.</translation>
     </message>
     <message>
         <source>Doubt of an assumed closing, to either side.</source>
         <extracomment>closing-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit eines angenommenen Schlusses, nach jeder Seite.</translation>
     </message>
     <message>
         <source>One standard deviation of what road engines have.</source>
         <extracomment>closing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Standardabweichung dessen, was Straßenmotoren haben.</translation>
     </message>
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
         <extracomment>closing-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit eines Schlusses, der auf der Karte steht, nach jeder Seite.</translation>
     </message>
     <message>
         <source>Wear of the drive and clearance.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verschleiß des Antriebs und Ventilspiel.</translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
         <extracomment>variable-timing-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit des Schlusses bei variablen Steuerzeiten, nach jeder Seite.</translation>
     </message>
     <message>
         <source>At cranking speed most stand at a stop, but which one is seldom known.</source>
         <extracomment>variable-timing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei Anlasserdrehzahl stehen die meisten an einem Anschlag, aber an welchem, ist selten bekannt.</translation>
     </message>
     <message>
         <source>A valve closes on its seat at least this much later than at the lift that its timing is quoted for.</source>
         <extracomment>lift-to-seat-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil schließt im Sitz mindestens so viel später als bei dem Hub, für den seine Steuerzeit angegeben ist.</translation>
     </message>
     <message>
         <source>1 mm or 0.050 in of lift.</source>
         <extracomment>lift-to-seat-least, comment; lift-to-seat-most, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>1 mm oder 0,050 in Hub.</translation>
     </message>
     <message>
         <source>And at most this much.</source>
         <extracomment>lift-to-seat-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Und höchstens so viel.</translation>
     </message>
     <message>
         <source>Cranking speed where none is noted.</source>
         <extracomment>cranking-speed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl, wo keine notiert ist.</translation>
     </message>
     <message>
         <source>Starters turn an engine without plugs at 200 to 350 rpm.</source>
         <extracomment>cranking-speed, comment; speed-unknown-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasser drehen einen Motor ohne Zündkerzen mit 200 bis 350 U/min.</translation>
     </message>
     <message>
         <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
         <extracomment>warm-wall, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderwände eines warmen Motors, dessen Kühlmitteltemperatur nicht notiert ist.</translation>
     </message>
     <message>
         <source>A cold engine then reads about 10 % lower, as the Thermo King manual says.</source>
         <extracomment>warm-wall, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein kalter Motor zeigt dann etwa 10 % weniger, wie das Handbuch von Thermo King sagt.</translation>
     </message>
     <message>
         <source>Least share of the open air&apos;s pressure that a cylinder is filled to with the throttle closed.</source>
         <extracomment>closed-throttle-fill-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Anteil des Umgebungsdrucks, bis zu dem sich ein Zylinder bei geschlossener Drosselklappe füllt.</translation>
     </message>
     <message>
         <source>At cranking speed much air passes a closed throttle; how much depends on its stop and on the idle passage.</source>
         <extracomment>closed-throttle-fill-least, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei Anlasserdrehzahl geht viel Luft an einer geschlossenen Drosselklappe vorbei; wie viel, hängt von ihrem Anschlag und vom Leerlaufkanal ab.</translation>
     </message>
     <message>
         <source>And the largest share.</source>
         <extracomment>closed-throttle-fill-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Und der größte Anteil.</translation>
     </message>
     <message>
         <source>As above.</source>
         <extracomment>closed-throttle-fill-most, comment; masking-from, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie oben.</translation>
     </message>
     <message>
         <source>Cranking speed that a flat battery is taken to give.</source>
         <extracomment>weak-battery-speed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl, die einer leeren Batterie zugeschrieben wird.</translation>
     </message>
     <message>
         <source>About half of a good one.</source>
         <extracomment>weak-battery-speed, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa die Hälfte einer guten.</translation>
     </message>
     <message>
         <source>Hose and gauge of a compression gauge whose volume is not on its card.</source>
         <extracomment>hose-volume, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Manometer eines Kompressionsprüfers, dessen Volumen nicht auf seiner Karte steht.</translation>
     </message>
     <message>
         <source>A hose of 4 mm bore and half a metre holds 6 cm3, gauge and fittings about as much.</source>
         <extracomment>hose-volume, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauch mit 4 mm Innendurchmesser und einem halben Meter Länge fasst 6 cm3, Manometer und Anschlüsse etwa ebenso viel.</translation>
     </message>
     <message>
         <source>Pressure that opens the check valve of a compression gauge.</source>
         <extracomment>valve-core-low-pressure, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck, der das Rückschlagventil eines Kompressionsprüfers öffnet.</translation>
     </message>
     <message>
         <source>Cores made for gauges.</source>
         <extracomment>valve-core-low-pressure, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für Manometer gemachte Einsätze.</translation>
     </message>
     <message>
         <source>Pressure that opens a tyre-valve core.</source>
         <extracomment>valve-core-tyre, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck, der einen Reifenventileinsatz öffnet.</translation>
     </message>
     <message>
         <source>They open at 100 to 150 kPa and read 11 to 19 psi low.</source>
         <extracomment>valve-core-tyre, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie öffnen bei 100 bis 150 kPa und zeigen 11 bis 19 psi zu wenig.</translation>
     </message>
     <message>
         <source>Least share of the oil of a wet test that stays in the chamber.</source>
         <extracomment>oil-kept-least, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Anteil des Öls einer Nassprüfung, der im Brennraum bleibt.</translation>
     </message>
     <message>
         <source>Most oil runs past the rings or is blown out.</source>
         <extracomment>oil-kept-least, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das meiste Öl läuft an den Kolbenringen vorbei oder wird hinausgeblasen.</translation>
     </message>
     <message>
         <source>Largest share of it.</source>
         <extracomment>oil-kept-most, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Größter Anteil davon.</translation>
     </message>
     <message>
         <source>As above; a flat engine keeps more than an upright one.</source>
         <extracomment>oil-kept-most, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie oben; ein Boxermotor behält mehr als ein stehender.</translation>
     </message>
     <message>
         <source>Cylinders with less swept volume than this count as small: a wet test puts less oil in.</source>
         <extracomment>small-cylinder, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder mit weniger Hubraum als diesem gelten als klein: Bei einer Nassprüfung kommt weniger Öl hinein.</translation>
     </message>
     <message>
         <source>Between a motorcycle&apos;s and a car&apos;s.</source>
         <extracomment>small-cylinder, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen dem eines Motorrads und dem eines Autos.</translation>
     </message>
     <message>
         <source>Oil of a wet test where the amount is not noted.</source>
         <extracomment>oil-put-in, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl einer Nassprüfung, wo die Menge nicht notiert ist.</translation>
     </message>
     <message>
         <source>15 ml, one tablespoon, for a car cylinder.</source>
         <extracomment>oil-put-in, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>15 ml, ein Esslöffel, für einen Autozylinder.</translation>
     </message>
     <message>
         <source>The same for a small cylinder.</source>
         <extracomment>oil-put-in-small, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für einen kleinen Zylinder.</translation>
     </message>
     <message>
         <source>About 5 ml, one teaspoon: that manual&apos;s figure for a car cylinder, taken here for small ones.</source>
         <extracomment>oil-put-in-small, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa 5 ml, ein Teelöffel: die Zahl jenes Handbuchs für einen Autozylinder, hier für kleine genommen.</translation>
     </message>
     <message>
         <source>What the cranking model may be out by for a whole engine, as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Worum das Durchdrehmodell bei einem ganzen Motor falsch sein kann, als Anteil des Messwerts.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
         <extracomment>model-doubt, comment; level-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
         <source>How far the first puff&apos;s share of the final reading may lie from what the model expects and still count as usual, as a share of it.</source>
         <extracomment>first-share-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Anteil des ersten Hubs am Endwert von der Erwartung des Modells abliegen darf und noch als üblich gilt, als Anteil davon.</translation>
     </message>
     <message>
         <source>The first pull seldom starts at the same place of the stroke twice.</source>
         <extracomment>first-share-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der erste Hub beginnt selten zweimal an derselben Stelle.</translation>
     </message>
     <message>
         <source>A test that is expected to tell at least so many bits about where most of the leak is would tell much.</source>
         <extracomment>tells-much, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Prüfung, von der mindestens so viele Bit darüber zu erwarten sind, wo das Leck hauptsächlich ist, würde viel sagen.</translation>
     </message>
     <message>
         <source>One bit settles an even question between two paths; half of one turns an even question into about nine to one.</source>
         <extracomment>tells-much, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bit entscheidet eine ausgeglichene Frage zwischen zwei Wegen; ein halbes macht aus einer ausgeglichenen Frage etwa neun zu eins.</translation>
     </message>
     <message>
         <source>The same for a test that would tell something.</source>
         <extracomment>tells-some, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für eine Prüfung, die etwas sagen würde.</translation>
     </message>
     <message>
         <source>Turns an even question into about three to one.</source>
         <extracomment>tells-some, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Macht aus einer ausgeglichenen Frage etwa drei zu eins.</translation>
     </message>
     <message>
         <source>The same for a test that would tell little; one below this is not proposed.</source>
         <extracomment>tells-little, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für eine Prüfung, die wenig sagen würde; eine darunter wird nicht vorgeschlagen.</translation>
     </message>
     <message>
         <source>Turns an even question into about five to three.</source>
         <extracomment>tells-little, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Macht aus einer ausgeglichenen Frage etwa fünf zu drei.</translation>
     </message>
     <message>
         <source>What a repair should bring is said, and work on it proposed, where the chance that the part is at fault is at least this.</source>
         <extracomment>repair-from, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Reparatur bringen sollte, wird gesagt, und Arbeit daran vorgeschlagen, wenn das Teil mindestens mit dieser Wahrscheinlichkeit schuld ist.</translation>
     </message>
     <message>
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
         <extracomment>repair-from, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Darunter ist eine Reparatur eher vergeblich als nicht, noch bevor ihr Preis angesehen wird.</translation>
     </message>
     <message>
         <source>A difference between two visits counts as a change when it is more than this many of its own standard uncertainties.</source>
         <extracomment>change-real, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Unterschied zwischen zwei Terminen gilt als Änderung, wenn er mehr als so viele seiner eigenen Standardunsicherheiten beträgt.</translation>
     </message>
     <message>
         <source>2 is what every +- on these pages stands for: about 95 %.</source>
         <extracomment>change-real, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für 2 steht jedes +- auf diesen Seiten: etwa 95 %.</translation>
     </message>
     <message>
         <source>And as one beyond doubt from this many.</source>
         <extracomment>change-beyond-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Und als zweifelsfrei ab so vielen.</translation>
     </message>
     <message>
         <source>One chance in some 370 that readings of an unchanged cylinder lie so far apart.</source>
         <extracomment>change-beyond-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa eine von 370 Möglichkeiten, dass Messwerte eines unveränderten Zylinders so weit auseinanderliegen.</translation>
     </message>
     <message>
         <source>Scatter of all final readings of one engine from one day to the next where the cranking speed is not noted: speed, battery, weather.</source>
         <extracomment>day-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung aller Endwerte eines Motors von einem Tag zum anderen, wo die Anlasserdrehzahl nicht notiert ist: Drehzahl, Batterie, Wetter.</translation>
     </message>
     <message>
         <source>As in odds.json.</source>
         <extracomment>day-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie in odds.json.</translation>
     </message>
     <message>
         <source>The same where the cranking speed is noted.</source>
         <extracomment>day-scatter-timed, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe, wo die Anlasserdrehzahl notiert ist.</translation>
     </message>
     <message>
         <source>What is left: the speed&apos;s own error, weather, temperature of the air.</source>
         <extracomment>day-scatter-timed, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was bleibt: der Fehler der Drehzahl selbst, Wetter, Lufttemperatur.</translation>
     </message>
     <message>
         <source>Scatter of a leak&apos;s area from one leak-down reading to the next, where it was not repeated.</source>
         <extracomment>leak-repeat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung der Leckfläche von einem Messwert der Druckverlustprüfung zum nächsten, wo nicht wiederholt wurde.</translation>
     </message>
     <message>
         <source>As in odds.json: rings find another place, a valve another seat.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie in odds.json: Kolbenringe finden eine andere Lage, ein Ventil einen anderen Sitz.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>
         <extracomment>restrictor-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit der wirksamen Fläche einer Drosselbohrung, als Anteil davon.</translation>
     </message>
     <message>
         <source>As in odds.json. Cancels where both readings come from one tester.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie in odds.json. Hebt sich auf, wenn beide Messwerte von einem Prüfgerät kommen.</translation>
     </message>
     <message>
         <source>The same of a restrictor that is not on the tester&apos;s card.</source>
         <extracomment>restrictor-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für eine Drosselbohrung, die nicht auf der Karte des Prüfgeräts steht.</translation>
     </message>
     <message>
         <source>Between 0.9 and 1.15 mm where 1.016 mm is assumed.</source>
         <extracomment>restrictor-unknown-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen 0,9 und 1,15 mm, wo 1,016 mm angenommen ist.</translation>
     </message>
     <message>
         <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
         <extracomment>leak-law-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit eines auf ein anderes Prüfgerät umgerechneten Druckverlusts: dieser Anteil des Wegs von einem Loch zu einem engen Spalt.</translation>
     </message>
     <message>
         <source>Hole and gap are two examples; most leaks lie between them or near the hole.</source>
         <extracomment>leak-law-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Loch und Spalt sind zwei Beispiele; die meisten Lecks liegen dazwischen oder nahe beim Loch.</translation>
     </message>
     <message>
         <source>Doubt of a reading that the cranking model converted: this share of the correction.</source>
         <extracomment>correction-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit eines vom Durchdrehmodell umgerechneten Messwerts: dieser Anteil der Korrektur.</translation>
     </message>
     <message>
         <source>The model is asked for ratios only. Not yet counted on real engines.</source>
         <extracomment>correction-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell wird nur nach Verhältnissen gefragt. Noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
         <source>How far two gauges read apart on one cylinder because of hose and check valve, where the model can&apos;t tell.</source>
         <extracomment>other-gauge-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit zwei Manometer an einem Zylinder wegen Schlauch und Rückschlagventil auseinander anzeigen, wo das Modell es nicht sagen kann.</translation>
     </message>
     <message>
         <source>A short hose more or less at the chamber end.</source>
         <extracomment>other-gauge-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein kurzer Schlauch mehr oder weniger auf der Brennraumseite.</translation>
     </message>
     <message>
         <source>How far a reading with the induction taken off may lie from one with it fitted and the throttle held open.</source>
         <extracomment>induction-off-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit ein Messwert mit abgebauter Ansaugung von einem mit angebauter und offen gehaltener Drosselklappe abliegen kann.</translation>
     </message>
     <message>
         <source>Ports breathe more freely without pipes; waves are small at cranking speed.</source>
         <extracomment>induction-off-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kanäle atmen ohne Rohre freier; Wellen sind bei Anlasserdrehzahl klein.</translation>
     </message>
     <message>
         <source>How far a flat battery may pull a reading down where the cranking speed is not noted.</source>
         <extracomment>weak-battery-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit eine leere Batterie einen Messwert herunterziehen kann, wo die Anlasserdrehzahl nicht notiert ist.</translation>
     </message>
     <message>
         <source>At half the speed the model reads about 10 % lower.</source>
         <extracomment>weak-battery-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei halber Drehzahl zeigt das Modell etwa 10 % weniger.</translation>
     </message>
     <message>
         <source>Wet tests are compared when the oil put in differs by less than this share.</source>
         <extracomment>oil-alike, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfungen werden verglichen, wenn sich das eingefüllte Öl um weniger als diesen Anteil unterscheidet.</translation>
     </message>
     <message>
         <source>A squirt from a can is not measured better.</source>
         <extracomment>oil-alike, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Spritzer aus der Kanne ist nicht genauer gemessen.</translation>
     </message>
     <message>
         <source>How far warm and cold may move a leakage, as a share of it.</source>
         <extracomment>leak-heat-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit warm und kalt einen Druckverlust verschieben können, als Anteil davon.</translation>
     </message>
     <message>
         <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
         <extracomment>leak-heat-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spalte schließen sich, und Öl wird dünner, wenn ein Motor warm wird; was überwiegt, ist vorher nicht bekannt.</translation>
     </message>
     <message>
         <source>From this many repairs with a prediction on, it is said how many predictions held.</source>
         <extracomment>repairs-to-count, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ab so vielen Reparaturen mit Vorhersage wird gesagt, wie viele Vorhersagen zutrafen.</translation>
     </message>
     <message>
         <source>Fewer say nothing: of five that hold, one more or less moves the share by a fifth.</source>
         <extracomment>repairs-to-count, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weniger sagen nichts: Bei fünf, die zutreffen, verschiebt eine mehr oder weniger den Anteil um ein Fünftel.</translation>
     </message>
     <message>
         <source>Readings of fewer days than this make no trend.</source>
         <extracomment>trend-least-days, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte aus weniger Tagen als diesen ergeben keinen Trend.</translation>
     </message>
     <message>
         <source>A change by the year can&apos;t be told from a few days.</source>
         <extracomment>trend-least-days, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Änderung pro Jahr lässt sich nicht aus wenigen Tagen ablesen.</translation>
     </message>
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Von bewegten Teilen fernbleiben. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Gewindelänge des Adapters darf Kolben oder Ventil nicht berühren. Den Motor mit eingeschraubtem Adapter einmal von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Beim Durchdrehen die Augen von den Zündkerzenlöchern weg: Es spritzt. Niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand in der Nähe von Kurbelwelle, Lüfter, Rad oder Propeller, kein Werkzeug auf der Kurbelwelle lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
     </message>
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben frei ist. Nur leichte, gerade Schläge auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
         <extracomment>coolant-cap, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Kühlmitteldeckel eines heißen Motors geschlossen lassen: Er verbrüht. Erst abkühlen lassen.</translation>
     </message>
     <message>
         <source>Running an engine indoors: exhaust is poison. Doors open, exhaust led outside.</source>
         <extracomment>indoors, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Motor in geschlossenen Räumen laufen lassen: Abgas ist Gift. Türen auf, Abgas nach draußen leiten.</translation>
     </message>
     <message>
         <source>Brake cleaner and solvent mist do not belong near heat, flame or sparks.</source>
         <extracomment>solvents, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bremsenreiniger und Lösemittelnebel gehören nicht in die Nähe von Hitze, Flammen oder Funken.</translation>
     </message>
     <message>
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftfahrzeuge: Diese App entscheidet nichts über die Lufttüchtigkeit. Das tun die Anweisungen des Herstellers und ein lizenzierter Ingenieur.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
         <extracomment>defers, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das eigene Handbuch des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen allem vor, was hier gesagt ist.</translation>
     </message>
     <message>
         <source>Chance that the rings of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>rings-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass die Kolbenringe eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Worn or stuck rings: mostly 15 to 65 %.</source>
         <extracomment>rings-fault, comment; rings-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verschlissene oder festsitzende Kolbenringe: meist 15 bis 65 %.</translation>
     </message>
     <message>
         <source>Effective leak area past the rings when sound (median), for a bore of 75 mm.</source>
         <extracomment>rings-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Kolbenringen, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Rings always pass some air: 1 to 5 % leakage at 80 psi on a sound cylinder.</source>
         <extracomment>rings-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe lassen immer etwas Luft durch: 1 bis 5 % Druckverlust bei 80 psi an einem heilen Zylinder.</translation>
     </message>
     <message>
         <source>Its spread: standard deviation of the logarithm.</source>
         <extracomment>rings-sound-spread, text; rings-leaking-spread, text; intake-sound-spread, text; intake-leaking-spread, text; exhaust-sound-spread, text; exhaust-leaking-spread, text; gasket-sound-spread, text; gasket-leaking-spread, text; next_cylinder-sound-spread, text; next_cylinder-leaking-spread, text; coolant-sound-spread, text; coolant-leaking-spread, text; decompressor-sound-spread, text; decompressor-leaking-spread, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Streuung dazu: Standardabweichung des Logarithmus.</translation>
     </message>
     <message>
         <source>About a factor of 1.6 either way.</source>
         <extracomment>rings-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa ein Faktor 1,6 nach jeder Seite.</translation>
     </message>
     <message>
         <source>Effective leak area past the rings when at fault (median), for a bore of 75 mm.</source>
         <extracomment>rings-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Kolbenringen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Faults come in every size.</source>
         <extracomment>rings-leaking-spread, comment; intake-leaking-spread, comment; exhaust-leaking-spread, comment; gasket-leaking-spread, comment; next_cylinder-leaking-spread, comment; coolant-leaking-spread, comment; decompressor-leaking-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehler gibt es in jeder Größe.</translation>
     </message>
     <message>
         <source>Chance that the intake valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>intake-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass die Einlassventile eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A burnt, bent or dirty seat: anything from a hiss to an open hole.</source>
         <extracomment>intake-fault, comment; intake-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein verbrannter, verbogener oder schmutziger Sitz: alles von einem Zischen bis zum offenen Loch.</translation>
     </message>
     <message>
         <source>Effective leak area past the intake valves when sound (median), for a bore of 75 mm.</source>
         <extracomment>intake-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Einlassventilen, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>A valve must not leak at all (Continental M84-15); what is left is under what a gauge shows.</source>
         <extracomment>intake-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil darf überhaupt nicht lecken (Continental M84-15); was bleibt, liegt unter dem, was ein Manometer zeigt.</translation>
     </message>
     <message>
         <source>About a factor of two and a half either way.</source>
         <extracomment>intake-sound-spread, comment; exhaust-sound-spread, comment; coolant-sound-spread, comment; decompressor-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa ein Faktor zweieinhalb nach jeder Seite.</translation>
     </message>
     <message>
         <source>Effective leak area past the intake valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>intake-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Einlassventilen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the exhaust valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>exhaust-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass die Auslassventile eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Runs hotter than the intake valve and burns more often.</source>
         <extracomment>exhaust-fault, comment; exhaust-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Läuft heißer als das Einlassventil und verbrennt öfter.</translation>
     </message>
     <message>
         <source>Effective leak area past the exhaust valves when sound (median), for a bore of 75 mm.</source>
         <extracomment>exhaust-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Auslassventilen, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>As the intake valve.</source>
         <extracomment>exhaust-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie das Einlassventil.</translation>
     </message>
     <message>
         <source>Effective leak area past the exhaust valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>exhaust-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an den Auslassventilen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the head gasket to the outside of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>gasket-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass die Zylinderkopfdichtung nach außen an einem geprüften Zylinder schuld ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A track burnt through the joint to the outside.</source>
         <extracomment>gasket-fault, comment; gasket-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine nach außen durch die Dichtung gebrannte Spur.</translation>
     </message>
     <message>
         <source>Effective leak area past the head gasket to the outside when sound (median), for a bore of 75 mm.</source>
         <extracomment>gasket-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an der Zylinderkopfdichtung nach außen, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>A sound joint shows nothing under soapy water, which shows 0.01 L/min.</source>
         <extracomment>gasket-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine heile Dichtung zeigt nichts unter Seifenwasser, das 0,01 L/min zeigt.</translation>
     </message>
     <message>
         <source>A factor of three either way: what a sound joint passes is seldom measured.</source>
         <extracomment>gasket-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Faktor drei nach jeder Seite: Was eine heile Dichtung durchlässt, wird selten gemessen.</translation>
     </message>
     <message>
         <source>Effective leak area past the head gasket to the outside when at fault (median), for a bore of 75 mm.</source>
         <extracomment>gasket-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an der Zylinderkopfdichtung nach außen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to a neighbouring cylinder of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>next_cylinder-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass der Dichtungssteg zu einem Nachbarzylinder eines geprüften Zylinders schuld ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Between two bores the joint is narrowest; one hole serves both cylinders. The chance is for each pair of neighbours.</source>
         <extracomment>next_cylinder-fault, comment; next_cylinder-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwischen zwei Bohrungen ist die Dichtung am schmalsten; ein Loch betrifft beide Zylinder. Die Wahrscheinlichkeit gilt je Paar von Nachbarn.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to a neighbouring cylinder when sound (median), for a bore of 75 mm.</source>
         <extracomment>next_cylinder-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche am Dichtungssteg zu einem Nachbarzylinder, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>As the joint to the outside.</source>
         <extracomment>next_cylinder-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie die Dichtung nach außen.</translation>
     </message>
     <message>
         <source>A factor of four either way: no test shows so little, so that hardly anything is known of it.</source>
         <extracomment>next_cylinder-sound-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Faktor vier nach jeder Seite: Keine Prüfung zeigt so wenig, sodass darüber kaum etwas bekannt ist.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to a neighbouring cylinder when at fault (median), for a bore of 75 mm.</source>
         <extracomment>next_cylinder-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche am Dichtungssteg zu einem Nachbarzylinder, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to the coolant of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>coolant-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass die Dichtung zum Kühlmittel an einem geprüften Zylinder schuld ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Bubbles show leaks far smaller than any gauge does.</source>
         <extracomment>coolant-fault, comment; coolant-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen zeigen weit kleinere Lecks als jedes Manometer.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to the coolant when sound (median), for a bore of 75 mm.</source>
         <extracomment>coolant-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an der Dichtung zum Kühlmittel, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>No bubbles at all in the coolant.</source>
         <extracomment>coolant-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überhaupt keine Blasen im Kühlmittel.</translation>
     </message>
     <message>
         <source>Effective leak area past the joint to the coolant when at fault (median), for a bore of 75 mm.</source>
         <extracomment>coolant-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche an der Dichtung zum Kühlmittel, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the decompressor of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>decompressor-fault, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass der Dekompressor eines geprüften Zylinders schuld ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A decompressor that does not close.</source>
         <extracomment>decompressor-fault, comment; decompressor-leaking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Dekompressor, der nicht schließt.</translation>
     </message>
     <message>
         <source>Effective leak area past the decompressor when sound (median), for a bore of 75 mm.</source>
         <extracomment>decompressor-sound, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche am Dekompressor, wenn heil (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>A valve like any other.</source>
         <extracomment>decompressor-sound, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil wie jedes andere.</translation>
     </message>
     <message>
         <source>Effective leak area past the decompressor when at fault (median), for a bore of 75 mm.</source>
         <extracomment>decompressor-leaking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wirksame Leckfläche am Dekompressor, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Bore that the areas above are for; they grow in proportion to the bore.</source>
         <extracomment>area-bore, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung, für die die Flächen oben gelten; sie wachsen im Verhältnis zur Bohrung.</translation>
     </message>
     <message>
         <source>Gaps run along circumferences.</source>
         <extracomment>area-bore, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spalte laufen entlang von Umfängen.</translation>
     </message>
     <message>
         <source>A valve with no or too little clearance, not put right, is this much more likely to leak (odds).</source>
         <extracomment>clearance-none-odds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil ohne oder mit zu wenig Spiel, nicht berichtigt, ist um so viel wahrscheinlicher undicht (Chancenverhältnis).</translation>
     </message>
     <message>
         <source>A valve without clearance is held open (Army TM 1-1500-204-23-1); how often is not published.</source>
         <extracomment>clearance-none-odds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil ohne Spiel wird offen gehalten (Army TM 1-1500-204-23-1); wie oft, ist nicht veröffentlicht.</translation>
     </message>
     <message>
         <source>A valve whose clearance is within its range is this much as likely to leak (odds).</source>
         <extracomment>clearance-good-odds, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil, dessen Spiel im Bereich liegt, ist nur so viel mal so wahrscheinlich undicht (Chancenverhältnis).</translation>
     </message>
     <message>
         <source>Rules out one cause of several.</source>
         <extracomment>clearance-good-odds, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schließt eine von mehreren Ursachen aus.</translation>
     </message>
     <message>
         <source>Under this leakage at 80 psi behind 0.040 in a cylinder seals well, whatever its largest path.</source>
         <extracomment>seals-well, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unter diesem Druckverlust bei 80 psi hinter 0,040 in dichtet ein Zylinder gut, was auch immer sein größter Weg ist.</translation>
     </message>
     <message>
         <source>The lower end of makers&apos; bands (Saturn 2001: 10 % normal).</source>
         <extracomment>seals-well, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das untere Ende der Bänder der Hersteller (Saturn 2001: 10 % normal).</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio on the card, as a share of it (standard deviation).</source>
         <extracomment>ratio-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit einer Verdichtung auf der Karte, als Anteil davon (Standardabweichung).</translation>
     </message>
     <message>
         <source>Carbon, a skimmed head, a thicker gasket.</source>
         <extracomment>ratio-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle, ein geplanter Kopf, eine dickere Dichtung.</translation>
     </message>
     <message>
         <source>The same where it is marked as guessed.</source>
         <extracomment>ratio-guessed-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe, wo sie als geschätzt gekennzeichnet ist.</translation>
     </message>
     <message>
         <source>Half a ratio in eight or nine.</source>
         <extracomment>ratio-guessed-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine halbe Einheit bei acht oder neun.</translation>
     </message>
     <message>
         <source>Compression ratio of a petrol engine whose card has none.</source>
         <extracomment>ratio-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung eines Benzinmotors, dessen Karte keine hat.</translation>
     </message>
     <message>
         <source>Readings then compare cylinders only.</source>
         <extracomment>ratio-unknown, comment; bore-unknown, comment; stroke-unknown, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte vergleichen dann nur Zylinder.</translation>
     </message>
     <message>
         <source>Above this ratio the cranking model gives no level: readings compare cylinders only.</source>
         <extracomment>ratio-highest, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Über dieser Verdichtung liefert das Durchdrehmodell kein Niveau: Messwerte vergleichen nur Zylinder.</translation>
     </message>
     <message>
         <source>The model reads far over makers&apos; diesel figures (350 to 430 psi).</source>
         <extracomment>ratio-highest, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Modell liegt weit über den Dieselwerten der Hersteller (350 bis 430 psi).</translation>
     </message>
     <message>
         <source>Bore of an engine whose card has none.</source>
         <extracomment>bore-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung eines Motors, dessen Karte keine hat.</translation>
     </message>
     <message>
         <source>Stroke of an engine whose card has none.</source>
         <extracomment>stroke-unknown, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hub eines Motors, dessen Karte keinen hat.</translation>
     </message>
     <message>
         <source>Heat transfer to the walls.</source>
         <extracomment>heat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wärmeübergang an die Wände.</translation>
     </message>
     <message>
         <source>Chosen so that a tight stroke has an exponent of 1.25 to 1.35.</source>
         <extracomment>heat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>So gewählt, dass ein dichter Hub einen Exponenten von 1,25 bis 1,35 hat.</translation>
     </message>
     <message>
         <source>Its doubt, as a share (standard deviation of the logarithm).</source>
         <extracomment>heat-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seine Unsicherheit, als Anteil (Standardabweichung des Logarithmus).</translation>
     </message>
     <message>
         <source>One number stands for a whole stroke.</source>
         <extracomment>heat-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl steht für einen ganzen Hub.</translation>
     </message>
     <message>
         <source>Speed near top dead centre over the mean cranking speed.</source>
         <extracomment>speed-dip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl nahe dem oberen Totpunkt gegenüber der mittleren Anlasserdrehzahl.</translation>
     </message>
     <message>
         <source>The piston slows as pressure rises.</source>
         <extracomment>speed-dip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Kolben wird langsamer, wenn der Druck steigt.</translation>
     </message>
     <message>
         <source>Doubt of that factor, as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit dieses Faktors, als Anteil der Drehzahl.</translation>
     </message>
     <message>
         <source>Starters differ.</source>
         <extracomment>speed-dip-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anlasser sind verschieden.</translation>
     </message>
     <message>
         <source>Doubt of a cranking speed that was noted.</source>
         <extracomment>speed-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit einer notierten Anlasserdrehzahl.</translation>
     </message>
     <message>
         <source>Read off a phone or a timing light.</source>
         <extracomment>speed-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von einem Telefon oder einer Stroboskoplampe abgelesen.</translation>
     </message>
     <message>
         <source>Doubt of a cranking speed that was not noted.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit einer nicht notierten Anlasserdrehzahl.</translation>
     </message>
     <message>
         <source>What the cranking model is out by for a whole engine, as a share of the reading (standard deviation).</source>
         <extracomment>level-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Worum das Durchdrehmodell bei einem ganzen Motor falsch ist, als Anteil des Messwerts (Standardabweichung).</translation>
     </message>
     <message>
         <source>And for one cylinder beside the others.</source>
         <extracomment>cylinder-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Und für einen Zylinder gegenüber den anderen.</translation>
     </message>
     <message>
         <source>Carbon, uneven chambers, cranking that is not quite steady.</source>
         <extracomment>cylinder-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle, ungleiche Brennräume, nicht ganz gleichmäßiges Durchdrehen.</translation>
     </message>
     <message>
         <source>The same for an engine where readings compare cylinders only.</source>
         <extracomment>compare-only-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für einen Motor, bei dem Messwerte nur Zylinder vergleichen.</translation>
     </message>
     <message>
         <source>Wide enough that the level says nothing.</source>
         <extracomment>compare-only-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Weit genug, dass das Niveau nichts sagt.</translation>
     </message>
     <message>
         <source>Scatter of one final reading beside the gauge&apos;s own errors, as a share of it.</source>
         <extracomment>reading-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung eines Endwerts neben den Fehlern des Manometers selbst, als Anteil davon.</translation>
     </message>
     <message>
         <source>How long it was cranked, battery.</source>
         <extracomment>reading-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie lange durchgedreht wurde, Batterie.</translation>
     </message>
     <message>
         <source>Scatter of one first puff.</source>
         <extracomment>first-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung eines ersten Hubs.</translation>
     </message>
     <message>
         <source>The needle moves; the first stroke does not begin at the same place twice.</source>
         <extracomment>first-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeiger bewegt sich; der erste Hub beginnt nicht zweimal an derselben Stelle.</translation>
     </message>
     <message>
         <source>What the polynomial that stands in for the cranking model is out by, as a share of the reading (standard deviation).</source>
         <extracomment>surface-error, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Worum das Polynom, das für das Durchdrehmodell einsteht, falsch ist, als Anteil des Messwerts (Standardabweichung).</translation>
     </message>
     <message>
         <source>Held against the model itself in tests: at most 0.3 % at 1,000 points, and this on average.</source>
         <extracomment>surface-error, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In Prüfungen gegen das Modell selbst gehalten: höchstens 0,3 % an 1.000 Punkten und dies im Mittel.</translation>
     </message>
     <message>
         <source>Scatter of a final reading from one day to the next: speed, battery, temperature of the air.</source>
         <extracomment>day-scatter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung eines Endwerts von einem Tag zum anderen: Drehzahl, Batterie, Lufttemperatur.</translation>
     </message>
     <message>
         <source>Same engine, same gauge, same warmth.</source>
         <extracomment>day-scatter, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Motor, dasselbe Manometer, gleich warm.</translation>
     </message>
     <message>
         <source>How far a sound engine&apos;s readings may lie from the middle of the maker&apos;s range, beside half that range&apos;s width.</source>
         <extracomment>card-range-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit die Messwerte eines heilen Motors von der Mitte des Herstellerbereichs abliegen können, neben der halben Breite dieses Bereichs.</translation>
     </message>
     <message>
         <source>Another gauge, another starter.</source>
         <extracomment>card-range-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein anderes Manometer, ein anderer Anlasser.</translation>
     </message>
     <message>
         <source>How far a sound cylinder&apos;s reading of an earlier visit stands from today&apos;s, sound.</source>
         <extracomment>earlier-visit-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie weit der Messwert eines heilen Zylinders von einem früheren Termin vom heutigen, heil, abliegt.</translation>
     </message>
     <message>
         <source>Day-to-day scatter and wear.</source>
         <extracomment>earlier-visit-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung von Tag zu Tag und Verschleiß.</translation>
     </message>
     <message>
         <source>Spread of a path&apos;s leak while cranking over its leak standing still: standard deviation of the logarithm.</source>
         <extracomment>static-to-cranking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung des Lecks eines Wegs beim Durchdrehen gegenüber dem Leck im Stillstand: Standardabweichung des Logarithmus.</translation>
     </message>
     <message>
         <source>Pressure seats rings and valves; a hot stream opens a gasket.</source>
         <extracomment>static-to-cranking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck legt Kolbenringe und Ventile an; ein heißer Strom öffnet eine Dichtung.</translation>
     </message>
     <message>
         <source>Scatter of the leak area from one leak-down reading to the next.</source>
         <extracomment>leak-repeat, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung der Leckfläche von einem Messwert der Druckverlustprüfung zum nächsten.</translation>
     </message>
     <message>
         <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe legen sich jedes Mal anders; die Kurbelwelle hin- und herbewegen und den besten Wert behalten.</translation>
     </message>
     <message>
         <source>Doubt of a restrictor&apos;s effective area.</source>
         <extracomment>restrictor-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit der wirksamen Fläche einer Drosselbohrung.</translation>
     </message>
     <message>
         <source>Discharge coefficient assumed, edges burred; warm air.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert angenommen, Kanten mit Grat; warme Luft.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>
         <extracomment>oil-kept, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil des Öls einer Nassprüfung, der im Brennraum bleibt: Median.</translation>
     </message>
     <message>
         <source>Most oil runs past the rings or is blown out. 90 % lie between 5 and 70 %.</source>
         <extracomment>oil-kept, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das meiste Öl läuft an den Kolbenringen vorbei oder wird hinausgeblasen. 90 % liegen zwischen 5 und 70 %.</translation>
     </message>
     <message>
         <source>Its spread: standard deviation of the log odds.</source>
         <extracomment>oil-kept-spread, text; oil-seals-spread, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Streuung dazu: Standardabweichung der logarithmierten Chance.</translation>
     </message>
     <message>
         <source>5 to 70 % as a 90 % interval.</source>
         <extracomment>oil-kept-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>5 bis 70 % als 90-%-Intervall.</translation>
     </message>
     <message>
         <source>Share of the rings&apos; leak that is left with fresh oil on them: median.</source>
         <extracomment>oil-seals, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Leck der Kolbenringe, der mit frischem Öl darauf bleibt: Median.</translation>
     </message>
     <message>
         <source>A rise of 10 % is the published sign; a third to a half of the leak going away gives it.</source>
         <extracomment>oil-seals, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Anstieg von 10 % ist das veröffentlichte Zeichen; verschwindet ein Drittel bis die Hälfte des Lecks, ergibt er sich.</translation>
     </message>
     <message>
         <source>Broken or stuck rings seal little.</source>
         <extracomment>oil-seals-spread, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gebrochene oder festsitzende Kolbenringe dichten wenig ab.</translation>
     </message>
     <message>
         <source>Oil from an earlier test seals this much of what fresh oil does (exponent on the share left).</source>
         <extracomment>oil-before, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl von einer früheren Prüfung dichtet so viel ab von dem, was frisches Öl abdichtet (Exponent am verbleibenden Anteil).</translation>
     </message>
     <message>
         <source>It drains and is cranked away.</source>
         <extracomment>oil-before, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es läuft ab und wird beim Durchdrehen ausgetragen.</translation>
     </message>
     <message>
         <source>How much better or worse one person hears than another: standard deviation of the logarithm of the flow.</source>
         <extracomment>listener, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel besser oder schlechter der eine hört als der andere: Standardabweichung des Logarithmus des Durchflusses.</translation>
     </message>
     <message>
         <source>Shop noise and ears.</source>
         <extracomment>listener, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werkstattlärm und Ohren.</translation>
     </message>
     <message>
         <source>Scatter of one note: scale of a logistic distribution of the logarithm of the flow.</source>
         <extracomment>hearing, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Streuung einer einzelnen Notiz: Skala einer logistischen Verteilung des Logarithmus des Durchflusses.</translation>
     </message>
     <message>
         <source>Where the ear was held.</source>
         <extracomment>hearing, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo das Ohr gehalten wurde.</translation>
     </message>
     <message>
         <source>Chance that a note of what was heard or felt has nothing to do with the flow.</source>
         <extracomment>slip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeit, dass eine Notiz zum Gehörten oder Gefühlten nichts mit dem Durchfluss zu tun hat.</translation>
     </message>
     <message>
         <source>Wrong cylinder, wrong key.</source>
         <extracomment>slip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falscher Zylinder, falsche Taste.</translation>
     </message>
     <message>
         <source>The same for what is seen, soap or bubbles.</source>
         <extracomment>slip-seen, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für Gesehenes, Seife oder Blasen.</translation>
     </message>
     <message>
         <source>Bubbles are bubbles; what is left is the wrong cylinder.</source>
         <extracomment>slip-seen, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen sind Blasen; was bleibt, ist der falsche Zylinder.</translation>
     </message>
     <message>
         <source>Share of all the air that is heard at every exit.</source>
         <extracomment>cross-talk, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil der gesamten Luft, der an jedem Austritt zu hören ist.</translation>
     </message>
     <message>
         <source>Sound goes through metal.</source>
         <extracomment>cross-talk, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schall geht durch Metall.</translation>
     </message>
     <message>
         <source>Share of a valve&apos;s leak that comes out of a companion cylinder&apos;s plug hole through a joined manifold.</source>
         <extracomment>companion-talk, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Leck eines Ventils, der über ein gemeinsames Sammelrohr aus dem Zündkerzenloch eines Partnerzylinders kommt.</translation>
     </message>
     <message>
         <source>The companion stands on overlap.</source>
         <extracomment>companion-talk, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Partnerzylinder steht in der Ventilüberschneidung.</translation>
     </message>
     <message>
         <source>Share of a two-stroke&apos;s ring leak that leaves by the exhaust port, the rest by the carburettor.</source>
         <extracomment>two-stroke-exhaust, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Kolbenringleck eines Zweitakters, der durch den Auslassschlitz geht, der Rest durch den Vergaser.</translation>
     </message>
     <message>
         <source>Which port stands open depends on the piston.</source>
         <extracomment>two-stroke-exhaust, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Welcher Schlitz offen steht, hängt vom Kolben ab.</translation>
     </message>
     <message>
         <source>How much of a louder exit&apos;s lead is lost in a softer one&apos;s loudness (exponent), past the first factor named below.</source>
         <extracomment>masking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel vom Vorsprung eines lauteren Austritts in der Lautstärke eines leiseren verloren geht (Exponent), über den unten genannten ersten Faktor hinaus.</translation>
     </message>
     <message>
         <source>The loudest drowns the others.</source>
         <extracomment>masking, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der lauteste übertönt die anderen.</translation>
     </message>
     <message>
         <source>Exits within this factor of the loudest are heard as they are.</source>
         <extracomment>masking-from, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Austritte innerhalb dieses Faktors vom lautesten werden gehört, wie sie sind.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: ear.</source>
         <extracomment>ear-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als schwach notiert wird: Ohr.</translation>
     </message>
     <message>
         <source>Bare ear or a hand-held tube at the opening.</source>
         <extracomment>ear-faint, comment; ear-clear, comment; ear-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bloßes Ohr oder ein von Hand gehaltenes Rohr an der Öffnung.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: ear.</source>
         <extracomment>ear-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als deutlich notiert wird: Ohr.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: ear.</source>
         <extracomment>ear-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als stark notiert wird: Ohr.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: hose.</source>
         <extracomment>hose-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als schwach notiert wird: Schlauch.</translation>
     </message>
     <message>
         <source>A hose to the ear brings it closer.</source>
         <extracomment>hose-faint, comment; hose-clear, comment; hose-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Schlauch zum Ohr bringt es näher.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: hose.</source>
         <extracomment>hose-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als deutlich notiert wird: Schlauch.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: hose.</source>
         <extracomment>hose-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als stark notiert wird: Schlauch.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: hand.</source>
         <extracomment>hand-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als schwach notiert wird: Hand.</translation>
     </message>
     <message>
         <source>A thin glove or a hand over the opening.</source>
         <extracomment>hand-faint, comment; hand-clear, comment; hand-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein dünner Handschuh oder eine Hand über der Öffnung.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: hand.</source>
         <extracomment>hand-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als deutlich notiert wird: Hand.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: hand.</source>
         <extracomment>hand-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als stark notiert wird: Hand.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: soapy water.</source>
         <extracomment>soapy-water-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als schwach notiert wird: Seifenwasser.</translation>
     </message>
     <message>
         <source>Soap shows about 0.01 L/min.</source>
         <extracomment>soapy-water-faint, comment; soapy-water-clear, comment; soapy-water-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seife zeigt etwa 0,01 L/min.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: soapy water.</source>
         <extracomment>soapy-water-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als deutlich notiert wird: Seifenwasser.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: soapy water.</source>
         <extracomment>soapy-water-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als stark notiert wird: Seifenwasser.</translation>
     </message>
     <message>
         <source>Flow that is noted as faint in half of the cases: bubbles.</source>
         <extracomment>bubbles-faint, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als schwach notiert wird: Blasen.</translation>
     </message>
     <message>
         <source>Bubbles in the coolant.</source>
         <extracomment>bubbles-faint, comment; bubbles-clear, comment; bubbles-strong, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen im Kühlmittel.</translation>
     </message>
     <message>
         <source>Flow that is noted as clear in half of the cases: bubbles.</source>
         <extracomment>bubbles-clear, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als deutlich notiert wird: Blasen.</translation>
     </message>
     <message>
         <source>Flow that is noted as strong in half of the cases: bubbles.</source>
         <extracomment>bubbles-strong, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durchfluss, der in der Hälfte der Fälle als stark notiert wird: Blasen.</translation>
     </message>
     <message>
         <source>Set pressure of the air that was listened to where no leak-down reading goes with it.</source>
         <extracomment>listen-set, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck der Luft, bei der gehorcht wurde, wo kein Messwert der Druckverlustprüfung dazugehört.</translation>
     </message>
     <message>
         <source>The usual one.</source>
         <extracomment>listen-set, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der übliche.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
         <extracomment>rings-first, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe in 60 % der Zylinder schuld, Ventile halb so oft wie angenommen.</translation>
     </message>
     <message>
         <source>Valves at fault twice as often as assumed, rings in 10 % of cylinders.</source>
         <extracomment>valves-first, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventile doppelt so oft schuld wie angenommen, Kolbenringe in 10 % der Zylinder.</translation>
     </message>
     <message>
         <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schmutz in einem Kerzenschacht fällt bei herausgedrehter Zündkerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schmutz kann ein Ventil vom Sitz abhalten und wie ein Leck aussehen.</translation>
     </message>
     <message>
         <source>An engine that stood may have a stuck ring, a stuck valve or liquid in a cylinder: two turns by hand show it before the starter breaks something.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Motor, der stand, kann einen festsitzenden Kolbenring, ein hängendes Ventil oder Flüssigkeit in einem Zylinder haben: Zwei Umdrehungen von Hand zeigen es, bevor der Anlasser etwas zerbricht.</translation>
     </message>
     <message>
         <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur für einen Motor, der stand: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann mit herausgedrehten Zündkerzen herausdrehen.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockene Kolbenringe lecken mehr als nach dem Laufen.</translation>
     </message>
     <message>
         <source>Oil mixed with fuel or coolant, or a sump too full, says something before any gauge does.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit Kraftstoff oder Kühlmittel vermischtes Öl oder eine zu volle Ölwanne sagt etwas, bevor es ein Manometer tut.</translation>
     </message>
     <message>
         <source>After standing, a valve can hang in its guide. Watch that each one follows its rocker or cam.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Stehen kann ein Ventil in seiner Führung hängen. Darauf achten, dass jedes seinem Kipphebel oder Nocken folgt.</translation>
     </message>
     <message>
         <source>A hanging valve reads as a burnt one.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein hängendes Ventil zeigt sich wie ein verbranntes.</translation>
     </message>
     <message>
         <source>A look at crown, bore and valves costs two minutes and settles many guesses.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Blick auf Kolbenboden, Bohrung und Ventile kostet zwei Minuten und erledigt viele Vermutungen.</translation>
     </message>
     <message>
         <source>A valve without clearance is held open and looks burnt. Check and write down before testing.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil ohne Spiel wird offen gehalten und sieht aus wie ein verbranntes. Vor dem Prüfen messen und aufschreiben.</translation>
     </message>
     <message>
         <source>A leaking valve may only lack clearance.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einem undichten Ventil fehlt vielleicht nur das Spiel.</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower than a warm one. Compare cold with cold, warm with warm.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein kalter Motor zeigt etwa 10 % weniger als ein warmer. Kalt mit kalt vergleichen, warm mit warm.</translation>
     </message>
     <message>
         <source>It is not known whether the engine was cold or warm: up to about 10 % between the two.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ob der Motor kalt oder warm war, ist nicht bekannt: zwischen beiden bis zu etwa 10 %.</translation>
     </message>
     <message>
         <source>The cylinder must fill. Hold the throttle wide open; slides of constant-velocity carburettors are lifted by hand, or the induction comes off.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zylinder muss sich füllen. Die Drosselklappe ganz offen halten; Schieber von Gleichdruckvergasern werden von Hand angehoben, oder die Ansaugung kommt ab.</translation>
     </message>
     <message>
         <source>A throttle that was not held open makes every cylinder read low.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine nicht offen gehaltene Drosselklappe lässt jeden Zylinder zu wenig zeigen.</translation>
     </message>
     <message>
         <source>The starter turns faster and evenly with all plugs (on a diesel: injectors or glow plugs) out.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Anlasser dreht schneller und gleichmäßig, wenn alle Zündkerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) heraus sind.</translation>
     </message>
     <message>
         <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit eingeschraubten Zündkerzen dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und eine offene Leitung funkt. Die Leitungen an Masse legen oder die Versorgung abnehmen.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Kraftstoffnebel bei Funken, kein von den Bohrungen gewaschenes Öl; beim Diesel keine Zündung ins Manometer.</translation>
     </message>
     <message>
         <source>Fuel may have washed the oil off the bores: rings then read worse than they are.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff kann das Öl von den Bohrungen gewaschen haben: Kolbenringe zeigen sich dann schlechter, als sie sind.</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. Charger on, volts noted, the first cylinder measured again at the end.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlasserdrehzahl entscheidet über den Messwert. Ladegerät an, Volt notiert, den ersten Zylinder am Ende noch einmal gemessen.</translation>
     </message>
     <message>
         <source>A tiring battery makes later cylinders read lower.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine nachlassende Batterie lässt spätere Zylinder weniger zeigen.</translation>
     </message>
     <message>
         <source>A decompressor that works lets out most of the pressure on purpose.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein arbeitender Dekompressor lässt den größten Teil des Drucks absichtlich ab.</translation>
     </message>
     <message>
         <source>A working decompressor reads far too low: the reading is no proof of a leak.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein arbeitender Dekompressor zeigt viel zu wenig: Der Messwert ist kein Beweis für ein Leck.</translation>
     </message>
     <message>
         <source>With oil filler or breather open, air past the rings is heard there and not at a seal. Pinch the blow-by hose to the intake.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei offener Öleinfüllöffnung oder Entlüftung ist Luft an den Kolbenringen dort zu hören und nicht an einer Dichtung. Den Entlüftungsschlauch zur Ansaugung abklemmen.</translation>
     </message>
     <message>
         <source>Air past the rings may have come out at the intake through the blow-by hose.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an den Kolbenringen kann durch den Entlüftungsschlauch am Einlass herausgekommen sein.</translation>
     </message>
     <message>
         <source>A faint hiss is not heard beside a running compressor. Fill it up, switch it off, then listen.</source>
         <extracomment>reason</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein schwaches Zischen ist neben einem laufenden Kompressor nicht zu hören. Auffüllen, abschalten, dann horchen.</translation>
     </message>
     <message>
         <source>Faint exits may have been missed beside a running compressor.</source>
         <extracomment>if_not_done</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schwache Austritte können neben einem laufenden Kompressor überhört worden sein.</translation>
     </message>
     <message>
         <source>The job, in its order</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Arbeit in ihrer Reihenfolge</translation>
     </message>
     <message>
         <source>Prepare</source>
         <extracomment>prepare, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereitung</translation>
     </message>
     <message>
         <source>What to see to before any gauge goes in</source>
         <extracomment>prepare, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wonach zu sehen ist, bevor ein Manometer hineinkommt</translation>
     </message>
     <message>
         <source>A reading can be held against a limit, the next cylinder or last year only when it was taken under the same conditions. Nothing here is a gate: what is left out is recorded, and it decides what the numbers can be compared with.</source>
         <extracomment>prepare, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert lässt sich nur dann an einem Grenzwert, am nächsten Zylinder oder am letzten Jahr messen, wenn er unter denselben Bedingungen entstand. Nichts hier ist eine Sperre: Was ausgelassen wird, wird festgehalten, und es entscheidet, womit die Zahlen vergleichbar sind.</translation>
     </message>
     <message>
         <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kerzenschächte ausblasen, bevor eine Zündkerze herauskommt: Schmutz fällt in den Zylinder.</translation>
     </message>
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores. Oil the bores a little, leave them overnight, turn the oil out.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Motor, der stand, wird zuerst von Hand gedreht, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand ansehen, Ventile, die in ihren Führungen hängen, und in die Bohrungen sehen. Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl herausdrehen.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel messen und aufschreiben.</translation>
     </message>
     <message>
         <source>Note whether the engine is cold or warm. Compare cold with cold, warm with warm.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Notieren, ob der Motor kalt oder warm ist. Kalt mit kalt vergleichen, warm mit warm.</translation>
     </message>
     <message>
         <source>Hold the throttle wide open. Lift the slides of constant-velocity carburettors by hand, or take the induction off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe ganz offen halten. Schieber von Gleichdruckvergasern von Hand anheben oder die Ansaugung abbauen.</translation>
     </message>
     <message>
         <source>Take all plugs out. Ground the ignition leads, shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zündkerzen herausdrehen. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Batterie ans Ladegerät hängen und ihre Volt notieren. Den Dekompressor ausschalten.</translation>
     </message>
     <message>
         <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor der Druckverlustprüfung: Öleinfüllöffnung oder Entlüftung öffnen, Entlüftungsschlauch abklemmen. Den Kompressor füllen und vor dem Horchen abschalten.</translation>
     </message>
     <message>
         <source>Mark each line on the Prepare page: done, not done, or no need.</source>
         <extracomment>prepare, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jede Zeile auf der Seite „Vorbereitung“ kennzeichnen: getan, nicht getan oder nicht nötig.</translation>
     </message>
     <message>
         <source>Throttle not really open</source>
         <extracomment>prepare, slip; dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe nicht wirklich offen</translation>
     </message>
     <message>
         <source>The cylinders can&apos;t fill: all of them read low, and it looks like a worn engine.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zylinder können sich nicht füllen: Alle zeigen zu wenig, und es sieht nach einem verschlissenen Motor aus.</translation>
     </message>
     <message>
         <source>Flat battery</source>
         <extracomment>prepare, slip; dry, slip; diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leere Batterie</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. A tiring battery makes later cylinders read lower: measure the first one again at the end.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlasserdrehzahl entscheidet über den Messwert. Eine nachlassende Batterie lässt spätere Zylinder weniger zeigen: den ersten am Ende noch einmal messen.</translation>
     </message>
     <message>
         <source>Gauge not zeroed</source>
         <extracomment>prepare, slip; dry, slip; testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer nicht auf null</translation>
     </message>
     <message>
         <source>A needle that rests beside zero is out by as much in every reading. Look at it before it is screwed in.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeiger, der neben null ruht, geht bei jedem Messwert um ebenso viel falsch. Vor dem Einschrauben ansehen.</translation>
     </message>
     <message>
         <source>Blow-by hose not pinched</source>
         <extracomment>prepare, slip; listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftungsschlauch nicht abgeklemmt</translation>
     </message>
     <message>
         <source>Air past the rings comes out at the intake and looks like an intake valve.</source>
         <extracomment>prepare, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an den Kolbenringen kommt am Einlass heraus und sieht nach einem Einlassventil aus.</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower</source>
         <extracomment>prepare, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein kalter Motor zeigt etwa 10 % weniger</translation>
     </message>
     <message>
         <source>The list and its reasons</source>
         <extracomment>prepare, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Liste und ihre Gründe</translation>
     </message>
     <message>
         <source>Clearances</source>
         <extracomment>clearances, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>First of all: a valve without clearance looks burnt</source>
         <extracomment>clearances, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Als Allererstes: Ein Ventil ohne Spiel sieht aus wie ein verbranntes</translation>
     </message>
     <message>
         <source>A valve without clearance is held off its seat. It leaks like a burnt one, and adjusting it is a quick fix. So the app gives no verdict that strips an engine for a valve before that valve&apos;s clearance is recorded.</source>
         <extracomment>clearances, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil ohne Spiel wird vom Sitz abgehalten. Es leckt wie ein verbranntes, und Einstellen ist eine schnelle Abhilfe. Deshalb fällt die App kein Urteil, das einen Motor wegen eines Ventils zerlegt, bevor das Spiel dieses Ventils aufgenommen ist.</translation>
     </message>
     <message>
         <source>Have the engine as cold or warm as its manual asks for.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Motor so kalt oder warm haben, wie es sein Handbuch verlangt.</translation>
     </message>
     <message>
         <source>Turn to TDC on compression of the cylinder: both of its valves are shut and their rockers or followers are free.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf den Zünd-OT des Zylinders drehen: Beide Ventile sind geschlossen, und ihre Kipphebel oder Stößel sind frei.</translation>
     </message>
     <message>
         <source>Find the feeler blade that slides between stem and rocker (or cam and follower) with a light drag. Its thickness is the clearance.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Blatt der Fühlerlehre suchen, das mit leichtem Widerstand zwischen Schaft und Kipphebel (oder Nocken und Stößel) gleitet. Seine Dicke ist das Ventilspiel.</translation>
     </message>
     <message>
         <source>Type it on the Clearances page, valve by valve. It is held against the limits on the engine card.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Seite „Ventilspiel“ Ventil für Ventil eingeben. Es wird mit den Grenzwerten der Motorkarte verglichen.</translation>
     </message>
     <message>
         <source>Out of limits: adjust by screw or shim, as the manual says. Then test again and mark the reading &quot;after clearance adjustment&quot;: that is a new state of the valve.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Außerhalb der Grenzwerte: mit Schraube oder Plättchen einstellen, wie das Handbuch sagt. Dann erneut prüfen und den Messwert als „nach Einstellen des Ventilspiels“ kennzeichnen: Das ist ein neuer Zustand des Ventils.</translation>
     </message>
     <message>
         <source>Hydraulic adjusters have nothing to measure. Say so on the engine card.</source>
         <extracomment>clearances, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei hydraulischem Ausgleich gibt es nichts zu messen. Das auf der Motorkarte vermerken.</translation>
     </message>
     <message>
         <source>No clearance</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ventilspiel</translation>
     </message>
     <message>
         <source>Low reading, air at intake or exhaust, and nothing is burnt. Adjust and test again before anything is taken apart.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedriger Messwert, Luft an Einlass oder Auslass, und nichts ist verbrannt. Einstellen und erneut prüfen, bevor etwas zerlegt wird.</translation>
     </message>
     <message>
         <source>Measured at the wrong TDC</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im falschen OT gemessen</translation>
     </message>
     <message>
         <source>At overlap the cam holds both valves open: no clearance is felt, though there is some. Turn once round and measure again.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Ventilüberschneidung hält die Nockenwelle beide Ventile offen: Es ist kein Spiel zu spüren, obwohl welches da ist. Einmal herumdrehen und noch einmal messen.</translation>
     </message>
     <message>
         <source>Measured warm, limits for cold</source>
         <extracomment>clearances, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warm gemessen, Grenzwerte für kalt</translation>
     </message>
     <message>
         <source>Clearance changes with heat. Write down which it was.</source>
         <extracomment>clearances, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventilspiel ändert sich mit der Wärme. Aufschreiben, was es war.</translation>
     </message>
     <message>
         <source>Rocker clearance first: a valve without clearance is held open</source>
         <extracomment>clearances, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst das Spiel der Kipphebel: Ein Ventil ohne Spiel wird offen gehalten</translation>
     </message>
     <message>
         <source>A light drag on the feeler blade</source>
         <extracomment>clearances, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein leichter Widerstand am Blatt der Fühlerlehre</translation>
     </message>
     <message>
         <source>Before cranking</source>
         <extracomment>cranking, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor dem Durchdrehen</translation>
     </message>
     <message>
         <source>Fuel, sparks, moving parts, the adapter&apos;s reach</source>
         <extracomment>cranking, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff, Funken, bewegte Teile, die Gewindelänge des Adapters</translation>
     </message>
     <message>
         <source>With the plugs out, cranking blows fuel mist from the plug holes and everything that is coupled to the engine moves. Sparks make fire of the mist. An adapter that reaches too far meets the piston or a valve.</source>
         <extracomment>cranking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit herausgedrehten Zündkerzen bläst das Durchdrehen Kraftstoffnebel aus den Zündkerzenlöchern, und alles, was mit dem Motor gekuppelt ist, bewegt sich. Funken machen aus dem Nebel Feuer. Ein zu langer Adapter trifft den Kolben oder ein Ventil.</translation>
     </message>
     <message>
         <source>Put the gearbox in neutral.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Getriebe in den Leerlauf schalten.</translation>
     </message>
     <message>
         <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündleitungen an Masse legen oder die Versorgung abnehmen. Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Adapter nach Gewinde und Gewindelänge der Zündkerze wählen. Darauf achten, dass sein Dichtring heil und sauber ist.</translation>
     </message>
     <message>
         <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand einschrauben, dann den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Look at the gauge: needle at zero at rest.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Manometer ansehen: Zeiger in Ruhe auf null.</translation>
     </message>
     <message>
         <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Zündkerzenlöcher von Gesicht und Telefon weg richten. Hände, Ärmel und Leitungen aus Riemen und Lüfter heraushalten.</translation>
     </message>
     <message>
         <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
         <extracomment>cranking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe offen halten lassen und den Schalter des Anlassers dort haben, wo das Manometer zu sehen ist.</translation>
     </message>
     <message>
         <source>Leaking adapter ring</source>
         <extracomment>cranking, slip; dry, slip; leak-down, slip; listening, slip; diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Undichter Adapterring</translation>
     </message>
     <message>
         <source>The cylinder reads low and seems to leak. Listen and put soapy water at the adapter; after cranking the gauge must not sink.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zylinder zeigt wenig und scheint undicht. Am Adapter horchen und Seifenwasser auftragen; nach dem Durchdrehen darf das Manometer nicht sinken.</translation>
     </message>
     <message>
         <source>Left in gear</source>
         <extracomment>cranking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gang eingelegt gelassen</translation>
     </message>
     <message>
         <source>The vehicle jumps with the first turn of the starter.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Fahrzeug springt bei der ersten Umdrehung des Anlassers los.</translation>
     </message>
     <message>
         <source>Adapter too long</source>
         <extracomment>cranking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Adapter zu lang</translation>
     </message>
     <message>
         <source>It strikes piston or valve. That is what the turn by hand is for.</source>
         <extracomment>cranking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er stößt an Kolben oder Ventil. Dafür ist das Drehen von Hand da.</translation>
     </message>
     <message>
         <source>Order and reasons</source>
         <extracomment>cranking, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge und Gründe</translation>
     </message>
     <message>
         <source>Dry test</source>
         <extracomment>dry, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung</translation>
     </message>
     <message>
         <source>Cranking pressure, cylinder by cylinder, no oil in</source>
         <extracomment>dry, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsdruck, Zylinder für Zylinder, ohne Öl</translation>
     </message>
     <message>
         <source>It says in a minute which cylinder differs from the others. It says little about where the air goes: that is for leak-down and the Leak hunt.</source>
         <extracomment>dry, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie sagt in einer Minute, welcher Zylinder sich von den anderen unterscheidet. Sie sagt wenig darüber, wohin die Luft geht: Dafür gibt es Druckverlustprüfung und Lecksuche.</translation>
     </message>
     <message>
         <source>Readings are held against the factory limit at your altitude, and against each other. Between cylinders the difference counts more than the height.</source>
         <extracomment>dry, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte werden mit dem Werksgrenzwert für die eigene Höhe und miteinander verglichen. Zwischen Zylindern zählt der Unterschied mehr als die Höhe.</translation>
     </message>
     <message>
         <source>See to Prepare and read the card Before cranking.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die „Vorbereitung“ erledigen und die Karte „Vor dem Durchdrehen“ lesen.</translation>
     </message>
     <message>
         <source>Screw the gauge into the first cylinder and let its needle rest at zero.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Manometer in den ersten Zylinder schrauben und seinen Zeiger auf null ruhen lassen.</translation>
     </message>
     <message>
         <source>Throttle open, crank until the needle stops rising: 5 to 7 strokes. Remember the first puff and the final reading.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe offen, durchdrehen, bis der Zeiger nicht mehr steigt: 5 bis 7 Hübe. Den ersten Hub und den Endwert merken.</translation>
     </message>
     <message>
         <source>Wait a moment: the needle must not sink. If it does, check valve or O-ring leaks, not the engine.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Augenblick warten: Der Zeiger darf nicht sinken. Tut er es doch, leckt das Rückschlagventil oder der O-Ring, nicht der Motor.</translation>
     </message>
     <message>
         <source>Type the final reading; first puff and pulls if you have them. Keep takes you to the next cylinder.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Endwert eingeben; ersten Hub und Hübe, falls vorhanden. „Übernehmen“ führt zum nächsten Zylinder.</translation>
     </message>
     <message>
         <source>Give every cylinder the same number of pulls.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedem Zylinder dieselbe Anzahl von Hüben geben.</translation>
     </message>
     <message>
         <source>Pull again where you doubt it: a second pull counts as a repeat, both stand.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im Zweifel noch einmal messen: Eine zweite Messung zählt als Wiederholung, beide bleiben stehen.</translation>
     </message>
     <message>
         <source>Measure the first cylinder once more at the end: the difference is the battery&apos;s.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den ersten Zylinder am Ende noch einmal messen: Der Unterschied kommt von der Batterie.</translation>
     </message>
     <message>
         <source>A photo of the gauge lets the app read the needle and catch a slip of the finger.</source>
         <extracomment>dry, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit einem Foto des Manometers kann die App den Zeiger ablesen und einen Tippfehler bemerken.</translation>
     </message>
     <message>
         <source>First puff low, then it builds up</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub niedrig, dann baut es sich auf</translation>
     </message>
     <message>
         <source>rings</source>
         <extracomment>dry, means; wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe</translation>
     </message>
     <message>
         <source>First puff low, and it stays low</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub niedrig, und es bleibt niedrig</translation>
     </message>
     <message>
         <source>valves</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventile</translation>
     </message>
     <message>
         <source>Two neighbours low alike</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Nachbarn gleich niedrig</translation>
     </message>
     <message>
         <source>the joint between them</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Dichtungssteg zwischen ihnen</translation>
     </message>
     <message>
         <source>All low, little leakage</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle niedrig, wenig Druckverlust</translation>
     </message>
     <message>
         <source>valve timing, throttle or cranking speed</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeiten, Drosselklappe oder Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>Lowest under 75 % of the highest</source>
         <extracomment>dry, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster unter 75 % vom höchsten</translation>
     </message>
     <message>
         <source>a fault, unless the engine&apos;s manual says otherwise</source>
         <extracomment>dry, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>ein Fehler, wenn das Handbuch des Motors nichts anderes sagt</translation>
     </message>
     <message>
         <source>Every cylinder reads low.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder zeigt zu wenig.</translation>
     </message>
     <message>
         <source>Each cylinder reads lower than the one before. The first one, measured again, shows it.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder zeigt weniger als der vorige. Der erste, noch einmal gemessen, zeigt es.</translation>
     </message>
     <message>
         <source>Decompressor working</source>
         <extracomment>dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor arbeitet</translation>
     </message>
     <message>
         <source>57 to 85 psi (3.9 to 5.9 bar) whatever the engine&apos;s state. No proof of a leak: use leak-down.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>57 bis 85 psi (3,9 bis 5,9 bar), gleich in welchem Zustand der Motor ist. Kein Beweis für ein Leck: die Druckverlustprüfung nehmen.</translation>
     </message>
     <message>
         <source>One cylinder low, or all that this adapter was used on.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zylinder niedrig, oder alle, an denen dieser Adapter benutzt wurde.</translation>
     </message>
     <message>
         <source>All readings are out by the same amount; differences between cylinders stay true.</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Messwerte gehen um gleich viel falsch; Unterschiede zwischen Zylindern bleiben richtig.</translation>
     </message>
     <message>
         <source>Long hose before the check valve</source>
         <extracomment>dry, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langer Schlauch vor dem Rückschlagventil</translation>
     </message>
     <message>
         <source>The hose adds to the chamber: 8 cm³ of it turn 172 psi into 130 in a 250 cm³ cylinder (this app&apos;s cranking model).</source>
         <extracomment>dry, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schlauch vergrößert den Brennraum: 8 cm³ davon machen in einem 250-cm³-Zylinder aus 172 psi 130 (Durchdrehmodell dieser App).</translation>
     </message>
     <message>
         <source>First puff and build-up, 5 to 7 strokes</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub und Aufbau, 5 bis 7 Hübe</translation>
     </message>
     <message>
         <source>Lowest at least 75 % of the highest</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster mindestens 75 % vom höchsten</translation>
     </message>
     <message>
         <source>Two low neighbours</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei niedrige Nachbarn</translation>
     </message>
     <message>
         <source>Readings with a decompressor working</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte bei arbeitendem Dekompressor</translation>
     </message>
     <message>
         <source>Small volume and check valve at the chamber end, or the gauge reads low</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kleines Volumen und Rückschlagventil auf der Brennraumseite, sonst zeigt das Manometer zu wenig</translation>
     </message>
     <message>
         <source>All low with small leakage: valve timing</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle niedrig bei kleinem Druckverlust: Steuerzeiten</translation>
     </message>
     <message>
         <source>172 psi into 130</source>
         <extracomment>dry, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus 172 psi werden 130</translation>
     </message>
     <message>
         <source>Finding TDC</source>
         <extracomment>tdc, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>OT finden</translation>
     </message>
     <message>
         <source>Compression, not overlap; and what to do when you passed it</source>
         <extracomment>tdc, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung, nicht Ventilüberschneidung; und was zu tun ist, wenn er überfahren wurde</translation>
     </message>
     <message>
         <source>Leak-down wants the piston at the top with both valves shut: TDC on compression. A four-stroke comes to the top twice; the other time its valves overlap, air rushes out at intake and exhaust, and a sound cylinder looks wrecked.</source>
         <extracomment>tdc, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Druckverlustprüfung will den Kolben oben und beide Ventile geschlossen: Zünd-OT. Ein Viertakter kommt zweimal nach oben; beim anderen Mal überschneiden sich die Ventile, Luft strömt an Einlass und Auslass heraus, und ein heiler Zylinder sieht ruiniert aus.</translation>
     </message>
     <message>
         <source>Close to TDC the air has next to no lever on the crank. A few degrees away it turns the engine.</source>
         <extracomment>tdc, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nahe am OT hat die Luft fast keinen Hebel an der Kurbelwelle. Ein paar Grad daneben dreht sie den Motor.</translation>
     </message>
     <message>
         <source>All plugs out. Turn by hand, in running direction only.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Zündkerzen heraus. Von Hand drehen, nur in Laufrichtung.</translation>
     </message>
     <message>
         <source>Hold a thumb or a whistle at the plug hole. Air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Daumen oder eine Pfeife ans Zündkerzenloch halten. Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
         <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Langsam von davor in den OT kommen. Mit wenig anliegender Luft (20 psi, 1,4 bar) zeigt die tote Stelle den Scheitel: Dort dreht die Luft die Kurbelwelle nach keiner Seite.</translation>
     </message>
     <message>
         <source>Passed it? Go back half a turn and come up again.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Überfahren? Eine halbe Umdrehung zurück und noch einmal anfahren.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei abgenommenem Deckel: Im Zünd-OT sind beide Kipphebel frei. In der Ventilüberschneidung bewegt eine kleine Drehung beide Ventile.</translation>
     </message>
     <message>
         <source>For the next cylinder take the degrees from Next TDC. They come from the firing intervals: in V engines and uneven twins the firing order alone does not tell them.</source>
         <extracomment>tdc, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für den nächsten Zylinder die Grad von „Nächster OT“ nehmen. Sie kommen aus den Zündabständen: Bei V-Motoren und ungleichmäßigen Zweizylindern sagt sie die Zündfolge allein nicht.</translation>
     </message>
     <message>
         <source>Air at intake and exhaust, almost nothing held</source>
         <extracomment>tdc, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an Einlass und Auslass, fast nichts gehalten</translation>
     </message>
     <message>
         <source>most likely the wrong TDC: one full turn, test again</source>
         <extracomment>tdc, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>höchstwahrscheinlich der falsche OT: eine volle Umdrehung, erneut prüfen</translation>
     </message>
     <message>
         <source>Wrong TDC</source>
         <extracomment>tdc, slip; leak-down, slip; listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Falscher OT</translation>
     </message>
     <message>
         <source>Air at intake and exhaust together and a very low reading. Before anything is blamed: one full turn, test again.</source>
         <extracomment>tdc, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an Einlass und Auslass zugleich und ein sehr niedriger Messwert. Bevor etwas beschuldigt wird: eine volle Umdrehung, erneut prüfen.</translation>
     </message>
     <message>
         <source>A few degrees off</source>
         <extracomment>tdc, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Grad daneben</translation>
     </message>
     <message>
         <source>The air pushes the crank round, and with it whatever is coupled to it.</source>
         <extracomment>tdc, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft drückt die Kurbelwelle herum und mit ihr, was daran gekuppelt ist.</translation>
     </message>
     <message>
         <source>Flat spot; if passed, go back at least half a turn</source>
         <extracomment>tdc, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tote Stelle; wenn überfahren, mindestens eine halbe Umdrehung zurück</translation>
     </message>
     <message>
         <source>Thumb, whistle, rockers</source>
         <extracomment>tdc, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Daumen, Pfeife, Kipphebel</translation>
     </message>
     <message>
         <source>Leak-down</source>
         <extracomment>leak-down, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfung</translation>
     </message>
     <message>
         <source>How much air a cylinder loses at its own TDC</source>
         <extracomment>leak-down, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie viel Luft ein Zylinder in seinem eigenen OT verliert</translation>
     </message>
     <message>
         <source>Air goes into one cylinder through a small restrictor. What the cylinder can&apos;t hold, it leaks: leakage = (set - held) / set. 80 psi set and 60 held is 25 %.</source>
         <extracomment>leak-down, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft geht durch eine kleine Drosselbohrung in einen Zylinder. Was der Zylinder nicht halten kann, verliert er: Druckverlust = (eingestellt - gehalten) / eingestellt. 80 psi eingestellt und 60 gehalten sind 25 %.</translation>
     </message>
     <message>
         <source>It needs neither starter nor battery, and while the air is on, you can hear where it goes. It comes before any oil goes in: oil stays on the rings for every later reading.</source>
         <extracomment>leak-down, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie braucht weder Anlasser noch Batterie, und solange die Luft anliegt, ist zu hören, wohin sie geht. Sie kommt, bevor Öl hineinkommt: Öl bleibt für jeden späteren Messwert an den Kolbenringen.</translation>
     </message>
     <message>
         <source>Check the tester: outlet blocked, it reads 0 % leakage. Needles at zero at rest.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Prüfgerät prüfen: Bei verschlossenem Ausgang zeigt es 0 % Druckverlust. Zeiger in Ruhe auf null.</translation>
     </message>
     <message>
         <source>Oil filler or breather open, blow-by hose pinched, throttle open.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öleinfüllöffnung oder Entlüftung offen, Entlüftungsschlauch abgeklemmt, Drosselklappe offen.</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Zylinder in seinen Zünd-OT bringen (Karte „OT finden“).</translation>
     </message>
     <message>
         <source>Hold the crank: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges. Take every tool off the crank.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kurbelwelle halten: Gang und Bremse oder eine zweite Person. Oder einen niedrigeren eingestellten Druck nehmen: Die App rechnet ihn um, bevor sie urteilt. Jedes Werkzeug von der Kurbelwelle nehmen.</translation>
     </message>
     <message>
         <source>Connect with the pressure low, about 20 psi (1.4 bar), then raise it slowly to the set pressure.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit niedrigem Druck anschließen, etwa 20 psi (1,4 bar), dann langsam auf den eingestellten Druck erhöhen.</translation>
     </message>
     <message>
         <source>Let it settle; one maker waits 60 seconds. Rock the crank a little and keep the best held value.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beruhigen lassen; ein Hersteller wartet 60 Sekunden. Die Kurbelwelle ein wenig hin- und herbewegen und den besten Haltedruck behalten.</translation>
     </message>
     <message>
         <source>Look at the set pressure again for each cylinder, then type what is held.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei jedem Zylinder noch einmal den eingestellten Druck ansehen, dann eingeben, was gehalten wird.</translation>
     </message>
     <message>
         <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Luft anliegen lassen und horchen: „Übernehmen, horchen“ öffnet die Austritte dieses Zylinders.</translation>
     </message>
     <message>
         <source>Up to about 10 %</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bis etwa 10 %</translation>
     </message>
     <message>
         <source>seals well</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>dichtet gut</translation>
     </message>
     <message>
         <source>Up to about 20 %</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bis etwa 20 %</translation>
     </message>
     <message>
         <source>wear</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verschleiß</translation>
     </message>
     <message>
         <source>More than that</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mehr als das</translation>
     </message>
     <message>
         <source>work; where, the Leak hunt says</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit; wo, sagt die Lecksuche</translation>
     </message>
     <message>
         <source>One cylinder far from the others</source>
         <extracomment>leak-down, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zylinder weit von den anderen weg</translation>
     </message>
     <message>
         <source>in a used engine that counts more than the figure</source>
         <extracomment>leak-down, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>zählt bei einem gebrauchten Motor mehr als die Zahl</translation>
     </message>
     <message>
         <source>Almost nothing held, air at intake and exhaust. One full turn, test again.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fast nichts gehalten, Luft an Einlass und Auslass. Eine volle Umdrehung, erneut prüfen.</translation>
     </message>
     <message>
         <source>Hiss at the plug hole itself. Soapy water shows it.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zischen am Zündkerzenloch selbst. Seifenwasser zeigt es.</translation>
     </message>
     <message>
         <source>Gauge not zeroed, or outlet never blocked</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer nicht auf null oder Ausgang nie verschlossen</translation>
     </message>
     <message>
         <source>The tester&apos;s own leak is counted as the engine&apos;s.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das eigene Leck des Prüfgeräts wird dem Motor angerechnet.</translation>
     </message>
     <message>
         <source>Set pressure not looked at again</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellten Druck nicht noch einmal angesehen</translation>
     </message>
     <message>
         <source>A regulator sags under flow. With one gauge that is not seen, and is carried as doubt.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Druckregler gibt bei Durchfluss nach. Mit nur einem Manometer ist das nicht zu sehen und wird als Unsicherheit mitgeführt.</translation>
     </message>
     <message>
         <source>Percent of two testers compared</source>
         <extracomment>leak-down, slip; testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prozente zweier Prüfgeräte verglichen</translation>
     </message>
     <message>
         <source>The same leak shows about 40 % at 35 psi and about 33 % at 80 psi behind the same restrictor. Bands belong to testers fed with 70 to 100 psi.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe Leck zeigt hinter derselben Drosselbohrung etwa 40 % bei 35 psi und etwa 33 % bei 80 psi. Bänder gehören zu Prüfgeräten, die mit 70 bis 100 psi gespeist werden.</translation>
     </message>
     <message>
         <source>Tool left on the crank</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Werkzeug auf der Kurbelwelle gelassen</translation>
     </message>
     <message>
         <source>When the engine turns, it strikes.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn der Motor sich dreht, schlägt es zu.</translation>
     </message>
     <message>
         <source>80 to 60 psi is 25 %</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>80 auf 60 psi sind 25 %</translation>
     </message>
     <message>
         <source>20 psi first, rise slowly</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erst 20 psi, langsam erhöhen</translation>
     </message>
     <message>
         <source>Wait 60 s</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>60 s warten</translation>
     </message>
     <message>
         <source>The difference between cylinders counts more in a used engine</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Unterschied zwischen Zylindern zählt bei einem gebrauchten Motor mehr</translation>
     </message>
     <message>
         <source>10 and 20 %</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 und 20 %</translation>
     </message>
     <message>
         <source>40 % at 35 psi, 33 % at 80 psi: one leak by the flow law of a nozzle</source>
         <extracomment>leak-down, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>40 % bei 35 psi, 33 % bei 80 psi: ein Leck nach dem Durchflussgesetz einer Düse</translation>
     </message>
     <message>
         <source>Leak hunt: listening</source>
         <extracomment>listening, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche: Horchen</translation>
     </message>
     <message>
         <source>Where the air comes out: the strongest evidence there is</source>
         <extracomment>listening, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Luft herauskommt: der stärkste Beleg, den es gibt</translation>
     </message>
     <message>
         <source>A percentage says how much is lost; the exit says through what. Of all evidence it is the strongest, and it is there for the listening while the air is on.</source>
         <extracomment>listening, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Prozentwert sagt, wie viel verloren geht; der Austritt sagt, wodurch. Von allen Belegen ist er der stärkste, und solange die Luft anliegt, ist er allein durch Horchen zu haben.</translation>
     </message>
     <message>
         <source>&quot;Nothing&quot; is evidence too. &quot;Not listened&quot; is not &quot;nothing&quot;.</source>
         <extracomment>listening, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„Nichts“ ist auch ein Beleg. „Nicht gehorcht“ ist nicht „nichts“.</translation>
     </message>
     <message>
         <source>Compressor full and switched off. Quiet in the shop.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressor voll und abgeschaltet. Ruhe in der Werkstatt.</translation>
     </message>
     <message>
         <source>Air on, crank held, throttle open. Nobody near what can turn.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an, Kurbelwelle gehalten, Drosselklappe offen. Niemand in der Nähe von dem, was sich drehen kann.</translation>
     </message>
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Austritte jedes Mal in derselben Reihenfolge durchgehen: Einlass, Auslass, Öleinfüllöffnung oder Entlüftung, Kühlmitteleinfüllöffnung eines kalten Motors, die Zündkerzenlöcher der Nachbarn, die Fuge des Zylinderkopfs.</translation>
     </message>
     <message>
         <source>Hold a hose to your ear and its other end to each exit: it shuts out the rest of the shop.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Schlauch ans Ohr halten und sein anderes Ende an jeden Austritt: Das hält den Rest der Werkstatt draußen.</translation>
     </message>
     <message>
         <source>Lay a thin glove over the oil filler: it swells or it does not. Put soapy water along the joint and round the adapter.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen dünnen Handschuh über die Öleinfüllöffnung legen: Er bläht sich, oder er tut es nicht. Seifenwasser entlang der Fuge und rund um den Adapter auftragen.</translation>
     </message>
     <message>
         <source>Note each exit as nothing, faint, clear or strong, and how you listened.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeden Austritt als nichts, schwach, deutlich oder stark notieren, und wie gehorcht wurde.</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole: it means the joint only if that cylinder&apos;s own valves are shut. Look which way its rockers stand.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch des Nachbarn: Es bedeutet den Dichtungssteg nur, wenn die eigenen Ventile jenes Zylinders geschlossen sind. Ansehen, wie seine Kipphebel stehen.</translation>
     </message>
     <message>
         <source>Shared manifolds carry sound: compare port with port, close to the valve.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gemeinsame Sammelrohre leiten Schall: Kanal mit Kanal vergleichen, nahe am Ventil.</translation>
     </message>
     <message>
         <source>Put a voice note or a photo to what you will want to hear again.</source>
         <extracomment>listening, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sprachnotiz oder ein Foto zu dem legen, was noch einmal gehört werden soll.</translation>
     </message>
     <message>
         <source>Intake</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass</translation>
     </message>
     <message>
         <source>intake valve</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlassventil</translation>
     </message>
     <message>
         <source>Exhaust</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslass</translation>
     </message>
     <message>
         <source>exhaust valve</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslassventil</translation>
     </message>
     <message>
         <source>Oil filler, dipstick, breather</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öleinfüllöffnung, Peilstab, Entlüftung</translation>
     </message>
     <message>
         <source>rings, piston, bore; a little is normal there</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe, Kolben, Bohrung; ein wenig ist dort normal</translation>
     </message>
     <message>
         <source>Bubbles in the coolant</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen im Kühlmittel</translation>
     </message>
     <message>
         <source>head gasket, or a cracked head or block</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung oder ein Riss in Kopf oder Block</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch des Nachbarn</translation>
     </message>
     <message>
         <source>the head gasket between the two</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Zylinderkopfdichtung zwischen beiden</translation>
     </message>
     <message>
         <source>Soapy water at the joint</source>
