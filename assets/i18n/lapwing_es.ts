@@ -12677,2263 +12677,2263 @@
     <message>
         <source>Clearance between cam and valve: what holds the valve shut is its spring alone</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Juego entre leva y válvula: lo que mantiene cerrada la válvula es solo su muelle</translation>
     </message>
     <message>
         <source>Thumb or whistle</source>
         <extracomment>thumb, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pulgar o silbato</translation>
     </message>
     <message>
         <source>Two cylinders whose piston comes up with both valves shut. On the left a thumb on the plug hole feels the air push past it. On the right a whistle in the plug hole sounds. If nothing pushes, the valves overlap.</source>
         <extracomment>thumb, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos cilindros cuyo pistón sube con las dos válvulas cerradas. A la izquierda, un pulgar sobre el agujero de bujía nota cómo el aire lo empuja y sale. A la derecha suena un silbato en el agujero de bujía. Si nada empuja, las válvulas están en cruce.</translation>
     </message>
     <message>
         <source>Thumb on the plug hole: air pushes out on the way up</source>
         <extracomment>thumb, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pulgar en el agujero de bujía: el aire empuja hacia fuera al subir</translation>
     </message>
     <message>
         <source>A whistle in the plug hole sounds until the piston is at the top</source>
         <extracomment>thumb, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un silbato en el agujero de bujía suena hasta que el pistón está arriba</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
         <extracomment>rig, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador de estanqueidad</translation>
     </message>
     <message>
         <source>From left to right: air from the compressor, a regulator with its handle, the gauge that shows the set pressure, a restrictor that leaves only a small hole, the gauge that shows the held pressure, and a hose into the plug hole of a cylinder with its piston at the top.</source>
         <extracomment>rig, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De izquierda a derecha: aire del compresor, un regulador con su mando, el manómetro que marca la presión ajustada, un restrictor que deja solo un agujero pequeño, el manómetro que marca la presión mantenida, y una manguera al agujero de bujía de un cilindro con su pistón arriba.</translation>
     </message>
     <message>
         <source>Regulator: up slowly</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Regulador: subir despacio</translation>
     </message>
     <message>
         <source>Set pressure, before the restrictor</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada, antes del restrictor</translation>
     </message>
     <message>
         <source>Restrictor: a small hole of known size</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor: un agujero pequeño de medida conocida</translation>
     </message>
     <message>
         <source>Held pressure, after the restrictor</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión mantenida, después del restrictor</translation>
     </message>
     <message>
         <source>Cylinder at its TDC on compression</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro en su PMS de compresión</translation>
     </message>
     <message>
         <source>Holding the crank</source>
         <extracomment>holding, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sujetar el cigüeñal</translation>
     </message>
     <message>
         <source>Two cranks under air pressure. On the left the crank stands at TDC: the push goes straight through its centre and turns nothing. On the right it stands some degrees after TDC: the push goes past the centre and turns the crank.</source>
         <extracomment>holding, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos cigüeñales bajo presión de aire. A la izquierda el cigüeñal está en el PMS: el empuje pasa recto por su centro y no gira nada. A la derecha está unos grados después del PMS: el empuje pasa al lado del centro y hace girar el cigüeñal.</translation>
     </message>
     <message>
         <source>At TDC the air has no lever</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>En el PMS el aire no tiene palanca</translation>
     </message>
     <message>
         <source>A few degrees on it turns the crank: it must be held</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unos pocos grados más allá gira el cigüeñal: hay que sujetarlo</translation>
     </message>
     <message>
         <source>Gear and brake or a second person; no tool left on the crank</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Marcha y freno o una segunda persona; ninguna herramienta puesta en el cigüeñal</translation>
     </message>
     <message>
         <source>Measuring a clearance</source>
         <extracomment>clearance, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Medir un juego de válvulas</translation>
     </message>
     <message>
         <source>A rocker lies over a valve. The cam under its other end points away, so the valve is shut. A feeler blade lies in the gap between the rocker&apos;s adjusting screw and the top of the valve stem.</source>
         <extracomment>clearance, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un balancín está sobre una válvula. La leva bajo su otro extremo apunta hacia otro lado, así que la válvula está cerrada. Una galga está en la rendija entre el tornillo de reglaje del balancín y el extremo del vástago de la válvula.</translation>
     </message>
     <message>
         <source>Feeler blade in the gap: a light drag</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Galga en la rendija: un roce ligero</translation>
     </message>
     <message>
         <source>Adjusting screw of the rocker</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tornillo de reglaje del balancín</translation>
     </message>
     <message>
         <source>Valve stem and spring, valve shut</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vástago y muelle de válvula, válvula cerrada</translation>
     </message>
     <message>
         <source>Cam points away: TDC on compression</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La leva apunta hacia otro lado: PMS de compresión</translation>
     </message>
     <message>
         <source>A valve in its head with a crumb of carbon on the seat, so that it does not close. A light tap goes square onto the end of the stem. The piston stands well below the valve.</source>
         <extracomment>staking, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una válvula en su culata con una miga de carbonilla en el asiento, de modo que no cierra. Un golpe ligero va recto al extremo del vástago. El pistón está muy por debajo de la válvula.</translation>
     </message>
     <message>
         <source>Carbon on the seat</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Carbonilla en el asiento</translation>
     </message>
     <message>
         <source>Light taps, square, on the stem only</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Golpes ligeros, rectos, solo en el vástago</translation>
     </message>
     <message>
         <source>Piston clear of the valve</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pistón lejos de la válvula</translation>
     </message>
     <message>
         <source>Oil on the piston</source>
         <extracomment>oil, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite sobre el pistón</translation>
     </message>
     <message>
         <source>On the left an upright cylinder: oil lies on the piston all round, reaches the rings and takes room from the chamber. On the right a flat cylinder: the oil has pooled on the lower side, seals only a part of the rings and fills the chamber from below.</source>
         <extracomment>oil, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>A la izquierda, un cilindro vertical: el aceite está sobre el pistón todo alrededor, llega a los segmentos y quita sitio a la cámara. A la derecha, un cilindro horizontal: el aceite se ha encharcado en el lado bajo, cierra solo una parte de los segmentos y llena la cámara desde abajo.</translation>
     </message>
     <message>
         <source>Oil at the rings: seals them for a few strokes</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite en los segmentos: los cierra durante unas pocas carreras</translation>
     </message>
     <message>
         <source>Room that the oil takes: reads higher with no ring leak at all</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sitio que ocupa el aceite: da más sin ninguna fuga de segmentos</translation>
     </message>
     <message>
         <source>Flat cylinder: oil pools below, seals a part only, wider doubt</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro horizontal: el aceite se encharca abajo, cierra solo una parte, mayor duda</translation>
     </message>
     <message>
         <source>Reach of the adapter</source>
         <extracomment>adapter, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca del adaptador</translation>
     </message>
     <message>
         <source>Two adapters screwed into plug holes over a piston at the top. The left one ends level with the chamber&apos;s roof and seals on its ring. The right one is too long: it reaches down to the piston.</source>
         <extracomment>adapter, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos adaptadores enroscados en agujeros de bujía sobre un pistón que está arriba. El de la izquierda acaba a ras del techo de la cámara y cierra con su anillo. El de la derecha es demasiado largo: llega hasta el pistón.</translation>
     </message>
     <message>
         <source>Sealing ring, whole and clean</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anillo de cierre, entero y limpio</translation>
     </message>
     <message>
         <source>Same thread and reach as the plug</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La misma rosca y largo que la bujía</translation>
     </message>
     <message>
         <source>Too long: it strikes the piston. Turn once by hand</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Demasiado largo: golpea el pistón. Girar una vez a mano</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
         <extracomment>crankcase, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter</translation>
     </message>
     <message>
         <source>A two-stroke cut open. Plates close the exhaust port and the intake; a small pump with a gauge puts a low pressure into the crankcase. Places that may leak: the seals on both ends of the crankshaft, the base gasket under the cylinder, and the reed at the intake.</source>
         <extracomment>crankcase, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un dos tiempos cortado. Unas placas cierran la lumbrera de escape y la admisión; una bomba pequeña con manómetro mete una presión baja en el cárter. Sitios que pueden perder: los retenes de ambos extremos del cigüeñal, la junta de base bajo el cilindro, y las láminas en la admisión.</translation>
     </message>
     <message>
         <source>Blanking plates: soapy water here first</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Placas ciegas: agua jabonosa primero aquí</translation>
     </message>
     <message>
         <source>Crank seals, both ends</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Retenes del cigüeñal, ambos extremos</translation>
     </message>
     <message>
         <source>Base gasket</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Junta de base</translation>
     </message>
     <message>
         <source>Intake with its reed or rotary valve, blanked off</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Admisión con sus láminas o válvula rotativa, tapada</translation>
     </message>
     <message>
         <source>Pump and gauge: a low set pressure</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bomba y manómetro: una presión ajustada baja</translation>
     </message>
     <message>
         <source>Two readings and their doubt</source>
         <extracomment>doubt, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos lecturas y su duda</translation>
     </message>
     <message>
         <source>Two pairs of readings over a scale, each with a whisker for its doubt. The upper pair lies close together and the whiskers overlap: no real change. The lower pair lies far apart and the whiskers do not meet: a real difference.</source>
         <extracomment>doubt, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos pares de lecturas sobre una escala, cada una con un bigote por su duda. El par de arriba está junto y los bigotes se solapan: sin cambio real. El par de abajo está separado y los bigotes no se tocan: una diferencia real.</translation>
     </message>
     <message>
         <source>Whiskers overlap widely: it may be the gauge</source>
         <extracomment>doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los bigotes se solapan mucho: puede ser el manómetro</translation>
     </message>
     <message>
         <source>Whiskers apart: a real difference</source>
         <extracomment>doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bigotes separados: una diferencia real</translation>
     </message>
     <message>
         <source>Special engines</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Motores especiales</translation>
     </message>
     <message>
         <source>Two-stroke: the crankcase</source>
         <extracomment>crankcase, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos tiempos: el cárter</translation>
     </message>
     <message>
         <source>Does it hold pressure? Seals, base gasket, reed or rotary valve</source>
         <extracomment>crankcase, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>¿Mantiene la presión? Retenes, junta de base, láminas o válvula rotativa</translation>
     </message>
     <message>
         <source>A two-stroke&apos;s crankcase pumps the charge. Where it leaks, the engine draws air that no carburettor has measured. Its hold test is one of its own: set pressure, minutes, end pressure.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cárter de un dos tiempos bombea la carga. Donde pierde, el motor aspira aire que ningún carburador ha medido. Su prueba es propia: presión ajustada, minutos, presión final.</translation>
     </message>
     <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Encima del pistón solo hay segmentos, junta de culata y descompresor. El aire de los segmentos sale por la lumbrera de escape y el carburador. No hay válvulas de asiento, y no se asienta nada a golpes.</translation>
     </message>
     <message>
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar admisión y escape con placas ciegas o tapones, y el agujero de bujía.</translation>
     </message>
     <message>
         <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Tomar la presión ajustada y los minutos del manual del motor. Es mucho menos que en la prueba de estanqueidad.</translation>
     </message>
     <message>
         <source>Bring the pressure up slowly, close the tap, note the time.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Subir la presión despacio, cerrar la llave, anotar la hora.</translation>
     </message>
     <message>
         <source>First soapy water on your own blanking plates, hose and gauge.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Primero agua jabonosa en las propias placas ciegas, manguera y manómetro.</translation>
     </message>
     <message>
         <source>After the minutes read the end pressure. Type set, minutes and end on the pad of the crankcase test.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pasados los minutos, leer la presión final. Escribir ajustada, minutos y final en el teclado de la prueba del cárter.</translation>
     </message>
     <message>
         <source>If it sank: soapy water on crank seals, base gasket, and reed or rotary valve. Note each exit in the Leak hunt.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Si bajó: agua jabonosa en los retenes del cigüeñal, la junta de base y las láminas o la válvula rotativa. Anotar cada salida en la Búsqueda de fugas.</translation>
     </message>
     <message>
         <source>Bubbles at a crank seal</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas en un retén del cigüeñal</translation>
     </message>
     <message>
         <source>crank seal</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>retén del cigüeñal</translation>
     </message>
     <message>
         <source>Bubbles along the cylinder&apos;s foot</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas a lo largo del pie del cilindro</translation>
     </message>
     <message>
         <source>base gasket</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>junta de base</translation>
     </message>
     <message>
         <source>Air at the reed or rotary valve</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire en las láminas o la válvula rotativa</translation>
     </message>
     <message>
         <source>the valve</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>la válvula</translation>
     </message>
     <message>
         <source>A blanking plate leaks</source>
         <extracomment>crankcase, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una placa ciega pierde</translation>
     </message>
     <message>
         <source>It looks like a crank seal. Soapy water there first.</source>
         <extracomment>crankcase, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Parece un retén del cigüeñal. Primero agua jabonosa ahí.</translation>
     </message>
     <message>
         <source>Leak-down pressure in the crankcase</source>
         <extracomment>crankcase, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Presión de estanqueidad en el cárter</translation>
     </message>
     <message>
         <source>It pushes seals out of their seats. Use what the engine&apos;s manual gives.</source>
         <extracomment>crankcase, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Expulsa los retenes de sus asientos. Usar lo que da el manual del motor.</translation>
     </message>
     <message>
         <source>The test and its exits</source>
         <extracomment>crankcase, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La prueba y sus salidas</translation>
     </message>
     <message>
         <source>Decompressor</source>
         <extracomment>decompressor, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor</translation>
     </message>
     <message>
         <source>A low cranking reading is no proof of a leak</source>
         <extracomment>decompressor, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura de compresión baja no es prueba de una fuga</translation>
     </message>
     <message>
         <source>A decompressor lets pressure out on purpose so that the engine turns easily. With one working, cranking readings of 57 to 85 psi (3.9 to 5.9 bar) are published for sound engines.</source>
         <extracomment>decompressor, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un descompresor deja salir presión a propósito para que el motor gire con facilidad. Con uno actuando, para motores en buen estado hay publicadas lecturas de compresión de 57 a 85 psi (3,9 a 5,9 bar).</translation>
     </message>
     <message>
         <source>Say on the engine card whether there is none, a manual or an automatic one.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Decir en la ficha del motor si no hay ninguno, o si es manual o automático.</translation>
     </message>
     <message>
         <source>Manual: put it off for the whole test, and see that it stays off.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manual: quitarlo durante toda la prueba, y ver que siga quitado.</translation>
     </message>
     <message>
         <source>Automatic: it works at cranking speed and can&apos;t be put off. Compare its cylinders with each other only, never with a limit.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Automático: actúa a la velocidad de arranque y no se puede quitar. Comparar sus cilindros solo entre sí, nunca con un límite.</translation>
     </message>
     <message>
         <source>Use leak-down to find out whether the cylinder seals. Note air at the decompressor as an exit of its own.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Usar la prueba de estanqueidad para saber si el cilindro cierra. Anotar el aire por el descompresor como una salida propia.</translation>
     </message>
     <message>
         <source>Low by cranking, little leakage</source>
         <extracomment>decompressor, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Compresión baja, poca pérdida</translation>
     </message>
     <message>
         <source>the decompressor did its work</source>
         <extracomment>decompressor, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>el descompresor hizo su trabajo</translation>
     </message>
     <message>
         <source>Air at the decompressor in leak-down</source>
         <extracomment>decompressor, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aire por el descompresor en la estanqueidad</translation>
     </message>
     <message>
         <source>it does not shut</source>
         <extracomment>decompressor, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>no cierra</translation>
     </message>
     <message>
         <source>Decompressor forgotten</source>
         <extracomment>decompressor, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor olvidado</translation>
     </message>
     <message>
         <source>Every cylinder reads far too low, and nothing leaks.</source>
         <extracomment>decompressor, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Todos los cilindros dan demasiado poco, y nada pierde.</translation>
     </message>
     <message>
         <source>Held against the factory limit</source>
         <extracomment>decompressor, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Comparado con el límite de fábrica</translation>
     </message>
     <message>
         <source>The limit was written for an engine without one working, unless the engine&apos;s manual says so.</source>
         <extracomment>decompressor, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El límite se escribió para un motor sin ninguno actuando, salvo que el manual del motor diga otra cosa.</translation>
     </message>
     <message>
         <source>57 to 85 psi</source>
         <extracomment>decompressor, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>57 a 85 psi</translation>
     </message>
     <message>
         <source>The rest</source>
         <extracomment>decompressor, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo demás</translation>
     </message>
     <message>
         <source>Diesel</source>
         <extracomment>diesel, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diésel</translation>
     </message>
     <message>
         <source>Higher gauge, other adapters, fuel cut off, no wet test</source>
         <extracomment>diesel, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro de más rango, otros adaptadores, combustible cortado, sin prueba húmeda</translation>
     </message>
     <message>
         <source>A diesel reads far higher than a petrol engine. It needs a gauge for 20 to 40 bar and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
         <extracomment>diesel, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Un diésel da mucho más que un motor de gasolina. Necesita un manómetro de 20 a 40 bar y un adaptador en lugar del inyector o de la bujía de precalentamiento, y no debe encender contra el manómetro.</translation>
     </message>
     <message>
         <source>Its chamber is so small that oil locks it: there is no wet test on a diesel.</source>
         <extracomment>diesel, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Su cámara es tan pequeña que el aceite lo bloquea: en un diésel no hay prueba húmeda.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Decir «diésel» en la ficha del motor: la app omite entonces lo que no corresponde.</translation>
     </message>
     <message>
         <source>Cut the fuel off and make sure of it by cranking before the gauge goes in.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Cortar el combustible y asegurarse de ello dando arranque antes de poner el manómetro.</translation>
     </message>
     <message>
         <source>Take out all injectors or all glow plugs.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sacar todos los inyectores o todas las bujías de precalentamiento.</translation>
     </message>
     <message>
         <source>Screw in the adapter, turn the engine once by hand: nothing may touch.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Enroscar el adaptador, girar el motor una vez a mano: nada debe tocar.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dar arranque con la batería llena y anotar la velocidad si se puede. Hay publicados de 350 a 430 psi (24 a 30 bar) a 250 a 290 rpm; el manual propio del motor va por delante.</translation>
     </message>
     <message>
         <source>For rings or valves use leak-down and the Leak hunt.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Para segmentos o válvulas usar la prueba de estanqueidad y la Búsqueda de fugas.</translation>
     </message>
     <message>
         <source>Petrol gauge on a diesel</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro de gasolina en un diésel</translation>
     </message>
     <message>
         <source>The needle goes past its end and the gauge is spoilt.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La aguja pasa de su tope y el manómetro se estropea.</translation>
     </message>
     <message>
         <source>Fuel not cut off</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Combustible sin cortar</translation>
     </message>
     <message>
         <source>The cylinder fires into the gauge.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro enciende contra el manómetro.</translation>
     </message>
     <message>
         <source>Oil put in</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aceite echado</translation>
     </message>
     <message>
         <source>It can&apos;t be compressed, locks the engine and bends a rod.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se puede comprimir, bloquea el motor y dobla una biela.</translation>
     </message>
     <message>
         <source>The cylinder reads low. Soapy water shows it.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro da poco. El agua jabonosa lo muestra.</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. Battery first.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La velocidad de arranque decide la lectura. Primero la batería.</translation>
     </message>
     <message>
         <source>350 to 430 psi at 250 to 290 rpm</source>
         <extracomment>diesel, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>350 a 430 psi a 250 a 290 rpm</translation>
     </message>
     <message>
         <source>Gauge, adapters, fuel, no oil</source>
         <extracomment>diesel, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro, adaptadores, combustible, sin aceite</translation>
     </message>
 </context>
 <context>
     <name>Report</name>
     <message>
         <source>In short</source>
-        <translation type="unfinished"></translation>
+        <translation>En resumen</translation>
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que conviene hacer ahora</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Precauciones</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Complaint</source>
-        <translation type="unfinished"></translation>
+        <translation>Queja</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecturas</translation>
     </message>
     <message>
         <source>Factory limits at this shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites de fábrica en este taller</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>Where air was heard or felt</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde se oyó o notó aire</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter</translation>
     </message>
     <message>
         <source>What the readings say</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dicen las lecturas</translation>
     </message>
     <message>
         <source>To be answered before any verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Por responder antes de cualquier veredicto</translation>
     </message>
     <message>
         <source>Contradictions</source>
-        <translation type="unfinished"></translation>
+        <translation>Contradicciones</translation>
     </message>
     <message>
         <source>What makes these readings worth less</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que resta valor a estas lecturas</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Observaciones</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes y después</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>como se midió</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Veredicto</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Historial</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Condiciones</translation>
     </message>
     <message>
         <source>Not done in Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>No hecho en Preparar</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>How sure the numbers are</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo de seguros son los números</translation>
     </message>
     <message>
         <source>Where the numbers come from</source>
-        <translation type="unfinished"></translation>
+        <translation>De dónde salen los números</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuentes</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Propietario</translation>
     </message>
     <message>
         <source>Contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Contacto</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de trabajo</translation>
     </message>
     <message>
         <source>Run so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Recorrido hasta ahora</translation>
     </message>
     <message>
         <source>Report made</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe hecho</translation>
     </message>
     <message>
         <source>Symptoms</source>
-        <translation type="unfinished"></translation>
+        <translation>Síntomas</translation>
     </message>
     <message>
         <source>In the owner&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>En palabras del propietario</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Retest planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba prevista</translation>
     </message>
     <message>
         <source>Owner&apos;s answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Respuesta del propietario</translation>
     </message>
     <message>
         <source>Dry test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco</translation>
     </message>
     <message>
         <source>Leak-down</source>
-        <translation type="unfinished"></translation>
+        <translation>Estanqueidad</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro</translation>
     </message>
     <message>
         <source>First puff</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera embolada</translation>
     </message>
     <message>
         <source>Repeats</source>
-        <translation type="unfinished"></translation>
+        <translation>Repeticiones</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>mantenida</translation>
     </message>
     <message>
         <source>set</source>
-        <translation type="unfinished"></translation>
+        <translation>ajustada</translation>
     </message>
     <message>
         <source>Same leak at</source>
-        <translation type="unfinished"></translation>
+        <translation>Misma fuga a</translation>
     </message>
     <message>
         <source>Rise</source>
-        <translation type="unfinished"></translation>
+        <translation>Subida</translation>
     </message>
     <message>
         <source>Without the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin la manguera</translation>
     </message>
     <message>
         <source>Oil&apos;s volume alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen del aceite solo</translation>
     </message>
     <message>
         <source>Valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvula</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado</translation>
     </message>
     <message>
         <source>Left at</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejado en</translation>
     </message>
     <message>
         <source>Wanted, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedido, en frío</translation>
     </message>
     <message>
         <source>Normal range</source>
-        <translation type="unfinished"></translation>
+        <translation>Rango normal</translation>
     </message>
     <message>
         <source>Lowest limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Límite inferior</translation>
     </message>
     <message>
         <source>Most difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia máxima</translation>
     </message>
     <message>
         <source>Lowest of highest, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Más bajo frente al más alto, al menos</translation>
     </message>
     <message>
         <source>Most leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida máxima</translation>
     </message>
     <message>
         <source>How they were set</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se ajustaron</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>De</translation>
     </message>
     <message>
         <source>Points at</source>
-        <translation type="unfinished"></translation>
+        <translation>Apunta a</translation>
     </message>
     <message>
         <source>Held for</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenido durante</translation>
     </message>
     <message>
         <source>End pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión final</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitud</translation>
     </message>
     <message>
         <source>Air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión del aire</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire</translation>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigerante</translation>
     </message>
     <message>
         <source>Throttle</source>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa</translation>
     </message>
     <message>
         <source>Induction</source>
-        <translation type="unfinished"></translation>
+        <translation>Admisión</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Batería</translation>
     </message>
     <message>
         <source>Cranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Girado con</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque</translation>
     </message>
     <message>
         <source>Crank held by</source>
-        <translation type="unfinished"></translation>
+        <translation>Cigüeñal sujeto con</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso</translation>
     </message>
     <message>
         <source>What it does to the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hace a las lecturas</translation>
     </message>
     <message>
         <source>Neither done nor crossed out</source>
-        <translation type="unfinished"></translation>
+        <translation>Ni hecho ni tachado</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Escala</translation>
     </message>
     <message>
         <source>Class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Detalles</translation>
     </message>
     <message>
         <source>Last checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Últimos controles</translation>
     </message>
     <message>
         <source>Division</source>
-        <translation type="unfinished"></translation>
+        <translation>División</translation>
     </message>
     <message>
         <source>Hose and gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Manguera y manómetro</translation>
     </message>
     <message>
         <source>Check valve at</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvula antirretorno en</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de válvula</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>Restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Restrictor</translation>
     </message>
     <message>
         <source>Choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Elección</translation>
     </message>
     <message>
         <source>Work and parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Trabajo y piezas</translation>
     </message>
     <message>
         <source>Price and hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Precio y horas</translation>
     </message>
     <message>
         <source>If left</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se deja</translation>
     </message>
     <message>
         <source>Comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Suma</translation>
     </message>
     <message>
         <source>Quick fixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Arreglos rápidos</translation>
     </message>
     <message>
         <source>Strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Desmontar</translation>
     </message>
     <message>
         <source>Expected after repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperado tras la reparación</translation>
     </message>
     <message>
         <source>once run in</source>
-        <translation type="unfinished"></translation>
+        <translation>una vez rodado</translation>
     </message>
     <message>
         <source>Under 1 % each</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos del 1 % cada una</translation>
     </message>
     <message>
         <source>Assumptions, version</source>
-        <translation type="unfinished"></translation>
+        <translation>Supuestos, versión</translation>
     </message>
     <message>
         <source>Odds, seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidades, semilla</translation>
     </message>
     <message>
         <source>Reading to expect</source>
-        <translation type="unfinished"></translation>
+        <translation>Lectura esperada</translation>
     </message>
     <message>
         <source>Description</source>
-        <translation type="unfinished"></translation>
+        <translation>Descripción</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ciclo</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Combustible</translation>
     </message>
     <message>
         <source>Cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindros</translation>
     </message>
     <message>
         <source>Bank angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Ángulo de bancadas</translation>
     </message>
     <message>
         <source>Cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigeración</translation>
     </message>
     <message>
         <source>Firing order</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden de encendido</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Carrera</translation>
     </message>
     <message>
         <source>Rod</source>
-        <translation type="unfinished"></translation>
+        <translation>Biela</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Relación de compresión</translation>
     </message>
     <message>
         <source>Exhaust port closes</source>
-        <translation type="unfinished"></translation>
+        <translation>La lumbrera de escape cierra</translation>
     </message>
     <message>
         <source>Valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvulas por cilindro</translation>
     </message>
     <message>
         <source>Intake clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de admisión</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de escape</translation>
     </message>
     <message>
         <source>Adjusters</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglaje</translation>
     </message>
     <message>
         <source>Valve timing</source>
-        <translation type="unfinished"></translation>
+        <translation>Distribución</translation>
     </message>
     <message>
         <source>Intake closes after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>La admisión cierra después del PMI</translation>
     </message>
     <message>
         <source>Exhaust opens before BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>El escape abre antes del PMI</translation>
     </message>
     <message>
         <source>Decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Descompresor</translation>
     </message>
     <message>
         <source>Plug thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosca de bujía</translation>
     </message>
     <message>
         <source>Plug reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca de bujía</translation>
     </message>
     <message>
         <source>Home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>Casero</translation>
     </message>
     <message>
         <source>Never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca controlado</translation>
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Desconocido</translation>
     </message>
     <message>
         <source>Every step of Prepare was done or not needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todos los pasos de Preparar se hicieron o no hacían falta.</translation>
     </message>
     <message>
         <source>Nothing was measured in this session.</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta sesión no se midió nada.</translation>
     </message>
     <message>
         <source>Sealing test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba de cierre de los cilindros</translation>
     </message>
     <message>
         <source>uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>incertidumbre</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Página %1 de %2</translation>
     </message>
     <message>
         <source>Dry and wet test: the piston line stands at the final reading, all in one scale. Leak-down: it stands at the part of the set pressure that the cylinder held; the figure is what it lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco y húmeda: la línea del pistón está en la lectura final, todas en una misma escala. Estanqueidad: está en la parte de la presión ajustada que el cilindro mantuvo; la cifra es lo que perdió.</translation>
     </message>
     <message>
         <source>The figure behind ± is half of the 95 % interval: of twenty such readings nineteen lie within it. It counts the gauge&apos;s class and scale, how finely it was read and how repeats scatter.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cifra detrás de ± es la mitad del intervalo del 95 %: de veinte lecturas así, diecinueve quedan dentro. Cuenta la clase y la escala del manómetro, la finura con que se leyó y la dispersión de las repeticiones.</translation>
     </message>
     <message>
         <source>All readings of one gauge share most of its error, so cylinders can be compared more closely than either can be held against a limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las lecturas de un mismo manómetro comparten la mayor parte de su error, por lo que los cilindros se pueden comparar entre sí con más finura que cualquiera de ellos con un límite.</translation>
     </message>
     <message>
         <source>A verdict follows the figure as read. One that passes its limit by less than the gauge&apos;s own uncertainty is called borderline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un veredicto sigue a la cifra tal como se leyó. Una que pasa de su límite en menos que la incertidumbre propia del manómetro se llama «en el límite».</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los porcentajes de comprobadores con distintas presiones ajustadas no se pueden comparar tal como están. «Misma fuga a» es lo que marcaría otro comprobador con la misma fuga, desde una fuga como un orificio hasta una rendija larga y estrecha.</translation>
     </message>
     <message>
         <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una barra muestra cómo se reparte la fuga; junto a cada parte está el rango que la contiene en nueve casos de diez. Las probabilidades se redondean al 5 % y nunca se muestran por encima del 95 %.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las reglas prácticas figuran aquí con sus propias palabras, cada una con su propio veredicto. Pueden no coincidir.</translation>
     </message>
     <message>
         <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número al final de una línea es su cilindro; un bigote es la duda del 95 %, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Las marcas abiertas no se pueden comparar con las demás. Todo en los términos de la visita más reciente.</translation>
     </message>
 </context>
 <context>
     <name>RetestSheet</name>
     <message>
         <source>Retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba</translation>
     </message>
     <message>
         <source>Cold against cold, with the same gauge; after new rings not before they have run in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frío contra frío, con el mismo manómetro; tras segmentos nuevos, no antes del rodaje.</translation>
     </message>
     <message>
         <source>In a month</source>
-        <translation type="unfinished"></translation>
+        <translation>En un mes</translation>
     </message>
     <message>
         <source>In three months</source>
-        <translation type="unfinished"></translation>
+        <translation>En tres meses</translation>
     </message>
     <message>
         <source>In a year</source>
-        <translation type="unfinished"></translation>
+        <translation>En un año</translation>
     </message>
     <message>
         <source>No retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin nueva prueba</translation>
     </message>
     <message>
         <source>Or on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>O en este día</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
 </context>
 <context>
     <name>ScrubBar</name>
     <message>
         <source>Place in the voice note, %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Punto de la nota de voz, %1 %</translation>
     </message>
 </context>
 <context>
     <name>SecondOpinionPage</name>
     <message>
         <source>Second opinion</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda opinión</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Look at these first</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirar esto primero</translation>
     </message>
     <message>
         <source>The session itself</source>
-        <translation type="unfinished"></translation>
+        <translation>La sesión misma</translation>
     </message>
     <message>
         <source>To test and record here</source>
-        <translation type="unfinished"></translation>
+        <translation>Para probar y registrar aquí</translation>
     </message>
     <message>
         <source>What was measured can&apos;t be changed on this page. Your remarks go back with the session file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo medido no se puede cambiar en esta página. Las observaciones propias vuelven con el archivo de sesión.</translation>
     </message>
     <message>
         <source>Send back</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver</translation>
     </message>
 </context>
 <context>
     <name>SessionOpinions</name>
     <message>
         <source>Please test this</source>
-        <translation type="unfinished"></translation>
+        <translation>Por favor, probar esto</translation>
     </message>
     <message>
         <source>Asked for, and done</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedido, y hecho</translation>
     </message>
     <message>
         <source>Test it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Probarlo ahora</translation>
     </message>
     <message>
         <source>Look at it</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirarlo</translation>
     </message>
 </context>
 <context>
     <name>SessionPage</name>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que conviene hacer ahora</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>Keep in mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tener en cuenta</translation>
     </message>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos y notas de voz</translation>
     </message>
     <message>
         <source>Second opinion</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda opinión</translation>
     </message>
     <message>
         <source>All of it with its photos, to remark on</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo ello con sus fotos, para comentarlo</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Observaciones</translation>
     </message>
     <message>
         <source>How to, all cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se hace, todas las fichas</translation>
     </message>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculadoras</translation>
     </message>
     <message>
         <source>Delete this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar esta sesión</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar</translation>
     </message>
 </context>
 <context>
     <name>SettingsHands</name>
     <message>
         <source>Left hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mano izquierda</translation>
     </message>
     <message>
         <source>The amber button comes under the left thumb.</source>
-        <translation type="unfinished"></translation>
+        <translation>El botón ámbar queda bajo el pulgar izquierdo.</translation>
     </message>
     <message>
         <source>Big keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Teclas grandes</translation>
     </message>
     <message>
         <source>The pad&apos;s keys grow for thick gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las teclas del teclado crecen para guantes gruesos.</translation>
     </message>
     <message>
         <source>Tick on a key</source>
-        <translation type="unfinished"></translation>
+        <translation>Toque al pulsar</translation>
     </message>
     <message>
         <source>Volume key keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar con tecla de volumen</translation>
     </message>
     <message>
         <source>Keeps a reading without a look at the screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guarda una lectura sin mirar la pantalla.</translation>
     </message>
 </context>
 <context>
     <name>SettingsPage</name>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustes</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Unidades</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión</translation>
     </message>
     <message>
         <source>Lengths and clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitudes y juegos</translation>
     </message>
     <message>
         <source>inch and thou</source>
-        <translation type="unfinished"></translation>
+        <translation>pulgada y milésimas</translation>
     </message>
     <message>
         <source>What was typed stays in the unit that it was typed in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo escrito queda en la unidad en que se escribió.</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspecto</translation>
     </message>
     <message>
         <source>as the system</source>
-        <translation type="unfinished"></translation>
+        <translation>como el sistema</translation>
     </message>
     <message>
         <source>workshop, dark</source>
-        <translation type="unfinished"></translation>
+        <translation>taller, oscuro</translation>
     </message>
     <message>
         <source>daylight, light</source>
-        <translation type="unfinished"></translation>
+        <translation>luz de día, claro</translation>
     </message>
     <message>
         <source>Text size, on top of the system&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño del texto, además del del sistema</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Manos</translation>
     </message>
     <message>
         <source>Notes and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Notas y diagnóstico</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papel</translation>
     </message>
     <message>
         <source>Storage</source>
-        <translation type="unfinished"></translation>
+        <translation>Almacenamiento</translation>
     </message>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Copia de seguridad</translation>
     </message>
     <message>
         <source>Everything into one file, or back from one</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo en un archivo, o de vuelta desde uno</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Límites</translation>
     </message>
     <message>
         <source>Held against readings when the engine card has no factory limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se comparan con las lecturas cuando la ficha del motor no tiene límite de fábrica.</translation>
     </message>
     <message>
         <source>Working assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Supuestos de trabajo</translation>
     </message>
     <message>
         <source>Numbers of the app&apos;s own or of common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Números propios de la app o de la práctica común.</translation>
     </message>
     <message>
         <source>Licences</source>
-        <translation type="unfinished"></translation>
+        <translation>Licencias</translation>
     </message>
     <message>
         <source>What the app is made of.</source>
-        <translation type="unfinished"></translation>
+        <translation>De qué está hecha la app.</translation>
     </message>
     <message>
         <source>Lapwing %1. Works without a network; nothing leaves this device by itself. The library lies in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing %1. Funciona sin red; nada sale de este dispositivo por sí solo. La biblioteca está en %2.</translation>
     </message>
 </context>
 <context>
     <name>SettingsPerson</name>
     <message>
         <source>Your name</source>
-        <translation type="unfinished"></translation>
+        <translation>El propio nombre</translation>
     </message>
     <message>
         <source>It stands beside the notes that you write, in session files too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Figura junto a las notas que se escriben, también en los archivos de sesión.</translation>
     </message>
     <message>
         <source>My call before the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi dictamen antes del diagnóstico</translation>
     </message>
     <message>
         <source>To learn: say where each cylinder leaks before the app does. What was committed stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para aprender: decir por dónde fuga cada cilindro antes que la app. Lo confirmado queda fijo.</translation>
     </message>
 </context>
 <context>
     <name>ShareLegend</name>
     <message>
         <source>Share of the leak, with the range that holds it in nine cases of ten:</source>
-        <translation type="unfinished"></translation>
+        <translation>Parte de la fuga, con el rango que la contiene en nueve casos de diez:</translation>
     </message>
 </context>
 <context>
     <name>SignaturePanel</name>
     <message>
         <source>Fingerprint of the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Huella de la clave</translation>
     </message>
     <message>
         <source>Whose key is it?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De quién es la clave?</translation>
     </message>
     <message>
         <source>Forget the name</source>
-        <translation type="unfinished"></translation>
+        <translation>Olvidar el nombre</translation>
     </message>
     <message>
         <source>Name this key</source>
-        <translation type="unfinished"></translation>
+        <translation>Dar nombre a esta clave</translation>
     </message>
     <message>
         <source>Unaltered means: since the holder of this key handed it over, no byte was changed. It does not say who that is, that a reading is true, or when it was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>«Sin cambios» significa: desde que el titular de esta clave lo entregó, no se cambió ningún byte. No dice quién es, ni que una lectura sea cierta, ni cuándo se tomó.</translation>
     </message>
 </context>
 <context>
     <name>Snack</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
     <name>SourceList</name>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para plegar</translation>
     </message>
     <message>
         <source>Touch to read it all</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar para leerlo todo</translation>
     </message>
 </context>
 <context>
     <name>States</name>
     <message>
         <source>in range</source>
-        <translation type="unfinished"></translation>
+        <translation>en rango</translation>
     </message>
     <message>
         <source>borderline</source>
-        <translation type="unfinished"></translation>
+        <translation>en el límite</translation>
     </message>
     <message>
         <source>fault</source>
-        <translation type="unfinished"></translation>
+        <translation>fallo</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>no medido</translation>
     </message>
 </context>
 <context>
     <name>Steps</name>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2: kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2: guardado</translation>
     </message>
     <message>
         <source>%1, cylinder %2: measured again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2: medido de nuevo</translation>
     </message>
     <message>
         <source>%1, cylinder %2: reading deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2: lectura borrada</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2: anotado</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: back to not listened</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2: de nuevo no escuchado</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, juego (%2): guardado</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, juego (%2): borrado</translation>
     </message>
     <message>
         <source>New session for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva sesión para %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Session deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión borrada</translation>
     </message>
     <message>
         <source>Owner&apos;s answer noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Respuesta del propietario anotada</translation>
     </message>
     <message>
         <source>Retest noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba anotada</translation>
     </message>
     <message>
         <source>Session finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión terminada</translation>
     </message>
     <message>
         <source>Session changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión cambiada</translation>
     </message>
     <message>
         <source>%1 added</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 añadido</translation>
     </message>
     <message>
         <source>%1 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cambiado</translation>
     </message>
     <message>
         <source>%1 deleted, with its sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 borrado, con sus sesiones</translation>
     </message>
     <message>
         <source>%1: check noted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: control anotado</translation>
     </message>
     <message>
         <source>%1 deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 borrado</translation>
     </message>
     <message>
         <source>%1 brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 incorporado</translation>
     </message>
     <message>
         <source>%1 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 guardado</translation>
     </message>
     <message>
         <source>One version stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Vale una versión</translation>
     </message>
     <message>
         <source>Your call is committed</source>
-        <translation type="unfinished"></translation>
+        <translation>Dictamen propio confirmado</translation>
     </message>
     <message>
         <source>Taken into the plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasado al plan: %1</translation>
     </message>
     <message>
         <source>Line of the plan changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea del plan cambiada</translation>
     </message>
     <message>
         <source>Tick changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Marca cambiada</translation>
     </message>
     <message>
         <source>Order of work changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Orden del trabajo cambiado</translation>
     </message>
     <message>
         <source>Deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrado</translation>
     </message>
     <message>
         <source>Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado</translation>
     </message>
 </context>
 <context>
     <name>StorageList</name>
     <message>
         <source>The files of these entries are missing. A backup or a session file that was handed over may still have them: restore it or bring it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faltan los archivos de estas entradas. Puede que una copia de seguridad o un archivo de sesión entregado aún los tenga: restaurarla o incorporarlo.</translation>
     </message>
     <message>
         <source>Delete the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar la entrada</translation>
     </message>
     <message>
         <source>No entry names these files. They stay until you decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna entrada nombra estos archivos. Se quedan hasta que se decida.</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia</translation>
     </message>
     <message>
         <source>Delete the file for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar el archivo para siempre</translation>
     </message>
     <message>
         <source>These voice notes were cut off, and their session was deleted meanwhile. Undo of that deletion and a new start of Lapwing keep them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estas notas de voz se cortaron, y su sesión se borró mientras tanto. Deshacer ese borrado y arrancar Lapwing de nuevo las conserva.</translation>
     </message>
     <message>
         <source>Delete it for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrarla para siempre</translation>
     </message>
 </context>
 <context>
     <name>SwitchRow</name>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>sí</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>no</translation>
     </message>
 </context>
 <context>
     <name>TesterCard</name>
     <message>
         <source>Full scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Fondo de escala</translation>
     </message>
     <message>
         <source>The last figure on the dial. The scale starts at zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>La última cifra de la esfera. La escala empieza en cero.</translation>
     </message>
     <message>
         <source>Class by</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase según</translation>
     </message>
     <message>
         <source>As printed on the dial. Without one the app assumes a plain workshop gauge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como está impresa en la esfera. Sin ella la app supone un manómetro de taller corriente.</translation>
     </message>
     <message>
         <source>Accuracy class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase de exactitud</translation>
     </message>
     <message>
         <source>EN 837-1: 1.6 or 2.5, a percentage of the span. ASME B40.100: a grade from A to D.</source>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1: 1,6 o 2,5, un porcentaje del alcance. ASME B40.100: un grado de la A a la D.</translation>
     </message>
     <message>
         <source>Smallest division</source>
-        <translation type="unfinished"></translation>
+        <translation>División más pequeña</translation>
     </message>
     <message>
         <source>Needle at rest shows</source>
-        <translation type="unfinished"></translation>
+        <translation>La aguja en reposo marca</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Recorrido de la escala</translation>
     </message>
     <message>
         <source>From zero to full scale, often 270 degrees. Helps to read photos.</source>
-        <translation type="unfinished"></translation>
+        <translation>De cero al fondo de escala, a menudo 270 grados. Ayuda a leer fotos.</translation>
     </message>
     <message>
         <source>Hose and check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Manguera y válvula antirretorno</translation>
     </message>
     <message>
         <source>Hose and gauge hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Volumen de manguera y manómetro</translation>
     </message>
     <message>
         <source>Fill them with water and measure it. A large volume after the check valve costs pulls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Llenarlos de agua y medirla. Un volumen grande después de la válvula antirretorno cuesta emboladas.</translation>
     </message>
     <message>
         <source>Check valve sits at the</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvula antirretorno en</translation>
     </message>
     <message>
         <source>At the gauge end the hose adds to the chamber and the reading comes out low.</source>
-        <translation type="unfinished"></translation>
+        <translation>En el extremo del manómetro, la manguera se suma a la cámara y la lectura sale baja.</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Núcleo de válvula</translation>
     </message>
     <message>
         <source>A tyre valve core needs pressure to open and takes it off the reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un núcleo de válvula de neumático necesita presión para abrir y la quita de la lectura.</translation>
     </message>
     <message>
         <source>Adapter %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Adaptador %1: %2</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Rosca</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Largo de rosca</translation>
     </message>
     <message>
         <source>It must not touch piston or valve: turn the engine by hand once.</source>
-        <translation type="unfinished"></translation>
+        <translation>No debe tocar el pistón ni las válvulas: girar el motor una vez a mano.</translation>
     </message>
     <message>
         <source>Adds a volume of</source>
-        <translation type="unfinished"></translation>
+        <translation>Añade un volumen de</translation>
     </message>
     <message>
         <source>Seals by</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierra con</translation>
     </message>
     <message>
         <source>Take this adapter out</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar este adaptador</translation>
     </message>
     <message>
         <source>More adapters</source>
-        <translation type="unfinished"></translation>
+        <translation>Más adaptadores</translation>
     </message>
     <message>
         <source>Add an adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un adaptador</translation>
     </message>
     <message>
         <source>Adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Adaptador</translation>
     </message>
     <message>
         <source>A second gauge before the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Un segundo manómetro antes del restrictor</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>What it is usually set to with the outlet blocked.</source>
-        <translation type="unfinished"></translation>
+        <translation>A lo que se suele ajustar con la salida tapada.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Diámetro del restrictor</translation>
     </message>
     <message>
         <source>Often 1 mm. Readings are converted by it; the drilled hole checks it.</source>
-        <translation type="unfinished"></translation>
+        <translation>A menudo 1 mm. Con él se convierten las lecturas; el agujero taladrado lo controla.</translation>
     </message>
     <message>
         <source>Restrictor length</source>
-        <translation type="unfinished"></translation>
+        <translation>Longitud del restrictor</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Coeficiente de descarga</translation>
     </message>
     <message>
         <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo vacío si no se sabe: la app supone uno.</translation>
     </message>
     <message>
         <source>Gauge before the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro antes del restrictor</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>Home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>Casero</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Gauge after the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro después del restrictor</translation>
     </message>
     <message>
         <source>Gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro</translation>
     </message>
     <message>
         <source>Air and restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Aire y restrictor</translation>
     </message>
 </context>
 <context>
     <name>TesterCardPage</name>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>This tester is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Este comprobador ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Self-checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Autocontroles</translation>
     </message>
     <message>
         <source>Before you blame the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de culpar al motor.</translation>
     </message>
     <message>
         <source>Delete this tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar este comprobador</translation>
     </message>
     <message>
         <source>Check: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Control: %1</translation>
     </message>
 </context>
 <context>
     <name>TesterCheckSheet</name>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Agujero taladrado</translation>
     </message>
     <message>
         <source>The reference shows</source>
-        <translation type="unfinished"></translation>
+        <translation>La referencia marca</translation>
     </message>
     <message>
         <source>This gauge shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Este manómetro marca</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión ajustada</translation>
     </message>
     <message>
         <source>The gauge shows</source>
-        <translation type="unfinished"></translation>
+        <translation>El manómetro marca</translation>
     </message>
     <message>
         <source>Last time: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La última vez: %1</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Failed</source>
-        <translation type="unfinished"></translation>
+        <translation>No superado</translation>
     </message>
     <message>
         <source>Passed</source>
-        <translation type="unfinished"></translation>
+        <translation>Superado</translation>
     </message>
 </context>
 <context>
     <name>TesterChecks</name>
     <message>
         <source>Outlet blocked</source>
-        <translation type="unfinished"></translation>
+        <translation>Salida tapada</translation>
     </message>
     <message>
         <source>Holds after cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantiene tras el arranque</translation>
     </message>
     <message>
         <source>Needle at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Aguja en reposo</translation>
     </message>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Agujero taladrado</translation>
     </message>
     <message>
         <source>Against a reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Frente a una referencia</translation>
     </message>
     <message>
         <source>Close the outlet and pump to the set pressure: the needle must not sink.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la salida y bombear hasta la presión ajustada: la aguja no debe bajar.</translation>
     </message>
     <message>
         <source>Close the outlet: it must read 0 % leakage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la salida: debe marcar 0 % de pérdida.</translation>
     </message>
     <message>
         <source>After cranking the gauge must not sink. If it does, the check valve or an O-ring leaks and every reading is low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Después de dar arranque el manómetro no debe bajar. Si baja, pierde la válvula antirretorno o una junta tórica, y todas las lecturas son bajas.</translation>
     </message>
     <message>
         <source>With no pressure the needle must stand at zero. Type what it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin presión la aguja debe estar en cero. Escribir lo que marca.</translation>
     </message>
     <message>
         <source>Put a plate with a drilled hole of known diameter at the outlet, set the usual pressure and type what is held. It shows how much air the restrictor passes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner en la salida una placa con un agujero taladrado de diámetro conocido, ajustar la presión usual y escribir lo que se mantiene. Muestra cuánto aire deja pasar el restrictor.</translation>
     </message>
     <message>
         <source>Put a gauge that you trust on the same line and type what both show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner en la misma línea un manómetro de confianza y escribir lo que marcan los dos.</translation>
     </message>
     <message>
         <source>Never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca controlado</translation>
     </message>
     <message>
         <source>set %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ajustada %1</translation>
     </message>
     <message>
         <source>showed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>marcó %1</translation>
     </message>
 </context>
 <context>
     <name>TestersPage</name>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>No tester yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay comprobadores</translation>
     </message>
     <message>
         <source>A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura vale solo lo que su manómetro. Introducir el manómetro una vez: rango, clase, manguera. Los caseros son normales.</translation>
     </message>
     <message>
         <source>Add a tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un comprobador</translation>
     </message>
 </context>
 <context>
     <name>Trouble</name>
     <message>
         <source>Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing</translation>
     </message>
     <message>
         <source>The library can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca no se puede abrir</translation>
     </message>
     <message>
         <source>Close Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar Lapwing</translation>
     </message>
 </context>
 <context>
     <name>UndoCorner</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
 </context>
 <context>
     <name>VersionFields</name>
     <message>
         <source>Here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí</translation>
     </message>
     <message>
         <source>In the file</source>
-        <translation type="unfinished"></translation>
+        <translation>En el archivo</translation>
     </message>
     <message>
         <source>nothing noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nada anotado</translation>
     </message>
 </context>
 <context>
     <name>Visit</name>
     <message>
         <source>Symptoms</source>
-        <translation type="unfinished"></translation>
+        <translation>Síntomas</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Visita</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Título</translation>
     </message>
     <message>
         <source>As found, after the repair, a year later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se encontró, tras la reparación, un año después.</translation>
     </message>
     <message>
         <source>Distance or hours run</source>
-        <translation type="unfinished"></translation>
+        <translation>Distancia u horas de marcha</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de trabajo</translation>
     </message>
     <message>
         <source>Complaint</source>
-        <translation type="unfinished"></translation>
+        <translation>Queja</translation>
     </message>
     <message>
         <source>In the owner&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>En palabras del propietario</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Condiciones</translation>
     </message>
     <message>
         <source>Warm or cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Caliente o frío</translation>
     </message>
     <message>
         <source>Cold against cold, warm against warm: only then two visits can be compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Frío contra frío, caliente contra caliente: solo así se pueden comparar dos visitas.</translation>
     </message>
     <message>
         <source>Coolant temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del refrigerante</translation>
     </message>
     <message>
         <source>Air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura del aire</translation>
     </message>
     <message>
         <source>Altitude of the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitud del taller</translation>
     </message>
     <message>
         <source>Barometer at the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Barómetro en el taller</translation>
     </message>
     <message>
         <source>As it reads here, not brought down to sea level. It wins over the altitude.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como marca aquí, sin reducir al nivel del mar. Vale más que la altitud.</translation>
     </message>
     <message>
         <source>Cranking and holding</source>
-        <translation type="unfinished"></translation>
+        <translation>Arranque y sujeción</translation>
     </message>
     <message>
         <source>Throttle</source>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa</translation>
     </message>
     <message>
         <source>Induction</source>
-        <translation type="unfinished"></translation>
+        <translation>Admisión</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Batería</translation>
     </message>
     <message>
         <source>Cranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Girado con</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad de arranque</translation>
     </message>
     <message>
         <source>Crank held by</source>
-        <translation type="unfinished"></translation>
+        <translation>Cigüeñal sujeto con</translation>
     </message>
     <message>
         <source>In the leak-down test the air can turn the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>En la prueba de estanqueidad el aire puede hacer girar el motor.</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>No such tester yet. Add it under Testers, at the end of this page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay un comprobador así. Añadirlo en Comprobadores, al final de esta página.</translation>
     </message>
     <message>
         <source>Testers used</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores usados</translation>
     </message>
     <message>
         <source>Compression gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro de compresión</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador de estanqueidad</translation>
     </message>
     <message>
         <source>Crankcase tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobador del cárter</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
 </context>
 <context>
     <name>VisitPage</name>
     <message>
         <source>Complaint and conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Queja y condiciones</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión ya no está</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
 </context>
 <context>
     <name>VoiceNotePage</name>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de voz</translation>
     </message>
     <message>
         <source>Nothing is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>No se está grabando nada</translation>
     </message>
     <message>
         <source>Recording. Leaving this page keeps what was said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Grabando. Al salir de esta página se conserva lo dicho.</translation>
     </message>
     <message>
         <source>Keeping it ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardándola ...</translation>
     </message>
     <message>
         <source>✓ Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Guardado</translation>
     </message>
     <message>
         <source>Say what you hear, see and smell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir lo que se oye, se ve y se huele.</translation>
     </message>
 </context>
 <context>
     <name>VoiceRow</name>
     <message>
         <source>%1, %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 de %3</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 · its file is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · falta su archivo</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pausa</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Reproducir</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar</translation>
     </message>
 </context>
 <context>
     <name>WhereItLeaks</name>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Calculando …</translation>
     </message>
     <message>
         <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Probabilidades según los supuestos de trabajo de la app; aún no contadas en motores reales.</translation>
     </message>
     <message>
         <source>Show the shares</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar las partes</translation>
     </message>
 </context>
 <context>
     <name>WhichEngineSheet</name>
     <message>
         <source>New session on which engine?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Nueva sesión en qué motor?</translation>
     </message>
     <message>
         <source>Search name, tags, description</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar nombre, etiquetas, descripción</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Añadir un motor</translation>
     </message>
 </context>
 <context>
     <name>WipeLock</name>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Limpiar el cristal</translation>
     </message>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Los toques vuelven a contar en %n segundo.</numerusform>
+            <numerusform>Los toques vuelven a contar en %n segundos.</numerusform>
         </translation>
     </message>
 </context>
@@ -14941,1230 +14941,1230 @@
     <name>lapwing::AppContext</name>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshecho: %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::AssumptionsModel</name>
     <message>
         <source>What counts as sealing well, and clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué cuenta como cerrar bien, y juegos de válvulas</translation>
     </message>
     <message>
         <source>Leak hunt</source>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba húmeda</translation>
     </message>
     <message>
         <source>Engine data and cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Datos del motor y arranque</translation>
     </message>
     <message>
         <source>How readings scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo se dispersan las lecturas</translation>
     </message>
     <message>
         <source>Behind the odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Detrás de las probabilidades</translation>
     </message>
     <message>
         <source>Others</source>
-        <translation type="unfinished"></translation>
+        <translation>Otros</translation>
     </message>
     <message>
         <source>Other sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Otros conjuntos</translation>
     </message>
     <message>
         <source>The odds are worked out under these as well: where they name another main leak, it is said that they depend on assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Las probabilidades se calculan también con estos: donde nombran otra fuga principal, se dice que dependen de supuestos</translation>
     </message>
     <message>
         <source>Findings and calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico y calculadoras</translation>
     </message>
     <message>
         <source>Rules, gauges and the cranking model</source>
-        <translation type="unfinished"></translation>
+        <translation>Reglas, manómetros y el modelo de arranque</translation>
     </message>
 </context>
 <context>
     <name>lapwing::BackupModel</name>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias de seguridad</translation>
     </message>
     <message>
         <source>Writing the backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribiendo la copia de seguridad</translation>
     </message>
     <message>
         <source>Where the backup goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Adónde va la copia de seguridad</translation>
     </message>
     <message>
         <source>Everything is backed up, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo está copiado, %1: %2</translation>
     </message>
     <message>
         <source>Open a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir una copia de seguridad</translation>
     </message>
     <message>
         <source>Checking the backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobando la copia de seguridad</translation>
     </message>
     <message>
         <source>The backup holds one engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia de seguridad contiene un motor.</translation>
     </message>
     <message>
         <source>The backup holds %1 engines.</source>
-        <translation type="unfinished"></translation>
+        <translation>La copia de seguridad contiene %1 motores.</translation>
     </message>
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no están aquí: %1. Ya están aquí y sin cambios: %2.</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores propios: %1.</translation>
     </message>
     <message>
         <source>Bringing it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Incorporando</translation>
     </message>
     <message>
         <source>Stopped after %1 of %2 engines. Those are here whole; restore again to bring in the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Parado después de %1 de %2 motores. Esos están aquí enteros; restaurar de nuevo para incorporar los demás.</translation>
     </message>
     <message>
         <source>Restored, engines: %1. Nothing that was here was taken away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Restaurados, motores: %1. No se quitó nada de lo que había aquí.</translation>
     </message>
     <message>
         <source>Records with two versions: %1. The engine cards say where to choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros con dos versiones: %1. Las fichas de los motores dicen dónde elegir.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::BringInModel</name>
     <message>
         <source>Session files</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivos de sesión</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un archivo de sesión</translation>
     </message>
     <message>
         <source>Demo: two invented engines</source>
-        <translation type="unfinished"></translation>
+        <translation>Demostración: dos motores inventados</translation>
     </message>
     <message>
         <source>Changed on both sides: both versions are kept, and you choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiado en ambos lados: se conservan las dos versiones, y se puede elegir.</translation>
     </message>
     <message>
         <source>Changed by the sender after it was here: takes its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiado por quien lo envía después de estar aquí: ocupa su lugar.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::CalculatorModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1. %2. From: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2. De: %3.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ChangesModel</name>
     <message>
         <source>Readings of two visits are needed to compare. Test again after the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Para comparar hacen falta lecturas de dos visitas. Probar de nuevo después del trabajo.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ClearancesModel</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>?</source>
-        <translation type="unfinished"></translation>
+        <translation>?</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Encontrado</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejado</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation type="unfinished"></translation>
+        <translation>como se encontró</translation>
     </message>
     <message>
         <source>as left</source>
-        <translation type="unfinished"></translation>
+        <translation>como se dejó</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3, %4</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>wanted, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>pedido, en frío</translation>
     </message>
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>
-        <translation type="unfinished"></translation>
+        <translation>ajustarlo y probar de nuevo, antes de cualquier veredicto sobre la válvula</translation>
     </message>
     <message>
         <source>That is a very wide clearance. Is the unit right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Es un juego muy grande. ¿Está bien la unidad?</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Next valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Válvula siguiente</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Keep, next valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar, válvula siguiente</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1, %2 %3 guardado</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ConflictsModel</name>
     <message>
         <source>changed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado %1</translation>
     </message>
     <message>
         <source>as first written</source>
-        <translation type="unfinished"></translation>
+        <translation>como se escribió al principio</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineCardForm</name>
     <message>
         <source>1 cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>1 cilindro</translation>
     </message>
     <message>
         <source>%1 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cilindros</translation>
     </message>
     <message>
         <source>retest planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>nueva prueba prevista para %1</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Número</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineGlances</name>
     <message>
         <source>%1 in range</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en rango</translation>
     </message>
     <message>
         <source>%1 borderline</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 en el límite</translation>
     </message>
     <message>
         <source>%1 fault</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 con fallo</translation>
     </message>
     <message>
         <source>%1 without a limit</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 sin límite</translation>
     </message>
     <message>
         <source>%1 not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 no medidos</translation>
     </message>
     <message>
         <source>%1 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 cilindros</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
         <source>No session yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún sin sesión</translation>
     </message>
     <message>
         <source>Retest planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nueva prueba prevista para %1</translation>
     </message>
     <message>
         <source>Retest due, planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Toca nueva prueba, prevista para %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineStarter</name>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Número de cilindros</translation>
     </message>
     <message>
         <source>As found</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se encontró</translation>
     </message>
 </context>
 <context>
     <name>lapwing::FindingsModel</name>
     <message>
         <source>dry test, mean of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba en seco, media de %1</translation>
     </message>
     <message>
         <source>dry test</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba en seco</translation>
     </message>
     <message>
         <source>of it on the first puff</source>
-        <translation type="unfinished"></translation>
+        <translation>de ella en la primera embolada</translation>
     </message>
     <message>
         <source>expected by the model, no factory figure</source>
-        <translation type="unfinished"></translation>
+        <translation>espera el modelo, sin cifra de fábrica</translation>
     </message>
     <message>
         <source>had nothing lain before the check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>si no hubiera nada antes de la válvula antirretorno</translation>
     </message>
     <message>
         <source>leakage: held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>pérdida: mantuvo %1 de %2</translation>
     </message>
     <message>
         <source>on a tester of %1 behind %2</source>
-        <translation type="unfinished"></translation>
+        <translation>en un comprobador de %1 tras %2</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
-        <translation type="unfinished"></translation>
+        <translation>agujero redondo que perdería lo mismo</translation>
     </message>
     <message>
         <source>of free air leaks out</source>
-        <translation type="unfinished"></translation>
+        <translation>de aire libre se pierden</translation>
     </message>
     <message>
         <source>wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>prueba húmeda</translation>
     </message>
     <message>
         <source>over the dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>sobre la lectura en seco</translation>
     </message>
     <message>
         <source>of rise is explained by the oil&apos;s volume alone</source>
-        <translation type="unfinished"></translation>
+        <translation>de subida se explican solo por el volumen del aceite</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>plug hole of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>agujero de bujía de %1</translation>
     </message>
     <message>
         <source>lower end of the factory range here</source>
-        <translation type="unfinished"></translation>
+        <translation>extremo inferior del rango de fábrica aquí</translation>
     </message>
     <message>
         <source>upper end of the factory range here</source>
-        <translation type="unfinished"></translation>
+        <translation>extremo superior del rango de fábrica aquí</translation>
     </message>
     <message>
         <source>factory limit here</source>
-        <translation type="unfinished"></translation>
+        <translation>límite de fábrica aquí</translation>
     </message>
     <message>
         <source>most allowed between cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>máximo admitido entre cilindros</translation>
     </message>
     <message>
         <source>Working assumptions version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Supuestos de trabajo, versión %1.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::HandOverModel</name>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Show in folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Mostrar en la carpeta</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Compartir</translation>
     </message>
     <message>
         <source>Choose at least one visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir al menos una visita.</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia</translation>
     </message>
     <message>
         <source>Saved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::HistoryModel</name>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>after a repair</source>
-        <translation type="unfinished"></translation>
+        <translation>tras una reparación</translation>
     </message>
     <message>
         <source>not comparable with the newest</source>
-        <translation type="unfinished"></translation>
+        <translation>no comparable con la más reciente</translation>
     </message>
     <message>
         <source>measured %1</source>
-        <translation type="unfinished"></translation>
+        <translation>medido %1</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders over %3 visits; the list below says the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 cilindros en %3 visitas; la lista de abajo dice lo mismo.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::LeakHuntModel</name>
     <message>
         <source>No leak-down reading of this cylinder yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay lectura de estanqueidad de este cilindro</translation>
     </message>
     <message>
         <source>held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mantuvo %1 de %2</translation>
     </message>
     <message>
         <source>%1, leakage %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, pérdida %2</translation>
     </message>
     <message>
         <source>Plug hole of cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Agujero de bujía del cilindro %1</translation>
     </message>
     <message>
         <source>Throttle open, hose at the intake</source>
-        <translation type="unfinished"></translation>
+        <translation>Mariposa abierta, manguera en la admisión</translation>
     </message>
     <message>
         <source>Hose at the tail pipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Manguera en el tubo de escape</translation>
     </message>
     <message>
         <source>Oil filler open, thin glove over it: rings always leak a little</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapón de aceite abierto, guante fino encima: los segmentos siempre pierden un poco</translation>
     </message>
     <message>
         <source>Piston over the port: air past the rings comes out here</source>
-        <translation type="unfinished"></translation>
+        <translation>Pistón sobre la lumbrera: por aquí sale el aire que pasa por los segmentos</translation>
     </message>
     <message>
         <source>Carburettor: air past the rings into the crankcase</source>
-        <translation type="unfinished"></translation>
+        <translation>Carburador: aire que pasa por los segmentos al cárter</translation>
     </message>
     <message>
         <source>Soapy water round the joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua jabonosa alrededor de la junta</translation>
     </message>
     <message>
         <source>Bubbles in the filler; never open a hot cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Burbujas en la boca de llenado; nunca abrir un tapón caliente</translation>
     </message>
     <message>
         <source>Only counts while its valves are shut</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo cuenta mientras sus válvulas están cerradas</translation>
     </message>
     <message>
         <source>At its outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>En su salida</translation>
     </message>
     <message>
         <source>Crankcase test: soapy water</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter: agua jabonosa</translation>
     </message>
     <message>
         <source>Crankcase test: at the carburettor</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba del cárter: en el carburador</translation>
     </message>
     <message>
         <source>Anywhere else: plug thread, crack, adapter ring</source>
-        <translation type="unfinished"></translation>
+        <translation>En cualquier otro sitio: rosca de bujía, grieta, anillo del adaptador</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Done, next %1 (turn %2°)</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo, sigue %1 (girar %2°)</translation>
     </message>
     <message>
         <source>Done, next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo, sigue %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::MyCallModel</name>
     <message>
         <source>Cylinder %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NeedleModel</name>
     <message>
         <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró una esfera redonda. Llenar el anillo con el manómetro y hacer la foto de nuevo.</translation>
     </message>
     <message>
         <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se encontró una esfera, pero no su escala. Hacer la foto más cerca, más nítida y sin reflejos.</translation>
     </message>
     <message>
         <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se encontró la escala, pero no la aguja. Hacer la foto de nuevo sin reflejos en ella.</translation>
     </message>
     <message>
         <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>La lectura es demasiado dudosa para darla. Hacer la foto de frente y sin reflejos, o escribir el valor.</translation>
     </message>
     <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Decir en Condiciones qué comprobador se usa: para leer la foto hace falta el rango de su manómetro.</translation>
     </message>
     <message>
         <source>Reading the needle ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Leyendo la aguja ...</translation>
     </message>
     <message>
         <source>Reads %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Marca %1</translation>
     </message>
     <message>
         <source>, you typed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, se escribió %1</translation>
     </message>
     <message>
         <source> (needle set by hand)</source>
-        <translation type="unfinished"></translation>
+        <translation> (aguja puesta a mano)</translation>
     </message>
     <message>
         <source>%1 as read</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 como se leyó</translation>
     </message>
     <message>
         <source>%1 as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 como se escribió</translation>
     </message>
     <message>
         <source>leave open</source>
-        <translation type="unfinished"></translation>
+        <translation>dejar abierto</translation>
     </message>
     <message>
         <source>photo only</source>
-        <translation type="unfinished"></translation>
+        <translation>solo foto</translation>
     </message>
     <message>
         <source>Keep %1 as a reading: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar %1 como lectura: %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NewsModel</name>
     <message>
         <source>Handed over by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregado por %1</translation>
     </message>
     <message>
         <source>brought in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>incorporado %1</translation>
     </message>
     <message>
         <source>two versions</source>
-        <translation type="unfinished"></translation>
+        <translation>dos versiones</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>nuevo</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NextTdcModel</name>
     <message>
         <source>stands at TDC now</source>
-        <translation type="unfinished"></translation>
+        <translation>está ahora en el PMS</translation>
     </message>
     <message>
         <source>turn %1°</source>
-        <translation type="unfinished"></translation>
+        <translation>girar %1°</translation>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation>%1°</translation>
     </message>
     <message>
         <source>With bore, stroke and rod on the engine card the app can say how hard %1 pushes on the crank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con diámetro, carrera y biela en la ficha del motor la app puede decir con qué fuerza empujan %1 el cigüeñal.</translation>
     </message>
     <message>
         <source>%1 N m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 N m</translation>
     </message>
     <message>
         <source>at %1° from TDC: %2 N at the end of a 30 cm bar</source>
-        <translation type="unfinished"></translation>
+        <translation>a %1° del PMS: %2 N en el extremo de una barra de 30 cm</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PadLines</name>
     <message>
         <source>leakage on this tester</source>
-        <translation type="unfinished"></translation>
+        <translation>pérdida en este comprobador</translation>
     </message>
     <message>
         <source>hole would leak as much</source>
-        <translation type="unfinished"></translation>
+        <translation>un agujero así perdería lo mismo</translation>
     </message>
     <message>
         <source>give or take the gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>según el error del manómetro</translation>
     </message>
     <message>
         <source>over the dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>sobre la lectura en seco</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>on a tester of %1 behind %2</source>
-        <translation type="unfinished"></translation>
+        <translation>en un comprobador de %1 tras %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PadModel</name>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>Next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue %1</translation>
     </message>
     <message>
         <source>Set first</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes, ajustada</translation>
     </message>
     <message>
         <source>Keep all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar igual</translation>
     </message>
     <message>
         <source>Keep instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar en su lugar</translation>
     </message>
     <message>
         <source>Keep, listen</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar, escuchar</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar</translation>
     </message>
     <message>
         <source>Keep, next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar, sigue %1</translation>
     </message>
     <message>
         <source>Type the set pressure first: leakage is counted from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir antes la presión ajustada: la pérdida se cuenta desde ella.</translation>
     </message>
     <message>
         <source>Type how many minutes it stood: without them the end pressure says little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir cuántos minutos estuvo: sin ellos la presión final dice poco.</translation>
     </message>
     <message>
         <source>%1 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 guardado</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1: %2 guardado</translation>
     </message>
     <message>
         <source>First</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera</translation>
     </message>
     <message>
         <source>Final</source>
-        <translation type="unfinished"></translation>
+        <translation>Final</translation>
     </message>
     <message>
         <source>Pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>Emboladas</translation>
     </message>
     <message>
         <source>Oil</source>
-        <translation type="unfinished"></translation>
+        <translation>Aceite</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Ajustada</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Final</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenida</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minutos</translation>
     </message>
     <message>
         <source>%1 (point placed; “%2” for %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (coma puesta; «%2» para %3)</translation>
     </message>
     <message>
         <source>Crankcase</source>
-        <translation type="unfinished"></translation>
+        <translation>Cárter</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>%1, first puff</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, primera embolada</translation>
     </message>
     <message>
         <source>%1, final reading, again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, lectura final, de nuevo</translation>
     </message>
     <message>
         <source>%1, final reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, lectura final</translation>
     </message>
     <message>
         <source>%1, pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, emboladas</translation>
     </message>
     <message>
         <source>%1, oil put in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, aceite echado</translation>
     </message>
     <message>
         <source>%1, set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, presión ajustada</translation>
     </message>
     <message>
         <source>%1, how long</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cuánto tiempo</translation>
     </message>
     <message>
         <source>%1, end pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, presión final</translation>
     </message>
     <message>
         <source>%1 held</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mantenida</translation>
     </message>
     <message>
         <source>%1, end pressure, of %2 set</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, presión final, de %2 ajustada</translation>
     </message>
     <message>
         <source>%1 held, of %2 set</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 mantenida, de %2 ajustada</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1, first puff %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, primera embolada %2</translation>
     </message>
     <message>
         <source>%1, 1 pull</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, 1 embolada</translation>
     </message>
     <message>
         <source>%1, %2 pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 emboladas</translation>
     </message>
     <message>
         <source>%1, oil %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, aceite %2</translation>
     </message>
     <message>
         <source>rings oiled before</source>
-        <translation type="unfinished"></translation>
+        <translation>segmentos aceitados antes</translation>
     </message>
     <message>
         <source>measured again</source>
-        <translation type="unfinished"></translation>
+        <translation>medido de nuevo</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PhotoModel</name>
     <message>
         <source>Choose a photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir una foto</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PlanModel</name>
     <message>
         <source>Parts: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Piezas: %1</translation>
     </message>
     <message>
         <source>Why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué: %1</translation>
     </message>
     <message>
         <source>If it is left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Si se deja: %1</translation>
     </message>
     <message>
         <source>Dry test to expect after it: %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba en seco esperada después: %1 a %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, cilindro %2</translation>
     </message>
     <message>
         <source>Nothing is written here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí aún no hay nada escrito</translation>
     </message>
     <message>
         <source>Done %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho %1</translation>
     </message>
     <message numerus="yes">
         <source>%n price(s) too long to add up</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n precio demasiado largo para sumarlo</numerusform>
+            <numerusform>%n precios demasiado largos para sumarlos</numerusform>
         </translation>
     </message>
     <message>
         <source>Quick fixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Arreglos rápidos</translation>
     </message>
     <message>
         <source>Strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Desmontar</translation>
     </message>
     <message>
         <source>Everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo</translation>
     </message>
     <message>
         <source>Noted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotado %1</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» no es un día: escribir año, mes y día, como %2.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PrepareModel</name>
     <message>
         <source>%1 of %2 done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 hechos</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SecondOpinionModel</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobadores</translation>
     </message>
     <message>
         <source>No tester is named: the readings&apos; uncertainty is guessed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se nombra ningún comprobador: la incertidumbre de las lecturas está estimada.</translation>
     </message>
     <message>
         <source>%1: no self-check noted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: ningún autocontrol anotado</translation>
     </message>
     <message>
         <source>%1: %2, %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3, %4</translation>
     </message>
     <message>
         <source>Repeated: %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Repetido: %1: %2</translation>
     </message>
     <message>
         <source>No reading was repeated</source>
-        <translation type="unfinished"></translation>
+        <translation>No se repitió ninguna lectura</translation>
     </message>
     <message>
         <source>Not done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No hecho: %1</translation>
     </message>
     <message>
         <source>Not done: %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>No hecho: %1 (%2)</translation>
     </message>
     <message>
         <source>Not marked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin marcar: %1</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Engine as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>El motor en conjunto</translation>
     </message>
     <message>
         <source>measured again later</source>
-        <translation type="unfinished"></translation>
+        <translation>medido de nuevo más tarde</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro %1</translation>
     </message>
     <message>
         <source>Leak hunt, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas, %1</translation>
     </message>
     <message>
         <source>Clearance, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego, %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SessionModel</name>
     <message>
         <source>job %1</source>
-        <translation type="unfinished"></translation>
+        <translation>trabajo %1</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dice el propietario, condiciones, comprobadores usados</translation>
     </message>
     <message>
         <source>Complaint and conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Queja y condiciones</translation>
     </message>
     <message>
         <source>%1 of %2 done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 hechos</translation>
     </message>
     <message numerus="yes">
         <source>%n left out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n omitido</numerusform>
+            <numerusform>%n omitidos</numerusform>
         </translation>
     </message>
     <message>
         <source>Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparar</translation>
     </message>
     <message>
         <source>First of all: a valve without clearance looks burnt</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo primero de todo: una válvula sin juego parece quemada</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 cilindros</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nunca en un diésel: el aceite puede bloquearlo</translation>
     </message>
     <message>
         <source>Last: oil stays on the rings</source>
-        <translation type="unfinished"></translation>
+        <translation>La última: el aceite se queda en los segmentos</translation>
     </message>
     <message>
         <source>Before any oil goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de echar aceite</translation>
     </message>
     <message>
         <source>Not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>No medido</translation>
     </message>
     <message>
         <source>%1 of %2 measured</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 medidos</translation>
     </message>
     <message>
         <source>factory limit %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>límite de fábrica %1 aquí</translation>
     </message>
     <message>
         <source>the model expects %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>el modelo espera de %1 a %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Listen where the air comes out, while it is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuchar por dónde sale el aire, mientras está puesto</translation>
     </message>
     <message>
         <source>Listened, nothing heard</source>
-        <translation type="unfinished"></translation>
+        <translation>Escuchado, no se oyó nada</translation>
     </message>
     <message>
         <source>Leak hunt</source>
-        <translation type="unfinished"></translation>
+        <translation>Búsqueda de fugas</translation>
     </message>
     <message>
         <source>Does the crankcase hold pressure?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Mantiene el cárter la presión?</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>Your own call first</source>
-        <translation type="unfinished"></translation>
+        <translation>Primero el dictamen propio</translation>
     </message>
     <message>
         <source>Leave it, quick fix or strip, and what it costs</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejarlo, arreglo rápido o desmontar, y lo que cuesta</translation>
     </message>
     <message>
         <source>the owner says %1</source>
-        <translation type="unfinished"></translation>
+        <translation>el propietario dice %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SettingsModel</name>
     <message>
         <source>Lowest cylinder of the highest, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Cilindro más bajo frente al más alto, al menos</translation>
     </message>
     <message>
         <source>Below the average of all cylinders, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Por debajo de la media de todos los cilindros, como máximo</translation>
     </message>
     <message>
         <source>none under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno por debajo de %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>Usual cranking pressure (%1), for each unit of compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión de arranque usual (%1), por cada unidad de relación de compresión</translation>
     </message>
     <message>
         <source>Usual cranking pressure (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión de arranque usual (%1)</translation>
     </message>
     <message>
         <source>Leakage on a tester of %1 and %2: in range up to, borderline up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Pérdida en un comprobador de %1 y %2: en rango hasta, en el límite hasta</translation>
     </message>
     <message>
         <source>As a tester&apos;s maker says. </source>
-        <translation type="unfinished"></translation>
+        <translation>Como dice el fabricante de un comprobador. </translation>
     </message>
     <message>
         <source>Aircraft. </source>
-        <translation type="unfinished"></translation>
+        <translation>Aeronaves. </translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 y %2</translation>
     </message>
     <message>
         <source>Rings are suspected when oil raises the reading by at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Se sospecha de los segmentos cuando el aceite sube la lectura al menos</translation>
     </message>
 </context>
 <context>
     <name>lapwing::StorageModel</name>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota de voz</translation>
     </message>
     <message>
         <source>Unknown file</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo desconocido</translation>
     </message>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos y notas de voz</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation>Registros</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Copias de seguridad</translation>
     </message>
     <message>
         <source>Of these, deleted and kept for Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>De ellos, borrados y conservados para Deshacer</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar una copia</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivo</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TesterCardForm</name>
     <message>
         <source>%1, home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, casero</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TesterListModel</name>
     <message>
         <source>0 to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a %1</translation>
     </message>
     <message>
         <source>home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>casero</translation>
     </message>
     <message>
         <source>checked %1</source>
-        <translation type="unfinished"></translation>
+        <translation>controlado %1</translation>
     </message>
     <message>
         <source>never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>nunca controlado</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TodoModel</name>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cilindro %1</translation>
     </message>
     <message>
         <source>asked by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pedido por %1</translation>
     </message>
     <message>
         <source>1 note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 nota</translation>
     </message>
     <message>
         <source>%1 notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 notas</translation>
     </message>
     <message>
         <source>1 other cause</source>
-        <translation type="unfinished"></translation>
+        <translation>1 otra causa</translation>
     </message>
     <message>
         <source>%1 other causes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 otras causas</translation>
     </message>
     <message>
         <source>1 test asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>1 prueba pedida</translation>
     </message>
     <message>
         <source>%1 tests asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 pruebas pedidas</translation>
     </message>
 </context>
 </TS>
