@@ -11677,2763 +11677,2763 @@
     <message>
         <source>Soapy water at the joint</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Seifenwasser an der Fuge</translation>
     </message>
     <message>
         <source>head gasket to the outside</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinderkopfdichtung nach außen</translation>
     </message>
     <message>
         <source>Intake and exhaust, almost nothing held</source>
         <extracomment>listening, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass und Auslass, fast nichts gehalten</translation>
     </message>
     <message>
         <source>first of all: wrong TDC?</source>
         <extracomment>listening, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>als Allererstes: falscher OT?</translation>
     </message>
     <message>
         <source>Both valves stand open at overlap. One full turn, test again.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Ventilüberschneidung stehen beide Ventile offen. Eine volle Umdrehung, erneut prüfen.</translation>
     </message>
     <message>
         <source>Ring air arrives at the intake.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft von den Kolbenringen kommt am Einlass an.</translation>
     </message>
     <message>
         <source>Companion cylinder on overlap</source>
         <extracomment>listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Partnerzylinder in der Ventilüberschneidung</translation>
     </message>
     <message>
         <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of a four, 3-4 of a six, 1-2 of a 360 degree twin.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventilleck kommt über das gemeinsame Sammelrohr aus dessen Zündkerzenloch und wird für den Dichtungssteg gehalten. Partner stehen gemeinsam im OT: 1-4 und 2-3 beim Vierzylinder, 3-4 beim Sechszylinder, 1-2 beim 360-Grad-Zweizylinder.</translation>
     </message>
     <message>
         <source>Compressor running</source>
         <extracomment>listening, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kompressor läuft</translation>
     </message>
     <message>
         <source>Faint exits are missed.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schwache Austritte werden überhört.</translation>
     </message>
     <message>
         <source>A hiss that seems to come from everywhere near the plug.</source>
         <extracomment>listening, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zischen, das nahe der Zündkerze von überall zu kommen scheint.</translation>
     </message>
     <message>
         <source>What each exit means</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was jeder Austritt bedeutet</translation>
     </message>
     <message>
         <source>A gasket sign may be a crack</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zeichen für die Dichtung kann ein Riss sein</translation>
     </message>
     <message>
         <source>Valves, plug and joint may not leak at all, rings may</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventile, Zündkerze und Fuge dürfen gar nicht lecken, Kolbenringe dürfen es</translation>
     </message>
     <message>
         <source>Hose, glove, companions</source>
         <extracomment>listening, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch, Handschuh, Partnerzylinder</translation>
     </message>
     <message>
         <source>Staking a valve</source>
         <extracomment>staking, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil anklopfen</translation>
     </message>
     <message>
         <source>Carbon on the seat can leak like a burnt valve</source>
         <extracomment>staking, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle auf dem Sitz kann lecken wie ein verbranntes Ventil</translation>
     </message>
     <message>
         <source>A crumb of carbon under a valve leaks like a burnt one. A light tap on the stem can seat it again. It is a procedure of aircraft manuals, with their cautions, and it comes before any strip-down.</source>
         <extracomment>staking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Krümel Ölkohle unter einem Ventil leckt wie ein verbranntes. Ein leichter Schlag auf den Schaft kann es wieder auf den Sitz bringen. Das ist ein Verfahren aus Flugzeughandbüchern, mit deren Warnungen, und es kommt vor jedem Zerlegen.</translation>
     </message>
     <message>
         <source>A two-stroke without poppet valves has nothing to stake.</source>
         <extracomment>staking, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zweitakter ohne Tellerventile hat nichts anzuklopfen.</translation>
     </message>
     <message>
         <source>Only for a valve whose clearance is recorded and that leaked in leak-down.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nur bei einem Ventil, dessen Spiel aufgenommen ist und das bei der Druckverlustprüfung undicht war.</translation>
     </message>
     <message>
         <source>Air off and pressure gone. Valve cover off, eyes protected.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft aus und Druck weg. Ventildeckel ab, Augen geschützt.</translation>
     </message>
     <message>
         <source>Turn until the piston is clear of the valves: a tap must not drive a valve onto it.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehen, bis der Kolben von den Ventilen frei ist: Ein Schlag darf kein Ventil auf ihn treiben.</translation>
     </message>
     <message>
         <source>Tap the stem lightly and squarely: the stem only, never the rocker, never from the side.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leicht und gerade auf den Schaft klopfen: nur auf den Schaft, nie auf den Kipphebel, nie von der Seite.</translation>
     </message>
     <message>
         <source>Bring the cylinder back to its TDC on compression and run leak-down again.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Zylinder wieder in seinen Zünd-OT bringen und die Druckverlustprüfung noch einmal machen.</translation>
     </message>
     <message>
         <source>Note it in the Leak hunt under &quot;After staking&quot;: the valve is in a new state, and the old reading stays beside it.</source>
         <extracomment>staking, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In der Lecksuche unter „Nach dem Anklopfen“ notieren: Das Ventil ist in einem neuen Zustand, und der alte Messwert bleibt daneben stehen.</translation>
     </message>
     <message>
         <source>Holds better afterwards</source>
         <extracomment>staking, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hält danach besser</translation>
     </message>
     <message>
         <source>carbon; run the engine, then test again</source>
         <extracomment>staking, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle; den Motor laufen lassen, dann erneut prüfen</translation>
     </message>
     <message>
         <source>No change</source>
         <extracomment>staking, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine Änderung</translation>
     </message>
     <message>
         <source>it was not carbon that a tap clears</source>
         <extracomment>staking, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>es war keine Ölkohle, die ein Schlag beseitigt</translation>
     </message>
     <message>
         <source>Piston at the top</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolben oben</translation>
     </message>
     <message>
         <source>The valve meets the piston.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Ventil trifft den Kolben.</translation>
     </message>
     <message>
         <source>Struck askew</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schief geschlagen</translation>
     </message>
     <message>
         <source>The stem bends, or spring and collets jump.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Schaft verbiegt sich, oder Feder und Ventilkeile springen heraus.</translation>
     </message>
     <message>
         <source>Tag forgotten</source>
         <extracomment>staking, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kennzeichnung vergessen</translation>
     </message>
     <message>
         <source>Before and after look like two readings of one state.</source>
         <extracomment>staking, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und nachher sehen aus wie zwei Messwerte eines Zustands.</translation>
     </message>
     <message>
         <source>Staking, and what follows from the result</source>
         <extracomment>staking, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anklopfen und was aus dem Ergebnis folgt</translation>
     </message>
     <message>
         <source>Wet test</source>
         <extracomment>wet, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>Last of all: what a little oil changes, and what it only seems to</source>
         <extracomment>wet, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ganz zuletzt: was ein wenig Öl ändert und was es nur zu ändern scheint</translation>
     </message>
     <message>
         <source>Oil seals worn rings for a few strokes and does nothing for a valve. So the rise from dry to wet speaks for rings.</source>
         <extracomment>wet, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl dichtet verschlissene Kolbenringe für ein paar Hübe ab und bewirkt bei einem Ventil nichts. Deshalb spricht der Anstieg von trocken zu nass für Kolbenringe.</translation>
     </message>
     <message>
         <source>But oil takes room as well. A smaller chamber reads higher with no ring leak at all. The app shows what volume alone explains as a range, and only what lies above it speaks for rings.</source>
         <extracomment>wet, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aber Öl braucht auch Platz. Ein kleinerer Brennraum zeigt mehr, ganz ohne undichten Kolbenring. Die App zeigt als Bereich, was das Volumen allein erklärt, und nur was darüber liegt, spricht für Kolbenringe.</translation>
     </message>
     <message>
         <source>Do it last: oil stays on the rings for every later reading. Leak-down comes first.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt machen: Öl bleibt für jeden späteren Messwert an den Kolbenringen. Die Druckverlustprüfung kommt zuerst.</translation>
     </message>
     <message>
         <source>Have a dry reading of the same cylinder under the same conditions.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen trockenen Messwert desselben Zylinders unter denselben Bedingungen haben.</translation>
     </message>
     <message>
         <source>Measure the oil: 15 ml (one tablespoon) for a car cylinder, about 5 ml for a small one. Never more, and never on a diesel.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Öl abmessen: 15 ml (ein Esslöffel) für einen Autozylinder, etwa 5 ml für einen kleinen. Nie mehr, und niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>Let it in through the plug hole so that it runs round the bore.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Durch das Zündkerzenloch so einlaufen lassen, dass es rund um die Bohrung läuft.</translation>
     </message>
     <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Augen weg von den Zündkerzenlöchern. So oft durchdrehen wie bei der Trockenprüfung.</translation>
     </message>
     <message>
         <source>Type the final reading, how much oil and which.</source>
         <extracomment>wet, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Endwert eingeben, wie viel Öl und welches.</translation>
     </message>
     <message>
         <source>Rises by 10 % or more, beyond what volume explains</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steigt um 10 % oder mehr, über das hinaus, was das Volumen erklärt</translation>
     </message>
     <message>
         <source>Does not rise</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steigt nicht</translation>
     </message>
     <message>
         <source>valves, a broken ring or the gasket</source>
         <extracomment>wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventile, ein gebrochener Kolbenring oder die Dichtung</translation>
     </message>
     <message>
         <source>Rises within what volume explains</source>
         <extracomment>wet, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Steigt innerhalb dessen, was das Volumen erklärt</translation>
     </message>
     <message>
         <source>says nothing either way</source>
         <extracomment>wet, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>sagt weder das eine noch das andere</translation>
     </message>
     <message>
         <source>Oil pooled in a flat engine</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl sammelt sich im Boxermotor</translation>
     </message>
     <message>
         <source>In flat or steep cylinders oil lies on one side: it seals half a ring and fills the chamber. The doubt is wider there.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>In liegenden oder stark geneigten Zylindern liegt das Öl auf einer Seite: Es dichtet einen halben Ring ab und füllt den Brennraum. Dort ist die Unsicherheit größer.</translation>
     </message>
     <message>
         <source>Too much oil</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu viel Öl</translation>
     </message>
     <message>
         <source>Volume alone lifts the reading: 5 cm³ that stay turn 172 psi into 214 in a 250 cm³ cylinder without any ring leak (this app&apos;s cranking model). Far too much locks the engine.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schon das Volumen hebt den Messwert: 5 cm³, die bleiben, machen in einem 250-cm³-Zylinder aus 172 psi 214, ganz ohne undichte Kolbenringe (Durchdrehmodell dieser App). Viel zu viel blockiert den Motor.</translation>
     </message>
     <message>
         <source>Leak-down afterwards</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfung danach</translation>
     </message>
     <message>
         <source>Oiled rings leak less than they will. Such readings are marked as oiled.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Geölte Kolbenringe verlieren weniger, als sie es noch werden. Solche Messwerte werden als geölt gekennzeichnet.</translation>
     </message>
     <message>
         <source>Other number of pulls than dry</source>
         <extracomment>wet, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Andere Anzahl von Hüben als trocken</translation>
     </message>
     <message>
         <source>The two readings can&apos;t be compared.</source>
         <extracomment>wet, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Messwerte sind nicht vergleichbar.</translation>
     </message>
     <message>
         <source>10 % or more: rings; none: valves, broken ring, gasket; 15 ml</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>10 % oder mehr: Kolbenringe; keiner: Ventile, gebrochener Kolbenring, Dichtung; 15 ml</translation>
     </message>
     <message>
         <source>5 ml: that manual&apos;s older figure for a car cylinder, taken here for small ones</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>5 ml: die ältere Zahl jenes Handbuchs für einen Autozylinder, hier für kleine genommen</translation>
     </message>
     <message>
         <source>172 psi into 214, and the range that volume explains</source>
         <extracomment>wet, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aus 172 psi werden 214, und der Bereich, den das Volumen erklärt</translation>
     </message>
     <message>
         <source>Reading the findings</source>
         <extracomment>findings, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Befund lesen</translation>
     </message>
     <message>
         <source>One sentence first, then how sure, then the next test</source>
         <extracomment>findings, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erst ein Satz, dann wie sicher, dann die nächste Prüfung</translation>
     </message>
     <message>
         <source>One number is not a verdict. The Findings put all the evidence of a session together, say how sure each thing is, name what contradicts what, and which one test would settle it.</source>
         <extracomment>findings, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl ist kein Urteil. Der Befund fasst alle Belege einer Sitzung zusammen, sagt, wie sicher jedes ist, nennt, was wem widerspricht, und welche eine Prüfung es klären würde.</translation>
     </message>
     <message>
         <source>Read the one sentence of each cylinder first.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zuerst den einen Satz zu jedem Zylinder lesen.</translation>
     </message>
     <message>
         <source>Then the question, if there is one: wrong TDC, a clearance not recorded, a decompressor. It comes before any verdict.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dann die Frage, falls es eine gibt: falscher OT, ein nicht aufgenommenes Ventilspiel, ein Dekompressor. Sie kommt vor jedem Urteil.</translation>
     </message>
     <message>
         <source>Look at the shares of &quot;Where it leaks&quot; with their intervals. They are odds under the app&apos;s working assumptions and not yet counted on real engines. They never go above 95 %.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anteile bei „Wo es undicht ist“ mit ihren Intervallen ansehen. Es sind Wahrscheinlichkeiten unter den Annahmen der App und noch nicht an wirklichen Motoren ausgezählt. Sie gehen nie über 95 %.</translation>
     </message>
     <message>
         <source>Read the rules of thumb beside them, in their own words. Where they disagree with the odds, it says why.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Faustregeln daneben in ihren eigenen Worten lesen. Wo sie den Wahrscheinlichkeiten widersprechen, steht dabei, warum.</translation>
     </message>
     <message>
         <source>Do the next test it names before you plan anything.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die nächste genannte Prüfung machen, bevor etwas geplant wird.</translation>
     </message>
     <message>
         <source>Plan quick fixes, and &quot;run it, then test again&quot;, before a strip-down.</source>
         <extracomment>findings, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schnelle Abhilfe und „laufen lassen, dann erneut prüfen“ vor dem Zerlegen planen.</translation>
     </message>
     <message>
         <source>Filled disc: in range</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Volle Scheibe: im Bereich</translation>
     </message>
     <message>
         <source>leave it</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>so lassen</translation>
     </message>
     <message>
         <source>Half disc: borderline</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halbe Scheibe: grenzwertig</translation>
     </message>
     <message>
         <source>watch it, test again</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>beobachten, erneut prüfen</translation>
     </message>
     <message>
         <source>Open triangle: fault</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Offenes Dreieck: Fehler</translation>
     </message>
     <message>
         <source>something to find</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>hier ist etwas zu finden</translation>
     </message>
     <message>
         <source>Dashed ring: not measured</source>
         <extracomment>findings, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gestrichelter Ring: nicht gemessen</translation>
     </message>
     <message>
         <source>no verdict, also not a good one</source>
         <extracomment>findings, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>kein Urteil, auch kein gutes</translation>
     </message>
     <message>
         <source>A small difference taken for a change</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen kleinen Unterschied für eine Änderung halten</translation>
     </message>
     <message>
         <source>0.1 bar on a gauge of 0 to 6 bar, class 1.6, is the gauge&apos;s own error.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>0,1 bar sind auf einem Manometer von 0 bis 6 bar, Klasse 1,6, der eigene Fehler des Manometers.</translation>
     </message>
     <message>
         <source>No clearance recorded</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Ventilspiel aufgenommen</translation>
     </message>
     <message>
         <source>A valve is called burnt that only lacks clearance.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil heißt verbrannt, dem nur das Spiel fehlt.</translation>
     </message>
     <message>
         <source>Cold held against warm</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalt mit warm verglichen</translation>
     </message>
     <message>
         <source>A cold engine reads about 10 % lower.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein kalter Motor zeigt etwa 10 % weniger.</translation>
     </message>
     <message>
         <source>Air at the breather called a fault</source>
         <extracomment>findings, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an der Entlüftung als Fehler bezeichnet</translation>
     </message>
     <message>
         <source>Rings may pass a little. Valves and joints may not.</source>
         <extracomment>findings, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe dürfen etwas durchlassen. Ventile und Dichtungen dürfen es nicht.</translation>
     </message>
     <message>
         <source>Class 1.6 is an error of 1.6 % of the span</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse 1,6 ist ein Fehler von 1,6 % der Messspanne</translation>
     </message>
     <message>
         <source>Cold about 10 % lower</source>
         <extracomment>findings, for; after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kalt etwa 10 % weniger</translation>
     </message>
     <message>
         <source>Rings may leak, static seals may not</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe dürfen lecken, ruhende Dichtungen nicht</translation>
     </message>
     <message>
         <source>The odds</source>
         <extracomment>findings, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeiten</translation>
     </message>
     <message>
         <source>After the repair</source>
         <extracomment>after-repair, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Reparatur</translation>
     </message>
     <message>
         <source>Prove that it worked, or say that it can&apos;t be compared</source>
         <extracomment>after-repair, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beweisen, dass sie geholfen hat, oder sagen, dass es nicht vergleichbar ist</translation>
     </message>
     <message>
         <source>A repair is proved by a second reading that can be held against the first. The difference has a doubt of its own: with the same gauge what it is always out by cancels, with another gauge it does not.</source>
         <extracomment>after-repair, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Reparatur wird durch einen zweiten Messwert bewiesen, der sich mit dem ersten vergleichen lässt. Die Differenz hat eine eigene Unsicherheit: Mit demselben Manometer hebt sich auf, worum es immer falsch geht, mit einem anderen nicht.</translation>
     </message>
     <message>
         <source>Open a new session and tag the readings &quot;after repair&quot;.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine neue Sitzung beginnen und die Messwerte als „nach der Reparatur“ kennzeichnen.</translation>
     </message>
     <message>
         <source>Repeat the conditions of the first visit: same gauge, same heat, throttle, plugs out, battery on charge. Cold against cold.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bedingungen des ersten Termins wiederholen: dasselbe Manometer, gleich warm, Drosselklappe, Zündkerzen heraus, Batterie am Ladegerät. Kalt gegen kalt.</translation>
     </message>
     <message>
         <source>Run the same tests in the same order.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dieselben Prüfungen in derselben Reihenfolge machen.</translation>
     </message>
     <message>
         <source>Note oil used at assembly: it makes the test wet.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Beim Zusammenbau benutztes Öl notieren: Es macht die Prüfung nass.</translation>
     </message>
     <message>
         <source>After a hone or new rings, plan a retest after running in. Engines shows it when it is due.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Honen oder neuen Kolbenringen eine Nachprüfung nach dem Einfahren planen. „Motoren“ zeigt sie, wenn sie fällig ist.</translation>
     </message>
     <message>
         <source>Hold the two visits against each other, and hand the owner the report.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die beiden Termine gegeneinanderhalten und dem Besitzer den Bericht übergeben.</translation>
     </message>
     <message>
         <source>Better beyond doubt</source>
         <extracomment>after-repair, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zweifelsfrei besser</translation>
     </message>
     <message>
         <source>more than the gauges could be out by</source>
         <extracomment>after-repair, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>mehr, als die Manometer falsch gehen könnten</translation>
     </message>
     <message>
         <source>No real change</source>
         <extracomment>after-repair, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Keine echte Änderung</translation>
     </message>
     <message>
         <source>the difference lies inside the doubt</source>
         <extracomment>after-repair, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>die Differenz liegt innerhalb der Unsicherheit</translation>
     </message>
     <message>
         <source>Assembly oil</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl vom Zusammenbau</translation>
     </message>
     <message>
         <source>It makes the test wet and flatters the rings.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es macht die Prüfung nass und schmeichelt den Kolbenringen.</translation>
     </message>
     <message>
         <source>Other tester or set pressure</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Anderes Prüfgerät oder anderer eingestellter Druck</translation>
     </message>
     <message>
         <source>Percentages can&apos;t be compared as they stand. The app converts, and says so.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prozentwerte sind so, wie sie dastehen, nicht vergleichbar. Die App rechnet um und sagt es.</translation>
     </message>
     <message>
         <source>Warm against cold</source>
         <extracomment>after-repair, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Warm gegen kalt</translation>
     </message>
     <message>
         <source>About 10 % between the two, repair or not.</source>
         <extracomment>after-repair, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Etwa 10 % zwischen beiden, Reparatur hin oder her.</translation>
     </message>
     <message>
         <source>A shared offset cancels in a difference</source>
         <extracomment>after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein gemeinsamer Versatz hebt sich in der Differenz auf</translation>
     </message>
     <message>
         <source>Assembly oil, running in</source>
         <extracomment>after-repair, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl vom Zusammenbau, Einfahren</translation>
     </message>
     <message>
         <source>Numbers and files</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen und Dateien</translation>
     </message>
     <message>
         <source>Altitude and testers</source>
         <extracomment>testers, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höhe und Prüfgeräte</translation>
     </message>
     <message>
         <source>The same engine reads otherwise high up and on another tester</source>
         <extracomment>testers, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Derselbe Motor zeigt in der Höhe und auf einem anderen Prüfgerät anderes an</translation>
     </message>
     <message>
         <source>A cylinder begins with the air around it. 120 psi at sea level is about 100 psi at 5 000 feet (1 500 m), with nothing wrong. And a percentage belongs to the tester that showed it: another set pressure or restrictor shows another one for the same leak.</source>
         <extracomment>testers, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zylinder beginnt mit der Luft um ihn herum. 120 psi auf Meereshöhe sind auf 5 000 Fuß (1 500 m) etwa 100 psi, ohne dass etwas fehlt. Und ein Prozentwert gehört zu dem Prüfgerät, das ihn gezeigt hat: Ein anderer eingestellter Druck oder eine andere Drosselbohrung zeigt für dasselbe Leck einen anderen.</translation>
     </message>
     <message>
         <source>The app converts both before it judges, and says that it did.</source>
         <extracomment>testers, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die App rechnet beides um, bevor sie urteilt, und sagt, dass sie es getan hat.</translation>
     </message>
     <message>
         <source>Enter each tester once: range, class, hose, where the check valve sits; for leak-down the set pressure and the restrictor. Home-made testers are normal.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jedes Prüfgerät einmal eingeben: Bereich, Klasse, Schlauch, Sitz des Rückschlagventils; für die Druckverlustprüfung den eingestellten Druck und die Drosselbohrung. Selbst gebaute Prüfgeräte sind normal.</translation>
     </message>
     <message>
         <source>Check before you blame the engine: outlet blocked reads 0 % leakage; needle at zero at rest; after cranking the gauge does not sink.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen, bevor der Motor beschuldigt wird: Bei verschlossenem Ausgang 0 % Druckverlust; Zeiger in Ruhe auf null; nach dem Durchdrehen sinkt das Manometer nicht.</translation>
     </message>
     <message>
         <source>Check a home-made restrictor with a drilled hole of known size in place of the cylinder.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine selbst gemachte Drosselbohrung mit einem Prüfloch bekannter Größe anstelle des Zylinders prüfen.</translation>
     </message>
     <message>
         <source>Enter the shop&apos;s altitude, or what a barometer in the shop shows.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Höhe der Werkstatt eingeben oder was ein Barometer in der Werkstatt zeigt.</translation>
     </message>
     <message>
         <source>A table for altitude in the engine&apos;s manual comes before any sum.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Höhentabelle im Handbuch des Motors geht jeder Rechnung vor.</translation>
     </message>
     <message>
         <source>Compare one tester with a reference now and then, and note the date.</source>
         <extracomment>testers, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hin und wieder ein Prüfgerät mit einer Referenz vergleichen und das Datum notieren.</translation>
     </message>
     <message>
         <source>Restrictor 0.040 in (1.02 mm), 0.250 in long</source>
         <extracomment>testers, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung 0,040 in (1,02 mm), 0,250 in lang</translation>
     </message>
     <message>
         <source>bores under 5 in</source>
         <extracomment>testers, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen unter 5 in</translation>
     </message>
     <message>
         <source>Restrictor 0.060 in (1.52 mm), 0.250 in long</source>
         <extracomment>testers, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung 0,060 in (1,52 mm), 0,250 in lang</translation>
     </message>
     <message>
         <source>bores of 5 in and more</source>
         <extracomment>testers, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bohrungen ab 5 in</translation>
     </message>
     <message>
         <source>The weather report&apos;s pressure</source>
         <extracomment>testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck aus dem Wetterbericht</translation>
     </message>
     <message>
         <source>It is reduced to sea level. Use the altitude or a barometer in the shop.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er ist auf Meereshöhe umgerechnet. Die Höhe oder ein Barometer in der Werkstatt nehmen.</translation>
     </message>
     <message>
         <source>40 % at 35 psi and 33 % at 80 psi can be the same leak.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>40 % bei 35 psi und 33 % bei 80 psi können dasselbe Leck sein.</translation>
     </message>
     <message>
         <source>Tyre-valve core in the gauge</source>
         <extracomment>testers, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reifenventileinsatz im Manometer</translation>
     </message>
     <message>
         <source>It opens late and reads 11 to 19 psi low. Say on the tester&apos;s card which core it has.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er öffnet spät und zeigt 11 bis 19 psi zu wenig. Auf der Karte des Prüfgeräts angeben, welchen Einsatz es hat.</translation>
     </message>
     <message>
         <source>It is out by as much everywhere.</source>
         <extracomment>testers, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es geht überall um ebenso viel falsch.</translation>
     </message>
     <message>
         <source>120 psi at sea level, 100 at 5 000 feet</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>120 psi auf Meereshöhe, 100 auf 5 000 Fuß</translation>
     </message>
     <message>
         <source>Restrictors</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrungen</translation>
     </message>
     <message>
         <source>Tyre-valve core; one leak on two testers</source>
         <extracomment>testers, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Reifenventileinsatz; ein Leck auf zwei Prüfgeräten</translation>
     </message>
     <message>
         <source>What ± means</source>
         <extracomment>uncertainty, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was ± bedeutet</translation>
     </message>
     <message>
         <source>How sure a number is, and when two numbers differ</source>
         <extracomment>uncertainty, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher eine Zahl ist und wann zwei Zahlen verschieden sind</translation>
     </message>
     <message>
         <source>No gauge shows the true value. &quot;7.5 bar ± 0.2&quot; says: as far as is known of the gauge and the reading, the true value lies between 7.3 and 7.7 about 19 times out of 20.</source>
         <extracomment>uncertainty, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kein Manometer zeigt den wahren Wert. „7,5 bar ± 0,2“ heißt: Soweit Manometer und Messwert bekannt sind, liegt der wahre Wert in etwa 19 von 20 Fällen zwischen 7,3 und 7,7.</translation>
     </message>
     <message>
         <source>Enter the gauge&apos;s class and range. The class is its error in percent of the whole span: class 1.6 on 0 to 10 bar may be out by 0.16 bar anywhere.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse und Bereich des Manometers eingeben. Die Klasse ist sein Fehler in Prozent der ganzen Messspanne: Klasse 1,6 auf 0 bis 10 bar kann überall um 0,16 bar falsch gehen.</translation>
     </message>
     <message>
         <source>Ask of a difference whether it is larger than its own ±. If not, it may be the gauge.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Bei einem Unterschied fragen, ob er größer ist als sein eigenes ±. Wenn nicht, kann es das Manometer sein.</translation>
     </message>
     <message>
         <source>Use the same gauge for everything that is to be compared: what it is always out by cancels in a difference.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für alles, was verglichen werden soll, dasselbe Manometer nehmen: Worum es immer falsch geht, hebt sich in der Differenz auf.</translation>
     </message>
     <message>
         <source>Repeat a reading that matters. Repeats show the scatter of the pulls, not the gauge&apos;s own error.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen wichtigen Messwert wiederholen. Wiederholungen zeigen die Streuung der Messungen, nicht den eigenen Fehler des Manometers.</translation>
     </message>
     <message>
         <source>Touch a number to see where it comes from, what went in and how much doubt each part brings.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und wie viel Unsicherheit jeder Teil beiträgt.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Werte, deren ± sich weit überlappen</translation>
     </message>
     <message>
         <source>no real change</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>keine echte Änderung</translation>
     </message>
     <message>
         <source>An interval from 10 to 80 %</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Intervall von 10 bis 80 %</translation>
     </message>
     <message>
         <source>not yet known; the next test says which</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>noch nicht bekannt; die nächste Prüfung sagt es</translation>
     </message>
     <message>
         <source>&quot;depends on assumptions&quot;</source>
         <extracomment>uncertainty, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>„hängt von Annahmen ab“</translation>
     </message>
     <message>
         <source>other assumptions would give another main path</source>
         <extracomment>uncertainty, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>andere Annahmen ergäben einen anderen Hauptweg</translation>
     </message>
     <message>
         <source>More digits than the gauge has</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mehr Stellen, als das Manometer hat</translation>
     </message>
     <message>
         <source>They are guessed. Type what the scale lets you read.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie sind geraten. Eingeben, was die Skala ablesen lässt.</translation>
     </message>
     <message>
         <source>A fall of 0.1 bar taken for wear</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einen Abfall um 0,1 bar für Verschleiß halten</translation>
     </message>
     <message>
         <source>A gauge of 0 to 6 bar, class 1.6, may be out by 0.096 bar alone.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Manometer von 0 bis 6 bar, Klasse 1,6, kann allein um 0,096 bar falsch gehen.</translation>
     </message>
     <message>
         <source>± taken for a promise</source>
         <extracomment>uncertainty, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>± für ein Versprechen halten</translation>
     </message>
     <message>
         <source>It covers what is known. A leaking adapter or a closed throttle is not in it.</source>
         <extracomment>uncertainty, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es deckt ab, was bekannt ist. Ein undichter Adapter oder eine geschlossene Drosselklappe ist nicht darin.</translation>
     </message>
     <message>
         <source>Coverage factor 2, about 95 %</source>
         <extracomment>uncertainty, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erweiterungsfaktor 2, etwa 95 %</translation>
     </message>
     <message>
         <source>Class 1.6 on 0 to 10 bar: 0.16 bar</source>
         <extracomment>uncertainty, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Klasse 1,6 auf 0 bis 10 bar: 0,16 bar</translation>
     </message>
     <message>
         <source>What a signature proves</source>
         <extracomment>signature, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was eine Signatur beweist</translation>
     </message>
     <message>
         <source>Session files: unaltered, yes; true, no</source>
         <extracomment>signature, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdateien: unverändert, ja; wahr, nein</translation>
     </message>
     <message>
         <source>A session file carries checksums against damage, and what the app hands over is signed. &quot;Unaltered&quot; means: since the holder of that key handed it over, no byte was changed, added or taken out.</source>
         <extracomment>signature, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Sitzungsdatei trägt Prüfsummen gegen Schäden, und was die App übergibt, ist signiert. „Unverändert“ heißt: Seit der Inhaber dieses Schlüssels sie übergeben hat, wurde kein Byte geändert, hinzugefügt oder herausgenommen.</translation>
     </message>
     <message>
         <source>Open the file. The app checks every byte before it shows anything.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei öffnen. Die App prüft jedes Byte, bevor sie etwas zeigt.</translation>
     </message>
     <message>
         <source>Unknown key? Compare its fingerprint with the sender once, by eye or by telephone, then give the key a name.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel unbekannt? Seinen Fingerabdruck einmal mit dem Absender vergleichen, mit eigenen Augen oder am Telefon, dann dem Schlüssel einen Namen geben.</translation>
     </message>
     <message>
         <source>From then on files of that key show the name.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von da an zeigen Dateien dieses Schlüssels den Namen.</translation>
     </message>
     <message>
         <source>A damaged file is not brought in, and your library stays as it was: ask for the file again.</source>
         <extracomment>signature, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine beschädigte Datei wird nicht eingelesen, und der eigene Bestand bleibt, wie er war: noch einmal um die Datei bitten.</translation>
     </message>
     <message>
         <source>Unaltered, named key</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert, Schlüssel mit Namen</translation>
     </message>
     <message>
         <source>handed over like this by the holder of that key</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>vom Inhaber dieses Schlüssels so übergeben</translation>
     </message>
     <message>
         <source>Unaltered, unknown key</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert, Schlüssel unbekannt</translation>
     </message>
     <message>
         <source>not changed since; by whom is not known</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>seither nicht geändert; von wem, ist nicht bekannt</translation>
     </message>
     <message>
         <source>Altered</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verändert</translation>
     </message>
     <message>
         <source>changed after it was signed</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Signieren geändert</translation>
     </message>
     <message>
         <source>Not signed</source>
         <extracomment>signature, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht signiert</translation>
     </message>
     <message>
         <source>nothing is proved, and nothing is wrong either</source>
         <extracomment>signature, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>nichts ist bewiesen, und falsch ist auch nichts</translation>
     </message>
     <message>
         <source>Unaltered taken for true</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert für wahr halten</translation>
     </message>
     <message>
         <source>It does not say that a reading is true or when it was really taken.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sie sagt nicht, dass ein Messwert wahr ist oder wann er wirklich aufgenommen wurde.</translation>
     </message>
     <message>
         <source>No signature taken for a forgery</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fehlende Signatur für eine Fälschung halten</translation>
     </message>
     <message>
         <source>Anyone can take a signature off, or sign with a key of their own; that shows as an unknown key.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder kann eine Signatur abnehmen oder mit einem eigenen Schlüssel signieren; das zeigt sich als unbekannter Schlüssel.</translation>
     </message>
     <message>
         <source>Key taken for a person</source>
         <extracomment>signature, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel für eine Person halten</translation>
     </message>
     <message>
         <source>Whoever has the unlocked phone can sign.</source>
         <extracomment>signature, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wer das entsperrte Telefon hat, kann signieren.</translation>
     </message>
     <message>
         <source>Checksums of every file</source>
         <extracomment>signature, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Prüfsummen jeder Datei</translation>
     </message>
     <message>
         <source>Signature: Ed25519 over the list of checksums</source>
         <extracomment>signature, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Signatur: Ed25519 über die Liste der Prüfsummen</translation>
     </message>
     <message>
         <source>Ways out of a cylinder</source>
         <extracomment>section, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wege aus einem Zylinder</translation>
     </message>
     <message>
         <source>A cylinder cut open with the piston near the top and air coming in at the plug hole. Dashed arrows show five ways out: past the intake valve to the intake, past the exhaust valve to the exhaust, down past the piston rings to the crankcase and its breather, through the head gasket to the outside or to the neighbour, and through the head gasket into the coolant.</source>
         <extracomment>section, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein aufgeschnittener Zylinder mit dem Kolben nahe dem Scheitel und Luft, die am Zündkerzenloch hineinkommt. Gestrichelte Pfeile zeigen fünf Wege hinaus: am Einlassventil vorbei zum Einlass, am Auslassventil vorbei zum Auslass, an den Kolbenringen vorbei hinunter ins Kurbelgehäuse und zu seiner Entlüftung, durch die Zylinderkopfdichtung nach außen oder zum Nachbarn und durch die Zylinderkopfdichtung ins Kühlmittel.</translation>
     </message>
     <message>
         <source>Intake: intake valve</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass: Einlassventil</translation>
     </message>
     <message>
         <source>Exhaust: exhaust valve</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auslass: Auslassventil</translation>
     </message>
     <message>
         <source>Breather, oil filler: rings, piston, bore</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Entlüftung, Öleinfüllöffnung: Kolbenringe, Kolben, Bohrung</translation>
     </message>
     <message>
         <source>Joint of the head, neighbour&apos;s plug hole: head gasket</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuge des Zylinderkopfs, Zündkerzenloch des Nachbarn: Zylinderkopfdichtung</translation>
     </message>
     <message>
         <source>Bubbles in the coolant: head gasket, or a crack</source>
         <extracomment>section, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen im Kühlmittel: Zylinderkopfdichtung oder ein Riss</translation>
     </message>
     <message>
         <source>Where to listen</source>
         <extracomment>listening, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo zu horchen ist</translation>
     </message>
     <message>
         <source>An engine from the side with air on one cylinder. Listening points: the mouth of the intake on the left, the end of the exhaust on the right, the oil filler with a thin glove stood over it, the coolant filler of the cold radiator, the neighbour&apos;s plug hole with a hose that leads to an ear, and the joint of the head with bubbles of soapy water.</source>
         <extracomment>listening, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Motor von der Seite mit Luft auf einem Zylinder. Stellen zum Horchen: die Mündung des Einlasses links, das Ende des Auspuffs rechts, die Öleinfüllöffnung mit einem dünnen Handschuh darüber, die Kühlmitteleinfüllöffnung des kalten Kühlers, das Zündkerzenloch des Nachbarn mit einem Schlauch zum Ohr und die Fuge des Zylinderkopfs mit Blasen von Seifenwasser.</translation>
     </message>
     <message>
         <source>Intake, throttle open</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass, Drosselklappe offen</translation>
     </message>
     <message>
         <source>End of the exhaust</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ende des Auspuffs</translation>
     </message>
     <message>
         <source>Oil filler or breather, a thin glove over it</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öleinfüllöffnung oder Entlüftung, ein dünner Handschuh darüber</translation>
     </message>
     <message>
         <source>Coolant filler, engine cold</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmitteleinfüllöffnung, Motor kalt</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole, a hose to the ear</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch des Nachbarn, ein Schlauch zum Ohr</translation>
     </message>
     <message>
         <source>Joint of the head, soapy water</source>
         <extracomment>listening, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fuge des Zylinderkopfs, Seifenwasser</translation>
     </message>
     <message>
         <source>Compression and overlap</source>
         <extracomment>tdc, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung und Ventilüberschneidung</translation>
     </message>
     <message>
         <source>Two cylinders, both with the piston at the top. On the left, compression: both cams point away, the valves are shut and their tops have clearance. On the right, overlap: both cams press, both valves stand a little open and air gets out at intake and exhaust.</source>
         <extracomment>tdc, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zylinder, beide mit dem Kolben oben. Links Verdichtung: Beide Nocken zeigen weg, die Ventile sind geschlossen, und an ihren Enden ist Spiel. Rechts Ventilüberschneidung: Beide Nocken drücken, beide Ventile stehen ein wenig offen, und Luft entweicht an Einlass und Auslass.</translation>
     </message>
     <message>
         <source>Compression: both valves shut. This is the TDC for leak-down</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung: beide Ventile geschlossen. Das ist der OT für die Druckverlustprüfung</translation>
     </message>
     <message>
         <source>Overlap: both valves a little open, air at intake and exhaust. Turn once, all the way round</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilüberschneidung: beide Ventile ein wenig offen, Luft an Einlass und Auslass. Einmal drehen, ganz herum</translation>
     </message>
     <message>
         <source>Clearance between cam and valve: what holds the valve shut is its spring alone</source>
         <extracomment>tdc, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Spiel zwischen Nocken und Ventil: Geschlossen gehalten wird das Ventil allein von seiner Feder</translation>
     </message>
     <message>
         <source>Thumb or whistle</source>
         <extracomment>thumb, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Daumen oder Pfeife</translation>
     </message>
     <message>
         <source>Two cylinders whose piston comes up with both valves shut. On the left a thumb on the plug hole feels the air push past it. On the right a whistle in the plug hole sounds. If nothing pushes, the valves overlap.</source>
         <extracomment>thumb, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Zylinder, deren Kolben bei geschlossenen Ventilen nach oben kommt. Links spürt ein Daumen auf dem Zündkerzenloch, wie sich die Luft vorbeidrückt. Rechts tönt eine Pfeife im Zündkerzenloch. Drückt nichts, überschneiden sich die Ventile.</translation>
     </message>
     <message>
         <source>Thumb on the plug hole: air pushes out on the way up</source>
         <extracomment>thumb, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Daumen auf dem Zündkerzenloch: Beim Aufwärtsgang drückt Luft heraus</translation>
     </message>
     <message>
         <source>A whistle in the plug hole sounds until the piston is at the top</source>
         <extracomment>thumb, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Pfeife im Zündkerzenloch tönt, bis der Kolben oben ist</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
         <extracomment>rig, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfer</translation>
     </message>
     <message>
         <source>From left to right: air from the compressor, a regulator with its handle, the gauge that shows the set pressure, a restrictor that leaves only a small hole, the gauge that shows the held pressure, and a hose into the plug hole of a cylinder with its piston at the top.</source>
         <extracomment>rig, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von links nach rechts: Luft vom Kompressor, ein Druckregler mit seinem Griff, das Manometer für den eingestellten Druck, eine Drosselbohrung, die nur ein kleines Loch lässt, das Manometer für den Haltedruck und ein Schlauch ins Zündkerzenloch eines Zylinders, dessen Kolben oben steht.</translation>
     </message>
     <message>
         <source>Regulator: up slowly</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckregler: langsam hoch</translation>
     </message>
     <message>
         <source>Set pressure, before the restrictor</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck, vor der Drosselbohrung</translation>
     </message>
     <message>
         <source>Restrictor: a small hole of known size</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung: ein kleines Loch bekannter Größe</translation>
     </message>
     <message>
         <source>Held pressure, after the restrictor</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Haltedruck, nach der Drosselbohrung</translation>
     </message>
     <message>
         <source>Cylinder at its TDC on compression</source>
         <extracomment>rig, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder in seinem Zünd-OT</translation>
     </message>
     <message>
         <source>Holding the crank</source>
         <extracomment>holding, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Kurbelwelle halten</translation>
     </message>
     <message>
         <source>Two cranks under air pressure. On the left the crank stands at TDC: the push goes straight through its centre and turns nothing. On the right it stands some degrees after TDC: the push goes past the centre and turns the crank.</source>
         <extracomment>holding, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Kurbelwellen unter Luftdruck. Links steht die Kurbelwelle im OT: Der Druck geht gerade durch ihre Mitte und dreht nichts. Rechts steht sie einige Grad nach OT: Der Druck geht an der Mitte vorbei und dreht die Kurbelwelle.</translation>
     </message>
     <message>
         <source>At TDC the air has no lever</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Im OT hat die Luft keinen Hebel</translation>
     </message>
     <message>
         <source>A few degrees on it turns the crank: it must be held</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein paar Grad weiter dreht sie die Kurbelwelle: Sie muss gehalten werden</translation>
     </message>
     <message>
         <source>Gear and brake or a second person; no tool left on the crank</source>
         <extracomment>holding, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gang und Bremse oder eine zweite Person; kein Werkzeug auf der Kurbelwelle lassen</translation>
     </message>
     <message>
         <source>Measuring a clearance</source>
         <extracomment>clearance, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventilspiel messen</translation>
     </message>
     <message>
         <source>A rocker lies over a valve. The cam under its other end points away, so the valve is shut. A feeler blade lies in the gap between the rocker&apos;s adjusting screw and the top of the valve stem.</source>
         <extracomment>clearance, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Kipphebel liegt über einem Ventil. Der Nocken unter seinem anderen Ende zeigt weg, das Ventil ist also geschlossen. Ein Blatt der Fühlerlehre liegt im Spalt zwischen der Einstellschraube des Kipphebels und dem Ende des Ventilschafts.</translation>
     </message>
     <message>
         <source>Feeler blade in the gap: a light drag</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blatt der Fühlerlehre im Spalt: leichter Widerstand</translation>
     </message>
     <message>
         <source>Adjusting screw of the rocker</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einstellschraube des Kipphebels</translation>
     </message>
     <message>
         <source>Valve stem and spring, valve shut</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ventilschaft und Feder, Ventil geschlossen</translation>
     </message>
     <message>
         <source>Cam points away: TDC on compression</source>
         <extracomment>clearance, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nocken zeigt weg: Zünd-OT</translation>
     </message>
     <message>
         <source>A valve in its head with a crumb of carbon on the seat, so that it does not close. A light tap goes square onto the end of the stem. The piston stands well below the valve.</source>
         <extracomment>staking, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Ventil in seinem Kopf mit einem Krümel Ölkohle auf dem Sitz, sodass es nicht schließt. Ein leichter Schlag trifft gerade auf das Ende des Schafts. Der Kolben steht weit unter dem Ventil.</translation>
     </message>
     <message>
         <source>Carbon on the seat</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ölkohle auf dem Sitz</translation>
     </message>
     <message>
         <source>Light taps, square, on the stem only</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Leichte Schläge, gerade, nur auf den Schaft</translation>
     </message>
     <message>
         <source>Piston clear of the valve</source>
         <extracomment>staking, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kolben frei vom Ventil</translation>
     </message>
     <message>
         <source>Oil on the piston</source>
         <extracomment>oil, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl auf dem Kolben</translation>
     </message>
     <message>
         <source>On the left an upright cylinder: oil lies on the piston all round, reaches the rings and takes room from the chamber. On the right a flat cylinder: the oil has pooled on the lower side, seals only a part of the rings and fills the chamber from below.</source>
         <extracomment>oil, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Links ein stehender Zylinder: Öl liegt ringsum auf dem Kolben, erreicht die Kolbenringe und nimmt dem Brennraum Platz. Rechts ein liegender Zylinder: Das Öl hat sich auf der unteren Seite gesammelt, dichtet nur einen Teil der Kolbenringe ab und füllt den Brennraum von unten.</translation>
     </message>
     <message>
         <source>Oil at the rings: seals them for a few strokes</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl an den Kolbenringen: dichtet sie für ein paar Hübe ab</translation>
     </message>
     <message>
         <source>Room that the oil takes: reads higher with no ring leak at all</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Platz, den das Öl braucht: zeigt mehr, ganz ohne undichten Kolbenring</translation>
     </message>
     <message>
         <source>Flat cylinder: oil pools below, seals a part only, wider doubt</source>
         <extracomment>oil, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Liegender Zylinder: Öl sammelt sich unten, dichtet nur einen Teil ab, größere Unsicherheit</translation>
     </message>
     <message>
         <source>Reach of the adapter</source>
         <extracomment>adapter, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge des Adapters</translation>
     </message>
     <message>
         <source>Two adapters screwed into plug holes over a piston at the top. The left one ends level with the chamber&apos;s roof and seals on its ring. The right one is too long: it reaches down to the piston.</source>
         <extracomment>adapter, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei in Zündkerzenlöcher geschraubte Adapter über einem Kolben oben. Der linke endet bündig mit dem Dach des Brennraums und dichtet auf seinem Ring. Der rechte ist zu lang: Er reicht bis zum Kolben hinunter.</translation>
     </message>
     <message>
         <source>Sealing ring, whole and clean</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dichtring, heil und sauber</translation>
     </message>
     <message>
         <source>Same thread and reach as the plug</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde und Gewindelänge wie die Zündkerze</translation>
     </message>
     <message>
         <source>Too long: it strikes the piston. Turn once by hand</source>
         <extracomment>adapter, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zu lang: Er stößt an den Kolben. Einmal von Hand durchdrehen</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
         <extracomment>crankcase, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Halteprüfung des Kurbelgehäuses</translation>
     </message>
     <message>
         <source>A two-stroke cut open. Plates close the exhaust port and the intake; a small pump with a gauge puts a low pressure into the crankcase. Places that may leak: the seals on both ends of the crankshaft, the base gasket under the cylinder, and the reed at the intake.</source>
         <extracomment>crankcase, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein aufgeschnittener Zweitakter. Platten verschließen Auslassschlitz und Einlass; eine kleine Pumpe mit Manometer gibt einen niedrigen Druck ins Kurbelgehäuse. Stellen, die lecken können: die Wellendichtringe an beiden Enden der Kurbelwelle, die Fußdichtung unter dem Zylinder und die Membran am Einlass.</translation>
     </message>
     <message>
         <source>Blanking plates: soapy water here first</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verschlussplatten: erst hier Seifenwasser</translation>
     </message>
     <message>
         <source>Crank seals, both ends</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wellendichtringe, beide Enden</translation>
     </message>
     <message>
         <source>Base gasket</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fußdichtung</translation>
     </message>
     <message>
         <source>Intake with its reed or rotary valve, blanked off</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass mit Membran oder Drehschieber, verschlossen</translation>
     </message>
     <message>
         <source>Pump and gauge: a low set pressure</source>
         <extracomment>crankcase, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Pumpe und Manometer: ein niedriger eingestellter Druck</translation>
     </message>
     <message>
         <source>Two readings and their doubt</source>
         <extracomment>doubt, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Messwerte und ihre Unsicherheit</translation>
     </message>
     <message>
         <source>Two pairs of readings over a scale, each with a whisker for its doubt. The upper pair lies close together and the whiskers overlap: no real change. The lower pair lies far apart and the whiskers do not meet: a real difference.</source>
         <extracomment>doubt, description</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Paare von Messwerten über einer Skala, jeder mit einem Strich für seine Unsicherheit. Das obere Paar liegt nah beieinander, und die Striche überlappen sich: keine echte Änderung. Das untere Paar liegt weit auseinander, und die Striche treffen sich nicht: ein echter Unterschied.</translation>
     </message>
     <message>
         <source>Whiskers overlap widely: it may be the gauge</source>
         <extracomment>doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Striche überlappen sich weit: Es kann das Manometer sein</translation>
     </message>
     <message>
         <source>Whiskers apart: a real difference</source>
         <extracomment>doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Striche getrennt: ein echter Unterschied</translation>
     </message>
     <message>
         <source>Special engines</source>
         <extracomment>title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Besondere Motoren</translation>
     </message>
     <message>
         <source>Two-stroke: the crankcase</source>
         <extracomment>crankcase, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zweitakter: das Kurbelgehäuse</translation>
     </message>
     <message>
         <source>Does it hold pressure? Seals, base gasket, reed or rotary valve</source>
         <extracomment>crankcase, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Hält es Druck? Wellendichtringe, Fußdichtung, Membran oder Drehschieber</translation>
     </message>
     <message>
         <source>A two-stroke&apos;s crankcase pumps the charge. Where it leaks, the engine draws air that no carburettor has measured. Its hold test is one of its own: set pressure, minutes, end pressure.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Kurbelgehäuse eines Zweitakters pumpt die Füllung. Wo es undicht ist, saugt der Motor Luft an, die kein Vergaser zugemessen hat. Seine Halteprüfung ist eine eigene: eingestellter Druck, Minuten, Enddruck.</translation>
     </message>
     <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Über dem Kolben gibt es nur Kolbenringe, Zylinderkopfdichtung und Dekompressor. Luft von den Kolbenringen geht durch Auslassschlitz und Vergaser hinaus. Es gibt keine Tellerventile, und nichts wird angeklopft.</translation>
     </message>
     <message>
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Einlass und Auslass mit Verschlussplatten oder Stopfen schließen, und das Zündkerzenloch.</translation>
     </message>
     <message>
         <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellten Druck und Minuten aus dem Handbuch des Motors nehmen. Er ist weit niedriger als bei der Druckverlustprüfung.</translation>
     </message>
     <message>
         <source>Bring the pressure up slowly, close the tap, note the time.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Druck langsam aufbauen, den Hahn schließen, die Zeit notieren.</translation>
     </message>
     <message>
         <source>First soapy water on your own blanking plates, hose and gauge.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Erst Seifenwasser auf die eigenen Verschlussplatten, Schlauch und Manometer.</translation>
     </message>
     <message>
         <source>After the minutes read the end pressure. Type set, minutes and end on the pad of the crankcase test.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach den Minuten den Enddruck ablesen. Eingestellten Druck, Minuten und Enddruck auf dem Eingabefeld der Kurbelgehäuseprüfung eingeben.</translation>
     </message>
     <message>
         <source>If it sank: soapy water on crank seals, base gasket, and reed or rotary valve. Note each exit in the Leak hunt.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wenn er gesunken ist: Seifenwasser auf Wellendichtringe, Fußdichtung und Membran oder Drehschieber. Jeden Austritt in der Lecksuche notieren.</translation>
     </message>
     <message>
         <source>Bubbles at a crank seal</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen an einem Wellendichtring</translation>
     </message>
     <message>
         <source>crank seal</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wellendichtring</translation>
     </message>
     <message>
         <source>Bubbles along the cylinder&apos;s foot</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Blasen entlang des Zylinderfußes</translation>
     </message>
     <message>
         <source>base gasket</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Fußdichtung</translation>
     </message>
     <message>
         <source>Air at the reed or rotary valve</source>
         <extracomment>crankcase, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft an Membran oder Drehschieber</translation>
     </message>
     <message>
         <source>the valve</source>
         <extracomment>crankcase, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>das Ventil</translation>
     </message>
     <message>
         <source>A blanking plate leaks</source>
         <extracomment>crankcase, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Eine Verschlussplatte leckt</translation>
     </message>
     <message>
         <source>It looks like a crank seal. Soapy water there first.</source>
         <extracomment>crankcase, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es sieht nach einem Wellendichtring aus. Dort zuerst Seifenwasser.</translation>
     </message>
     <message>
         <source>Leak-down pressure in the crankcase</source>
         <extracomment>crankcase, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druck der Druckverlustprüfung im Kurbelgehäuse</translation>
     </message>
     <message>
         <source>It pushes seals out of their seats. Use what the engine&apos;s manual gives.</source>
         <extracomment>crankcase, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Er drückt Dichtringe aus ihren Sitzen. Nehmen, was das Handbuch des Motors angibt.</translation>
     </message>
     <message>
         <source>The test and its exits</source>
         <extracomment>crankcase, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Prüfung und ihre Austritte</translation>
     </message>
     <message>
         <source>Decompressor</source>
         <extracomment>decompressor, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>A low cranking reading is no proof of a leak</source>
         <extracomment>decompressor, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein niedriger Kompressionswert ist kein Beweis für ein Leck</translation>
     </message>
     <message>
         <source>A decompressor lets pressure out on purpose so that the engine turns easily. With one working, cranking readings of 57 to 85 psi (3.9 to 5.9 bar) are published for sound engines.</source>
         <extracomment>decompressor, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Dekompressor lässt absichtlich Druck ab, damit sich der Motor leicht dreht. Arbeitet einer, sind für heile Motoren Kompressionswerte von 57 bis 85 psi (3,9 bis 5,9 bar) veröffentlicht.</translation>
     </message>
     <message>
         <source>Say on the engine card whether there is none, a manual or an automatic one.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Motorkarte angeben, ob es keinen, einen von Hand betätigten oder einen automatischen gibt.</translation>
     </message>
     <message>
         <source>Manual: put it off for the whole test, and see that it stays off.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von Hand: für die ganze Prüfung ausschalten und darauf achten, dass er aus bleibt.</translation>
     </message>
     <message>
         <source>Automatic: it works at cranking speed and can&apos;t be put off. Compare its cylinders with each other only, never with a limit.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Automatisch: Er arbeitet bei Anlasserdrehzahl und lässt sich nicht ausschalten. Seine Zylinder nur miteinander vergleichen, nie mit einem Grenzwert.</translation>
     </message>
     <message>
         <source>Use leak-down to find out whether the cylinder seals. Note air at the decompressor as an exit of its own.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit der Druckverlustprüfung herausfinden, ob der Zylinder dichtet. Luft am Dekompressor als eigenen Austritt notieren.</translation>
     </message>
     <message>
         <source>Low by cranking, little leakage</source>
         <extracomment>decompressor, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Niedrig beim Durchdrehen, wenig Druckverlust</translation>
     </message>
     <message>
         <source>the decompressor did its work</source>
         <extracomment>decompressor, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>der Dekompressor hat seine Arbeit getan</translation>
     </message>
     <message>
         <source>Air at the decompressor in leak-down</source>
         <extracomment>decompressor, sign</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Luft am Dekompressor bei der Druckverlustprüfung</translation>
     </message>
     <message>
         <source>it does not shut</source>
         <extracomment>decompressor, means</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>er schließt nicht</translation>
     </message>
     <message>
         <source>Decompressor forgotten</source>
         <extracomment>decompressor, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor vergessen</translation>
     </message>
     <message>
         <source>Every cylinder reads far too low, and nothing leaks.</source>
         <extracomment>decompressor, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Zylinder zeigt viel zu wenig, und nichts ist undicht.</translation>
     </message>
     <message>
         <source>Held against the factory limit</source>
         <extracomment>decompressor, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Am Werksgrenzwert gemessen</translation>
     </message>
     <message>
         <source>The limit was written for an engine without one working, unless the engine&apos;s manual says so.</source>
         <extracomment>decompressor, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Grenzwert gilt für einen Motor, an dem keiner arbeitet, wenn das Handbuch des Motors nichts anderes sagt.</translation>
     </message>
     <message>
         <source>57 to 85 psi</source>
         <extracomment>decompressor, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>57 bis 85 psi</translation>
     </message>
     <message>
         <source>The rest</source>
         <extracomment>decompressor, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Rest</translation>
     </message>
     <message>
         <source>Diesel</source>
         <extracomment>diesel, title</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diesel</translation>
     </message>
     <message>
         <source>Higher gauge, other adapters, fuel cut off, no wet test</source>
         <extracomment>diesel, brief</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Höheres Manometer, andere Adapter, Kraftstoff abgestellt, keine Nassprüfung</translation>
     </message>
     <message>
         <source>A diesel reads far higher than a petrol engine. It needs a gauge for 20 to 40 bar and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
         <extracomment>diesel, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Diesel zeigt weit mehr als ein Benzinmotor. Er braucht ein Manometer für 20 bis 40 bar und einen Adapter anstelle der Einspritzdüse oder der Glühkerze, und er darf nicht ins Manometer zünden.</translation>
     </message>
     <message>
         <source>Its chamber is so small that oil locks it: there is no wet test on a diesel.</source>
         <extracomment>diesel, why</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Sein Brennraum ist so klein, dass Öl ihn blockiert: Am Diesel gibt es keine Nassprüfung.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Auf der Motorkarte „Diesel“ angeben: Die App lässt dann weg, was nicht dazugehört.</translation>
     </message>
     <message>
         <source>Cut the fuel off and make sure of it by cranking before the gauge goes in.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Kraftstoff abstellen und sich durch Durchdrehen davon überzeugen, bevor das Manometer hineinkommt.</translation>
     </message>
     <message>
         <source>Take out all injectors or all glow plugs.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Alle Einspritzdüsen oder alle Glühkerzen herausnehmen.</translation>
     </message>
     <message>
         <source>Screw in the adapter, turn the engine once by hand: nothing may touch.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Den Adapter einschrauben, den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Mit voller Batterie durchdrehen und die Drehzahl notieren, wenn möglich. Veröffentlicht sind 350 bis 430 psi (24 bis 30 bar) bei 250 bis 290 U/min; das eigene Handbuch des Motors geht vor.</translation>
     </message>
     <message>
         <source>For rings or valves use leak-down and the Leak hunt.</source>
         <extracomment>diesel, how</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Für Kolbenringe oder Ventile Druckverlustprüfung und Lecksuche nehmen.</translation>
     </message>
     <message>
         <source>Petrol gauge on a diesel</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Benzinmanometer am Diesel</translation>
     </message>
     <message>
         <source>The needle goes past its end and the gauge is spoilt.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeiger geht über sein Ende hinaus, und das Manometer ist verdorben.</translation>
     </message>
     <message>
         <source>Fuel not cut off</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff nicht abgestellt</translation>
     </message>
     <message>
         <source>The cylinder fires into the gauge.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zylinder zündet ins Manometer.</translation>
     </message>
     <message>
         <source>Oil put in</source>
         <extracomment>diesel, slip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Öl eingefüllt</translation>
     </message>
     <message>
         <source>It can&apos;t be compressed, locks the engine and bends a rod.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es lässt sich nicht verdichten, blockiert den Motor und verbiegt ein Pleuel.</translation>
     </message>
     <message>
         <source>The cylinder reads low. Soapy water shows it.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zylinder zeigt wenig. Seifenwasser zeigt es.</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. Battery first.</source>
         <extracomment>diesel, then</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Anlasserdrehzahl entscheidet über den Messwert. Erst die Batterie.</translation>
     </message>
     <message>
         <source>350 to 430 psi at 250 to 290 rpm</source>
         <extracomment>diesel, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>350 bis 430 psi bei 250 bis 290 U/min</translation>
     </message>
     <message>
         <source>Gauge, adapters, fuel, no oil</source>
         <extracomment>diesel, for</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Manometer, Adapter, Kraftstoff, kein Öl</translation>
     </message>
 </context>
 <context>
     <name>Report</name>
     <message>
         <source>In short</source>
-        <translation type="unfinished"></translation>
+        <translation>In Kürze</translation>
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es undicht ist</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes lohnend</translation>
     </message>
     <message>
         <source>Cautions</source>
-        <translation type="unfinished"></translation>
+        <translation>Warnhinweise</translation>
     </message>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Complaint</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>Readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Messwerte</translation>
     </message>
     <message>
         <source>Factory limits at this shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwerte an dieser Werkstatt</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Where air was heard or felt</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo Luft gehört oder gefühlt wurde</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
-        <translation type="unfinished"></translation>
+        <translation>Halteprüfung des Kurbelgehäuses</translation>
     </message>
     <message>
         <source>What the readings say</source>
-        <translation type="unfinished"></translation>
+        <translation>Was die Messwerte sagen</translation>
     </message>
     <message>
         <source>To be answered before any verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Vor jedem Urteil zu klären</translation>
     </message>
     <message>
         <source>Contradictions</source>
-        <translation type="unfinished"></translation>
+        <translation>Widersprüche</translation>
     </message>
     <message>
         <source>What makes these readings worth less</source>
-        <translation type="unfinished"></translation>
+        <translation>Was diese Messwerte weniger wert macht</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>Before and after</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher und nachher</translation>
     </message>
     <message>
         <source>Before</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorher</translation>
     </message>
     <message>
         <source>After</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachher</translation>
     </message>
     <message>
         <source>Change</source>
-        <translation type="unfinished"></translation>
+        <translation>Änderung</translation>
     </message>
     <message>
         <source>as measured</source>
-        <translation type="unfinished"></translation>
+        <translation>wie gemessen</translation>
     </message>
     <message>
         <source>Verdict</source>
-        <translation type="unfinished"></translation>
+        <translation>Urteil</translation>
     </message>
     <message>
         <source>Test</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfung</translation>
     </message>
     <message>
         <source>History</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgeschichte</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>Not done in Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Vorbereitung nicht getan</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>Engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor</translation>
     </message>
     <message>
         <source>How sure the numbers are</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sicher die Zahlen sind</translation>
     </message>
     <message>
         <source>Where the numbers come from</source>
-        <translation type="unfinished"></translation>
+        <translation>Woher die Zahlen kommen</translation>
     </message>
     <message>
         <source>Sources</source>
-        <translation type="unfinished"></translation>
+        <translation>Quellen</translation>
     </message>
     <message>
         <source>Owner</source>
-        <translation type="unfinished"></translation>
+        <translation>Besitzer</translation>
     </message>
     <message>
         <source>Contact</source>
-        <translation type="unfinished"></translation>
+        <translation>Kontakt</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftragsnummer</translation>
     </message>
     <message>
         <source>Run so far</source>
-        <translation type="unfinished"></translation>
+        <translation>Bisherige Laufleistung</translation>
     </message>
     <message>
         <source>Report made</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht erstellt</translation>
     </message>
     <message>
         <source>Symptoms</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptome</translation>
     </message>
     <message>
         <source>In the owner&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Worten des Besitzers</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Retest planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung geplant</translation>
     </message>
     <message>
         <source>Owner&apos;s answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort des Besitzers</translation>
     </message>
     <message>
         <source>Dry test</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung</translation>
     </message>
     <message>
         <source>Leak-down</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>Cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>First puff</source>
-        <translation type="unfinished"></translation>
+        <translation>Erster Hub</translation>
     </message>
     <message>
         <source>Repeats</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholungen</translation>
     </message>
     <message>
         <source>held</source>
-        <translation type="unfinished"></translation>
+        <translation>gehalten</translation>
     </message>
     <message>
         <source>set</source>
-        <translation type="unfinished"></translation>
+        <translation>eingestellt</translation>
     </message>
     <message>
         <source>Same leak at</source>
-        <translation type="unfinished"></translation>
+        <translation>Gleiches Leck bei</translation>
     </message>
     <message>
         <source>Rise</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg</translation>
     </message>
     <message>
         <source>Without the hose</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne den Schlauch</translation>
     </message>
     <message>
         <source>Oil&apos;s volume alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Ölvolumen allein</translation>
     </message>
     <message>
         <source>Valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventil</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgefunden</translation>
     </message>
     <message>
         <source>Left at</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt auf</translation>
     </message>
     <message>
         <source>Wanted, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Sollwert, kalt</translation>
     </message>
     <message>
         <source>Normal range</source>
-        <translation type="unfinished"></translation>
+        <translation>Normalbereich</translation>
     </message>
     <message>
         <source>Lowest limit</source>
-        <translation type="unfinished"></translation>
+        <translation>Unterer Grenzwert</translation>
     </message>
     <message>
         <source>Most difference</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Unterschied</translation>
     </message>
     <message>
         <source>Lowest of highest, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster vom höchsten, mindestens</translation>
     </message>
     <message>
         <source>Most leakage</source>
-        <translation type="unfinished"></translation>
+        <translation>Größter Druckverlust</translation>
     </message>
     <message>
         <source>How they were set</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie sie festgelegt wurden</translation>
     </message>
     <message>
         <source>From</source>
-        <translation type="unfinished"></translation>
+        <translation>Herkunft</translation>
     </message>
     <message>
         <source>Points at</source>
-        <translation type="unfinished"></translation>
+        <translation>Weist auf</translation>
     </message>
     <message>
         <source>Held for</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten</translation>
     </message>
     <message>
         <source>End pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Enddruck</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe</translation>
     </message>
     <message>
         <source>Air pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Luftdruck</translation>
     </message>
     <message>
         <source>Air</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <source>Coolant</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmittel</translation>
     </message>
     <message>
         <source>Throttle</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe</translation>
     </message>
     <message>
         <source>Induction</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansaugung</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>Cranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgedreht mit</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>Crank held by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelwelle gehalten durch</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Schritt</translation>
     </message>
     <message>
         <source>What it does to the readings</source>
-        <translation type="unfinished"></translation>
+        <translation>Was es mit den Messwerten macht</translation>
     </message>
     <message>
         <source>Neither done nor crossed out</source>
-        <translation type="unfinished"></translation>
+        <translation>Weder getan noch ausgeschlossen</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Skala</translation>
     </message>
     <message>
         <source>Class</source>
-        <translation type="unfinished"></translation>
+        <translation>Klasse</translation>
     </message>
     <message>
         <source>Details</source>
-        <translation type="unfinished"></translation>
+        <translation>Einzelheiten</translation>
     </message>
     <message>
         <source>Last checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Letzte Selbstprüfungen</translation>
     </message>
     <message>
         <source>Division</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilung</translation>
     </message>
     <message>
         <source>Hose and gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Manometer</translation>
     </message>
     <message>
         <source>Check valve at</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückschlagventil sitzt</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinsatz</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>Restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselbohrung</translation>
     </message>
     <message>
         <source>Choice</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahl</translation>
     </message>
     <message>
         <source>Work and parts</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeit und Teile</translation>
     </message>
     <message>
         <source>Price and hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Preis und Stunden</translation>
     </message>
     <message>
         <source>If left</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es so bleibt</translation>
     </message>
     <message>
         <source>Comes to</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusammen</translation>
     </message>
     <message>
         <source>Quick fixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnelle Abhilfe</translation>
     </message>
     <message>
         <source>Strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegen</translation>
     </message>
     <message>
         <source>Expected after repair</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach der Reparatur erwartet</translation>
     </message>
     <message>
         <source>once run in</source>
-        <translation type="unfinished"></translation>
+        <translation>nach dem Einfahren</translation>
     </message>
     <message>
         <source>Under 1 % each</source>
-        <translation type="unfinished"></translation>
+        <translation>Je unter 1 %</translation>
     </message>
     <message>
         <source>Assumptions, version</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen, Version</translation>
     </message>
     <message>
         <source>Odds, seed</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten, Startwert</translation>
     </message>
     <message>
         <source>Reading to expect</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu erwartender Messwert</translation>
     </message>
     <message>
         <source>Description</source>
-        <translation type="unfinished"></translation>
+        <translation>Beschreibung</translation>
     </message>
     <message>
         <source>Cycle</source>
-        <translation type="unfinished"></translation>
+        <translation>Arbeitsverfahren</translation>
     </message>
     <message>
         <source>Fuel</source>
-        <translation type="unfinished"></translation>
+        <translation>Kraftstoff</translation>
     </message>
     <message>
         <source>Cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder</translation>
     </message>
     <message>
         <source>Bank angle</source>
-        <translation type="unfinished"></translation>
+        <translation>Bankwinkel</translation>
     </message>
     <message>
         <source>Cooling</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlung</translation>
     </message>
     <message>
         <source>Firing order</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündfolge</translation>
     </message>
     <message>
         <source>Bore</source>
-        <translation type="unfinished"></translation>
+        <translation>Bohrung</translation>
     </message>
     <message>
         <source>Stroke</source>
-        <translation type="unfinished"></translation>
+        <translation>Hub</translation>
     </message>
     <message>
         <source>Rod</source>
-        <translation type="unfinished"></translation>
+        <translation>Pleuel</translation>
     </message>
     <message>
         <source>Compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Verdichtung</translation>
     </message>
     <message>
         <source>Exhaust port closes</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslassschlitz schließt</translation>
     </message>
     <message>
         <source>Valves per cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventile je Zylinder</translation>
     </message>
     <message>
         <source>Intake clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Einlass</translation>
     </message>
     <message>
         <source>Exhaust clearance</source>
-        <translation type="unfinished"></translation>
+        <translation>Spiel Auslass</translation>
     </message>
     <message>
         <source>Adjusters</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinstellung</translation>
     </message>
     <message>
         <source>Valve timing</source>
-        <translation type="unfinished"></translation>
+        <translation>Steuerzeiten</translation>
     </message>
     <message>
         <source>Intake closes after BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Einlass schließt nach UT</translation>
     </message>
     <message>
         <source>Exhaust opens before BDC</source>
-        <translation type="unfinished"></translation>
+        <translation>Auslass öffnet vor UT</translation>
     </message>
     <message>
         <source>Decompressor</source>
-        <translation type="unfinished"></translation>
+        <translation>Dekompressor</translation>
     </message>
     <message>
         <source>Plug thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Kerzengewinde</translation>
     </message>
     <message>
         <source>Plug reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge der Zündkerze</translation>
     </message>
     <message>
         <source>Home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbst gebaut</translation>
     </message>
     <message>
         <source>Never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie geprüft</translation>
     </message>
     <message>
         <source>Unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannt</translation>
     </message>
     <message>
         <source>Every step of Prepare was done or not needed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder Schritt der Vorbereitung wurde getan oder war nicht nötig.</translation>
     </message>
     <message>
         <source>Nothing was measured in this session.</source>
-        <translation type="unfinished"></translation>
+        <translation>In dieser Sitzung wurde nichts gemessen.</translation>
     </message>
     <message>
         <source>Sealing test</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtheitsprüfung</translation>
     </message>
     <message>
         <source>uncertainty</source>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit</translation>
     </message>
     <message>
         <source>Page %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Seite %1 von %2</translation>
     </message>
     <message>
         <source>Dry and wet test: the piston line stands at the final reading, all in one scale. Leak-down: it stands at the part of the set pressure that the cylinder held; the figure is what it lost.</source>
-        <translation type="unfinished"></translation>
+        <translation>Trocken- und Nassprüfung: Die Kolbenlinie steht beim Endwert, alle auf einer Skala. Druckverlustprüfung: Sie steht bei dem Teil des eingestellten Drucks, den der Zylinder hielt; die Zahl ist, was er verlor.</translation>
     </message>
     <message>
         <source>The figure behind ± is half of the 95 % interval: of twenty such readings nineteen lie within it. It counts the gauge&apos;s class and scale, how finely it was read and how repeats scatter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Zahl hinter ± ist die Hälfte des 95-%-Intervalls: Von zwanzig solchen Messwerten liegen neunzehn darin. Sie berücksichtigt Klasse und Skala des Manometers, wie fein abgelesen wurde und wie Wiederholungen streuen.</translation>
     </message>
     <message>
         <source>All readings of one gauge share most of its error, so cylinders can be compared more closely than either can be held against a limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle Messwerte eines Manometers teilen den größten Teil seines Fehlers; deshalb lassen sich Zylinder genauer miteinander vergleichen als jeder mit einem Grenzwert.</translation>
     </message>
     <message>
         <source>A verdict follows the figure as read. One that passes its limit by less than the gauge&apos;s own uncertainty is called borderline.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Urteil folgt der abgelesenen Zahl. Eine, die ihren Grenzwert um weniger als die eigene Unsicherheit des Manometers verfehlt oder einhält, heißt grenzwertig.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
-        <translation type="unfinished"></translation>
+        <translation>Prozentwerte von Prüfgeräten mit verschiedenen eingestellten Drücken sind so, wie sie dastehen, nicht vergleichbar. „Gleiches Leck bei“ ist, was ein anderes Prüfgerät am selben Leck zeigen würde, von einem blendenartigen Leck bis zu einem langen engen Spalt.</translation>
     </message>
     <message>
         <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Balken zeigt, wie sich das Leck aufteilt; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>
-        <translation type="unfinished"></translation>
+        <translation>Faustregeln stehen hier in ihren eigenen Worten, jede mit ihrem eigenen Urteil. Sie können sich widersprechen.</translation>
     </message>
     <message>
         <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Zahl am Ende einer Linie ist ihr Zylinder; ein Strich ist die Unsicherheit von 95 %, samt Streuung von einem Tag zum anderen. Wo eine Reparatur dazwischenliegt, ist die Linie unterbrochen. Offene Zeichen sind mit dem Rest nicht vergleichbar. Alles nach den Maßstäben des neuesten Termins.</translation>
     </message>
 </context>
 <context>
     <name>RetestSheet</name>
     <message>
         <source>Retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung</translation>
     </message>
     <message>
         <source>Cold against cold, with the same gauge; after new rings not before they have run in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt gegen kalt, mit demselben Manometer; nach neuen Kolbenringen nicht, bevor sie eingefahren sind.</translation>
     </message>
     <message>
         <source>In a month</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Monat</translation>
     </message>
     <message>
         <source>In three months</source>
-        <translation type="unfinished"></translation>
+        <translation>In drei Monaten</translation>
     </message>
     <message>
         <source>In a year</source>
-        <translation type="unfinished"></translation>
+        <translation>In einem Jahr</translation>
     </message>
     <message>
         <source>No retest</source>
-        <translation type="unfinished"></translation>
+        <translation>Keine Nachprüfung</translation>
     </message>
     <message>
         <source>Or on this day</source>
-        <translation type="unfinished"></translation>
+        <translation>Oder an diesem Tag</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
 </context>
 <context>
     <name>ScrubBar</name>
     <message>
         <source>Place in the voice note, %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Stelle in der Sprachnotiz, %1 %</translation>
     </message>
 </context>
 <context>
     <name>SecondOpinionPage</name>
     <message>
         <source>Second opinion</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweite Meinung</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Look at these first</source>
-        <translation type="unfinished"></translation>
+        <translation>Das zuerst ansehen</translation>
     </message>
     <message>
         <source>The session itself</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sitzung selbst</translation>
     </message>
     <message>
         <source>To test and record here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier zu prüfen und aufzunehmen</translation>
     </message>
     <message>
         <source>What was measured can&apos;t be changed on this page. Your remarks go back with the session file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was gemessen wurde, lässt sich auf dieser Seite nicht ändern. Die Bemerkungen gehen mit der Sitzungsdatei zurück.</translation>
     </message>
     <message>
         <source>Send back</source>
-        <translation type="unfinished"></translation>
+        <translation>Zurückschicken</translation>
     </message>
 </context>
 <context>
     <name>SessionOpinions</name>
     <message>
         <source>Please test this</source>
-        <translation type="unfinished"></translation>
+        <translation>Bitte das prüfen</translation>
     </message>
     <message>
         <source>Asked for, and done</source>
-        <translation type="unfinished"></translation>
+        <translation>Erbeten und erledigt</translation>
     </message>
     <message>
         <source>Test it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Jetzt prüfen</translation>
     </message>
     <message>
         <source>Look at it</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansehen</translation>
     </message>
 </context>
 <context>
     <name>SessionPage</name>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Nächstes lohnend</translation>
     </message>
     <message>
         <source>How to</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Keep in mind</source>
-        <translation type="unfinished"></translation>
+        <translation>Zu bedenken</translation>
     </message>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Sprachnotizen</translation>
     </message>
     <message>
         <source>Second opinion</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweite Meinung</translation>
     </message>
     <message>
         <source>All of it with its photos, to remark on</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles davon mit Fotos, um etwas anzumerken</translation>
     </message>
     <message>
         <source>Remarks</source>
-        <translation type="unfinished"></translation>
+        <translation>Bemerkungen</translation>
     </message>
     <message>
         <source>How to, all cards</source>
-        <translation type="unfinished"></translation>
+        <translation>Anleitung, alle Karten</translation>
     </message>
     <message>
         <source>Calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Rechner</translation>
     </message>
     <message>
         <source>Delete this session</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung löschen</translation>
     </message>
     <message>
         <source>Hand over</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben</translation>
     </message>
 </context>
 <context>
     <name>SettingsHands</name>
     <message>
         <source>Left hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Linke Hand</translation>
     </message>
     <message>
         <source>The amber button comes under the left thumb.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die gelbe Taste kommt unter den linken Daumen.</translation>
     </message>
     <message>
         <source>Big keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Große Tasten</translation>
     </message>
     <message>
         <source>The pad&apos;s keys grow for thick gloves.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Tasten des Eingabefelds wachsen für dicke Handschuhe.</translation>
     </message>
     <message>
         <source>Tick on a key</source>
-        <translation type="unfinished"></translation>
+        <translation>Tastenvibration</translation>
     </message>
     <message>
         <source>Volume key keeps</source>
-        <translation type="unfinished"></translation>
+        <translation>Lautstärketaste übernimmt</translation>
     </message>
     <message>
         <source>Keeps a reading without a look at the screen.</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernimmt einen Messwert ohne Blick auf den Bildschirm.</translation>
     </message>
 </context>
 <context>
     <name>SettingsPage</name>
     <message>
         <source>Settings</source>
-        <translation type="unfinished"></translation>
+        <translation>Einstellungen</translation>
     </message>
     <message>
         <source>Units</source>
-        <translation type="unfinished"></translation>
+        <translation>Einheiten</translation>
     </message>
     <message>
         <source>Pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Druck</translation>
     </message>
     <message>
         <source>Lengths and clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Längen und Ventilspiel</translation>
     </message>
     <message>
         <source>inch and thou</source>
-        <translation type="unfinished"></translation>
+        <translation>Zoll und 1/1000″</translation>
     </message>
     <message>
         <source>What was typed stays in the unit that it was typed in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Was eingetippt wurde, bleibt in der Einheit, in der es eingetippt wurde.</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished"></translation>
+        <translation>Aussehen</translation>
     </message>
     <message>
         <source>as the system</source>
-        <translation type="unfinished"></translation>
+        <translation>wie das System</translation>
     </message>
     <message>
         <source>workshop, dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Werkstatt, dunkel</translation>
     </message>
     <message>
         <source>daylight, light</source>
-        <translation type="unfinished"></translation>
+        <translation>Tageslicht, hell</translation>
     </message>
     <message>
         <source>Text size, on top of the system&apos;s</source>
-        <translation type="unfinished"></translation>
+        <translation>Textgröße, zusätzlich zu der des Systems</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Hände</translation>
     </message>
     <message>
         <source>Notes and findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Notizen und Befund</translation>
     </message>
     <message>
         <source>Report</source>
-        <translation type="unfinished"></translation>
+        <translation>Bericht</translation>
     </message>
     <message>
         <source>Paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Papier</translation>
     </message>
     <message>
         <source>Storage</source>
-        <translation type="unfinished"></translation>
+        <translation>Speicher</translation>
     </message>
     <message>
         <source>Backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung</translation>
     </message>
     <message>
         <source>Everything into one file, or back from one</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles in eine Datei oder zurück aus einer</translation>
     </message>
     <message>
         <source>Limits</source>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte</translation>
     </message>
     <message>
         <source>Held against readings when the engine card has no factory limit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Messwerten verglichen, wenn die Motorkarte keinen Werksgrenzwert hat.</translation>
     </message>
     <message>
         <source>Working assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen</translation>
     </message>
     <message>
         <source>Numbers of the app&apos;s own or of common practice.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zahlen der App selbst oder aus üblicher Praxis.</translation>
     </message>
     <message>
         <source>Licences</source>
-        <translation type="unfinished"></translation>
+        <translation>Lizenzen</translation>
     </message>
     <message>
         <source>What the app is made of.</source>
-        <translation type="unfinished"></translation>
+        <translation>Woraus die App besteht.</translation>
     </message>
     <message>
         <source>Lapwing %1. Works without a network; nothing leaves this device by itself. The library lies in %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing %1. Arbeitet ohne Netz; nichts verlässt dieses Gerät von selbst. Der Bestand liegt in %2.</translation>
     </message>
 </context>
 <context>
     <name>SettingsPerson</name>
     <message>
         <source>Your name</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigener Name</translation>
     </message>
     <message>
         <source>It stands beside the notes that you write, in session files too.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er steht neben den eigenen Notizen, auch in Sitzungsdateien.</translation>
     </message>
     <message>
         <source>My call before the findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Meine Einschätzung vor dem Befund</translation>
     </message>
     <message>
         <source>To learn: say where each cylinder leaks before the app does. What was committed stands.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Lernen: sagen, wo jeder Zylinder undicht ist, bevor es die App tut. Was abgegeben wurde, gilt.</translation>
     </message>
 </context>
 <context>
     <name>ShareLegend</name>
     <message>
         <source>Share of the leak, with the range that holds it in nine cases of ten:</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteil am Leck, mit dem Bereich, der ihn in neun von zehn Fällen enthält:</translation>
     </message>
 </context>
 <context>
     <name>SignaturePanel</name>
     <message>
         <source>Fingerprint of the key</source>
-        <translation type="unfinished"></translation>
+        <translation>Fingerabdruck des Schlüssels</translation>
     </message>
     <message>
         <source>Whose key is it?</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Schlüssel ist das?</translation>
     </message>
     <message>
         <source>Forget the name</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen vergessen</translation>
     </message>
     <message>
         <source>Name this key</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlüssel benennen</translation>
     </message>
     <message>
         <source>Unaltered means: since the holder of this key handed it over, no byte was changed. It does not say who that is, that a reading is true, or when it was taken.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unverändert heißt: Seit der Inhaber dieses Schlüssels sie übergeben hat, wurde kein Byte geändert. Es sagt nicht, wer das ist, dass ein Messwert wahr ist oder wann er aufgenommen wurde.</translation>
     </message>
 </context>
 <context>
     <name>Snack</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
     <name>SourceList</name>
     <message>
         <source>Touch to fold</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen zum Einklappen</translation>
     </message>
     <message>
         <source>Touch to read it all</source>
-        <translation type="unfinished"></translation>
+        <translation>Antippen, um alles zu lesen</translation>
     </message>
 </context>
 <context>
     <name>States</name>
     <message>
         <source>in range</source>
-        <translation type="unfinished"></translation>
+        <translation>im Bereich</translation>
     </message>
     <message>
         <source>borderline</source>
-        <translation type="unfinished"></translation>
+        <translation>grenzwertig</translation>
     </message>
     <message>
         <source>fault</source>
-        <translation type="unfinished"></translation>
+        <translation>Fehler</translation>
     </message>
     <message>
         <source>not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht gemessen</translation>
     </message>
 </context>
 <context>
     <name>Steps</name>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2: kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2: übernommen</translation>
     </message>
     <message>
         <source>%1, cylinder %2: measured again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2: noch einmal gemessen</translation>
     </message>
     <message>
         <source>%1, cylinder %2: reading deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2: Messwert gelöscht</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2: notiert</translation>
     </message>
     <message>
         <source>Cylinder %1, %2: back to not listened</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2: wieder nicht gehorcht</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, Ventilspiel %2: übernommen</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, Ventilspiel %2: gelöscht</translation>
     </message>
     <message>
         <source>New session for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sitzung für %1</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Session deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung gelöscht</translation>
     </message>
     <message>
         <source>Owner&apos;s answer noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Antwort des Besitzers notiert</translation>
     </message>
     <message>
         <source>Retest noted</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung notiert</translation>
     </message>
     <message>
         <source>Session finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung beendet</translation>
     </message>
     <message>
         <source>Session changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung geändert</translation>
     </message>
     <message>
         <source>%1 added</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 angelegt</translation>
     </message>
     <message>
         <source>%1 changed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 geändert</translation>
     </message>
     <message>
         <source>%1 deleted, with its sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gelöscht, mit allen Sitzungen</translation>
     </message>
     <message>
         <source>%1: check noted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: Selbstprüfung notiert</translation>
     </message>
     <message>
         <source>%1 deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gelöscht</translation>
     </message>
     <message>
         <source>%1 brought in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 eingelesen</translation>
     </message>
     <message>
         <source>%1 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 übernommen</translation>
     </message>
     <message>
         <source>One version stands</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Fassung gilt</translation>
     </message>
     <message>
         <source>Your call is committed</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Einschätzung ist abgegeben</translation>
     </message>
     <message>
         <source>Taken into the plan: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Plan übernommen: %1</translation>
     </message>
     <message>
         <source>Line of the plan changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Posten im Plan geändert</translation>
     </message>
     <message>
         <source>Tick changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Haken geändert</translation>
     </message>
     <message>
         <source>Order of work changed</source>
-        <translation type="unfinished"></translation>
+        <translation>Reihenfolge der Arbeit geändert</translation>
     </message>
     <message>
         <source>Deleted</source>
-        <translation type="unfinished"></translation>
+        <translation>Gelöscht</translation>
     </message>
     <message>
         <source>Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernommen</translation>
     </message>
 </context>
 <context>
     <name>StorageList</name>
     <message>
         <source>The files of these entries are missing. A backup or a session file that was handed over may still have them: restore it or bring it in.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Dateien dieser Einträge fehlen. Eine Sicherung oder eine übergebene Sitzungsdatei hat sie vielleicht noch: wiederherstellen oder einlesen.</translation>
     </message>
     <message>
         <source>Delete the entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Eintrag löschen</translation>
     </message>
     <message>
         <source>No entry names these files. They stay until you decide.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Eintrag nennt diese Dateien. Sie bleiben, bis darüber entschieden ist.</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie ablegen</translation>
     </message>
     <message>
         <source>Delete the file for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei endgültig löschen</translation>
     </message>
     <message>
         <source>These voice notes were cut off, and their session was deleted meanwhile. Undo of that deletion and a new start of Lapwing keep them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sprachnotizen brachen ab, und ihre Sitzung wurde inzwischen gelöscht. Das Löschen rückgängig machen und Lapwing neu starten behält sie.</translation>
     </message>
     <message>
         <source>Delete it for good</source>
-        <translation type="unfinished"></translation>
+        <translation>Endgültig löschen</translation>
     </message>
 </context>
 <context>
     <name>SwitchRow</name>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>an</translation>
     </message>
     <message>
         <source>off</source>
-        <translation type="unfinished"></translation>
+        <translation>aus</translation>
     </message>
 </context>
 <context>
     <name>TesterCard</name>
     <message>
         <source>Full scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Skalenendwert</translation>
     </message>
     <message>
         <source>The last figure on the dial. The scale starts at zero.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die letzte Zahl auf dem Zifferblatt. Die Skala beginnt bei null.</translation>
     </message>
     <message>
         <source>Class by</source>
-        <translation type="unfinished"></translation>
+        <translation>Klasse nach</translation>
     </message>
     <message>
         <source>As printed on the dial. Without one the app assumes a plain workshop gauge.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie aufs Zifferblatt gedruckt. Ohne nimmt die App ein einfaches Werkstattmanometer an.</translation>
     </message>
     <message>
         <source>Accuracy class</source>
-        <translation type="unfinished"></translation>
+        <translation>Genauigkeitsklasse</translation>
     </message>
     <message>
         <source>EN 837-1: 1.6 or 2.5, a percentage of the span. ASME B40.100: a grade from A to D.</source>
-        <translation type="unfinished"></translation>
+        <translation>EN 837-1: 1,6 oder 2,5, ein Prozentwert der Messspanne. ASME B40.100: eine Stufe von A bis D.</translation>
     </message>
     <message>
         <source>Smallest division</source>
-        <translation type="unfinished"></translation>
+        <translation>Kleinster Teilstrich</translation>
     </message>
     <message>
         <source>Needle at rest shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger in Ruhe zeigt</translation>
     </message>
     <message>
         <source>Sweep of the scale</source>
-        <translation type="unfinished"></translation>
+        <translation>Winkelbereich der Skala</translation>
     </message>
     <message>
         <source>From zero to full scale, often 270 degrees. Helps to read photos.</source>
-        <translation type="unfinished"></translation>
+        <translation>Von null bis zum Skalenendwert, oft 270 Grad. Hilft beim Ablesen von Fotos.</translation>
     </message>
     <message>
         <source>Hose and check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Rückschlagventil</translation>
     </message>
     <message>
         <source>Hose and gauge hold</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch und Manometer fassen</translation>
     </message>
     <message>
         <source>Fill them with water and measure it. A large volume after the check valve costs pulls.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Wasser füllen und dieses messen. Ein großes Volumen hinter dem Rückschlagventil kostet Hübe.</translation>
     </message>
     <message>
         <source>Check valve sits at the</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitz des Rückschlagventils</translation>
     </message>
     <message>
         <source>At the gauge end the hose adds to the chamber and the reading comes out low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Manometerseitig vergrößert der Schlauch den Brennraum, und der Messwert wird zu niedrig.</translation>
     </message>
     <message>
         <source>Valve core</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventileinsatz</translation>
     </message>
     <message>
         <source>A tyre valve core needs pressure to open and takes it off the reading.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Reifenventileinsatz braucht Druck zum Öffnen und nimmt ihn vom Messwert weg.</translation>
     </message>
     <message>
         <source>Adapter %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Adapter %1: %2</translation>
     </message>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Thread</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewinde</translation>
     </message>
     <message>
         <source>Reach</source>
-        <translation type="unfinished"></translation>
+        <translation>Gewindelänge</translation>
     </message>
     <message>
         <source>It must not touch piston or valve: turn the engine by hand once.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er darf Kolben oder Ventil nicht berühren: den Motor einmal von Hand durchdrehen.</translation>
     </message>
     <message>
         <source>Adds a volume of</source>
-        <translation type="unfinished"></translation>
+        <translation>Zusätzliches Volumen</translation>
     </message>
     <message>
         <source>Seals by</source>
-        <translation type="unfinished"></translation>
+        <translation>Dichtet mit</translation>
     </message>
     <message>
         <source>Take this adapter out</source>
-        <translation type="unfinished"></translation>
+        <translation>Diesen Adapter herausnehmen</translation>
     </message>
     <message>
         <source>More adapters</source>
-        <translation type="unfinished"></translation>
+        <translation>Weitere Adapter</translation>
     </message>
     <message>
         <source>Add an adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Adapter hinzufügen</translation>
     </message>
     <message>
         <source>Adapter</source>
-        <translation type="unfinished"></translation>
+        <translation>Adapter</translation>
     </message>
     <message>
         <source>A second gauge before the restrictor</source>
