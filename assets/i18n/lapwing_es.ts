@@ -1208,7 +1208,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Sessions</source>
@@ -2712,7 +2712,7 @@
     <message>
         <source>With this hose the gauge would show nothing, so there is nothing to correct. Move the check valve to the plug end or use a shorter hose.</source>
         <extracomment>hose.no_reading</extracomment>
-        <translation>Con esta manguera el manómetro no marcaría nada, así que no hay nada que corregir. Pasar la válvula antirretorno al extremo de la bujía o usar una manguera más corta.</translation>
+        <translation>Con esta manguera el manómetro no marcaría nada, así que no hay nada que corregir. Pasar la válvula antirretorno al lado de la bujía o usar una manguera más corta.</translation>
     </message>
     <message>
         <source>This processor cannot run four cases side by side. Ask for the widest.</source>
@@ -5906,7 +5906,7 @@
     <message>
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
-        <translation>%1: el autocontrol «%2» no se superó. Arreglar el comprobador antes de culpar al motor.</translation>
+        <translation>%1: el autocontrol «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
@@ -6686,12 +6686,12 @@
     <message>
         <source>as read</source>
         <extracomment>read_settled:as read</extracomment>
-        <translation>como se leyó</translation>
+        <translation>lo leído</translation>
     </message>
     <message>
         <source>as typed</source>
         <extracomment>read_settled:as typed</extracomment>
-        <translation>como se escribió</translation>
+        <translation>lo escrito</translation>
     </message>
     <message>
         <source>left open</source>
@@ -6911,12 +6911,12 @@
     <message>
         <source>power loss</source>
         <extracomment>symptom:power loss</extracomment>
-        <translation>pérdida de potencia</translation>
+        <translation>falta de potencia</translation>
     </message>
     <message>
         <source>oil use</source>
         <extracomment>symptom:oil use</extracomment>
-        <translation>consumo de aceite</translation>
+        <translation>gasta aceite</translation>
     </message>
     <message>
         <source>blue smoke</source>
@@ -7191,12 +7191,12 @@
     <message>
         <source>chamber end</source>
         <extracomment>check_valve_at:chamber end</extracomment>
-        <translation>extremo de la cámara</translation>
+        <translation>lado de la cámara</translation>
     </message>
     <message>
         <source>gauge end</source>
         <extracomment>check_valve_at:gauge end</extracomment>
-        <translation>extremo del manómetro</translation>
+        <translation>lado del manómetro</translation>
     </message>
     <message>
         <source>not known</source>
@@ -7266,12 +7266,12 @@
     <message>
         <source>passed</source>
         <extracomment>check_result:passed</extracomment>
-        <translation>superado</translation>
+        <translation>pasa</translation>
     </message>
     <message>
         <source>failed</source>
         <extracomment>check_result:failed</extracomment>
-        <translation>no superado</translation>
+        <translation>no pasa</translation>
     </message>
     <message>
         <source>the rings</source>
@@ -8158,7 +8158,7 @@
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Lo que conviene hacer ahora</translation>
+        <translation>Lo que conviene ahora</translation>
     </message>
     <message>
         <source>What would settle it</source>
@@ -8480,7 +8480,7 @@
     </message>
     <message>
         <source>Staked a valve?</source>
-        <translation>¿Se asentó una válvula a golpes?</translation>
+        <translation>¿Válvula asentada a golpes?</translation>
     </message>
     <message>
         <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
@@ -8740,7 +8740,7 @@
     <name>NoteSheet</name>
     <message>
         <source>Write your name first: who gets the file back wants to know who says so.</source>
-        <translation>Escribir antes el propio nombre: quien recibe de vuelta el archivo quiere saber quién lo dice.</translation>
+        <translation>Escribir antes el nombre: quien recibe de vuelta el archivo quiere saber quién lo dice.</translation>
     </message>
     <message>
         <source>Choose where it leaks in your view.</source>
@@ -8780,7 +8780,7 @@
     </message>
     <message>
         <source>Your name, asked once</source>
-        <translation>El propio nombre, se pide una vez</translation>
+        <translation>Nombre de quien escribe, se pide una vez</translation>
     </message>
     <message>
         <source>It stands beside what you write. Settings can change it.</source>
@@ -8821,7 +8821,7 @@
     </message>
     <message>
         <source>at fault: odds %1</source>
-        <translation>causa del fallo: probabilidad %1</translation>
+        <translation>fallo: probabilidad %1</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1</source>
@@ -9166,7 +9166,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
@@ -9209,7 +9209,7 @@
     </message>
     <message>
         <source>Done</source>
-        <translation>Listo</translation>
+        <translation>Hecho</translation>
     </message>
     <message>
         <source>Not done</source>
@@ -9847,7 +9847,7 @@
     <message>
         <source>A short hose more or less at the chamber end.</source>
         <extracomment>other-gauge-doubt, comment</extracomment>
-        <translation>Una manguera corta más o menos en el extremo de la cámara.</translation>
+        <translation>Una manguera corta más o menos en el lado de la cámara.</translation>
     </message>
     <message>
         <source>How far a reading with the induction taken off may lie from one with it fitted and the throttle held open.</source>
@@ -10362,7 +10362,7 @@
     <message>
         <source>Held against the model itself in tests: at most 0.3 % at 1,000 points, and this on average.</source>
         <extracomment>surface-error, comment</extracomment>
-        <translation>Comparado con el propio modelo en pruebas: como máximo un 0,3 % en 1.000 puntos, y esto de media.</translation>
+        <translation>Comparado con el propio modelo en pruebas: como máximo un 0,3 % en 1000 puntos, y esto de media.</translation>
     </message>
     <message>
         <source>Scatter of a final reading from one day to the next: speed, battery, temperature of the air.</source>
@@ -11277,7 +11277,7 @@
     <message>
         <source>Small volume and check valve at the chamber end, or the gauge reads low</source>
         <extracomment>dry, for</extracomment>
-        <translation>Poco volumen y válvula antirretorno en el extremo de la cámara, o el manómetro da poco</translation>
+        <translation>Poco volumen y válvula antirretorno en el lado de la cámara, o el manómetro da poco</translation>
     </message>
     <message>
         <source>All low with small leakage: valve timing</source>
@@ -13222,7 +13222,7 @@
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Lo que conviene hacer ahora</translation>
+        <translation>Lo que conviene ahora</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -13290,7 +13290,7 @@
     </message>
     <message>
         <source>Change</source>
-        <translation>Cambiar</translation>
+        <translation>Cambio</translation>
     </message>
     <message>
         <source>as measured</source>
@@ -13466,11 +13466,11 @@
     </message>
     <message>
         <source>How they were set</source>
-        <translation>Cómo se ajustaron</translation>
+        <translation>Cómo se fijaron</translation>
     </message>
     <message>
         <source>From</source>
-        <translation>De</translation>
+        <translation>Origen</translation>
     </message>
     <message>
         <source>Points at</source>
@@ -13839,7 +13839,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Look at these first</source>
@@ -13889,11 +13889,11 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Lo que conviene hacer ahora</translation>
+        <translation>Lo que conviene ahora</translation>
     </message>
     <message>
         <source>How to</source>
@@ -13956,7 +13956,7 @@
     </message>
     <message>
         <source>Tick on a key</source>
-        <translation>Toque al pulsar</translation>
+        <translation>Vibrar al pulsar</translation>
     </message>
     <message>
         <source>Volume key keeps</source>
@@ -14074,7 +14074,7 @@
     <name>SettingsPerson</name>
     <message>
         <source>Your name</source>
-        <translation>El propio nombre</translation>
+        <translation>Nombre de quien escribe</translation>
     </message>
     <message>
         <source>It stands beside the notes that you write, in session files too.</source>
@@ -14381,7 +14381,7 @@
     </message>
     <message>
         <source>At the gauge end the hose adds to the chamber and the reading comes out low.</source>
-        <translation>En el extremo del manómetro, la manguera se suma a la cámara y la lectura sale baja.</translation>
+        <translation>En el lado del manómetro, la manguera se suma a la cámara y la lectura sale baja.</translation>
     </message>
     <message>
         <source>Valve core</source>
@@ -14512,7 +14512,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Self-checks</source>
@@ -14563,11 +14563,11 @@
     </message>
     <message>
         <source>Failed</source>
-        <translation>No superado</translation>
+        <translation>No pasa</translation>
     </message>
     <message>
         <source>Passed</source>
-        <translation>Superado</translation>
+        <translation>Pasa</translation>
     </message>
 </context>
 <context>
@@ -14637,7 +14637,7 @@
     </message>
     <message>
         <source>No tester yet</source>
-        <translation>Aún no hay comprobadores</translation>
+        <translation>Aún sin comprobadores</translation>
     </message>
     <message>
         <source>A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.</source>
@@ -14824,7 +14824,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Deshacer lo recupera; si no, volver a la lista.</translation>
+        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Testers</source>
@@ -15159,7 +15159,7 @@
     </message>
     <message>
         <source>Keep, next valve</source>
-        <translation>Guardar, válvula siguiente</translation>
+        <translation>Guardar, siguiente</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3 kept</source>
@@ -15285,7 +15285,7 @@
     </message>
     <message>
         <source>of free air leaks out</source>
-        <translation>de aire libre se pierden</translation>
+        <translation>de aire libre que se pierde</translation>
     </message>
     <message>
         <source>wet test</source>
@@ -15297,7 +15297,7 @@
     </message>
     <message>
         <source>of rise is explained by the oil&apos;s volume alone</source>
-        <translation>de subida se explican solo por el volumen del aceite</translation>
+        <translation>de subida que explica por sí solo el volumen del aceite</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -15504,11 +15504,11 @@
     </message>
     <message>
         <source>%1 as read</source>
-        <translation>%1 como se leyó</translation>
+        <translation>%1 leído</translation>
     </message>
     <message>
         <source>%1 as typed</source>
-        <translation>%1 como se escribió</translation>
+        <translation>%1 escrito</translation>
     </message>
     <message>
         <source>leave open</source>
@@ -15585,7 +15585,7 @@
     </message>
     <message>
         <source>give or take the gauge</source>
-        <translation>según el error del manómetro</translation>
+        <translation>con el margen del manómetro</translation>
     </message>
     <message>
         <source>over the dry reading</source>
@@ -15612,7 +15612,7 @@
     </message>
     <message>
         <source>Set first</source>
-        <translation>Antes, ajustada</translation>
+        <translation>Primero ajustada</translation>
     </message>
     <message>
         <source>Keep all the same</source>
