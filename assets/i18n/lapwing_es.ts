@@ -7026,7 +7026,7 @@
     <message>
         <source>decompressor off</source>
         <extracomment>prepare:decompressor off</extracomment>
-        <translation>descompresor quitado</translation>
+        <translation>descompresor desactivado</translation>
     </message>
     <message>
         <source>oil filler or breather open</source>
@@ -9912,12 +9912,12 @@
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido, cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: punto muerto.</translation>
+        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido, cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation>El largo de rosca del adaptador no debe tocar el pistón ni las válvulas. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
+        <translation>El adaptador, por su largo, no debe tocar el pistón ni las válvulas. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
@@ -9952,7 +9952,7 @@
     <message>
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
-        <translation>Aeronaves: esta app no decide nada sobre la aeronavegabilidad. Deciden las instrucciones del fabricante y un ingeniero autorizado.</translation>
+        <translation>Aeronaves: esta app no decide nada sobre la aeronavegabilidad. Deciden las instrucciones del fabricante y un técnico aeronáutico con licencia.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
@@ -10867,7 +10867,7 @@
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Poner la batería en carga y anotar sus voltios. Quitar el descompresor.</translation>
+        <translation>Poner la batería en carga y anotar sus voltios. Desactivar el descompresor.</translation>
     </message>
     <message>
         <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
@@ -11032,7 +11032,7 @@
     <message>
         <source>Put the gearbox in neutral.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Poner la caja de cambios en punto muerto.</translation>
+        <translation>Poner la caja de cambios en punto muerto (neutral).</translation>
     </message>
     <message>
         <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
@@ -13047,12 +13047,12 @@
     <message>
         <source>Manual: put it off for the whole test, and see that it stays off.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation>Manual: quitarlo durante toda la prueba, y ver que siga quitado.</translation>
+        <translation>Manual: desactivarlo durante toda la prueba, y ver que siga desactivado.</translation>
     </message>
     <message>
         <source>Automatic: it works at cranking speed and can&apos;t be put off. Compare its cylinders with each other only, never with a limit.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation>Automático: actúa a la velocidad de arranque y no se puede quitar. Comparar sus cilindros solo entre sí, nunca con un límite.</translation>
+        <translation>Automático: actúa a la velocidad de arranque y no se puede desactivar. Comparar sus cilindros solo entre sí, nunca con un límite.</translation>
     </message>
     <message>
         <source>Use leak-down to find out whether the cylinder seals. Note air at the decompressor as an exit of its own.</source>
@@ -15235,7 +15235,7 @@
     </message>
     <message>
         <source>Retest due, planned for %1</source>
-        <translation>Toca nueva prueba, prevista para %1</translation>
+        <translation>Nueva prueba pendiente, prevista para %1</translation>
     </message>
 </context>
 <context>
