@@ -14437,503 +14437,503 @@
     </message>
     <message>
         <source>A second gauge before the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Zweites Manometer vor der Drosselbohrung</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>What it is usually set to with the outlet blocked.</source>
-        <translation type="unfinished"></translation>
+        <translation>Worauf es bei verschlossenem Ausgang üblicherweise eingestellt wird.</translation>
     </message>
     <message>
         <source>Restrictor diameter</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchmesser der Drosselbohrung</translation>
     </message>
     <message>
         <source>Often 1 mm. Readings are converted by it; the drilled hole checks it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Oft 1 mm. Damit werden Messwerte umgerechnet; das Prüfloch prüft sie.</translation>
     </message>
     <message>
         <source>Restrictor length</source>
-        <translation type="unfinished"></translation>
+        <translation>Länge der Drosselbohrung</translation>
     </message>
     <message>
         <source>Discharge coefficient</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchflussbeiwert</translation>
     </message>
     <message>
         <source>Leave it empty if you don&apos;t know: the app assumes one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer lassen, wenn unbekannt: Die App nimmt einen an.</translation>
     </message>
     <message>
         <source>Gauge before the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Manometer vor der Drosselbohrung</translation>
     </message>
     <message>
         <source>Tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Art</translation>
     </message>
     <message>
         <source>Home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbst gebaut</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Gauge after the restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Manometer nach der Drosselbohrung</translation>
     </message>
     <message>
         <source>Gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Manometer</translation>
     </message>
     <message>
         <source>Air and restrictor</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft und Drosselbohrung</translation>
     </message>
 </context>
 <context>
     <name>TesterCardPage</name>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>This tester is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Prüfgerät ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es wurde gelöscht. „Rückgängig“ holt es zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Self-checks</source>
-        <translation type="unfinished"></translation>
+        <translation>Selbstprüfungen</translation>
     </message>
     <message>
         <source>Before you blame the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor der Motor beschuldigt wird.</translation>
     </message>
     <message>
         <source>Delete this tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Prüfgerät löschen</translation>
     </message>
     <message>
         <source>Check: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfen: %1</translation>
     </message>
 </context>
 <context>
     <name>TesterCheckSheet</name>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>The reference shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Referenz zeigt</translation>
     </message>
     <message>
         <source>This gauge shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Dieses Manometer zeigt</translation>
     </message>
     <message>
         <source>Set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellter Druck</translation>
     </message>
     <message>
         <source>The gauge shows</source>
-        <translation type="unfinished"></translation>
+        <translation>Das Manometer zeigt</translation>
     </message>
     <message>
         <source>Last time: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Letztes Mal: %1</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
     <message>
         <source>Failed</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht bestanden</translation>
     </message>
     <message>
         <source>Passed</source>
-        <translation type="unfinished"></translation>
+        <translation>Bestanden</translation>
     </message>
 </context>
 <context>
     <name>TesterChecks</name>
     <message>
         <source>Outlet blocked</source>
-        <translation type="unfinished"></translation>
+        <translation>Ausgang verschlossen</translation>
     </message>
     <message>
         <source>Holds after cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält nach dem Durchdrehen</translation>
     </message>
     <message>
         <source>Needle at rest</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger in Ruhe</translation>
     </message>
     <message>
         <source>Drilled hole</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>Against a reference</source>
-        <translation type="unfinished"></translation>
+        <translation>Gegen eine Referenz</translation>
     </message>
     <message>
         <source>Close the outlet and pump to the set pressure: the needle must not sink.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ausgang verschließen und auf den eingestellten Druck pumpen: Der Zeiger darf nicht sinken.</translation>
     </message>
     <message>
         <source>Close the outlet: it must read 0 % leakage.</source>
-        <translation type="unfinished"></translation>
+        <translation>Den Ausgang verschließen: Es muss 0 % Druckverlust zeigen.</translation>
     </message>
     <message>
         <source>After cranking the gauge must not sink. If it does, the check valve or an O-ring leaks and every reading is low.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nach dem Durchdrehen darf das Manometer nicht sinken. Tut es das doch, leckt das Rückschlagventil oder ein O-Ring, und jeder Messwert ist zu niedrig.</translation>
     </message>
     <message>
         <source>With no pressure the needle must stand at zero. Type what it shows.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ohne Druck muss der Zeiger auf null stehen. Eingeben, was er zeigt.</translation>
     </message>
     <message>
         <source>Put a plate with a drilled hole of known diameter at the outlet, set the usual pressure and type what is held. It shows how much air the restrictor passes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eine Platte mit einem Prüfloch bekannten Durchmessers an den Ausgang setzen, den üblichen Druck einstellen und eingeben, was gehalten wird. Es zeigt, wie viel Luft die Drosselbohrung durchlässt.</translation>
     </message>
     <message>
         <source>Put a gauge that you trust on the same line and type what both show.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein vertrauenswürdiges Manometer an dieselbe Leitung setzen und eingeben, was beide zeigen.</translation>
     </message>
     <message>
         <source>Never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Nie geprüft</translation>
     </message>
     <message>
         <source>set %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eingestellt %1</translation>
     </message>
     <message>
         <source>showed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>zeigte %1</translation>
     </message>
 </context>
 <context>
     <name>TestersPage</name>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>No tester yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Prüfgerät</translation>
     </message>
     <message>
         <source>A reading is only as good as its gauge. Type the gauge in once: range, class, hose. Home-made ones are normal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Messwert ist nur so gut wie sein Manometer. Das Prüfgerät einmal eingeben: Bereich, Klasse, Schlauch. Selbst gebaute sind normal.</translation>
     </message>
     <message>
         <source>Add a tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgerät anlegen</translation>
     </message>
 </context>
 <context>
     <name>Trouble</name>
     <message>
         <source>Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing</translation>
     </message>
     <message>
         <source>The library can&apos;t be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>Der Bestand lässt sich nicht öffnen</translation>
     </message>
     <message>
         <source>Close Lapwing</source>
-        <translation type="unfinished"></translation>
+        <translation>Lapwing schließen</translation>
     </message>
 </context>
 <context>
     <name>UndoCorner</name>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
 </context>
 <context>
     <name>VersionFields</name>
     <message>
         <source>Here</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier</translation>
     </message>
     <message>
         <source>In the file</source>
-        <translation type="unfinished"></translation>
+        <translation>In der Datei</translation>
     </message>
     <message>
         <source>nothing noted</source>
-        <translation type="unfinished"></translation>
+        <translation>nichts notiert</translation>
     </message>
 </context>
 <context>
     <name>Visit</name>
     <message>
         <source>Symptoms</source>
-        <translation type="unfinished"></translation>
+        <translation>Symptome</translation>
     </message>
     <message>
         <source>Visit</source>
-        <translation type="unfinished"></translation>
+        <translation>Termin</translation>
     </message>
     <message>
         <source>Title</source>
-        <translation type="unfinished"></translation>
+        <translation>Titel</translation>
     </message>
     <message>
         <source>As found, after the repair, a year later.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgefunden, nach der Reparatur, ein Jahr später.</translation>
     </message>
     <message>
         <source>Distance or hours run</source>
-        <translation type="unfinished"></translation>
+        <translation>Laufstrecke oder Betriebsstunden</translation>
     </message>
     <message>
         <source>Job number</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftragsnummer</translation>
     </message>
     <message>
         <source>Complaint</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung</translation>
     </message>
     <message>
         <source>In the owner&apos;s words</source>
-        <translation type="unfinished"></translation>
+        <translation>In den Worten des Besitzers</translation>
     </message>
     <message>
         <source>Conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Bedingungen</translation>
     </message>
     <message>
         <source>Warm or cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Warm oder kalt</translation>
     </message>
     <message>
         <source>Cold against cold, warm against warm: only then two visits can be compared.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kalt gegen kalt, warm gegen warm: Nur dann sind zwei Termine vergleichbar.</translation>
     </message>
     <message>
         <source>Coolant temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Kühlmitteltemperatur</translation>
     </message>
     <message>
         <source>Air temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Lufttemperatur</translation>
     </message>
     <message>
         <source>Altitude of the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Höhe der Werkstatt</translation>
     </message>
     <message>
         <source>Barometer at the shop</source>
-        <translation type="unfinished"></translation>
+        <translation>Barometer in der Werkstatt</translation>
     </message>
     <message>
         <source>As it reads here, not brought down to sea level. It wins over the altitude.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie es hier anzeigt, nicht auf Meereshöhe umgerechnet. Es geht vor die Höhe.</translation>
     </message>
     <message>
         <source>Cranking and holding</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchdrehen und Halten</translation>
     </message>
     <message>
         <source>Throttle</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe</translation>
     </message>
     <message>
         <source>Induction</source>
-        <translation type="unfinished"></translation>
+        <translation>Ansaugung</translation>
     </message>
     <message>
         <source>Battery</source>
-        <translation type="unfinished"></translation>
+        <translation>Batterie</translation>
     </message>
     <message>
         <source>Cranked by</source>
-        <translation type="unfinished"></translation>
+        <translation>Durchgedreht mit</translation>
     </message>
     <message>
         <source>Cranking speed</source>
-        <translation type="unfinished"></translation>
+        <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
         <source>Crank held by</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelwelle gehalten durch</translation>
     </message>
     <message>
         <source>In the leak-down test the air can turn the engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Bei der Druckverlustprüfung kann die Luft den Motor drehen.</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>keines</translation>
     </message>
     <message>
         <source>No such tester yet. Add it under Testers, at the end of this page.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein solches Prüfgerät. Unter „Prüfgeräte“ am Ende dieser Seite anlegen.</translation>
     </message>
     <message>
         <source>Testers used</source>
-        <translation type="unfinished"></translation>
+        <translation>Benutzte Prüfgeräte</translation>
     </message>
     <message>
         <source>Compression gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>Kompressionsprüfer</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlustprüfer</translation>
     </message>
     <message>
         <source>Crankcase tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfer</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiz</translation>
     </message>
 </context>
 <context>
     <name>VisitPage</name>
     <message>
         <source>Complaint and conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung und Bedingungen</translation>
     </message>
     <message>
         <source>This session is gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation type="unfinished"></translation>
+        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
 </context>
 <context>
     <name>VoiceNotePage</name>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz</translation>
     </message>
     <message>
         <source>Nothing is recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>Nichts ist aufgenommen</translation>
     </message>
     <message>
         <source>Recording. Leaving this page keeps what was said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aufnahme läuft. Beim Verlassen dieser Seite bleibt das Gesprochene erhalten.</translation>
     </message>
     <message>
         <source>Keeping it ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird behalten ...</translation>
     </message>
     <message>
         <source>✓ Kept</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Behalten</translation>
     </message>
     <message>
         <source>Say what you hear, see and smell.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sagen, was zu hören, zu sehen und zu riechen ist.</translation>
     </message>
 </context>
 <context>
     <name>VoiceRow</name>
     <message>
         <source>%1, %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 von %3</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 · its file is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 · Datei fehlt</translation>
     </message>
     <message>
         <source>Pause</source>
-        <translation type="unfinished"></translation>
+        <translation>Pause</translation>
     </message>
     <message>
         <source>Play</source>
-        <translation type="unfinished"></translation>
+        <translation>Abspielen</translation>
     </message>
     <message>
         <source>Delete</source>
-        <translation type="unfinished"></translation>
+        <translation>Löschen</translation>
     </message>
 </context>
 <context>
     <name>WhereItLeaks</name>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es undicht ist</translation>
     </message>
     <message>
         <source>Working it out …</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird ausgerechnet …</translation>
     </message>
     <message>
         <source>Odds under the app&apos;s working assumptions; not yet counted on real engines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wahrscheinlichkeiten unter den Annahmen der App; noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
         <source>Show the shares</source>
-        <translation type="unfinished"></translation>
+        <translation>Anteile zeigen</translation>
     </message>
 </context>
 <context>
     <name>WhichEngineSheet</name>
     <message>
         <source>New session on which engine?</source>
-        <translation type="unfinished"></translation>
+        <translation>Neue Sitzung an welchem Motor?</translation>
     </message>
     <message>
         <source>Search name, tags, description</source>
-        <translation type="unfinished"></translation>
+        <translation>Name, Schlagwort, Beschreibung suchen</translation>
     </message>
     <message>
         <source>Add an engine</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor anlegen</translation>
     </message>
 </context>
 <context>
     <name>WipeLock</name>
     <message>
         <source>Wipe the glass</source>
-        <translation type="unfinished"></translation>
+        <translation>Glas abwischen</translation>
     </message>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Berührungen zählen in %n Sekunde wieder.</numerusform>
+            <numerusform>Berührungen zählen in %n Sekunden wieder.</numerusform>
         </translation>
     </message>
 </context>
@@ -14941,1230 +14941,1230 @@
     <name>lapwing::AppContext</name>
     <message>
         <source>Undone: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig gemacht: %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::AssumptionsModel</name>
     <message>
         <source>What counts as sealing well, and clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Was als gut dichtend zählt, und Ventilspiel</translation>
     </message>
     <message>
         <source>Leak hunt</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche</translation>
     </message>
     <message>
         <source>Wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>Engine data and cranking</source>
-        <translation type="unfinished"></translation>
+        <translation>Motordaten und Durchdrehen</translation>
     </message>
     <message>
         <source>How readings scatter</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie Messwerte streuen</translation>
     </message>
     <message>
         <source>Behind the odds</source>
-        <translation type="unfinished"></translation>
+        <translation>Hinter den Wahrscheinlichkeiten</translation>
     </message>
     <message>
         <source>Others</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere</translation>
     </message>
     <message>
         <source>Other sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Andere Sätze</translation>
     </message>
     <message>
         <source>The odds are worked out under these as well: where they name another main leak, it is said that they depend on assumptions</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Wahrscheinlichkeiten werden auch unter diesen ausgerechnet: Wo sie ein anderes Hauptleck nennen, steht dabei, dass sie von Annahmen abhängen</translation>
     </message>
     <message>
         <source>Findings and calculators</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund und Rechner</translation>
     </message>
     <message>
         <source>Rules, gauges and the cranking model</source>
-        <translation type="unfinished"></translation>
+        <translation>Regeln, Manometer und das Durchdrehmodell</translation>
     </message>
 </context>
 <context>
     <name>lapwing::BackupModel</name>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen</translation>
     </message>
     <message>
         <source>Writing the backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung wird geschrieben</translation>
     </message>
     <message>
         <source>Where the backup goes</source>
-        <translation type="unfinished"></translation>
+        <translation>Wohin die Sicherung geht</translation>
     </message>
     <message>
         <source>Everything is backed up, %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles ist gesichert, %1: %2</translation>
     </message>
     <message>
         <source>Open a backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung öffnen</translation>
     </message>
     <message>
         <source>Checking the backup</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherung wird geprüft</translation>
     </message>
     <message>
         <source>The backup holds one engine.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung enthält einen Motor.</translation>
     </message>
     <message>
         <source>The backup holds %1 engines.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Sicherung enthält %1 Motoren.</translation>
     </message>
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch nicht hier: %1. Schon hier und unverändert: %2.</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eigene Prüfgeräte darin: %1.</translation>
     </message>
     <message>
         <source>Bringing it in</source>
-        <translation type="unfinished"></translation>
+        <translation>Wird eingelesen</translation>
     </message>
     <message>
         <source>Stopped after %1 of %2 engines. Those are here whole; restore again to bring in the rest.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgebrochen nach %1 von %2 Motoren. Diese sind vollständig hier; noch einmal wiederherstellen, um den Rest zu holen.</translation>
     </message>
     <message>
         <source>Restored, engines: %1. Nothing that was here was taken away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederhergestellt, Motoren: %1. Nichts, was hier war, wurde weggenommen.</translation>
     </message>
     <message>
         <source>Records with two versions: %1. The engine cards say where to choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge mit zwei Fassungen: %1. Die Motorkarten sagen, wo zu wählen ist.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::BringInModel</name>
     <message>
         <source>Session files</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdateien</translation>
     </message>
     <message>
         <source>Open a session file</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzungsdatei öffnen</translation>
     </message>
     <message>
         <source>Demo: two invented engines</source>
-        <translation type="unfinished"></translation>
+        <translation>Beispiel: zwei erfundene Motoren</translation>
     </message>
     <message>
         <source>Changed on both sides: both versions are kept, and you choose.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf beiden Seiten geändert: Beide Fassungen bleiben, und es ist zu wählen.</translation>
     </message>
     <message>
         <source>Changed by the sender after it was here: takes its place.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vom Absender geändert, nachdem es hier war: tritt an seine Stelle.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::CalculatorModel</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>%1. %2. From: %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. %2. Aus: %3.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ChangesModel</name>
     <message>
         <source>Readings of two visits are needed to compare. Test again after the work.</source>
-        <translation type="unfinished"></translation>
+        <translation>Zum Vergleichen sind Messwerte von zwei Terminen nötig. Nach der Arbeit erneut prüfen.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ClearancesModel</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1 → %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 → %2</translation>
     </message>
     <message>
         <source>?</source>
-        <translation type="unfinished"></translation>
+        <translation>?</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Found</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorgefunden</translation>
     </message>
     <message>
         <source>Left</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt</translation>
     </message>
     <message>
         <source>as found</source>
-        <translation type="unfinished"></translation>
+        <translation>wie vorgefunden</translation>
     </message>
     <message>
         <source>as left</source>
-        <translation type="unfinished"></translation>
+        <translation>wie eingestellt</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3, %4</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>wanted, cold</source>
-        <translation type="unfinished"></translation>
+        <translation>Sollwert, kalt</translation>
     </message>
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>
-        <translation type="unfinished"></translation>
+        <translation>einstellen, dann erneut prüfen, vor jedem Urteil über das Ventil</translation>
     </message>
     <message>
         <source>That is a very wide clearance. Is the unit right?</source>
-        <translation type="unfinished"></translation>
+        <translation>Das ist ein sehr großes Ventilspiel. Stimmt die Einheit?</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Next valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Nächstes Ventil</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Keep, next valve</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen, nächstes Ventil</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1, %2 %3 übernommen</translation>
     </message>
 </context>
 <context>
     <name>lapwing::ConflictsModel</name>
     <message>
         <source>changed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert %1</translation>
     </message>
     <message>
         <source>as first written</source>
-        <translation type="unfinished"></translation>
+        <translation>wie zuerst geschrieben</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineCardForm</name>
     <message>
         <source>1 cylinder</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Zylinder</translation>
     </message>
     <message>
         <source>%1 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zylinder</translation>
     </message>
     <message>
         <source>retest planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung geplant am %1</translation>
     </message>
     <message>
         <source>Number</source>
-        <translation type="unfinished"></translation>
+        <translation>Nummer</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineGlances</name>
     <message>
         <source>%1 in range</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 im Bereich</translation>
     </message>
     <message>
         <source>%1 borderline</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 grenzwertig</translation>
     </message>
     <message>
         <source>%1 fault</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Fehler</translation>
     </message>
     <message>
         <source>%1 without a limit</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ohne Grenzwert</translation>
     </message>
     <message>
         <source>%1 not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 nicht gemessen</translation>
     </message>
     <message>
         <source>%1 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Zylinder</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
         <source>No session yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch keine Sitzung</translation>
     </message>
     <message>
         <source>Retest planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung geplant am %1</translation>
     </message>
     <message>
         <source>Retest due, planned for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nachprüfung fällig, geplant am %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::EngineStarter</name>
     <message>
         <source>Number of cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>Anzahl der Zylinder</translation>
     </message>
     <message>
         <source>As found</source>
-        <translation type="unfinished"></translation>
+        <translation>Wie vorgefunden</translation>
     </message>
 </context>
 <context>
     <name>lapwing::FindingsModel</name>
     <message>
         <source>dry test, mean of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung, Mittel aus %1</translation>
     </message>
     <message>
         <source>dry test</source>
-        <translation type="unfinished"></translation>
+        <translation>Trockenprüfung</translation>
     </message>
     <message>
         <source>of it on the first puff</source>
-        <translation type="unfinished"></translation>
+        <translation>davon beim ersten Hub</translation>
     </message>
     <message>
         <source>expected by the model, no factory figure</source>
-        <translation type="unfinished"></translation>
+        <translation>vom Modell erwartet, kein Werkswert</translation>
     </message>
     <message>
         <source>had nothing lain before the check valve</source>
-        <translation type="unfinished"></translation>
+        <translation>ohne Volumen vor dem Rückschlagventil</translation>
     </message>
     <message>
         <source>leakage: held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust: %1 von %2 gehalten</translation>
     </message>
     <message>
         <source>on a tester of %1 behind %2</source>
-        <translation type="unfinished"></translation>
+        <translation>auf einem Prüfgerät mit %1 hinter %2</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
-        <translation type="unfinished"></translation>
+        <translation>rundes Loch mit gleichem Verlust</translation>
     </message>
     <message>
         <source>of free air leaks out</source>
-        <translation type="unfinished"></translation>
+        <translation>Luft (Umgebungsdruck) treten aus</translation>
     </message>
     <message>
         <source>wet test</source>
-        <translation type="unfinished"></translation>
+        <translation>Nassprüfung</translation>
     </message>
     <message>
         <source>over the dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem trockenen Messwert</translation>
     </message>
     <message>
         <source>of rise is explained by the oil&apos;s volume alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Anstieg erklärt das Ölvolumen allein</translation>
     </message>
     <message>
         <source>%1 %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>plug hole of %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch von %1</translation>
     </message>
     <message>
         <source>lower end of the factory range here</source>
-        <translation type="unfinished"></translation>
+        <translation>unteres Ende des Werksbereichs hier</translation>
     </message>
     <message>
         <source>upper end of the factory range here</source>
-        <translation type="unfinished"></translation>
+        <translation>oberes Ende des Werksbereichs hier</translation>
     </message>
     <message>
         <source>factory limit here</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert hier</translation>
     </message>
     <message>
         <source>most allowed between cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>höchstens zwischen Zylindern zulässig</translation>
     </message>
     <message>
         <source>Working assumptions version %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Annahmen, Version %1.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::HandOverModel</name>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>Show in folder</source>
-        <translation type="unfinished"></translation>
+        <translation>Im Ordner zeigen</translation>
     </message>
     <message>
         <source>Share</source>
-        <translation type="unfinished"></translation>
+        <translation>Teilen</translation>
     </message>
     <message>
         <source>Choose at least one visit.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mindestens einen Termin wählen.</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie ablegen</translation>
     </message>
     <message>
         <source>Saved: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abgelegt: %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::HistoryModel</name>
     <message>
         <source>All</source>
-        <translation type="unfinished"></translation>
+        <translation>Alle</translation>
     </message>
     <message>
         <source>after a repair</source>
-        <translation type="unfinished"></translation>
+        <translation>nach einer Reparatur</translation>
     </message>
     <message>
         <source>not comparable with the newest</source>
-        <translation type="unfinished"></translation>
+        <translation>nicht vergleichbar mit dem neuesten</translation>
     </message>
     <message>
         <source>measured %1</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen %1</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders over %3 visits; the list below says the same.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Zylindern über %3 Termine; die Liste darunter sagt dasselbe.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::LeakHuntModel</name>
     <message>
         <source>No leak-down reading of this cylinder yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch kein Messwert der Druckverlustprüfung für diesen Zylinder</translation>
     </message>
     <message>
         <source>held %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 gehalten</translation>
     </message>
     <message>
         <source>%1, leakage %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Druckverlust %2</translation>
     </message>
     <message>
         <source>Plug hole of cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zündkerzenloch von Zylinder %1</translation>
     </message>
     <message>
         <source>Throttle open, hose at the intake</source>
-        <translation type="unfinished"></translation>
+        <translation>Drosselklappe offen, Schlauch am Einlass</translation>
     </message>
     <message>
         <source>Hose at the tail pipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Schlauch am Auspuffende</translation>
     </message>
     <message>
         <source>Oil filler open, thin glove over it: rings always leak a little</source>
-        <translation type="unfinished"></translation>
+        <translation>Öleinfüllöffnung offen, dünner Handschuh darüber: Kolbenringe lecken immer ein wenig</translation>
     </message>
     <message>
         <source>Piston over the port: air past the rings comes out here</source>
-        <translation type="unfinished"></translation>
+        <translation>Kolben über dem Schlitz: Luft an den Kolbenringen vorbei kommt hier heraus</translation>
     </message>
     <message>
         <source>Carburettor: air past the rings into the crankcase</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergaser: Luft an den Kolbenringen vorbei ins Kurbelgehäuse</translation>
     </message>
     <message>
         <source>Soapy water round the joint</source>
-        <translation type="unfinished"></translation>
+        <translation>Seifenwasser rund um die Fuge</translation>
     </message>
     <message>
         <source>Bubbles in the filler; never open a hot cap</source>
-        <translation type="unfinished"></translation>
+        <translation>Blasen in der Einfüllöffnung; nie einen heißen Deckel öffnen</translation>
     </message>
     <message>
         <source>Only counts while its valves are shut</source>
-        <translation type="unfinished"></translation>
+        <translation>Zählt nur, solange dessen Ventile geschlossen sind</translation>
     </message>
     <message>
         <source>At its outlet</source>
-        <translation type="unfinished"></translation>
+        <translation>An seinem Ausgang</translation>
     </message>
     <message>
         <source>Crankcase test: soapy water</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfung: Seifenwasser</translation>
     </message>
     <message>
         <source>Crankcase test: at the carburettor</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuseprüfung: am Vergaser</translation>
     </message>
     <message>
         <source>Anywhere else: plug thread, crack, adapter ring</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonst irgendwo: Kerzengewinde, Riss, Adapterring</translation>
     </message>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Done, next %1 (turn %2°)</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig, weiter %1 (%2° drehen)</translation>
     </message>
     <message>
         <source>Done, next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig, weiter %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::MyCallModel</name>
     <message>
         <source>Cylinder %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NeedleModel</name>
     <message>
         <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein rundes Zifferblatt gefunden. Den Ring mit dem Manometer füllen und das Foto noch einmal aufnehmen.</translation>
     </message>
     <message>
         <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Zifferblatt wurde gefunden, aber nicht seine Skala. Das Foto näher, schärfer und ohne Blendung aufnehmen.</translation>
     </message>
     <message>
         <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Skala wurde gefunden, aber nicht der Zeiger. Das Foto noch einmal ohne Blendung darauf aufnehmen.</translation>
     </message>
     <message>
         <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die Ablesung ist zu unsicher, um sie anzugeben. Das Foto gerade von vorn und ohne Blendung aufnehmen oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter „Bedingungen“ angeben, welches Prüfgerät benutzt wird: Der Bereich seines Manometers ist nötig, um das Foto abzulesen.</translation>
     </message>
     <message>
         <source>Reading the needle ...</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeiger wird abgelesen ...</translation>
     </message>
     <message>
         <source>Reads %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zeigt %1</translation>
     </message>
     <message>
         <source>, you typed %1</source>
-        <translation type="unfinished"></translation>
+        <translation>, eingetippt %1</translation>
     </message>
     <message>
         <source> (needle set by hand)</source>
-        <translation type="unfinished"></translation>
+        <translation> (Zeiger von Hand gesetzt)</translation>
     </message>
     <message>
         <source>%1 as read</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wie abgelesen</translation>
     </message>
     <message>
         <source>%1 as typed</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 wie eingetippt</translation>
     </message>
     <message>
         <source>leave open</source>
-        <translation type="unfinished"></translation>
+        <translation>offen lassen</translation>
     </message>
     <message>
         <source>photo only</source>
-        <translation type="unfinished"></translation>
+        <translation>nur Foto</translation>
     </message>
     <message>
         <source>Keep %1 as a reading: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 als Messwert übernehmen: %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NewsModel</name>
     <message>
         <source>Handed over by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übergeben von %1</translation>
     </message>
     <message>
         <source>brought in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>eingelesen %1</translation>
     </message>
     <message>
         <source>two versions</source>
-        <translation type="unfinished"></translation>
+        <translation>zwei Fassungen</translation>
     </message>
     <message>
         <source>changed</source>
-        <translation type="unfinished"></translation>
+        <translation>geändert</translation>
     </message>
     <message>
         <source>new</source>
-        <translation type="unfinished"></translation>
+        <translation>neu</translation>
     </message>
 </context>
 <context>
     <name>lapwing::NextTdcModel</name>
     <message>
         <source>stands at TDC now</source>
-        <translation type="unfinished"></translation>
+        <translation>steht jetzt im OT</translation>
     </message>
     <message>
         <source>turn %1°</source>
-        <translation type="unfinished"></translation>
+        <translation>%1° drehen</translation>
     </message>
     <message>
         <source>%1°</source>
-        <translation type="unfinished"></translation>
+        <translation>%1°</translation>
     </message>
     <message>
         <source>With bore, stroke and rod on the engine card the app can say how hard %1 pushes on the crank.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mit Bohrung, Hub und Pleuel auf der Motorkarte kann die App sagen, wie stark %1 auf die Kurbelwelle drückt.</translation>
     </message>
     <message>
         <source>%1 N m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 N m</translation>
     </message>
     <message>
         <source>at %1° from TDC: %2 N at the end of a 30 cm bar</source>
-        <translation type="unfinished"></translation>
+        <translation>bei %1° vom OT: %2 N am Ende eines 30-cm-Hebels</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PadLines</name>
     <message>
         <source>leakage on this tester</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust auf diesem Prüfgerät</translation>
     </message>
     <message>
         <source>hole would leak as much</source>
-        <translation type="unfinished"></translation>
+        <translation>Loch mit gleichem Verlust</translation>
     </message>
     <message>
         <source>give or take the gauge</source>
-        <translation type="unfinished"></translation>
+        <translation>bis auf den Fehler des Manometers</translation>
     </message>
     <message>
         <source>over the dry reading</source>
-        <translation type="unfinished"></translation>
+        <translation>über dem trockenen Messwert</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>on a tester of %1 behind %2</source>
-        <translation type="unfinished"></translation>
+        <translation>auf einem Prüfgerät mit %1 hinter %2</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PadModel</name>
     <message>
         <source>Done</source>
-        <translation type="unfinished"></translation>
+        <translation>Fertig</translation>
     </message>
     <message>
         <source>Next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Weiter %1</translation>
     </message>
     <message>
         <source>Set first</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst eingestellter Druck</translation>
     </message>
     <message>
         <source>Keep all the same</source>
-        <translation type="unfinished"></translation>
+        <translation>Trotzdem übernehmen</translation>
     </message>
     <message>
         <source>Keep instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Ersatz übernehmen</translation>
     </message>
     <message>
         <source>Keep, listen</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen, horchen</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen</translation>
     </message>
     <message>
         <source>Keep, next %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Übernehmen, weiter %1</translation>
     </message>
     <message>
         <source>Type the set pressure first: leakage is counted from it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst den eingestellten Druck eingeben: Von ihm aus zählt der Druckverlust.</translation>
     </message>
     <message>
         <source>Type how many minutes it stood: without them the end pressure says little.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingeben, wie viele Minuten es stand: Ohne sie sagt der Enddruck wenig.</translation>
     </message>
     <message>
         <source>%1 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 übernommen</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1: %2 übernommen</translation>
     </message>
     <message>
         <source>First</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Hub</translation>
     </message>
     <message>
         <source>Final</source>
-        <translation type="unfinished"></translation>
+        <translation>Endwert</translation>
     </message>
     <message>
         <source>Pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>Hübe</translation>
     </message>
     <message>
         <source>Oil</source>
-        <translation type="unfinished"></translation>
+        <translation>Öl</translation>
     </message>
     <message>
         <source>Set</source>
-        <translation type="unfinished"></translation>
+        <translation>Eingestellt</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>Held</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehalten</translation>
     </message>
     <message>
         <source>Minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>Minuten</translation>
     </message>
     <message>
         <source>%1 (point placed; “%2” for %3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (Komma gesetzt; „%2“ für %3)</translation>
     </message>
     <message>
         <source>Crankcase</source>
-        <translation type="unfinished"></translation>
+        <translation>Kurbelgehäuse</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>%1, first puff</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, erster Hub</translation>
     </message>
     <message>
         <source>%1, final reading, again</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Endwert, noch einmal</translation>
     </message>
     <message>
         <source>%1, final reading</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Endwert</translation>
     </message>
     <message>
         <source>%1, pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Hübe</translation>
     </message>
     <message>
         <source>%1, oil put in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, eingefülltes Öl</translation>
     </message>
     <message>
         <source>%1, set pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, eingestellter Druck</translation>
     </message>
     <message>
         <source>%1, how long</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, wie lange</translation>
     </message>
     <message>
         <source>%1, end pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Enddruck</translation>
     </message>
     <message>
         <source>%1 held</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehalten</translation>
     </message>
     <message>
         <source>%1, end pressure, of %2 set</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Enddruck, von %2 eingestellt</translation>
     </message>
     <message>
         <source>%1 held, of %2 set</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 gehalten, von %2 eingestellt</translation>
     </message>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1, first puff %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, erster Hub %2</translation>
     </message>
     <message>
         <source>%1, 1 pull</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, 1 Hub</translation>
     </message>
     <message>
         <source>%1, %2 pulls</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 Hübe</translation>
     </message>
     <message>
         <source>%1, oil %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Öl %2</translation>
     </message>
     <message>
         <source>rings oiled before</source>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe vorher geölt</translation>
     </message>
     <message>
         <source>measured again</source>
-        <translation type="unfinished"></translation>
+        <translation>noch einmal gemessen</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PhotoModel</name>
     <message>
         <source>Choose a photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto wählen</translation>
     </message>
     <message>
         <source>Photos</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PlanModel</name>
     <message>
         <source>Parts: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Teile: %1</translation>
     </message>
     <message>
         <source>Why: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Warum: %1</translation>
     </message>
     <message>
         <source>If it is left: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Wenn es so bleibt: %1</translation>
     </message>
     <message>
         <source>Dry test to expect after it: %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Danach zu erwartende Trockenprüfung: %1 bis %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, Zylinder %2</translation>
     </message>
     <message>
         <source>Nothing is written here yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hier ist noch nichts geschrieben</translation>
     </message>
     <message>
         <source>Done %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Erledigt %1</translation>
     </message>
     <message numerus="yes">
         <source>%n price(s) too long to add up</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n Preis zu lang zum Zusammenzählen</numerusform>
+            <numerusform>%n Preise zu lang zum Zusammenzählen</numerusform>
         </translation>
     </message>
     <message>
         <source>Quick fixes</source>
-        <translation type="unfinished"></translation>
+        <translation>Schnelle Abhilfe</translation>
     </message>
     <message>
         <source>Strip</source>
-        <translation type="unfinished"></translation>
+        <translation>Zerlegen</translation>
     </message>
     <message>
         <source>Everything</source>
-        <translation type="unfinished"></translation>
+        <translation>Alles</translation>
     </message>
     <message>
         <source>Noted %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Notiert am %1</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>„%1“ ist kein Tag: Jahr, Monat und Tag eingeben, etwa %2.</translation>
     </message>
 </context>
 <context>
     <name>lapwing::PrepareModel</name>
     <message>
         <source>%1 of %2 done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 getan</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SecondOpinionModel</name>
     <message>
         <source>Plan</source>
-        <translation type="unfinished"></translation>
+        <translation>Plan</translation>
     </message>
     <message>
         <source>Testers</source>
-        <translation type="unfinished"></translation>
+        <translation>Prüfgeräte</translation>
     </message>
     <message>
         <source>No tester is named: the readings&apos; uncertainty is guessed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Prüfgerät ist genannt: Die Unsicherheit der Messwerte ist geschätzt.</translation>
     </message>
     <message>
         <source>%1: no self-check noted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: keine Selbstprüfung notiert</translation>
     </message>
     <message>
         <source>%1: %2, %3, %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3, %4</translation>
     </message>
     <message>
         <source>Repeated: %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Wiederholt: %1: %2</translation>
     </message>
     <message>
         <source>No reading was repeated</source>
-        <translation type="unfinished"></translation>
+        <translation>Kein Messwert wurde wiederholt</translation>
     </message>
     <message>
         <source>Not done: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht getan: %1</translation>
     </message>
     <message>
         <source>Not done: %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht getan: %1 (%2)</translation>
     </message>
     <message>
         <source>Not marked: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gekennzeichnet: %1</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sitzung</translation>
     </message>
     <message>
         <source>Engine as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>Motor als Ganzes</translation>
     </message>
     <message>
         <source>measured again later</source>
-        <translation type="unfinished"></translation>
+        <translation>später noch einmal gemessen</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>Leak hunt, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche, %1</translation>
     </message>
     <message>
         <source>Clearance, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel, %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SessionModel</name>
     <message>
         <source>job %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Auftrag %1</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>
-        <translation type="unfinished"></translation>
+        <translation>Was der Besitzer sagt, Bedingungen, benutzte Prüfgeräte</translation>
     </message>
     <message>
         <source>Complaint and conditions</source>
-        <translation type="unfinished"></translation>
+        <translation>Beanstandung und Bedingungen</translation>
     </message>
     <message>
         <source>%1 of %2 done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 getan</translation>
     </message>
     <message numerus="yes">
         <source>%n left out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n ausgelassen</numerusform>
+            <numerusform>%n ausgelassen</numerusform>
         </translation>
     </message>
     <message>
         <source>Prepare</source>
-        <translation type="unfinished"></translation>
+        <translation>Vorbereitung</translation>
     </message>
     <message>
         <source>First of all: a valve without clearance looks burnt</source>
-        <translation type="unfinished"></translation>
+        <translation>Als Allererstes: Ein Ventil ohne Spiel sieht aus wie ein verbranntes</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 Zylindern</translation>
     </message>
     <message>
         <source>Clearances</source>
-        <translation type="unfinished"></translation>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
-        <translation type="unfinished"></translation>
+        <translation>Niemals bei einem Diesel: Öl kann ihn blockieren</translation>
     </message>
     <message>
         <source>Last: oil stays on the rings</source>
-        <translation type="unfinished"></translation>
+        <translation>Zuletzt: Öl bleibt an den Kolbenringen</translation>
     </message>
     <message>
         <source>Before any oil goes in</source>
-        <translation type="unfinished"></translation>
+        <translation>Bevor Öl hineinkommt</translation>
     </message>
     <message>
         <source>Not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>Nicht gemessen</translation>
     </message>
     <message>
         <source>%1 of %2 measured</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 von %2 gemessen</translation>
     </message>
     <message>
         <source>factory limit %1 here</source>
-        <translation type="unfinished"></translation>
+        <translation>Werksgrenzwert %1 hier</translation>
     </message>
     <message>
         <source>the model expects %1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>das Modell erwartet %1 bis %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Listen where the air comes out, while it is on</source>
-        <translation type="unfinished"></translation>
+        <translation>Horchen, wo die Luft herauskommt, solange sie anliegt</translation>
     </message>
     <message>
         <source>Listened, nothing heard</source>
-        <translation type="unfinished"></translation>
+        <translation>Gehorcht, nichts gehört</translation>
     </message>
     <message>
         <source>Leak hunt</source>
-        <translation type="unfinished"></translation>
+        <translation>Lecksuche</translation>
     </message>
     <message>
         <source>Does the crankcase hold pressure?</source>
-        <translation type="unfinished"></translation>
+        <translation>Hält das Kurbelgehäuse Druck?</translation>
     </message>
     <message>
         <source>Findings</source>
-        <translation type="unfinished"></translation>
+        <translation>Befund</translation>
     </message>
     <message>
         <source>Your own call first</source>
-        <translation type="unfinished"></translation>
+        <translation>Erst die eigene Einschätzung</translation>
     </message>
     <message>
         <source>Leave it, quick fix or strip, and what it costs</source>
-        <translation type="unfinished"></translation>
+        <translation>So lassen, schnelle Abhilfe oder zerlegen, und was es kostet</translation>
     </message>
     <message>
         <source>the owner says %1</source>
-        <translation type="unfinished"></translation>
+        <translation>der Besitzer sagt: %1</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SettingsModel</name>
     <message>
         <source>Lowest cylinder of the highest, at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Niedrigster Zylinder vom höchsten, mindestens</translation>
     </message>
     <message>
         <source>Below the average of all cylinders, at most</source>
-        <translation type="unfinished"></translation>
+        <translation>Unter dem Mittel aller Zylinder, höchstens</translation>
     </message>
     <message>
         <source>none under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>keiner unter %1</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 bis %2</translation>
     </message>
     <message>
         <source>Usual cranking pressure (%1), for each unit of compression ratio</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblicher Kompressionsdruck (%1), je Einheit der Verdichtung</translation>
     </message>
     <message>
         <source>Usual cranking pressure (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>Üblicher Kompressionsdruck (%1)</translation>
     </message>
     <message>
         <source>Leakage on a tester of %1 and %2: in range up to, borderline up to</source>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust auf einem Prüfgerät mit %1 und %2: im Bereich bis, grenzwertig bis</translation>
     </message>
     <message>
         <source>As a tester&apos;s maker says. </source>
-        <translation type="unfinished"></translation>
+        <translation>Nach Angabe des Herstellers eines Prüfgeräts. </translation>
     </message>
     <message>
         <source>Aircraft. </source>
-        <translation type="unfinished"></translation>
+        <translation>Luftfahrzeuge. </translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 und %2</translation>
     </message>
     <message>
         <source>Rings are suspected when oil raises the reading by at least</source>
-        <translation type="unfinished"></translation>
+        <translation>Kolbenringe sind verdächtig, wenn Öl den Messwert hebt um mindestens</translation>
     </message>
 </context>
 <context>
     <name>lapwing::StorageModel</name>
     <message>
         <source>Photo</source>
-        <translation type="unfinished"></translation>
+        <translation>Foto</translation>
     </message>
     <message>
         <source>Voice note</source>
-        <translation type="unfinished"></translation>
+        <translation>Sprachnotiz</translation>
     </message>
     <message>
         <source>Unknown file</source>
-        <translation type="unfinished"></translation>
+        <translation>Unbekannte Datei</translation>
     </message>
     <message>
         <source>Photos and voice notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Fotos und Sprachnotizen</translation>
     </message>
     <message>
         <source>Records</source>
-        <translation type="unfinished"></translation>
+        <translation>Einträge</translation>
     </message>
     <message>
         <source>Backups</source>
-        <translation type="unfinished"></translation>
+        <translation>Sicherungen</translation>
     </message>
     <message>
         <source>Of these, deleted and kept for Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Davon gelöscht und für „Rückgängig“ behalten</translation>
     </message>
     <message>
         <source>Save a copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopie ablegen</translation>
     </message>
     <message>
         <source>File</source>
-        <translation type="unfinished"></translation>
+        <translation>Datei</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TesterCardForm</name>
     <message>
         <source>%1, home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, selbst gebaut</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TesterListModel</name>
     <message>
         <source>0 to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>0 bis %1</translation>
     </message>
     <message>
         <source>home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>selbst gebaut</translation>
     </message>
     <message>
         <source>checked %1</source>
-        <translation type="unfinished"></translation>
+        <translation>geprüft %1</translation>
     </message>
     <message>
         <source>never checked</source>
-        <translation type="unfinished"></translation>
+        <translation>nie geprüft</translation>
     </message>
 </context>
 <context>
     <name>lapwing::TodoModel</name>
     <message>
         <source>cylinder %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %1</translation>
     </message>
     <message>
         <source>asked by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>erbeten von %1</translation>
     </message>
     <message>
         <source>1 note</source>
-        <translation type="unfinished"></translation>
+        <translation>1 Notiz</translation>
     </message>
     <message>
         <source>%1 notes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 Notizen</translation>
     </message>
     <message>
         <source>1 other cause</source>
-        <translation type="unfinished"></translation>
+        <translation>1 andere Ursache</translation>
     </message>
     <message>
         <source>%1 other causes</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 andere Ursachen</translation>
     </message>
     <message>
         <source>1 test asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>1 erbetene Prüfung</translation>
     </message>
     <message>
         <source>%1 tests asked for</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 erbetene Prüfungen</translation>
     </message>
 </context>
 </TS>
