@@ -665,7 +665,7 @@
     </message>
     <message>
         <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
-        <translation>Das Handbuch des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen dieser App vor.</translation>
+        <translation>Das Handbuch des Motors, örtliche Vorschriften und die Fachregeln zugelassener Betriebe gehen dieser App vor.</translation>
     </message>
     <message>
         <source>Understood</source>
@@ -2148,7 +2148,7 @@
     <message>
         <source>Length</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Länge</translation>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>A voice note shows nothing: leave out what the photo shows.</source>
@@ -3337,7 +3337,7 @@
     <message>
         <source>This reading was redone already. Redo the one that stands in its place.</source>
         <extracomment>reading.redone_already</extracomment>
-        <translation>Dieser Messwert wurde schon neu gemacht. Den neu machen, der an seiner Stelle steht.</translation>
+        <translation>Dieser Messwert wurde schon neu gemessen. Den neu messen, der an seiner Stelle steht.</translation>
     </message>
     <message>
         <source>A later reading stands in for this one. Take that one out first.</source>
@@ -4926,7 +4926,7 @@
     <message>
         <source>Length</source>
         <extracomment>length</extracomment>
-        <translation>Länge</translation>
+        <translation>Dauer</translation>
     </message>
     <message>
         <source>Caption</source>
@@ -4971,7 +4971,7 @@
     <message>
         <source>Done</source>
         <extracomment>done</extracomment>
-        <translation>Fertig</translation>
+        <translation>Erledigt</translation>
     </message>
     <message>
         <source>Where it leaks</source>
@@ -5191,7 +5191,7 @@
     <message>
         <source>Check the clearance of %1, then test again.</source>
         <extracomment>propose.check_clearance</extracomment>
-        <translation>Ventilspiel prüfen (%1), dann erneut prüfen.</translation>
+        <translation>Ventilspiel kontrollieren (%1), dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Adjust the clearance of %1, then test again.</source>
@@ -5221,7 +5221,7 @@
     <message>
         <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
         <extracomment>propose.head_bolts</extracomment>
-        <translation>Die Zylinderkopfschrauben nach dem Handbuch des Motors prüfen, dann erneut prüfen.</translation>
+        <translation>Die Zylinderkopfschrauben nach dem Handbuch des Motors kontrollieren, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Adjust the decompressor so that it closes, then test again.</source>
@@ -5231,7 +5231,7 @@
     <message>
         <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
         <extracomment>propose.low_but_seals</extracomment>
-        <translation>Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch prüfen, dann erneut prüfen.</translation>
+        <translation>Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch kontrollieren, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
@@ -6736,7 +6736,7 @@
     <message>
         <source>crankcase hold test</source>
         <extracomment>test:crankcase</extracomment>
-        <translation>Halteprüfung des Kurbelgehäuses</translation>
+        <translation>Kurbelgehäuse-Halteprüfung</translation>
     </message>
     <message>
         <source>as found</source>
@@ -7446,7 +7446,7 @@
     <message>
         <source>Crankcase hold test</source>
         <extracomment>action:crankcase</extracomment>
-        <translation>Halteprüfung des Kurbelgehäuses</translation>
+        <translation>Kurbelgehäuse-Halteprüfung</translation>
     </message>
     <message>
         <source>Testers</source>
@@ -9757,7 +9757,7 @@
     <message>
         <source>2 is what every +- on these pages stands for: about 95 %.</source>
         <extracomment>change-real, comment</extracomment>
-        <translation>Für 2 steht jedes +- auf diesen Seiten: etwa 95 %.</translation>
+        <translation>2 ist, wofür jedes +- auf diesen Seiten steht: etwa 95 %.</translation>
     </message>
     <message>
         <source>And as one beyond doubt from this many.</source>
@@ -9912,7 +9912,7 @@
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Von bewegten Teilen fernbleiben. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
+        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
@@ -9927,7 +9927,7 @@
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand in der Nähe von Kurbelwelle, Lüfter, Rad oder Propeller, kein Werkzeug auf der Kurbelwelle lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
+        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand in der Nähe von Kurbelwelle, Lüfter, Rad oder Propeller, kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
     </message>
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
@@ -9937,7 +9937,7 @@
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
         <extracomment>coolant-cap, text</extracomment>
-        <translation>Den Kühlmitteldeckel eines heißen Motors geschlossen lassen: Er verbrüht. Erst abkühlen lassen.</translation>
+        <translation>Den Deckel des Kühlsystems bei heißem Motor geschlossen lassen: Verbrühungsgefahr. Erst abkühlen lassen.</translation>
     </message>
     <message>
         <source>Running an engine indoors: exhaust is poison. Doors open, exhaust led outside.</source>
@@ -9952,12 +9952,12 @@
     <message>
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
-        <translation>Luftfahrzeuge: Diese App entscheidet nichts über die Lufttüchtigkeit. Das tun die Anweisungen des Herstellers und ein lizenzierter Ingenieur.</translation>
+        <translation>Luftfahrzeuge: Diese App entscheidet nichts über die Lufttüchtigkeit. Das tun die Anweisungen des Herstellers und freigabeberechtigtes, lizenziertes Personal.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
         <extracomment>defers, text</extracomment>
-        <translation>Das eigene Handbuch des Motors, örtliche Vorschriften und zugelassene Fachpraxis gehen allem vor, was hier gesagt ist.</translation>
+        <translation>Das eigene Handbuch des Motors, örtliche Vorschriften und die Fachregeln zugelassener Betriebe gehen allem vor, was hier gesagt ist.</translation>
     </message>
     <message>
         <source>Chance that the rings of a tested cylinder are at fault, before any evidence.</source>
@@ -11522,7 +11522,7 @@
     <message>
         <source>Tool left on the crank</source>
         <extracomment>leak-down, slip</extracomment>
-        <translation>Werkzeug auf der Kurbelwelle gelassen</translation>
+        <translation>Werkzeug an der Kurbelwelle gelassen</translation>
     </message>
     <message>
         <source>When the engine turns, it strikes.</source>
@@ -12757,7 +12757,7 @@
     <message>
         <source>Gear and brake or a second person; no tool left on the crank</source>
         <extracomment>holding, text</extracomment>
-        <translation>Gang und Bremse oder eine zweite Person; kein Werkzeug auf der Kurbelwelle lassen</translation>
+        <translation>Gang und Bremse oder eine zweite Person; kein Werkzeug an der Kurbelwelle stecken lassen</translation>
     </message>
     <message>
         <source>Measuring a clearance</source>
@@ -12862,7 +12862,7 @@
     <message>
         <source>Crankcase hold test</source>
         <extracomment>crankcase, title</extracomment>
-        <translation>Halteprüfung des Kurbelgehäuses</translation>
+        <translation>Kurbelgehäuse-Halteprüfung</translation>
     </message>
     <message>
         <source>A two-stroke cut open. Plates close the exhaust port and the intake; a small pump with a gauge puts a low pressure into the crankcase. Places that may leak: the seals on both ends of the crankshaft, the base gasket under the cylinder, and the reed at the intake.</source>
@@ -13167,7 +13167,7 @@
     <message>
         <source>The needle goes past its end and the gauge is spoilt.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>Der Zeiger geht über sein Ende hinaus, und das Manometer ist verdorben.</translation>
+        <translation>Der Zeiger geht über sein Ende hinaus, und das Manometer ist beschädigt.</translation>
     </message>
     <message>
         <source>Fuel not cut off</source>
@@ -13254,7 +13254,7 @@
     </message>
     <message>
         <source>Crankcase hold test</source>
-        <translation>Halteprüfung des Kurbelgehäuses</translation>
+        <translation>Kurbelgehäuse-Halteprüfung</translation>
     </message>
     <message>
         <source>What the readings say</source>
@@ -13386,7 +13386,7 @@
     </message>
     <message>
         <source>Leak-down</source>
-        <translation>Druckverlust</translation>
+        <translation>Druckverlustprüfung</translation>
     </message>
     <message>
         <source>Wet test</source>
