@@ -73,7 +73,9 @@ std::optional<ModelFacts> model_of_visit(const Case& at);
 /// State and reasons of one cranking reading against limits, or what the model (may be null) and makers in
 /// general expect.
 void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model);
-/// The same, with what the model says beside it.
+/// The reading had nothing lain before the check valve. Only where the model has a hose_loss.
+Derived without_hose(const Cranking& reading, const ModelFacts& model);
+/// State and reasons, with what the model says beside them.
 void judge_dry(const Case& at, int cylinder, Cranking& reading);
 std::vector<Remark> expectation_of(const Case& at);
 /// Spread rules over all dry readings; lowers the state of cylinders that fail.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/findings/case.h"
 #include "core/findings/crank_model.h"
@@ -23,7 +24,8 @@ public:
         add_tester(tester, adapter);
         add_oil(oil);
         out_.own_doubt = reference_.assumed("model-doubt");
-        note("note.model_doubt", figure(Dimension::share, out_.own_doubt));
+        out_.correction_doubt = reference_.assumed("correction-doubt");
+        note("note.model_doubt", figure(Dimension::share, 2.0 * out_.own_doubt));
         note("note.model_leaves_out");
         return std::move(out_);
     }
@@ -119,11 +121,17 @@ private:
         if (!site.known) note("note.altitude_unknown");
 
         out_.speed_rad_s = reference_.assumed("cranking-speed");
-        if (conditions.cranking_speed)
-            out_.speed_rad_s = conditions.cranking_speed->si();
-        else
-            note("note.speed_assumed");
-        out_.inputs.push_back(input("speed", "n", figure(Dimension::speed, out_.speed_rad_s)));
+        if (conditions.cranking_speed) out_.speed_rad_s = conditions.cranking_speed->si();
+        out_.speed_dip = reference_.assumed("speed-dip");
+        out_.speed_dip_doubt = reference_.assumed("speed-dip-doubt");
+        const double mean_doubt =
+            reference_.assumed(conditions.cranking_speed ? "speed-known-doubt" : "speed-unknown-doubt");
+        out_.speed_doubt = std::hypot(out_.speed_dip_doubt, mean_doubt);
+        if (!conditions.cranking_speed)
+            note("note.speed_assumed", figure(Dimension::share, 2.0 * mean_doubt));
+        out_.inputs.push_back(input(
+            "speed", "n", figure(Dimension::speed, out_.speed_rad_s, 2.0 * mean_doubt * out_.speed_rad_s)));
+        note("note.speed_dip", figure(Dimension::share, out_.speed_dip));
 
         // Both ends of the cold-engine rule stand at fixed temperatures, so that two cold days compare.
         const double cold = physics::shop_temperature_k;
@@ -133,7 +141,10 @@ private:
         out_.air_k = conditions.air ? conditions.air->si() : cold;
         out_.wall_k = conditions.heat == EngineHeat::warm ? warm : cold;
         if (conditions.heat == EngineHeat::cold) out_.warm_wall_k = warm;
-        if (conditions.heat == EngineHeat::unknown) note("note.heat_unknown");
+        if (conditions.heat == EngineHeat::unknown) {
+            out_.may_be_warm_k = warm;
+            note("note.heat_unknown");
+        }
         out_.inputs.push_back(input("walls", "T", figure(Dimension::temperature, out_.wall_k)));
 
         if (throttle_closed(session_, engine_)) {
@@ -179,7 +190,8 @@ private:
         } else {
             const double swept_m3 = physics::pi / 4.0 * out_.bore_m * out_.bore_m * out_.stroke_m;
             const bool small = swept_m3 < reference_.assumed("small-cylinder");
-            out_.oil_m3 = reference_.assumed(small ? "oil-put-in-small" : "oil-put-in");
+            out_.oil_m3 = std::min(reference_.assumed(small ? "oil-put-in-small" : "oil-put-in"),
+                                   reference_.assumed("oil-assumed-of-chamber") * chamber_m3(out_));
             out_.oil_notes.push_back(say("note.oil_assumed", figure(Dimension::volume, out_.oil_m3)));
         }
         out_.oil_inputs = {input("oil", "V", figure(Dimension::volume, out_.oil_m3)),
@@ -204,6 +216,20 @@ ModelInputs model_inputs(const Engine& engine, const Session& session, const Ref
         return out;
     }
     return Collect(engine, session, reference).run(tester, adapter, oil);
+}
+
+double chamber_m3(const ModelInputs& inputs) {
+    const physics::SliderCrank crank{inputs.bore_m, inputs.stroke_m, inputs.rod_m};
+    return inputs.trapped_ratio
+               ? physics::trapped_clearance_volume_m3(crank, inputs.compression_ratio, inputs.closing_rad)
+               : physics::clearance_volume_m3(crank, inputs.compression_ratio);
+}
+
+bool below_par(const ModelInputs& inputs) {
+    const bool before_valve = inputs.fitting_m3 > 0.0 || (inputs.valve_at_gauge && inputs.hose_m3 > 0.0);
+    return inputs.silence == ModelSilence::none &&
+           (before_valve || inputs.throttle_fill_least || inputs.slow_speed_rad_s || inputs.warm_wall_k ||
+            inputs.easy_crack_pa);
 }
 
 physics::CrankingCase cranking_case(const ModelInputs& inputs) {

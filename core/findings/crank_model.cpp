@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/findings/case.h"
+#include "core/physics/cranking_effects.h"
 #include "core/physics/cranking_estimates.h"
 
 namespace lapwing::findings {
@@ -30,15 +31,19 @@ Derivation derivation(const ModelInputs& inputs, std::string_view title, std::st
 /// Runs the model for one set of inputs, fact by fact. A fact that the model refuses is left out.
 class Work {
 public:
-    explicit Work(const ModelInputs& inputs) : inputs_(inputs), at_(cranking_case(inputs)) {}
+    explicit Work(const ModelInputs& inputs) : inputs_(inputs), at_(cranking_case(inputs)) {
+        at_.speed_rad_s *= inputs.speed_dip;
+    }
 
     ModelFacts run() {
         out_.inputs = inputs_;
+        add_oil_fill();
         if (!add_healthy()) return std::move(out_);
         add_first_share();
         add_oil();
         add_hose();
         add_circumstances();
+        add_correction();
         return std::move(out_);
     }
 
@@ -55,18 +60,43 @@ private:
         // Independent doubts add as their squares do. Makers' ranges grow in proportion to the compression
         // ratio, and so does its doubt.
         const double middle = reading->gauge_pa;
-        const double others = middle * std::hypot(inputs_.own_doubt, inputs_.compression_ratio_doubt /
-                                                                         inputs_.compression_ratio);
+        const double others = middle * std::hypot(2.0 * inputs_.own_doubt, inputs_.compression_ratio_doubt /
+                                                                               inputs_.compression_ratio);
+        const double twice = 2.0 * inputs_.speed_doubt;
+        const double slower = middle - healthy_at(at_.speed_rad_s / (1.0 + twice), at_.wall_k, middle);
+        const double faster = healthy_at(at_.speed_rad_s * (1.0 + twice), at_.wall_k, middle) - middle;
+        // Cold or warm is not a doubt to either side: what is not noted may only have been warm.
+        const double warmer = inputs_.may_be_warm_k
+                                  ? healthy_at(at_.speed_rad_s, *inputs_.may_be_warm_k, middle) - middle
+                                  : 0.0;
         DerivedRange range;
-        range.low =
-            figure(Dimension::gauge_pressure, middle - std::hypot(middle - reading->low_gauge_pa, others));
-        range.high =
-            figure(Dimension::gauge_pressure, middle + std::hypot(reading->high_gauge_pa - middle, others));
+        range.low = figure(Dimension::gauge_pressure,
+                           middle - std::hypot(middle - reading->low_gauge_pa, others, slower));
+        range.high = figure(Dimension::gauge_pressure,
+                            middle + warmer + std::hypot(reading->high_gauge_pa - middle, others, faster));
         range.from = derivation(inputs_, "healthy");
         out_.healthy_says = remark("model.healthy", range.low, range.high);
         out_.healthy_says.from = {range.from};
         out_.healthy = std::move(range);
         return true;
+    }
+
+    /// `otherwise` where the model refuses so slow an engine.
+    [[nodiscard]] double healthy_at(double speed_rad_s, double wall_k, double otherwise) const {
+        physics::CrankingCase changed = at_;
+        changed.speed_rad_s = speed_rad_s;
+        changed.wall_k = wall_k;
+        const auto reading = physics::healthy_reading(changed, inputs_.site_pa, 0.0);
+        return reading ? reading->gauge_pa : otherwise;
+    }
+
+    void add_oil_fill() {
+        out_.oil_fill = Derived{figure(Dimension::share, inputs_.oil_m3 / chamber_m3(inputs_)),
+                                derivation(inputs_, "oil_fill", "V / V_c")};
+        auto& inputs = out_.oil_fill->from.inputs;
+        inputs.insert(inputs.begin(), inputs_.oil_inputs.front());
+        auto& notes = out_.oil_fill->from.notes;
+        notes = inputs_.oil_notes;
     }
 
     void add_first_share() {
@@ -96,26 +126,14 @@ private:
         const auto effect = physics::hose_effect(at_);
         if (!effect || !(effect->without_gauge_pa > 0.0)) return;
         out_.hose_correction = effect->correction;
-        out_.hose_loss =
-            Derived{figure(Dimension::share, 1.0 - effect->shown_gauge_pa / effect->without_gauge_pa),
-                    derivation(inputs_, "hose_loss", "1 − p_with / p_without")};
+        out_.hose_loss = loss(1.0 - effect->shown_gauge_pa / effect->without_gauge_pa, "hose_loss", {});
+        out_.hose_loss->from.symbols = "1 − p_with / p_without";
     }
 
-    /// What is lost of `better`'s reading by standing as the visit did.
-    [[nodiscard]] std::optional<double> lost(const physics::CrankingCase& as_it_was,
-                                             const physics::CrankingCase& better) const {
-        const auto worse = physics::crank(as_it_was);
-        const auto best = physics::crank(better);
-        if (!worse || !best || !(best->last_gauge_pa > 0.0)) return std::nullopt;
-        return 1.0 - worse->last_gauge_pa / best->last_gauge_pa;
-    }
-
-    [[nodiscard]] std::optional<Derived> loss(const physics::CrankingCase& as_it_was,
-                                              const physics::CrankingCase& better, std::string_view title,
-                                              std::vector<Input> more) const {
-        const auto share = lost(as_it_was, better);
-        if (!share) return std::nullopt;
-        Derived out{figure(Dimension::share, *share), derivation(inputs_, title)};
+    /// What is lost of a reading, with the model's own doubt of it.
+    [[nodiscard]] Derived loss(double share, std::string_view title, std::vector<Input> more) const {
+        Derived out{figure(Dimension::share, share, 2.0 * inputs_.correction_doubt * std::abs(share)),
+                    derivation(inputs_, title, "1 − p / p′")};
         out.from.inputs.insert(out.from.inputs.begin(), more.begin(), more.end());
         return out;
     }
@@ -123,37 +141,41 @@ private:
     void add_circumstances() {
         if (inputs_.throttle_fill_least && inputs_.throttle_fill_most) add_throttle();
         if (inputs_.slow_speed_rad_s) {
-            physics::CrankingCase slow = at_;
-            slow.speed_rad_s = *inputs_.slow_speed_rad_s;
-            out_.slow_loss = loss(slow, at_, "slow_loss",
-                                  {input("slow_speed", "", figure(Dimension::speed, slow.speed_rad_s))});
+            // The mean speeds: both dip alike.
+            const auto slow =
+                physics::speed_effect(cranking_case(inputs_), *inputs_.slow_speed_rad_s,
+                                      {inputs_.speed_dip, inputs_.speed_dip * inputs_.speed_dip_doubt});
+            if (slow && slow->usual_gauge_pa > 0.0)
+                out_.slow_loss =
+                    loss(1.0 - slow->ratio(), "slow_loss",
+                         {input("slow_speed", "", figure(Dimension::speed, *inputs_.slow_speed_rad_s))});
         }
         if (inputs_.warm_wall_k) {
-            physics::CrankingCase warm = at_;
-            warm.wall_k = *inputs_.warm_wall_k;
-            out_.cold_loss = loss(at_, warm, "cold_loss",
-                                  {input("warm_walls", "", figure(Dimension::temperature, warm.wall_k))});
+            const auto warm = physics::wall_effect(at_, *inputs_.warm_wall_k);
+            if (warm && warm->usual_gauge_pa > 0.0)
+                out_.cold_loss =
+                    loss(1.0 - 1.0 / warm->ratio(), "cold_loss",
+                         {input("warm_walls", "", figure(Dimension::temperature, *inputs_.warm_wall_k))});
         }
         if (inputs_.easy_crack_pa) {
             physics::CrankingCase easy = at_;
             easy.tester.crack_pa = *inputs_.easy_crack_pa;
-            out_.core_loss =
-                loss(at_, easy, "core_loss",
-                     {input("easy_valve", "", figure(Dimension::pressure_difference, easy.tester.crack_pa))});
+            const auto as_it_was = physics::crank(at_);
+            const auto better = physics::crank(easy);
+            if (as_it_was && better && better->last_gauge_pa > 0.0)
+                out_.core_loss = loss(
+                    1.0 - as_it_was->last_gauge_pa / better->last_gauge_pa, "core_loss",
+                    {input("easy_valve", "", figure(Dimension::pressure_difference, easy.tester.crack_pa))});
         }
     }
 
     void add_throttle() {
-        const auto with_fill = [&](double fill) {
-            physics::CrankingCase starved = at_;
-            starved.fill = fill;
-            return lost(starved, at_);
-        };
-        const auto most = with_fill(*inputs_.throttle_fill_least);
-        const auto least = with_fill(*inputs_.throttle_fill_most);
-        if (!most || !least) return;
-        DerivedRange range{figure(Dimension::share, *least), figure(Dimension::share, *most),
-                           derivation(inputs_, "throttle_loss")};
+        const auto effect =
+            physics::throttle_effect(at_, *inputs_.throttle_fill_least, *inputs_.throttle_fill_most);
+        if (!effect || !(effect->usual_gauge_pa > 0.0)) return;
+        DerivedRange range{figure(Dimension::share, 1.0 - effect->high_gauge_pa / effect->usual_gauge_pa),
+                           figure(Dimension::share, 1.0 - effect->low_gauge_pa / effect->usual_gauge_pa),
+                           derivation(inputs_, "throttle_loss", "1 − p / p′")};
         const std::vector<Input> fills{
             input("fill_least", "", figure(Dimension::share, *inputs_.throttle_fill_least)),
             input("fill_most", "", figure(Dimension::share, *inputs_.throttle_fill_most))};
@@ -161,8 +183,28 @@ private:
         out_.throttle_loss = std::move(range);
     }
 
+    /// Losses act one after the other, so their factors multiply and their doubts, as shares, add as squares
+    /// do.
+    void add_correction() {
+        Correction all;
+        double doubt = 0.0;
+        const auto take = [&](double share, double share_u95, const Derivation& from) {
+            if (!(share < 1.0)) return;
+            all.factor /= 1.0 - share;
+            doubt = std::hypot(doubt, share_u95 / (1.0 - share));
+            all.from.push_back(from);
+        };
+        for (const auto* one : {&out_.hose_loss, &out_.slow_loss, &out_.cold_loss, &out_.core_loss})
+            if (*one) take((*one)->figure.si, (*one)->figure.u95.value_or(0.0), (*one)->from);
+        if (const auto& throttle = out_.throttle_loss)
+            take(0.5 * (throttle->low.si + throttle->high.si), 0.5 * (throttle->high.si - throttle->low.si),
+                 throttle->from);
+        all.u95 = doubt * all.factor;
+        if (!all.from.empty()) out_.correction = std::move(all);
+    }
+
     const ModelInputs& inputs_;
-    const physics::CrankingCase at_;
+    physics::CrankingCase at_;  ///< at the speed that counts, near top dead centre
     ModelFacts out_;
 };
 

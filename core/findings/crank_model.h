@@ -46,8 +46,11 @@ struct ModelInputs {
     bool trapped_ratio = false;            ///< two-stroke
     double closing_rad = 0.0;              ///< after BDC, at the seat; two-stroke: exhaust port
     double closing_doubt_rad = 0.0;        ///< half width
-    double speed_rad_s = 0.0;
-    double site_pa = 0.0;  ///< station pressure, absolute
+    double speed_rad_s = 0.0;              ///< mean, as a counter shows it
+    double speed_dip = 1.0;                ///< speed near top dead centre over the mean
+    double speed_dip_doubt = 0.0;          ///< standard, as a share of the speed
+    double speed_doubt = 0.0;              ///< of that speed, standard, dip and mean together, as a share
+    double site_pa = 0.0;                  ///< station pressure, absolute
     double air_k = 0.0;
     double wall_k = 0.0;
 
@@ -60,12 +63,14 @@ struct ModelInputs {
     double oil_kept_least = 0.0;
     double oil_kept_most = 0.0;
 
-    double own_doubt = 0.0;  ///< of the model's reading, a share
+    double own_doubt = 0.0;         ///< of the model's reading, standard, a share
+    double correction_doubt = 0.0;  ///< of what the model takes off or adds, standard, a share of it
 
     // What the visit's circumstances ask to be sized; absent where they don't apply.
     std::optional<double> throttle_fill_least, throttle_fill_most;
     std::optional<double> slow_speed_rad_s;  ///< a weak battery's
     std::optional<double> warm_wall_k;       ///< the engine was cold
+    std::optional<double> may_be_warm_k;     ///< whether it was cold is not noted
     std::optional<double> easy_crack_pa;     ///< the check valve has a tyre-valve core
 
     std::vector<Input> inputs;  ///< for derivations
@@ -76,9 +81,24 @@ struct ModelInputs {
     bool operator==(const ModelInputs&) const = default;
 };
 
+/// Volume of the chamber at top dead centre. Only where nothing is missing.
+double chamber_m3(const ModelInputs& inputs);
+
 /// The case that the model runs: this engine with nothing leaking and no oil, with this tester in this shop.
 /// Only where nothing is missing.
 physics::CrankingCase cranking_case(const ModelInputs& inputs);
+
+/// Whether something stood in the way of these readings that factory limits don't allow for (they are meant
+/// for a warm engine, cranked well, throttle open, check valve at the plug hole), and that the model can
+/// size.
+bool below_par(const ModelInputs& inputs);
+
+/// What has to be put right before a reading is held against a factory limit.
+struct Correction {
+    double factor = 1.0;  ///< reading x factor: as a limit means it
+    double u95 = 0.0;     ///< of the factor
+    std::vector<Derivation> from;
+};
 
 struct ModelFacts {
     ModelInputs inputs;  ///< that these facts came from
@@ -90,13 +110,19 @@ struct ModelFacts {
     /// First puff of the final reading of such a cylinder.
     std::optional<Derived> healthy_first_share;
 
-    /// Rise, as a share of the dry reading, that the mere volume of the oil explains.
+    /// Share of the chamber at top dead centre that the oil put in takes up.
+    std::optional<Derived> oil_fill;
+    /// Rise, as a share of the dry reading, that the mere volume of the oil explains; absent where so much
+    /// oil would lock the engine.
     std::optional<DerivedRange> oil_rise;
 
     /// What the volume before the check valve takes off a reading, as a share of it, and reading x correction
     /// = reading without it. Absent where there is no such volume.
     std::optional<Derived> hose_loss;
     double hose_correction = 1.0;
+
+    /// All of hose and circumstances together; absent where there is none.
+    std::optional<Correction> correction;
 
     // How much lower than otherwise, as a share of the reading; absent where the circumstance isn't there.
     std::optional<DerivedRange> throttle_loss;

@@ -24,6 +24,7 @@ std::optional<Cranking> cranking_of(const Case& at, TestKind test, int cylinder)
     const Gauge* dial = tester ? &tester->gauge : nullptr;
     Cranking out;
     out.final = mean_of(at, readings, &Reading::final, dial);
+    out.scatter_u95 = scatter_u95(at, readings, &Reading::final);
     out.repeats = static_cast<int>(readings.size());
     out.tag = readings.back()->tag;
     out.oiled = readings.back()->oiled;
@@ -35,7 +36,10 @@ std::optional<Cranking> cranking_of(const Case& at, TestKind test, int cylinder)
         const double final = out.final.figure.si;
         const auto gauge = instrument_of(dial, final, readings.back()->final->step_si(), at.reference).gauge;
         Derived share;
-        share.figure = figure(Dimension::share, first / final, u95_quotient(gauge, first, final));
+        share.figure =
+            figure(Dimension::share, first / final,
+                   with_scatter(u95_quotient(gauge, first, final), first,
+                                scatter_u95(at, readings, &Reading::first), final, out.scatter_u95));
         share.from.title = Word{"from:first_share"};
         share.from.symbols = "p₁ / p";
         share.from.inputs = {input("first", "p₁", out.first->figure), input("final", "p", out.final.figure)};

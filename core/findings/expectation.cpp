@@ -20,11 +20,15 @@ ModelFacts asked(const Case& at, const Tester* tester, const std::string& adapte
 
 std::optional<ModelFacts> model_of(const Case& at, TestKind test, int cylinder) {
     if (!at.options.models) return std::nullopt;
-    // A state rests on the model only where there is nothing better.
-    if (!at.options.beside && (test != TestKind::dry || has_limits(at))) return std::nullopt;
+    if (!at.options.beside && test != TestKind::dry) return std::nullopt;
     const auto readings = counted(at, test, cylinder);
     if (readings.empty()) return std::nullopt;
     const Reading& newest = *readings.back();
+    // With limits a state rests on the model only where the reading has to be put right first.
+    if (!at.options.beside && has_limits(at) &&
+        !below_par(model_inputs(at.engine, at.visit.session, at.reference, tester_of(at, test, newest.tester),
+                                newest.adapter, newest.oil_volume)))
+        return std::nullopt;
     return asked(at, tester_of(at, test, newest.tester), newest.adapter, newest.oil_volume);
 }
 

@@ -20,6 +20,7 @@ namespace lapwing::findings {
 struct Cranking {
     State state = State::none;
     Derived final;                         ///< gauge_pressure
+    double scatter_u95 = 0.0;              ///< the part of its doubt that repeats' scatter brings, Pa
     int repeats = 0;                       ///< readings in the mean
     std::optional<Derived> first;          ///< gauge_pressure, first puff
     std::optional<Derived> first_share;    ///< share, first puff of final reading
@@ -114,6 +115,7 @@ struct CylinderFindings {
 struct RuleVerdict {
     std::string rule;  ///< its id in limits.json
     bool holds = true;
+    State gives = State::none;  ///< what failing it does to a cylinder; none: it is only said
     CylinderList failing;
     Remark remark;
 };

@@ -87,6 +87,27 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     return out;
 }
 
+double scatter_u95(const Case& at, const std::vector<const Reading*>& readings,
+                   std::optional<TypedPressure> Reading::*field) {
+    std::vector<double> values;
+    for (const Reading* reading : readings)
+        if (reading->*field) values.push_back((reading->*field)->si());
+    if (values.size() < 2) return 0.0;
+    // A gauge without errors leaves the scatter alone.
+    const uncertainty::Repeatability usual{
+        at.reference.assumed("repeat-scatter") * *std::ranges::max_element(values),
+        at.reference.assumed("repeat-scatter-weight")};
+    uncertainty::Gauge perfect;
+    perfect.span_pa = std::max(*std::ranges::max_element(values), 1.0);
+    perfect.accuracy = {0.0, 0.0, 0.0};
+    const auto mean = uncertainty::mean_of_repeats(perfect, values, usual);
+    return mean ? uncertainty::expanded(mean->u_pa) : 0.0;
+}
+
+double with_scatter(double u95, double a, double a_scatter_u95, double b, double b_scatter_u95) {
+    return std::hypot(u95, a_scatter_u95 / b, a / b * b_scatter_u95 / b);
+}
+
 double u95_difference(const uncertainty::Gauge& gauge, double a_pa, double b_pa) {
     return uncertainty::expanded(uncertainty::u_difference_same_gauge_pa(gauge, a_pa, b_pa));
 }

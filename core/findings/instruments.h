@@ -28,12 +28,20 @@ Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
                 std::optional<TypedPressure> Reading::*field, const Gauge* dial);
 
+/// What the scatter of repeats adds to the doubt of their mean, 95 %; 0 for one reading. Unlike the gauge's
+/// own errors it never cancels.
+double scatter_u95(const Case& at, const std::vector<const Reading*>& readings,
+                   std::optional<TypedPressure> Reading::*field);
+
+/// 95 % uncertainty of a quotient a/b (b > 0) of two means that scatter by so much, beside the gauge's part.
+double with_scatter(double u95, double a, double a_scatter_u95, double b, double b_scatter_u95);
+
 /// 95 % uncertainty of a difference and of a quotient a/b of two gauge pressures read on one gauge.
 double u95_difference(const uncertainty::Gauge& gauge, double a_pa, double b_pa);
 double u95_quotient(const uncertainty::Gauge& gauge, double a_pa, double b_pa);
 
 /// Wet against dry (above 0), as a share of the dry reading.
-Derived rise_of(const Case& at, const Figure& dry, const Figure& wet, const Gauge* dial);
+Derived rise_of(const Case& at, const Cranking& dry, const Cranking& wet, const Gauge* dial);
 State state_of_rise(const Case& at, const Derived& rise);
 
 }  // namespace lapwing::findings

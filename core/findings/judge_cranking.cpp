@@ -69,15 +69,36 @@ void judge_by_expectation(const Case& at, Cranking& reading, const ModelFacts* m
 
 }  // namespace
 
+namespace {
+
+/// The reading as a factory limit means it: warm engine, cranked well, throttle open, check valve at the plug
+/// hole.
+Derived as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
+    if (!model || !model->correction) return reading.final;
+    const Correction& by = *model->correction;
+    const Figure& final = reading.final.figure;
+    Derived out{figure(Dimension::gauge_pressure, final.si * by.factor,
+                       std::hypot(final.u95.value_or(0.0) * by.factor, final.si * by.u95)),
+                by.from.front()};
+    out.from.title = Word{"from:put_right"};
+    out.from.symbols = "p × Π 1 / (1 − loss)";
+    out.from.inputs.insert(out.from.inputs.begin(), input("reading", "p", final));
+    return out;
+}
+
+/// Something lowered the readings, and the card lacks what it takes to work out how much.
+std::optional<std::string_view> lowered_by_who_knows(const Case& at, const ModelFacts* model) {
+    if (model && model->inputs.silence == ModelSilence::none) return std::nullopt;
+    if (throttle_closed(at.visit.session, at.engine)) return "why.lowered_throttle";
+    const Tester* tester = tester_of(at, TestKind::dry, {});
+    if (tester && tester->check_valve_at == CheckValveAt::gauge_end) return "why.lowered_hose";
+    return std::nullopt;
+}
+
+}  // namespace
+
 void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model) {
     const Limits& limits = at.limits;
-    const Figure& final = reading.final.figure;
-    const double doubt = final.u95.value_or(0.0);
-    const auto because = [&](std::string_view code, const Derived& limit) {
-        Remark why = remark(code, final, limit.figure);
-        why.from = {reading.final.from, limit.from};
-        reading.why.push_back(std::move(why));
-    };
     if (at.decompressor_works()) {
         reading.why.push_back(remark("why.decompressor"));
         return;
@@ -86,40 +107,69 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model)
         judge_by_expectation(at, reading, model);
         return;
     }
+    const bool put_right = model && model->correction;
+    const Derived judged = as_a_limit_means_it(reading, model);
+    const Figure& final = judged.figure;
+    const double doubt = final.u95.value_or(0.0);
+    const auto because = [&](std::string_view code, const Derived& limit) {
+        Remark why = remark(code, final, limit.figure);
+        why.from = {judged.from, limit.from};
+        reading.why.push_back(std::move(why));
+    };
     // The state follows the numbers as read, so that a manual's verdict stays the manual's verdict; what the
-    // gauge can't tell apart is said beside it, and a pass by less than the gauge's doubt is borderline.
+    // gauge can't tell apart is said beside it, and a pass by less than the gauge's doubt is borderline. A
+    // reading that had to be put right first is below a limit only where the doubt of that leaves no other
+    // way.
     reading.state = State::good;
     if (limits.lowest) {
         const double above = final.si - limits.lowest->figure.si;
-        if (above < 0.0) {
+        const bool close = std::abs(above) < doubt;
+        if (above < 0.0 && !(put_right && close)) {
             reading.state = State::fault;
             because("why.below_lowest", *limits.lowest);
         } else if (above < doubt) {
             reading.state = State::borderline;
         }
-        if (std::abs(above) < doubt) because("why.close_to_lowest", *limits.lowest);
+        if (close) because(put_right ? "why.put_right_close" : "why.close_to_lowest", *limits.lowest);
     }
     if (limits.low && final.si < limits.low->figure.si && reading.state != State::fault) {
         reading.state = State::borderline;
         because("why.below_low", *limits.low);
     }
-    if (limits.high && final.si > limits.high->figure.si) because("why.above_high", *limits.high);
+    if (limits.high && reading.final.figure.si > limits.high->figure.si)
+        because("why.above_high", *limits.high);
     if (reading.why.empty())
         because(limits.low ? "why.in_range" : "why.above_lowest", limits.low ? *limits.low : *limits.lowest);
+    if (put_right) {
+        Remark said = remark("why.put_right", reading.final.figure, final);
+        said.from = model->correction->from;
+        reading.why.insert(reading.why.begin(), std::move(said));
+    } else if (const auto lowered = lowered_by_who_knows(at, model);
+               lowered && reading.state == State::fault) {
+        reading.state = State::borderline;
+        reading.why.push_back(remark(*lowered));
+    }
+}
+
+Derived without_hose(const Cranking& reading, const ModelFacts& model) {
+    const Figure& final = reading.final.figure;
+    const double correction = model.hose_correction;
+    Derived without;
+    // Of 1 / (1 − loss) the doubt is that of the loss over (1 − loss)².
+    without.figure =
+        figure(Dimension::gauge_pressure, final.si * correction,
+               std::hypot(final.u95.value_or(0.0) * correction,
+                          final.si * model.hose_loss->figure.u95.value_or(0.0) * correction * correction));
+    without.from = model.hose_loss->from;
+    without.from.title = Word{"from:without_hose"};
+    without.from.inputs.insert(without.from.inputs.begin(), input("reading", "p", final));
+    return without;
 }
 
 void judge_dry(const Case& at, int cylinder, Cranking& reading) {
     const auto model = model_of(at, TestKind::dry, cylinder);
     judge_by_limits(at, reading, model ? &*model : nullptr);
-    if (!model || !model->hose_loss) return;
-    Derived without;
-    const Figure& final = reading.final.figure;
-    without.figure = figure(Dimension::gauge_pressure, final.si * model->hose_correction);
-    if (final.u95) without.figure.u95 = *final.u95 * model->hose_correction;
-    without.from = model->hose_loss->from;
-    without.from.title = Word{"from:without_hose"};
-    without.from.inputs.insert(without.from.inputs.begin(), input("reading", "p", final));
-    reading.without_hose = std::move(without);
+    if (model && model->hose_loss) reading.without_hose = without_hose(reading, *model);
 }
 
 }  // namespace lapwing::findings

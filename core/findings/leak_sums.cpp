@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 
 #include "core/findings/instruments.h"
 #include "core/uncertainty/coverage.h"
@@ -24,16 +25,26 @@ physics::TesterPneumatics other(const HeldOfSet& shown, Pressure set, Length res
     return out;
 }
 
-/// 95 % uncertainty of `value(held)` from that of held alone, the set pressure's doubt folded into it.
+/// 95 % uncertainty of `value(tester, held)` from that of held alone, the set pressure's doubt folded into
+/// it, and from that of the restrictor.
 template <class Value>
-std::optional<double> carried(const HeldOfSet& shown, Value value) {
+std::optional<double> carried(const HeldOfSet& shown, double restrictor_doubt, Value value) {
     const double u = shown.leakage.figure.u95.value_or(0.0) * shown.tester.set_gauge_pa;
     const double held = shown.held.figure.si;
-    const auto above = value(std::min(held + u, shown.tester.set_gauge_pa));
-    const auto below = value(std::max(held - u, 0.0));
-    if (!above || !below) return std::nullopt;
-    const double half = 0.5 * std::abs(*above - *below);
-    return std::isfinite(half) ? std::optional(half) : std::nullopt;
+    const auto half = [](const std::optional<double>& one, const std::optional<double>& other) {
+        return one && other ? 0.5 * std::abs(*one - *other) : std::numeric_limits<double>::quiet_NaN();
+    };
+    // Two standard uncertainties of its area, to either side as a factor.
+    const auto with_area = [&](double factor) {
+        physics::TesterPneumatics tester = shown.tester;
+        tester.restrictor_diameter_m *= std::sqrt(factor);
+        return value(tester, held);
+    };
+    const double area = 1.0 + 2.0 * restrictor_doubt;
+    const double by_gauge = half(value(shown.tester, std::min(held + u, shown.tester.set_gauge_pa)),
+                                 value(shown.tester, std::max(held - u, 0.0)));
+    const double both = std::hypot(by_gauge, half(with_area(area), with_area(1.0 / area)));
+    return std::isfinite(both) ? std::optional(both) : std::nullopt;
 }
 
 std::vector<Input> conversion_inputs(const HeldOfSet& shown, Pressure set, Length restrictor) {
@@ -65,12 +76,18 @@ bool same_set_pressure(double one_pa, double other_pa) {
 }
 
 std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
-                                     const Derived& held, double typed_step_pa) {
+                                     const Derived& held, double typed_step_pa, const Scatter& scatter) {
     const double set_pa = set.figure.si;
     const double held_pa = held.figure.si;
     const auto leakage = physics::leakage(set_pa, held_pa);
     if (!leakage) return std::nullopt;
-    HeldOfSet out{pneumatics(at, tester, set_pa), set, held, {}, tester && tester->restrictor};
+    const bool known = tester && tester->restrictor;
+    HeldOfSet out{pneumatics(at, tester, set_pa),
+                  set,
+                  held,
+                  {},
+                  known,
+                  at.reference.assumed(known ? "restrictor-doubt" : "restrictor-unknown-doubt")};
     const Gauge* dial = tester ? &tester->gauge : nullptr;
     const Instrument after = instrument_of(dial, set_pa, typed_step_pa, at.reference);
     const bool two_gauges = tester && tester->supply_gauge;
@@ -81,7 +98,9 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const
                          set_pa, after.gauge, held_pa)
                    : uncertainty::leakage_one_gauge(after.gauge, set_pa, held_pa, droop);
     out.leakage.figure = share(*leakage);
-    if (with_u) out.leakage.figure.u95 = uncertainty::expanded(with_u->u);
+    if (with_u)
+        out.leakage.figure.u95 = with_scatter(uncertainty::expanded(with_u->u), held_pa, scatter.held_u95,
+                                              set_pa, scatter.set_u95);
     Derivation& from = out.leakage.from;
     from.title = Word{"from:leakage"};
     from.symbols = "(p₁ − p₂) / p₁";
@@ -105,15 +124,22 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
                                   const Reference& reference) {
     const physics::TesterPneumatics to = other(shown, set, restrictor);
     const auto converted = [&](physics::LeakLaw law) -> std::optional<Derived> {
-        const auto leakage = [&](double held_pa) -> std::optional<double> {
-            const auto held = physics::held_on_other_tester_gauge_pa(shown.tester, held_pa, to, law);
+        const auto leakage = [&](const physics::TesterPneumatics& from,
+                                 double held_pa) -> std::optional<double> {
+            const auto held = physics::held_on_other_tester_gauge_pa(from, held_pa, to, law);
             if (!held) return std::nullopt;
             return 1.0 - *held / set.si();
         };
-        const auto value = leakage(shown.held.figure.si);
+        const auto value = leakage(shown.tester, shown.held.figure.si);
         if (!value) return std::nullopt;
+        // Limits and bands are meant for any tester that is built like theirs.
+        constexpr double alike = 0.01;
+        const double diameter = shown.tester.restrictor_diameter_m;
+        const bool built_alike = shown.restrictor_known &&
+                                 same_set_pressure(shown.tester.set_gauge_pa, set.si()) &&
+                                 std::abs(diameter - restrictor.si()) <= alike * diameter;
         Derived out;
-        out.figure = share(*value, carried(shown, leakage));
+        out.figure = share(*value, carried(shown, built_alike ? 0.0 : shown.restrictor_doubt, leakage));
         const bool orifice = law == physics::LeakLaw::orifice;
         out.from.title = Word{orifice ? "from:converted" : "from:converted_laminar"};
         out.from.symbols = orifice
@@ -173,20 +199,22 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     because.from = {leakage->from};
     because.from.back().source = source_of(band.basis);
     why.push_back(std::move(because));
+    // The trade's bands are round figures: a gauge's doubt does not move a state, it is said.
+    for (const double edge : {band.good, band.borderline})
+        if (std::abs(leakage->figure.si - edge) < leakage->figure.u95.value_or(0.0))
+            why.push_back(remark("why.leak_close_to_band", leakage->figure, share(edge)));
     return band.judge(leakage->figure.si);
 }
 
 LeakSizes leak_sizes(const HeldOfSet& shown) {
     const auto leak = physics::leakdown(shown.tester, shown.held.figure.si);
     if (!leak || leak->state == physics::LeakState::wide_open) return {};
-    const double u = shown.leakage.figure.u95.value_or(0.0) * shown.tester.set_gauge_pa;
-    const double held = shown.held.figure.si;
-    const auto more = physics::leakdown(shown.tester, std::max(held - u, 0.0));
-    const auto less = physics::leakdown(shown.tester, std::min(held + u, shown.tester.set_gauge_pa));
-    const auto half = [&](double physics::Leakdown::*field) -> std::optional<double> {
-        if (!more || !less) return std::nullopt;
-        const double width = 0.5 * std::abs((*more).*field - (*less).*field);
-        return std::isfinite(width) ? std::optional(width) : std::nullopt;
+    const auto half = [&](double physics::Leakdown::*field) {
+        return carried(shown, shown.restrictor_doubt,
+                       [&](const physics::TesterPneumatics& tester, double held_pa) {
+                           const auto sized = physics::leakdown(tester, held_pa);
+                           return sized ? std::optional((*sized).*field) : std::nullopt;
+                       });
     };
     const auto derived = [&](const char* title, const char* symbols, Dimension dimension,
                              double physics::Leakdown::*field) {
@@ -200,7 +228,8 @@ LeakSizes leak_sizes(const HeldOfSet& shown) {
             input("cd", "C", figure(Dimension::number, shown.tester.restrictor_cd)),
             input("ambient", "p₀", figure(Dimension::station_pressure, shown.tester.ambient_pa))};
         number.from.source = say("source.physics", std::string("isentropic nozzle flow; ISO 8778"));
-        number.from.notes = {say("note.cd_assumed"), say("note.hot")};
+        number.from.notes = {say("note.restrictor_doubt", share(2.0 * shown.restrictor_doubt)),
+                             say("note.cd_assumed"), say("note.hot")};
         return number;
     };
     LeakSizes out;

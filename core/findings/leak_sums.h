@@ -22,11 +22,17 @@ struct HeldOfSet {
     Derived held;
     Derived leakage;
     bool restrictor_known = false;
+    double restrictor_doubt = 0.0;  ///< of its effective area, standard, as a share
+};
+
+/// What repeats' scatter adds to the doubt of set and held, 95 %, Pa.
+struct Scatter {
+    double set_u95 = 0.0, held_u95 = 0.0;
 };
 
 /// Nothing where set is missing or zero, or held lies above set: the pad asks about those.
 std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
-                                     const Derived& held, double typed_step_pa);
+                                     const Derived& held, double typed_step_pa, const Scatter& scatter = {});
 
 /// The same leak on another tester, at the shop's own air pressure.
 std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor,

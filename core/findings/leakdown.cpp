@@ -30,7 +30,8 @@ std::optional<HeldOfSet> shown_of(const Case& at, const std::vector<const Readin
     const Gauge* after = tester ? &tester->gauge : nullptr;
     const Gauge* before = tester && tester->supply_gauge ? &*tester->supply_gauge : after;
     return held_of_set(at, tester, mean_of(at, readings, &Reading::set, before),
-                       mean_of(at, readings, &Reading::held, after), readings.back()->held->step_si());
+                       mean_of(at, readings, &Reading::held, after), readings.back()->held->step_si(),
+                       {scatter_u95(at, readings, &Reading::set), scatter_u95(at, readings, &Reading::held)});
 }
 
 void add_bands(LeakDown& out, const HeldOfSet& shown, const Reference& reference) {

@@ -87,8 +87,18 @@ private:
             ask("pad.slip_low", figure_of(value), other);
     }
 
+    void ask_oil() {
+        if (at_.engine.fuel == Fuel::diesel)
+            ask("pad.diesel_wet");
+        else if (model_ && model_->oil_fill &&
+                 model_->oil_fill->figure.si >= at_.reference.assumed("oil-most-of-chamber")) {
+            ask("pad.oil_locks", figure(Dimension::volume, model_->inputs.oil_m3), model_->oil_fill->figure);
+            out_.questions.back().from = {model_->oil_fill->from};
+        }
+    }
+
     void cranking() {
-        if (entry_.test == TestKind::wet && at_.engine.fuel == Fuel::diesel) ask("pad.diesel_wet");
+        if (entry_.test == TestKind::wet) ask_oil();
         add_cranking_facts(at_, entry_, model_, out_.facts);
         if (!entry_.final) return;
         Cranking reading;
@@ -104,7 +114,7 @@ private:
         }
         const auto dry = cranking_of(at_, TestKind::dry, entry_.cylinder);
         if (!dry || !(dry->final.figure.si > 0.0)) return;
-        out_.rise = rise_of(at_, dry->final.figure, reading.final.figure, dial());
+        out_.rise = rise_of(at_, *dry, reading, dial());
         out_.state = state_of_rise(at_, *out_.rise);
     }
 

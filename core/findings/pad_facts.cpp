@@ -65,9 +65,11 @@ void add_oil(const Case& at, const ModelFacts* model, std::vector<Remark>& facts
 
 void add_hose(const PadEntry& entry, const ModelFacts* model, std::vector<Remark>& facts) {
     if (!model || !model->hose_loss || !entry.final) return;
-    facts.push_back(remark("fact.without_hose", model->hose_loss->figure,
-                           figure(Dimension::gauge_pressure, entry.final->si() * model->hose_correction)));
-    facts.back().from = {model->hose_loss->from};
+    Cranking reading;
+    reading.final.figure = figure_of(*entry.final);
+    const Derived without = without_hose(reading, *model);
+    facts.push_back(remark("fact.without_hose", model->hose_loss->figure, without.figure));
+    facts.back().from = {without.from};
 }
 
 }  // namespace

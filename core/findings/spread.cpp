@@ -12,6 +12,7 @@ namespace {
 struct Level {
     int cylinder;
     double pa;
+    double scatter_u95;
 };
 
 struct Levels {
@@ -24,7 +25,8 @@ struct Levels {
 Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders) {
     Levels out;
     for (const CylinderFindings& cylinder : cylinders)
-        if (cylinder.dry) out.all.push_back({cylinder.number, cylinder.dry->final.figure.si});
+        if (cylinder.dry)
+            out.all.push_back({cylinder.number, cylinder.dry->final.figure.si, cylinder.dry->scatter_u95});
     if (out.all.empty()) return out;
     out.lowest = *std::ranges::min_element(out.all, {}, &Level::pa);
     out.highest = *std::ranges::max_element(out.all, {}, &Level::pa);
@@ -36,6 +38,15 @@ Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders)
     const Tester* tester = tester_of(at, TestKind::dry, {});
     out.gauge = instrument_of(tester ? &tester->gauge : nullptr, out.highest.pa, step, at.reference).gauge;
     return out;
+}
+
+double ratio_u95(const Levels& levels) {
+    return with_scatter(u95_quotient(levels.gauge, levels.lowest.pa, levels.highest.pa), levels.lowest.pa,
+                        levels.lowest.scatter_u95, levels.highest.pa, levels.highest.scatter_u95);
+}
+double difference_u95(const Levels& levels) {
+    return std::hypot(u95_difference(levels.gauge, levels.highest.pa, levels.lowest.pa),
+                      levels.lowest.scatter_u95, levels.highest.scatter_u95);
 }
 
 Figure pressure(double pa) {
@@ -67,10 +78,10 @@ CylinderList failing(const Levels& levels, Fails fails) {
 constexpr double hair = 1e-9;
 
 RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
-    RuleVerdict out{rule.id, true, {}, {}};
+    RuleVerdict out{rule.id, true, State::none, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
     const double least = rule.share * levels.highest.pa;
-    const Figure shown = share(ratio, u95_quotient(levels.gauge, levels.lowest.pa, levels.highest.pa));
+    const Figure shown = share(ratio, ratio_u95(levels));
     out.failing = failing(levels, [&](double pa) { return pa < least * (1.0 - hair); });
     out.remark = out.failing.empty()
                      ? remark("spread.ratio_holds", shown, share(rule.share), rule.basis.source)
@@ -87,7 +98,7 @@ RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
 }
 
 RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
-    RuleVerdict out{rule.id, true, {}, {}};
+    RuleVerdict out{rule.id, true, State::none, {}, {}};
     const double least = (1.0 - rule.share) * levels.average;
     out.failing = failing(levels, [&](double pa) { return pa <= least * (1.0 + hair); });
     out.holds = out.failing.empty();
@@ -108,9 +119,9 @@ RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
 /// The engine's own most difference between cylinders.
 RuleVerdict judge_difference(const Case& at, const Levels& levels) {
     const Derived& limit = *at.limits.difference;
-    RuleVerdict out{"own-difference", true, {}, {}};
+    RuleVerdict out{"own-difference", true, State::fault, {}, {}};
     const double difference = levels.highest.pa - levels.lowest.pa;
-    const double doubt = u95_difference(levels.gauge, levels.highest.pa, levels.lowest.pa);
+    const double doubt = difference_u95(levels);
     const Figure shown = figure(Dimension::pressure_difference, difference, doubt);
     out.failing =
         failing(levels, [&](double pa) { return levels.highest.pa - pa > limit.figure.si * (1.0 + hair); });
@@ -131,9 +142,9 @@ RuleVerdict judge_difference(const Case& at, const Levels& levels) {
 
 RuleVerdict judge_own_ratio(const Case& at, const Levels& levels) {
     const double least = at.engine.limits.least_ratio->si();
-    RuleVerdict out{"own-ratio", true, {}, {}};
+    RuleVerdict out{"own-ratio", true, State::fault, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
-    const Figure shown = share(ratio, u95_quotient(levels.gauge, levels.lowest.pa, levels.highest.pa));
+    const Figure shown = share(ratio, ratio_u95(levels));
     out.failing = failing(levels, [&](double pa) { return pa < least * levels.highest.pa * (1.0 - hair); });
     out.holds = out.failing.empty();
     out.remark = out.holds ? remark("spread.own_ratio_holds", shown, share(least))
@@ -170,12 +181,13 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
         out.push_back(rule.kind == SpreadKind::lowest_of_highest ? judge_lowest(rule, levels)
                                                                  : judge_average(rule, levels));
         // The maker's own figure wins over rules made for other engines.
-        if (!own && rule.gives != State::none) apply(out.back(), rule.gives, cylinders);
+        if (!own) out.back().gives = rule.gives;
+        if (out.back().gives != State::none) apply(out.back(), rule.gives, cylinders);
     }
     const double difference = levels.highest.pa - levels.lowest.pa;
-    const double doubt = u95_difference(levels.gauge, levels.highest.pa, levels.lowest.pa);
+    const double doubt = difference_u95(levels);
     if (difference > 0.0 && difference <= doubt) {
-        RuleVerdict verdict{"within-gauge", true, {}, {}};
+        RuleVerdict verdict{"within-gauge", true, State::none, {}, {}};
         verdict.remark = remark("spread.within_gauge", figure(Dimension::pressure_difference, difference),
                                 figure(Dimension::pressure_difference, doubt));
         out.push_back(std::move(verdict));

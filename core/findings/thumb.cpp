@@ -28,6 +28,8 @@ Word verdict_word(Verdict verdict) {
 Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
     if (!cylinder.wet || !cylinder.wet->rise || at.engine.fuel == Fuel::diesel || at.decompressor_works())
         return Verdict::none;
+    // In a cylinder that was found sound dry, oil has nothing to show.
+    if (sealing(cylinder) == State::good) return Verdict::none;
     const Derived& rise = *cylinder.wet->rise;
     const double rule = at.reference.wet.rise;
     constexpr double hair = 1e-9;

@@ -7,10 +7,14 @@
 
 namespace lapwing::findings {
 
-Derived rise_of(const Case& at, const Figure& dry, const Figure& wet, const Gauge* dial) {
+Derived rise_of(const Case& at, const Cranking& before, const Cranking& after, const Gauge* dial) {
+    const Figure& dry = before.final.figure;
+    const Figure& wet = after.final.figure;
     const auto gauge = instrument_of(dial, std::max(dry.si, wet.si), 0.0, at.reference).gauge;
     Derived rise;
-    rise.figure = figure(Dimension::share, wet.si / dry.si - 1.0, u95_quotient(gauge, wet.si, dry.si));
+    rise.figure = figure(Dimension::share, wet.si / dry.si - 1.0,
+                         with_scatter(u95_quotient(gauge, wet.si, dry.si), wet.si, after.scatter_u95, dry.si,
+                                      before.scatter_u95));
     rise.from.title = Word{"from:rise"};
     rise.from.symbols = "p_wet / p_dry − 1";
     rise.from.inputs = {input("wet", "p_wet", wet), input("dry", "p_dry", dry)};
@@ -32,7 +36,7 @@ std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cran
         if (const auto model = model_of(at, TestKind::wet, cylinder)) out.volume_rise = model->oil_rise;
     if (!dry || !(dry->final.figure.si > 0.0)) return out;
     const Tester* tester = tester_of(at, TestKind::wet, {});
-    out.rise = rise_of(at, dry->final.figure, out.reading.final.figure, tester ? &tester->gauge : nullptr);
+    out.rise = rise_of(at, *dry, out.reading, tester ? &tester->gauge : nullptr);
     out.state = state_of_rise(at, *out.rise);
     return out;
 }

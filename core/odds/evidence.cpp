@@ -135,7 +135,7 @@ private:
         }
         const bool guessed = whole.compression_ratio->origin == Origin::guessed;
         range.ratio_spread = assumptions_.at(guessed ? "ratio-guessed-doubt" : "ratio-known-doubt");
-        range.closing_spread_rad = inputs.closing_doubt_rad;
+        range.closing_spread_rad = 0.5 * inputs.closing_doubt_rad;  // of two standard deviations
         range.heat_spread = assumptions_.at("heat-doubt");
         const bool timed = visit_.session.conditions.cranking_speed.has_value();
         range.speed_spread = std::hypot(assumptions_.at("speed-dip-doubt"),

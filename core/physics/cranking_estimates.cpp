@@ -51,6 +51,10 @@ Result<OilVolumeEffect> oil_volume_effect(const CrankingCase& engine, double oil
                     "smaller first.",
                     lowest_share, highest_share);
     }
+    // Before any of it runs off, all of it is in the way of the piston.
+    CrankingCase all_of_it = engine;
+    all_of_it.oil_m3 += oil_put_in_m3;
+    if (auto fits = check(all_of_it); !fits) return tl::unexpected(fits.error());
     const auto with_share = [&](double share) {
         CrankingCase oiled = engine;
         oiled.oil_m3 += share * oil_put_in_m3;

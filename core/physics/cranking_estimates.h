@@ -18,11 +18,12 @@ struct HealthyReading {
 
 /// Reading of a cylinder without leak or oil, computed at sea level and scaled to the shop by pressure, so
 /// that it agrees with the altitude line of a limit. The case's own leak, oil and ambient are not looked at.
-/// The band is the intake closing's doubt, by default 9 degrees (working assumption). Makers' ranges come to
+/// The band is the intake closing's doubt, by default 18 degrees (two standard deviations of
+/// what road engines have: working assumption). Makers' ranges come to
 /// 17 to 21 psi for each unit of compression ratio. Fails with "healthy.compression_ratio" above 14, where
 /// the model reads far over makers' diesel figures (350 to 430 psi), and with "atmosphere.site_pressure".
 [[nodiscard]] Result<HealthyReading> healthy_reading(const CrankingCase& engine, double site_pa,
-                                                     double closing_doubt_rad = 9.0 * degree);
+                                                     double closing_doubt_rad = 18.0 * degree);
 
 struct OilVolumeEffect {
     double dry_gauge_pa = 0.0;
@@ -32,7 +33,8 @@ struct OilVolumeEffect {
 
 /// Reading that the mere volume of oil explains in a wet test, with no ring sealed by it. Most oil does not
 /// stay, hence a range: shares 0 to 0.7 kept (working assumption). The case's own oil is the dry state,
-/// usually 0. Fails with "oil.share" unless 0 <= lowest <= highest <= 1.
+/// usually 0. Fails with "oil.share" unless 0 <= lowest <= highest <= 1, and with "cranking.oil" where all
+/// that was put in, before any of it ran off, would lock the engine.
 [[nodiscard]] Result<OilVolumeEffect> oil_volume_effect(const CrankingCase& engine, double oil_put_in_m3,
                                                         double lowest_share = 0.0,
                                                         double highest_share = 0.7);

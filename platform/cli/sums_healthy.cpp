@@ -14,7 +14,7 @@ namespace {
 Outcome run(Arguments& arguments) {
     const auto unit = read_unit(arguments);
     if (!unit) return tl::unexpected(unit.error());
-    const double doubt = arguments.si<AngleTag>("--ivc-doubt", 9.0 * physics::degree);
+    const double doubt = arguments.si<AngleTag>("--ivc-doubt", 6.0 * physics::degree);
     const auto engine = read_cranking(arguments);
     if (!engine) return tl::unexpected(engine.error());
     const auto healthy = physics::healthy_reading(*engine, engine->ambient_pa, doubt);
@@ -36,10 +36,11 @@ Verb sums_healthy() {
         "sums healthy",
         "what an engine without leaks reads, with its band",
         {},
-        joined(cranking_options(),
-               {{"--ivc-doubt", "ANGLE", "how far the intake closing may be off either way; default 9deg"},
-                unit_option,
-                json_option}),
+        joined(cranking_options(), {{"--ivc-doubt", "ANGLE",
+                                     "how far the intake closing may be off either way; default 6deg; 18deg "
+                                     "where the closing is only guessed"},
+                                    unit_option,
+                                    json_option}),
         "Computed at sea level and scaled to the shop by air pressure; --leak and --oil are not looked at. "
         "None is "
         "given above a compression ratio of 14. Keys: value_pa, u_pa (standard uncertainty from the intake "

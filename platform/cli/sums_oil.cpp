@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/findings/reference.h"
 #include "core/physics/cranking_estimates.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/cranking.h"
@@ -31,6 +32,17 @@ Outcome run(Arguments& arguments) {
     answer.add("low_pa", effect->low_gauge_pa, "oil's volume alone explains",
                shown(effect->low_gauge_pa, *unit) + " to " + shown(effect->high_gauge_pa, *unit));
     answer.add("high_pa", effect->high_gauge_pa);
+    const double chamber = engine->ratio_kind == physics::CompressionRatioKind::geometric
+                               ? physics::clearance_volume_m3(engine->crank, engine->compression_ratio)
+                               : physics::trapped_clearance_volume_m3(
+                                     engine->crank, engine->compression_ratio, engine->closing_after_bdc_rad);
+    const auto reference = findings::built_in_reference();
+    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
+    if (put_in >= reference->assumed("oil-most-of-chamber") * chamber)
+        answer.note(fmt::format(
+            "So much oil fills {} % of the chamber: that can lock the engine and bend a rod. Put in "
+            "less, and turn the engine by hand before it is cranked.",
+            figure(100.0 * put_in / chamber, 2)));
     return answer.print(arguments.json());
 }
 

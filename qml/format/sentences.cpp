@@ -105,6 +105,22 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, "
         "or a "
         "figure on the card that is not right?"),
+    SAY("why.put_right",
+        "%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held "
+        "against "
+        "the limit."),
+    SAY("why.put_right_close",
+        "%1 is so close to the lowest limit of %2 that it can't be told apart: put right what stood in the "
+        "way, "
+        "then test again."),
+    SAY("why.lowered_throttle",
+        "The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows "
+        "how much "
+        "that took off: hold it open, then test again."),
+    SAY("why.lowered_hose",
+        "The gauge's check valve sits behind the hose, and without bore, stroke and compression ratio on the "
+        "card "
+        "nobody knows how much that took off: use a gauge whose check valve sits at the plug hole."),
     SAY("why.throttle_closed",
         "The throttle was closed: the reading is not held against what is expected of an open one."),
     SAY("why.decompressor",
@@ -114,6 +130,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
     SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
     SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
+    SAY("why.leak_close_to_band",
+        "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
 
     SAY("spread.ratio_holds", "The lowest cylinder has %1 of the highest; at least %2 is asked (%3)."),
     SAY("spread.ratio_fails", "Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4)."),
@@ -290,6 +308,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full "
         "turn."),
     SAY("pad.within_gauge", "A fall of %1 is within the gauge's own error."),
+    SAY("pad.oil_locks",
+        "%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn "
+        "the "
+        "engine by hand before it is cranked."),
     SAY("pad.diesel_wet", "No oil into a diesel: it can lock the engine and bend a rod."),
 
     SAY("fact.limit_range", "Factory range here: %1 to %2."),
@@ -360,7 +382,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "%1 to "
         "%2 later."),
     SAY("note.timing_variable", "Variable valve timing: the closing may lie %1 to either side."),
-    SAY("note.speed_assumed", "The cranking speed is not noted: it is assumed."),
+    SAY("note.speed_assumed", "The cranking speed is not noted: it is assumed, and may be out by %1."),
     SAY("note.heat_unknown", "Cold or warm is not noted: taken as cold."),
     SAY("note.gauge_assumed",
         "Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are "
@@ -371,8 +393,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("note.oil_assumed", "How much oil went in is not noted: %1 is assumed."),
     SAY("note.friction", "Friction holds the crank in part; it is left out."),
     SAY("note.model_doubt", "The model itself may be out by %1: not yet counted on real engines."),
-    SAY("note.model_leaves_out",
-        "Left out: the starter's sag within a turn, waves in the ports, oil mist, crevices."),
+    SAY("note.restrictor_doubt", "The effective area of the tester's restrictor may be out by %1."),
+    SAY("note.speed_dip",
+        "The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with."),
+    SAY("note.model_leaves_out", "Left out: waves in the ports, oil mist, crevices."),
 };
 
 #undef SAY

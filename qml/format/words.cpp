@@ -352,6 +352,12 @@ const std::unordered_map<std::string_view, Title> titles = {
           "First stroke against the last, of a cylinder that seals well, on this gauge."),
     TITLE("from:oil_rise", "What oil's volume explains",
           "Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it."),
+    TITLE("from:put_right", "As a limit means it",
+          "Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at "
+          "the plug "
+          "hole. The model sizes what was otherwise; each loss is taken off the reading."),
+    TITLE("from:oil_fill", "How full the chamber is",
+          "The oil put in against the chamber at top dead centre."),
     TITLE("from:hose_loss", "What the hose takes off",
           "Air before the check valve is compressed along with the chamber on every stroke and never reaches "
           "the "

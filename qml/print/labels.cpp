@@ -303,8 +303,10 @@ const char* english(report::Label label) {
         case Label::how_states:
             return QT_TRANSLATE_NOOP(
                 "Report",
-                "A verdict follows the figure as read. One that passes its limit by less "
-                "than the gauge's own uncertainty is called borderline.");
+                "A verdict follows the figure as read; one that passes the maker's limit by less "
+                "than the gauge's own uncertainty is called borderline. A reading that a hose, a closed "
+                "throttle, a "
+                "cold engine or a weak battery lowered is put right first.");
         case Label::how_same_leak:
             return QT_TRANSLATE_NOOP("Report",
                                      "Percentages of testers with different set pressures can't be compared "

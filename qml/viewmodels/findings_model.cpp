@@ -142,7 +142,8 @@ void FindingsModel::refresh() {
     if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
     engine_lines_ << remarks(findings()->expectation, {});
     for (const auto& rule : findings()->spread) {
-        auto map = line(rule.holds ? QStringLiteral("good") : QStringLiteral("fault"), {},
+        const State shown = rule.holds ? State::good : rule.gives;
+        auto map = line(shown == State::none ? QString() : state_key(shown), {},
                         format().text(rule.remark.message), rule.remark.from);
         engine_lines_ << map;
     }

@@ -179,7 +179,13 @@ class BadInput(CliTest):
 
     def test_oil_that_fills_the_chamber_locks_the_engine(self):
         self.refuses("--oil", "40cm3", "lock")
-        self.refuses("--put-in", "60cm3", "lock", verb="oil")
+        # pi/4 0.7^2 0.65 / 8 dm3 = 31.3 cm3 of chamber (arithmetic): all of it is in the way before any runs off,
+        # wherever the check valve sits.
+        for put_in in ("30cm3", "40cm3", "60cm3"):
+            self.refuses("--put-in", put_in, "lock", verb="oil")
+            self.refuses("--put-in", put_in, "lock", verb="oil", check_valve="gauge", hose="12cm3")
+        self.assertIn("bend a rod", self.done("sums", "oil", *SMALL, "--put-in", "22cm3"))
+        self.assertNotIn("bend a rod", self.done("sums", "oil", *SMALL, "--put-in", "10cm3"))
 
     def test_engine(self):
         self.refuses("--cr", "0.9", "compression ratio")

@@ -1,8 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-// What a person waits for in the app on a library of any size: scale_app FOLDER. Prints a line "name median p95 most",
-// in milliseconds, for each thing measured. Frames are drawn by software, without a display.
+// What a person waits for in the app on a library of any size: scale_app FOLDER. Prints a line "name median
+// p95 most", in milliseconds, for each thing measured. Frames are drawn by software, without a display.
 #include <QElapsedTimer>
 #include <QTest>
 #include <algorithm>

@@ -1,9 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-// Fills a library as a busy workshop does over the years: make_scale FOLDER ENGINES. Each engine has five visits, each
-// visit twenty readings and two photos: 2,000 engines are 10,000 sessions, 200,000 readings, 20,000 photos. An engine
-// that is there already stays, so that a bigger library grows out of a smaller one.
+// Fills a library as a busy workshop does over the years: make_scale FOLDER ENGINES. Each engine has five
+// visits, each visit twenty readings and two photos: 2,000 engines are 10,000 sessions, 200,000 readings,
+// 20,000 photos. An engine that is there already stays, so that a bigger library grows out of a smaller one.
 #include <cstdio>
 #include <random>
 
@@ -85,7 +85,8 @@ private:
             const auto word = random_();
             bytes.append(reinterpret_cast<const char*>(&word), sizeof word);
         }
-        const auto kept = desk_.files().keep({reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size()});
+        const auto kept =
+            desk_.files().keep({reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size()});
         if (!kept) throw std::runtime_error(kept.error().english);
         Attachment one;
         one.id = desk_.make_id<AttachmentId>();

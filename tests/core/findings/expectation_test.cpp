@@ -45,6 +45,81 @@ TEST(Expectation, AFactoryFigureWins) {
     EXPECT_TRUE(found.expectation.empty());
 }
 
+TEST(Expectation, AHoseThatTakesReadingsDownIsTakenOffBeforeALimitJudges) {
+    // A sound cylinder of this engine reads 172 psi, and 130 behind 8 cm3 of hose before the check valve
+    // (computed by an independent implementation, no published source).
+    SmallCar car;
+    Tester& gauge = car.tester(TesterKind::compression_gauge, "300", "psi", "1.0");
+    gauge.hose_volume = cm3("8");
+    gauge.check_valve_at = CheckValveAt::gauge_end;
+    car.engine().limits.lowest = Bench::pressure("140", "psi");
+    car.dry(1, "130");
+    EXPECT_NE(first(car.find()).dry->state, State::fault);
+    EXPECT_TRUE(says(first(car.find()).dry->why, "why.put_right"));
+    // The list of engines, which asks no more than states rest on, says the same.
+    ModelCache models;
+    const Findings glance = find(car.dossier, car.visit(), car.reference(), {{}, &models, false});
+    EXPECT_EQ(glance.cylinders.front().dry->state, first(car.find()).dry->state);
+
+    car.visit().readings.front().final = Bench::pressure("70", "psi");  // no hose explains that
+    EXPECT_EQ(first(car.find()).dry->state, State::fault);
+
+    // The same 130 psi with the check valve at the plug hole is what the manual means.
+    car.visit().readings.front().final = Bench::pressure("130", "psi");
+    car.dossier.testers.front().check_valve_at = CheckValveAt::chamber_end;
+    EXPECT_EQ(first(car.find()).dry->state, State::fault);
+    EXPECT_FALSE(says(first(car.find()).dry->why, "why.put_right"));
+}
+
+TEST(Expectation, WhatLoweredAReadingWithoutASizeLeavesItOpen) {
+    Bench bench(1);  // no bore, stroke or compression ratio
+    bench.engine().limits.lowest = Bench::pressure("140", "psi");
+    bench.session().conditions.throttle = Throttle::closed;
+    bench.dry(1, "120");
+    EXPECT_EQ(first(bench.find()).dry->state, State::borderline);
+    EXPECT_TRUE(says(first(bench.find()).dry->why, "why.lowered_throttle"));
+    bench.session().conditions.throttle = Throttle::held_open;
+    EXPECT_EQ(first(bench.find()).dry->state, State::fault);
+}
+
+TEST(Expectation, AColdEngineIsNotAFault) {
+    // Thermo King manual: a cold engine reads about 10 % lower.
+    SmallCar car;
+    car.engine().limits.lowest = Bench::pressure("150", "psi");
+    car.session().conditions.heat = EngineHeat::cold;
+    car.dry(1, "145");
+    EXPECT_NE(first(car.find()).dry->state, State::fault);
+    car.session().conditions.heat = EngineHeat::warm;
+    EXPECT_EQ(first(car.find()).dry->state, State::fault);
+}
+
+TEST(Expectation, RepeatsThatScatterWidenALeakage) {
+    Bench alike(1), apart(1), once(1);
+    for (const char* held : {"50", "50", "50"})
+        alike.leak(1, "80", held);
+    for (const char* held : {"60", "40", "50"})
+        apart.leak(1, "80", held);
+    once.leak(1, "80", "50");
+    const auto doubt = [](Bench& bench) { return *first(bench.find()).leak_down->leakage.figure.u95; };
+    // Standard deviation of 60, 40, 50 is 10 psi; of the mean of three 5.8; of 80 psi 7 %: by hand. The
+    // gauges' own doubt comes on top.
+    EXPECT_GT(doubt(apart), 0.07);
+    EXPECT_LT(doubt(alike), doubt(apart));
+    EXPECT_GE(doubt(alike), doubt(once));
+    const auto hole = [](Bench& bench) { return *first(bench.find()).leak_down->leak_hole->figure.u95; };
+    EXPECT_LT(hole(alike), hole(apart));
+}
+
+TEST(Expectation, TheWetRuleIsSilentOnASoundCylinder) {
+    Bench bench(1);
+    bench.engine().limits.lowest = Bench::pressure("130", "psi");
+    bench.dry(1, "180");
+    bench.wet(1, "189");
+    EXPECT_FALSE(says(first(bench.find()).rules_of_thumb, "thumb.wet_no_rise"));
+    bench.engine().limits.lowest = Bench::pressure("200", "psi");
+    EXPECT_TRUE(says(first(bench.find()).rules_of_thumb, "thumb.wet_no_rise"));
+}
+
 TEST(Expectation, AboveFourteenThereIsNoneAndItSaysWhy) {
     // Diesels: 350 to 430 psi (makers' manuals, several).
     SmallCar car;

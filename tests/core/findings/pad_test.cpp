@@ -3,7 +3,7 @@
 
 #include <chrono>
 
-#include "tests/core/findings/bench.h"
+#include "tests/core/findings/small_car.h"
 
 namespace lapwing::findings {
 namespace {
@@ -14,6 +14,11 @@ PadEntry leak_entry(const char* set, const char* held, const char* unit = "psi")
     entry.set = Bench::pressure(set, unit);
     entry.held = Bench::pressure(held, unit);
     return entry;
+}
+
+PadJudgement judged_with_model(SmallCar& car, const PadEntry& entry) {
+    const ModelFacts facts = model_facts(model_inputs(car.dossier, car.visit(), car.reference(), entry));
+    return judge_entry(car.dossier, car.visit(), car.reference(), entry, &facts);
 }
 
 PadEntry dry_entry(const char* final, const char* unit = "psi") {
@@ -131,6 +136,22 @@ TEST(Pad, IsFastEnoughForEveryKey) {
     const auto each = (std::chrono::steady_clock::now() - start) / times;
     // Measured in tens of microseconds; the bound leaves room for sanitizers and a busy machine.
     EXPECT_LT(each, std::chrono::milliseconds(5));
+}
+
+TEST(Pad, SaysThatOilWouldLockTheEngine) {
+    // A moped's cylinder, 38 x 43 mm at 10:1: pi/4 3.8^2 4.3 / 9 = 5.4 cm3 of chamber (arithmetic).
+    SmallCar car;
+    car.engine().bore = Sourced<TypedLength>{Bench::mm("38"), {}, {}};
+    car.engine().stroke = Sourced<TypedLength>{Bench::mm("43"), {}, {}};
+    car.ratio("10");
+    PadEntry entry;
+    entry.test = TestKind::wet;
+    entry.oil_volume = cm3("5");
+    EXPECT_TRUE(says(judged_with_model(car, entry).questions, "pad.oil_locks"));
+    entry.oil_volume = cm3("15");
+    EXPECT_TRUE(says(judged_with_model(car, entry).questions, "pad.oil_locks"));
+    entry.oil_volume = cm3("2");
+    EXPECT_FALSE(says(judged_with_model(car, entry).questions, "pad.oil_locks"));
 }
 
 }  // namespace
