@@ -49,6 +49,8 @@ Status write_and_sync(const fs::path& path, std::string_view bytes) {
 
 Status sync(const fs::path& path, int flags) {
     Descriptor file(::open(path.c_str(), flags | O_CLOEXEC));
+    // A folder may allow making names in it and yet not be read.
+    if (file.number() < 0 && errno == EACCES && (flags & O_DIRECTORY) != 0) return {};
     if (file.number() < 0) return file_error(errno, path);
     // Some file systems of memory cards can't sync a folder; the rename is then as safe as they make it.
     if (::fsync(file.number()) != 0 && errno != EINVAL && errno != ENOTSUP) return file_error(errno, path);
@@ -125,6 +127,32 @@ Status write_atomically(const fs::path& target, std::string_view bytes) {
         return about(target, written);
     }
     return put_in_place(temporary, target);
+}
+
+Status make_folder(const fs::path& folder) {
+    std::error_code error;
+    if (!fs::create_directory(folder, error)) {
+        if (!error) return {};
+        return file_error(error == std::errc::file_exists ? ENOTDIR : error.value(), folder);  // it is a file
+    }
+    auto synced = sync(folder_of(folder), O_RDONLY | O_DIRECTORY);
+    if (!synced) fs::remove(folder, error);  // the next try shall not take it for safe
+    return about(folder, synced);
+}
+
+Status make_folders(const fs::path& folder) {
+    std::error_code error;
+    fs::create_directories(folder, error);
+    if (error) return file_error(error.value(), folder);
+    // All of them, also those that are there: a run that was cut off may have made them. Where no names may
+    // be made, none can be missing.
+    for (auto child = fs::absolute(folder).lexically_normal(); child.has_relative_path();) {
+        const auto above = child.parent_path();
+        if (::access(above.c_str(), W_OK) != 0) break;
+        if (auto synced = sync(above, O_RDONLY | O_DIRECTORY); !synced) return about(folder, synced);
+        child = above;
+    }
+    return {};
 }
 
 Result<std::string> read_file(const fs::path& path, std::size_t longest) {

@@ -24,6 +24,13 @@ Status put_in_place(const std::filesystem::path& from, const std::filesystem::pa
 /// Writes a whole file: after a power cut there is the old one or the new one, never a part.
 Status write_atomically(const std::filesystem::path& target, std::string_view bytes);
 
+/// Makes a folder, with those above it that are missing; its name and theirs are on the disk when this
+/// returns, even if they were there before.
+Status make_folders(const std::filesystem::path& folder);
+/// Makes one folder in a folder that is there (or `file.not_found`); the name of a new one is on the disk
+/// when this returns.
+Status make_folder(const std::filesystem::path& folder);
+
 /// The bytes of a whole file; a file of more than `longest` bytes is an error (`file.too_large`).
 Result<std::string> read_file(const std::filesystem::path& path, std::size_t longest);
 

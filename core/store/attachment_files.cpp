@@ -9,6 +9,7 @@
 
 #include "core/base/atomic_file.h"
 #include "core/base/sha256.h"
+#include "core/store/folder.h"
 
 namespace lapwing::store {
 namespace {
@@ -20,9 +21,11 @@ class Intake {
 public:
     explicit Intake(const AttachmentFiles& files)
         : files_(files), part_(temporary_beside(files.path("incoming"))) {
-        std::error_code error;
-        fs::create_directories(part_.parent_path(), error);
+        made_ = make_folder(part_.parent_path());
+        if (!made_) return;
+        errno = 0;
         out_.open(part_, std::ios::binary);
+        note_error();
     }
     ~Intake() {
         std::error_code error;
@@ -33,23 +36,35 @@ public:
 
     void take(std::string_view bytes) {
         sum_.add(bytes);
+        errno = 0;
         out_.write(bytes.data(), static_cast<std::streamsize>(bytes.size()));
+        note_error();
         bytes_ += static_cast<long long>(bytes.size());
     }
 
     Result<AttachmentFiles::Kept> finish() {
+        if (!made_) return tl::unexpected(made_.error());
         errno = 0;
         out_.close();
-        if (!out_) return file_error(errno != 0 ? errno : EIO, part_);
+        note_error();
+        if (!out_) return file_error(system_error_, part_);
         AttachmentFiles::Kept kept{sum_.hex(), bytes_};
-        if (files_.has(kept.sha256)) return kept;
+        // It may have been put there by a run that was cut off before its name was safe.
+        if (files_.has(kept.sha256)) return sync_folder(part_.parent_path()).map([&] { return kept; });
         return put_in_place(part_, files_.path(kept.sha256)).map([&] { return kept; });
     }
 
 private:
+    /// The first reason is the one to tell.
+    void note_error() {
+        if (!out_ && system_error_ == 0) system_error_ = errno != 0 ? errno : EIO;
+    }
+
     const AttachmentFiles& files_;
     fs::path part_;
+    Status made_;
     std::ofstream out_;
+    int system_error_ = 0;
     Sha256 sum_;
     long long bytes_ = 0;
 };
@@ -83,9 +98,9 @@ Result<AttachmentFiles::Kept> AttachmentFiles::keep_file(const fs::path& file) c
 }
 
 Status AttachmentFiles::adopt(const fs::path& file, const std::string& sha256) const {
-    if (has(sha256)) return {};
+    if (has(sha256)) return sync_folder(folder_);
+    if (auto made = make_folder(folder_); !made) return made;
     std::error_code error;
-    fs::create_directories(folder_, error);
     const auto part = temporary_beside(path(sha256));
     fs::rename(file, part, error);
     if (!error) return put_in_place(part, path(sha256));

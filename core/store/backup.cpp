@@ -6,8 +6,10 @@
 #include <sqlite3.h>
 
 #include <algorithm>
+#include <array>
 #include <cerrno>
 #include <optional>
+#include <tuple>
 
 #include "core/base/atomic_file.h"
 
@@ -18,7 +20,9 @@ namespace fs = std::filesystem;
 
 constexpr std::string_view daily_prefix = "daily-";
 constexpr std::string_view migration_prefix = "before-leaving-version-";
+constexpr std::string_view aside_prefix = "library.damaged-";
 constexpr std::string_view ending = ".sqlite";
+constexpr std::array library_files{"", "-wal", "-shm"};
 constexpr std::int64_t day_ms = 24LL * 60 * 60 * 1000;
 
 /// 20260314T083000Z: sorts by time and is a file name everywhere.
@@ -71,7 +75,7 @@ void remove_leftovers(const Places& places) {
 
 }  // namespace
 
-std::vector<Backup> backups(const Places& places) {
+std::vector<Backup> backups(const Places& places, Timestamp now) {
     std::vector<Backup> found;
     std::error_code error;
     for (const auto& entry : fs::directory_iterator(places.backups(), error)) {
@@ -80,9 +84,11 @@ std::vector<Backup> backups(const Places& places) {
         if (!daily && !name.starts_with(migration_prefix)) continue;
         if (const auto at = stamped_ms(name)) found.push_back({entry.path(), *at, daily});
     }
-    std::ranges::sort(found, [](const Backup& a, const Backup& b) {
-        return a.made_at_ms != b.made_at_ms ? a.made_at_ms > b.made_at_ms : a.file > b.file;
-    });
+    const auto order = [&](const Backup& backup) {
+        const bool from_the_future = backup.made_at_ms > now.unix_ms + day_ms;
+        return std::tuple(!from_the_future, backup.made_at_ms, backup.file);
+    };
+    std::ranges::sort(found, std::ranges::greater{}, order);
     return found;
 }
 
@@ -90,8 +96,7 @@ BackupJob::BackupJob(Connection& library, fs::path file) : library_(library), fi
 
 Result<std::unique_ptr<BackupJob>> BackupJob::start(Connection& library, const Places& places,
                                                     const std::string& name) {
-    std::error_code error;
-    fs::create_directories(places.backups(), error);
+    if (auto made = make_folder(places.backups()); !made) return tl::unexpected(made.error());
     std::unique_ptr<BackupJob> job(new BackupJob(library, places.backups() / name));
     remove_leftovers(places);
     try {
@@ -142,7 +147,7 @@ std::string migration_backup_name(int from_version, Timestamp at) {
 }
 
 bool backup_is_due(const Places& places, Timestamp now) {
-    for (const auto& backup : backups(places)) {
+    for (const auto& backup : backups(places, now)) {
         // One from the future (the clock was set back) must not hold up backups for years.
         if (backup.daily && now.unix_ms - backup.made_at_ms < day_ms &&
             backup.made_at_ms - now.unix_ms < day_ms)
@@ -151,32 +156,56 @@ bool backup_is_due(const Places& places, Timestamp now) {
     return true;
 }
 
-void thin_out_backups(const Places& places) {
+void thin_out_backups(const Places& places, Timestamp now) {
     int daily = 0;
-    for (const auto& backup : backups(places)) {
+    for (const auto& backup : backups(places, now)) {
         std::error_code error;
         if (backup.daily && ++daily > daily_backups_kept) fs::remove(backup.file, error);
     }
 }
 
+fs::path set_aside_last(const Places& places) {
+    fs::path last;
+    std::error_code error;
+    for (const auto& entry : fs::directory_iterator(places.folder, error)) {
+        const auto name = entry.path().filename().string();
+        if (name.starts_with(aside_prefix) && name.ends_with(ending) && entry.path() > last)
+            last = entry.path();
+    }
+    return last;
+}
+
 Result<fs::path> set_aside(const Places& places, Timestamp now) {
-    const std::string base = "library.damaged-" + stamp(now);
-    fs::path target = places.folder / (base + std::string(ending));
-    for (int again = 2; fs::exists(target); ++again)
-        target = places.folder / fmt::format("{}-{}{}", base, again, ending);
-    // The journal files go first: left beside a restored library they would be taken for its own.
-    for (const auto* suffix : {"-wal", "-shm", ""}) {
-        const auto file = beside(places.library(), suffix);
-        if (!fs::exists(file)) continue;
-        if (auto status = rename_file(file, beside(target, suffix)); !status)
+    const auto is_there = [](const fs::path& file, std::string_view suffix) {
+        std::error_code error;
+        return fs::exists(beside(file, suffix), error);
+    };
+    const auto any_there = [&](const fs::path& file) {
+        return std::ranges::any_of(library_files, [&](const auto* suffix) { return is_there(file, suffix); });
+    };
+    if (!any_there(places.library())) return set_aside_last(places);
+
+    // A journal alone was left by a run that was cut off here: it goes beside its file.
+    fs::path target = is_there(places.library(), "") ? fs::path() : set_aside_last(places);
+    if (target.empty() || is_there(target, "-wal")) {
+        const std::string base = std::string(aside_prefix) + stamp(now);
+        target = places.folder / (base + std::string(ending));
+        for (int again = 2; any_there(target); ++again)
+            target =
+                places.folder / fmt::format("{}_{}{}", base, again, ending);  // sorts after the one before
+    }
+    // The library goes before its journal: without the journal it would pass for a whole, but older one.
+    for (const auto* suffix : library_files) {
+        if (!is_there(places.library(), suffix)) continue;
+        if (auto status = rename_file(beside(places.library(), suffix), beside(target, suffix)); !status)
             return tl::unexpected(status.error());
     }
     if (auto status = sync_folder(places.folder); !status) return tl::unexpected(status.error());
     return target;
 }
 
-std::unique_ptr<Backup> last_good_backup(const Places& places) {
-    for (auto& backup : backups(places)) {
+std::unique_ptr<Backup> last_good_backup(const Places& places, Timestamp now) {
+    for (auto& backup : backups(places, now)) {
         auto connection = Connection::open(backup.file, Access::copy);
         if (connection && quick_check(**connection)) return std::make_unique<Backup>(std::move(backup));
     }

@@ -25,8 +25,9 @@ struct Backup {
     bool daily = false;           ///< or made before a migration
 };
 
-/// The backups in a library's folder, newest first.
-std::vector<Backup> backups(const Places& places);
+/// The backups in a library's folder, the one made last first. Those of more than a day after `now` were made
+/// before the clock was set back, so they come last.
+std::vector<Backup> backups(const Places& places, Timestamp now);
 
 /// A backup in the making: a copy of the library at one moment, in small steps so that a reading never waits
 /// for it. It takes its name only when it is whole and on the storage; let go before that it leaves nothing.
@@ -60,14 +61,16 @@ std::string migration_backup_name(int from_version,
 /// Whether the last daily backup is a day old or more.
 bool backup_is_due(const Places& places, Timestamp now);
 /// Removes the oldest daily backups beyond daily_backups_kept.
-void thin_out_backups(const Places& places);
+void thin_out_backups(const Places& places, Timestamp now);
 
 /// Renames a damaged library, with its journal files, to "library.damaged-TIME.sqlite"; nothing is deleted.
-/// Hands back the new name.
+/// Hands back the new name: when there was nothing to rename the one given last, or an empty path.
 Result<std::filesystem::path> set_aside(const Places& places, Timestamp now);
+/// The library that was set aside last; an empty path when none was.
+std::filesystem::path set_aside_last(const Places& places);
 
-/// The newest backup that passes SQLite's own check, or null when there is none.
-std::unique_ptr<Backup> last_good_backup(const Places& places);
+/// The backup made last that passes SQLite's own check, or null when there is none.
+std::unique_ptr<Backup> last_good_backup(const Places& places, Timestamp now);
 
 /// Makes a copy of `backup` the library. There must be no library file: set it aside first.
 Status restore(const Places& places, const Backup& backup);

@@ -37,6 +37,16 @@ public:
     /// damaged has to stay exactly as it was found.
     void tidy_up_on_close(bool yes);
 
+    /// Fails with "store.gone" when the file was moved or removed while it is open: what goes on being
+    /// written to it could never be found again.
+    Status still_in_place();
+    /// Ends a transaction so that what it did is where the next opening looks for it.
+    Status commit(SQLite::Transaction& transaction);
+    /// Before each transaction: writes the journal (-wal) again if the storage failed to sync it, or if an
+    /// earlier run left it. What was written before such a failure may be forgotten by the storage, though it
+    /// still can be read (fsync(2)); a later commit would stand behind that hole.
+    Status mend_journal();
+
     /// The sentence for what SQLite reports here.
     Error explain(const SQLite::Exception& exception);
     /// Whether `explain` ever met signs of damage: the next opening then has to look closer.
@@ -44,11 +54,13 @@ public:
 
 private:
     Connection(std::filesystem::path file, const std::string& name, int flags);
+    [[nodiscard]] std::filesystem::path journal() const { return file_.string() + "-wal"; }
 
     std::filesystem::path file_;
     SQLite::Database db_;
     std::unordered_map<std::string, std::unique_ptr<SQLite::Statement>> statements_;
     std::atomic<bool> saw_damage_ = false;
+    bool journal_in_doubt_ = true;
 };
 
 /// One use of a prepared statement; it is ready for the next use when this goes out of scope.

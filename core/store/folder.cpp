@@ -4,6 +4,7 @@
 #include "core/store/folder.h"
 
 #include <fcntl.h>
+#include <sqlite3.h>
 #include <sys/file.h>
 #include <unistd.h>
 
@@ -11,12 +12,16 @@
 #include <cstring>
 #include <system_error>
 
+#include "core/base/atomic_file.h"
 #include "core/store/connection.h"
 
 namespace lapwing::store {
 namespace {
 
 tl::unexpected<Error> cannot_write(const std::filesystem::path& path, int system) {
+    if (system == EIO)
+        return tl::unexpected(
+            sqlite_error(SQLITE_IOERR, system, std::generic_category().message(system), path));
     if (system == ENOSPC || system == EDQUOT || system == EFBIG)
         return fail("store.full",
                     "There is no room left to store this: {} could not grow. Nothing stored before is lost. "
@@ -35,7 +40,7 @@ Status sync(const std::filesystem::path& path, int flags) {
     const int system = errno;
     ::close(descriptor);
     // Some file systems have nothing to sync for a folder and say EINVAL.
-    if (result != 0 && system != EINVAL) return cannot_write(path, system);
+    if (result != 0 && system != EINVAL && system != ENOTSUP) return cannot_write(path, system);
     return {};
 }
 
@@ -43,9 +48,14 @@ Status sync(const std::filesystem::path& path, int flags) {
 
 Result<std::unique_ptr<FolderLock>> FolderLock::take(const Places& places) {
     std::error_code error;
-    std::filesystem::create_directories(places.folder, error);
-    if (error && !std::filesystem::is_directory(places.folder))
-        return cannot_write(places.folder, error.value());
+    const bool is_new = !std::filesystem::exists(places.library(), error);
+    if (auto made = is_new ? make_folders(places.folder) : Status(); !made) {
+        const auto& code = made.error().code;
+        return cannot_write(places.folder, code == "file.no_space"      ? ENOSPC
+                                           : code == "file.not_allowed" ? EACCES
+                                           : code == "file.not_found"   ? ENOTDIR
+                                                                        : EIO);
+    }
 
     const int descriptor = ::open(places.lock().c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
     if (descriptor < 0) return cannot_write(places.folder, errno);

@@ -158,6 +158,7 @@ std::optional<Step> find_step(Connection& connection, std::int64_t number, bool 
 /// Takes every image from one side to the other, provided that each record still stands on the first.
 Result<Outcome> move(Connection& connection, Step step, Body Image::*from, Body Image::*to,
                      const char* order) {
+    if (auto sound = connection.mend_journal(); !sound) return tl::unexpected(sound.error());
     SQLite::Transaction transaction(connection.db(), SQLite::TransactionBehavior::IMMEDIATE);
     Outcome outcome;
     for (const auto& image : images_of(connection, step.number, order)) {
@@ -182,7 +183,7 @@ Result<Outcome> move(Connection& connection, Step step, Body Image::*from, Body 
     Query(connection, "UPDATE step SET undone = ? WHERE number = ?")
         .with(step.undone ? 1 : 0, step.number)
         .run();
-    transaction.commit();
+    if (auto stored = connection.commit(transaction); !stored) return tl::unexpected(stored.error());
     outcome.step = std::move(step);
     return outcome;
 }
@@ -191,6 +192,7 @@ Result<Outcome> move(Connection& connection, Step step, Body Image::*from, Body 
 
 Result<Outcome> apply(Connection& connection, Step info, std::span<const Edit> edits) {
     return guarded(connection, [&]() -> Result<Outcome> {
+        if (auto sound = connection.mend_journal(); !sound) return tl::unexpected(sound.error());
         SQLite::Transaction transaction(connection.db(), SQLite::TransactionBehavior::IMMEDIATE);
         Outcome outcome;
         int position = 0;
@@ -204,7 +206,7 @@ Result<Outcome> apply(Connection& connection, Step info, std::span<const Edit> e
             if (position == 0) info.number = write_step(connection, info);
             write_image(connection, info.number, position++, image);
         }
-        transaction.commit();
+        if (auto stored = connection.commit(transaction); !stored) return tl::unexpected(stored.error());
         outcome.step = std::move(info);
         return outcome;
     });

@@ -7,19 +7,22 @@
 
 #include <fstream>
 
+#include "core/base/atomic_file.h"
+
 namespace lapwing::store {
 namespace {
 
 namespace fs = std::filesystem;
 
-/// A file of no bytes is what a crash while making the first library leaves, or what is left of a lost one:
-/// the backups tell which.
-Status refuse_emptied(const Places& places) {
+/// A file of no bytes, or none at all, is what a crash while making the first library leaves, or what is left
+/// of a lost one: backups, or a library that was set aside, tell which.
+Status refuse_lost(const Places& places) {
     std::error_code error;
-    const auto size = fs::file_size(places.library(), error);
-    if (error || size > 0 || backups(places).empty()) return {};
-    return fail("store.damaged", "The library {} is empty, though it has backups.",
-                places.library().string());
+    const bool is_there = fs::exists(places.library(), error);
+    if (is_there && fs::file_size(places.library(), error) > 0) return {};
+    if (backups(places, Timestamp{}).empty() && set_aside_last(places).empty()) return {};
+    return fail("store.damaged", "The library {} is {}, though there was one before.",
+                places.library().string(), is_there ? "empty" : "missing");
 }
 
 Status back_up_before_migration(Connection& connection, const Places& places, int from, Timestamp now) {
@@ -39,10 +42,15 @@ struct Opening {
     const Clock& clock;
     const std::vector<Migration>& list;
 
-    Result<std::unique_ptr<Library>> open(std::unique_ptr<FolderLock>& lock) const {
+    /// Whether a library that is missing, though there was one, may be made anew.
+    enum class Lost { is_refused, is_known };
+
+    Result<std::unique_ptr<Library>> open(std::unique_ptr<FolderLock>& lock,
+                                          Lost lost = Lost::is_refused) const {
         const bool existed = fs::exists(places.library());
         const bool closed_properly = fs::exists(places.closed_marker());
-        if (auto status = refuse_emptied(places); !status) return tl::unexpected(status.error());
+        if (lost == Lost::is_refused)
+            if (auto status = refuse_lost(places); !status) return tl::unexpected(status.error());
 
         auto connection = Connection::open(places.library(), Access::write);
         if (!connection) return tl::unexpected(connection.error());
@@ -62,8 +70,39 @@ struct Opening {
 
     Status take_closed_marker() const {
         std::error_code error;
-        if (!fs::remove(places.closed_marker(), error)) return {};
+        fs::remove(places.closed_marker(), error);
+        if (error) return file_error(error.value(), places.closed_marker());
+        // After an unclean end there may be names here that are not on the storage yet.
         return sync_folder(places.folder);
+    }
+
+    [[nodiscard]] Error restored(const Backup& backup, const fs::path& aside) const {
+        const auto made = to_rfc3339(Timestamp{backup.made_at_ms, clock.now().offset_min}).substr(0, 16);
+        if (aside.empty())
+            return fail("store.restored_lost",
+                        "The file of the library was gone. The backup of {} stands in for it; what was "
+                        "recorded after that is not in it.",
+                        made)
+                .value();
+        return fail("store.restored",
+                    "The library was damaged. It was set aside as {}, and the backup of {} stands in for it. "
+                    "What was recorded after that is only in the file set aside: keep it.",
+                    aside.filename().string(), made)
+            .value();
+    }
+
+    [[nodiscard]] static Error started_anew(const fs::path& aside) {
+        if (aside.empty())
+            return fail("store.started_anew_lost",
+                        "The file of the library was gone and no backup of it can be used. An empty library "
+                        "was started. Session files handed over before can be opened again.")
+                .value();
+        return fail("store.started_anew",
+                    "The library was damaged and there is no backup of it. It was set aside as {}, and an "
+                    "empty library was started. Keep that file; session files handed over before can be "
+                    "opened again.",
+                    aside.filename().string())
+            .value();
     }
 
     Result<OpenedLibrary> restore_and_open(std::unique_ptr<FolderLock>& lock) const {
@@ -71,28 +110,12 @@ struct Opening {
         if (!aside) return tl::unexpected(aside.error());
         std::error_code error;
         fs::remove(places.closed_marker(), error);
-        const auto backup = last_good_backup(places);
         OpenedLibrary opened;
-        if (backup) {
+        const auto backup = last_good_backup(places, clock.now());
+        if (backup)
             if (auto status = restore(places, *backup); !status) return tl::unexpected(status.error());
-            const std::string made =
-                to_rfc3339(Timestamp{backup->made_at_ms, clock.now().offset_min}).substr(0, 16);
-            opened.told.push_back(fail("store.restored",
-                                       "The library was damaged. It was set aside as {}, and the backup of "
-                                       "{} stands in for it. What "
-                                       "was recorded after that is only in the file set aside: keep it.",
-                                       aside->filename().string(), made)
-                                      .value());
-        } else {
-            opened.told.push_back(fail("store.started_anew",
-                                       "The library was damaged and there is no backup of it. It was set "
-                                       "aside as {}, and an empty "
-                                       "library was started. Keep that file; session files handed over "
-                                       "before can be opened again.",
-                                       aside->filename().string())
-                                      .value());
-        }
-        auto library = open(lock);
+        opened.told.push_back(backup ? restored(*backup, *aside) : started_anew(*aside));
+        auto library = open(lock, Lost::is_known);
         if (!library) return tl::unexpected(library.error());
         opened.library = std::move(*library);
         return opened;
@@ -108,7 +131,8 @@ Library::Library(Places places, std::unique_ptr<FolderLock> lock, std::unique_pt
       clock_(clock) {}
 
 Library::~Library() {
-    const bool sound = !suspected_ && !connection_->saw_damage();
+    // Another library may lie there by now; its journal and marker are not this one's to touch.
+    const bool sound = !suspected_ && !connection_->saw_damage() && connection_->still_in_place().has_value();
     connection_->tidy_up_on_close(sound);
     connection_.reset();
     if (!sound) return;
@@ -182,6 +206,7 @@ private:
 
 Status Library::keep_drafts(std::span<const Draft> drafts) {
     return guarded(*connection_, [&]() -> Status {
+        if (auto sound = connection_->mend_journal(); !sound) return sound;
         const Unhurried unhurried(connection_->db());
         SQLite::Transaction transaction(connection_->db(), SQLite::TransactionBehavior::IMMEDIATE);
         for (const auto& [key, text] : drafts) {
@@ -194,13 +219,14 @@ Status Library::keep_drafts(std::span<const Draft> drafts) {
                     .with(key, text)
                     .run();
         }
-        transaction.commit();
-        return {};
+        return connection_->commit(transaction);
     });
 }
 
 Status Library::name_key(const std::string& public_key, const std::string& name) {
     return guarded(*connection_, [&]() -> Status {
+        if (auto sound = connection_->mend_journal(); !sound) return sound;
+        SQLite::Transaction transaction(connection_->db(), SQLite::TransactionBehavior::IMMEDIATE);
         if (name.empty())
             Query(*connection_, "DELETE FROM known_key WHERE public_key = ?").with(public_key).run();
         else
@@ -209,7 +235,7 @@ Status Library::name_key(const std::string& public_key, const std::string& name)
                   "SET name = excluded.name")
                 .with(public_key, name)
                 .run();
-        return {};
+        return connection_->commit(transaction);
     });
 }
 

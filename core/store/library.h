@@ -74,8 +74,9 @@ private:
 
 struct OpenedLibrary {
     std::unique_ptr<Library> library;
-    std::vector<Error>
-        told;  ///< sentences for a person: "store.was_checked", "store.restored", "store.started_anew"
+    /// Sentences for a person: "store.was_checked"; "store.restored", "store.started_anew"; and these two for
+    /// a file that was gone, "store.restored_lost", "store.started_anew_lost".
+    std::vector<Error> told;
 };
 
 /// Like Library::open, but a damaged library is set aside (renamed, never deleted) and the last good backup,

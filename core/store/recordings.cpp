@@ -28,9 +28,7 @@ Result<Recording> Recordings::begin(Attachment note) const {
     note.bytes = 1;
     auto sound_note = checked(std::move(note));
     if (!sound_note) return tl::unexpected(sound_note.error());
-    std::error_code error;
-    fs::create_directories(folder_, error);
-    if (error) return file_error(error.value(), folder_);
+    if (auto made = make_folder(folder_); !made) return tl::unexpected(made.error());
     Recording recording{std::move(*sound_note), {}};
     recording.sound = folder_ / (recording.note.id.text() + sound_ending);
     if (auto written = write_atomically(card(recording.sound), to_json(Record(recording.note))); !written)

@@ -12,14 +12,21 @@ namespace {
 
 /// Oil stays on the rings: a dry reading after a wet one, replaced or not, is no dry reading of an unoiled
 /// bore.
-Oiled oiled_at(const Visit& visit, const Reading& reading) {
+Oiled oiled_at(const Visit& visit, const Reading& reading, bool taken_now) {
     if (reading.test == TestKind::wet) return Oiled::fresh;
     if (reading.test == TestKind::crankcase) return Oiled::no;
     const bool oil_is_in = std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
         return earlier.test == TestKind::wet && earlier.cylinder == reading.cylinder &&
-               earlier.taken_at.unix_ms <= reading.taken_at.unix_ms;
+               (taken_now || earlier.taken_at.unix_ms <= reading.taken_at.unix_ms);
     });
     return oil_is_in ? Oiled::before : Oiled::no;
+}
+
+/// What is taken now comes after what was taken before, though the clock was set back in between.
+Timestamp after_all(const Visit& visit, Timestamp now) {
+    for (const auto& earlier : visit.readings)
+        now.unix_ms = std::max(now.unix_ms, earlier.taken_at.unix_ms + 1);
+    return now;
 }
 
 std::optional<TesterId> tester_for(TestKind test, const Session& session) {
@@ -40,9 +47,11 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     if (!whole_crankcase)
         if (auto there = check_cylinder(now, visit.session, reading.cylinder); !there)
             return tl::unexpected(there.error());
+    const bool taken_now = reading.taken_at == Timestamp{};
     complete(reading, reading.taken_at, now);
+    if (taken_now) reading.taken_at = after_all(visit, reading.taken_at);
     if (!reading.tester) reading.tester = tester_for(reading.test, visit.session);
-    reading.oiled = oiled_at(visit, reading);
+    reading.oiled = oiled_at(visit, reading, taken_now);
     std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
     return put_checked(std::move(name), std::move(args), std::move(reading));
 }

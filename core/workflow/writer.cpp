@@ -235,7 +235,7 @@ void Writer::back_up_a_little() {
     backup_.reset();
     may_back_up_ = false;
     if (finished)
-        store::thin_out_backups(library_->places());
+        store::thin_out_backups(library_->places(), clock_.now());
     else
         tell_trouble(finished.error());
 }

@@ -39,7 +39,7 @@ void use_for_a_day(const fs::path& folder, const Clock& clock) {
         ASSERT_TRUE(finished) << why(finished);
         if (*finished) break;
     }
-    thin_out_backups((*library)->places());
+    thin_out_backups((*library)->places(), clock.now());
 }
 
 void scribble(const fs::path& file, std::streamoff from, std::streamoff count) {
@@ -136,7 +136,7 @@ TEST_F(Damage, TakesTheJournalFilesAlong) {
 TEST_F(Damage, OfANewestBackupFallsBackToTheOneBefore) {
     clock.move_by(std::chrono::hours(25));
     use_for_a_day(folder.path(), clock);
-    auto kept = backups(Places{folder.path()});
+    auto kept = backups(Places{folder.path()}, clock.now());
     ASSERT_EQ(kept.size(), 2U);
     scribble(kept[0].file, 4096, static_cast<std::streamoff>(fs::file_size(kept[0].file)) - 4096);
     scribble(file(), 0, 100);
@@ -179,15 +179,15 @@ TEST(DailyBackup, IsMadeOnceADayAndFiveAreKept) {
     }
     const Places places{folder.path()};
     use_for_a_day(folder.path(), clock);
-    EXPECT_EQ(backups(places).size(), 1U);
+    EXPECT_EQ(backups(places, clock.now()).size(), 1U);
     clock.move_by(std::chrono::hours(23));
     use_for_a_day(folder.path(), clock);
-    EXPECT_EQ(backups(places).size(), 1U);
+    EXPECT_EQ(backups(places, clock.now()).size(), 1U);
     for (int day = 0; day < 7; ++day) {
         clock.move_by(std::chrono::hours(25));
         use_for_a_day(folder.path(), clock);
     }
-    const auto kept = backups(places);
+    const auto kept = backups(places, clock.now());
     EXPECT_EQ(kept.size(), 5U);
     EXPECT_EQ(kept.front().made_at_ms, clock.now().unix_ms);
 }

@@ -175,7 +175,7 @@ TEST(Migrations, RunInOrderAfterABackup) {
     EXPECT_EQ(db.execAndGet("PRAGMA user_version").getInt(), 3);
     EXPECT_EQ(db.execAndGet("SELECT weight FROM thing WHERE name = 'valve'").getDouble(), 1.0);
 
-    const auto kept = backups(Places{folder.path()});
+    const auto kept = backups(Places{folder.path()}, sample::clock().now());
     ASSERT_EQ(kept.size(), 1U);
     EXPECT_FALSE(kept[0].daily);
     EXPECT_EQ(kept[0].file.filename(), "before-leaving-version-1-20260314T083000Z.sqlite");

@@ -121,7 +121,7 @@ TEST_F(DeskOpen, RefusesASecondDesk) {
 TEST_F(DeskOpen, MakesADailyBackupOnItsOwn) {
     add_engine_and_session();
     reopen();
-    const auto backups = [&] { return store::backups(store::Places{folder.path()}); };
+    const auto backups = [&] { return store::backups(store::Places{folder.path()}, clock.now()); };
     for (int i = 0; i < 500 && backups().empty(); ++i)
         std::this_thread::sleep_for(10ms);
     EXPECT_EQ(backups().size(), 1U);

@@ -10,6 +10,9 @@
 #include <thread>
 
 #include "core/store/library.h"
+#include "core/store/tape.h"
+#include "core/workflow/remarks.h"
+#include "core/workflow/voice_notes.h"
 #include "tests/core/workflow/desk_fixture.h"
 
 namespace lapwing::workflow {
@@ -131,6 +134,63 @@ TEST(Kill, KeepsADraftWhoseDoneWasCalled) {
         ASSERT_TRUE(opened) << why(opened);
         EXPECT_EQ(opened->desk->draft("pad"), std::to_string(round));
     }
+}
+
+/// Speaks for a second, then hangs: as an app whose screen was turned off. Never returns.
+[[noreturn]] void speak_and_hang(const std::filesystem::path& folder, SessionId session) {
+    auto opened = Desk::open(folder, sample::clock());
+    if (!opened) _exit(1);
+    Attachment note = sample::attachment(session, std::string(64, '0'), 1);
+    note.kind = AttachmentKind::voice;
+    note.photo_of.reset();
+    const auto recording = opened->desk->recordings().begin(note);
+    if (!recording) _exit(2);
+    auto tape = store::Tape::start(recording->sound);
+    const std::vector<std::int16_t> tenth(store::tape_rate / 10, 1234);
+    for (int i = 0; i < 10; ++i)
+        if (!tape || !tape->add(tenth)) _exit(3);
+    raise(SIGSTOP);
+    _exit(4);
+}
+
+TEST(Kill, WhileSuspendedInARecordingLeavesItToBeKept) {
+    const sample::Folder folder;
+    const auto engine = sample::engine();
+    const auto session = sample::session(engine.id);
+    {
+        auto opened = Desk::open(folder.path(), sample::clock());
+        ASSERT_TRUE(opened) << why(opened);
+        opened->desk->run(Command{"test.add", {}, {Put{engine}, Put{session}}});
+    }
+    const pid_t child = fork();
+    if (child == 0) speak_and_hang(folder.path(), session.id);
+    int status = 0;
+    waitpid(child, &status, WUNTRACED);
+    ASSERT_TRUE(WIFSTOPPED(status)) << "it ended with " << WEXITSTATUS(status);
+    EXPECT_EQ(Desk::open(folder.path(), sample::clock()).error().code, "store.in_use");
+    kill(child, SIGKILL);
+    waitpid(child, &status, 0);
+
+    auto opened = Desk::open(folder.path(), sample::clock());
+    ASSERT_TRUE(opened) << why(opened);
+    const auto& desk = *opened->desk;
+    const auto left = desk.recordings().left_over();
+    ASSERT_EQ(left.size(), 1U);
+    EXPECT_EQ(left.front().note.session, session.id);
+    const auto note = keep_sound(desk.files(), left.front(), {});
+    ASSERT_TRUE(note && *note) << why(note);
+    std::promise<Status> answer;
+    opened->desk->run(save_attachment(**note), [&](const Result<store::Step>& step) {
+        answer.set_value(step ? Status() : tl::unexpected(step.error()));
+    });
+    const auto kept = answer.get_future().get();
+    ASSERT_TRUE(kept) << why(kept);
+    EXPECT_EQ(desk.visit(session.id)->attachments.size(), 1U);
+    auto reader = store::TapeReader::open(desk.files().path((*note)->sha256));
+    ASSERT_TRUE(reader) << why(reader);
+    std::vector<std::int16_t> sound(2 * store::tape_rate);
+    EXPECT_EQ(reader->read(sound), store::tape_rate);
+    EXPECT_EQ(sound[0], 1234);
 }
 
 }  // namespace
