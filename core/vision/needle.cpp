@@ -18,6 +18,10 @@ namespace {
 
 constexpr int working_side = 1280;  // px; a dial that fills a third of it shows lines one degree apart
 
+/// How much like the needle another line may be: less than half of this is what shadows, streaks of light and
+/// print come to.
+constexpr double two_needles = 0.25;
+
 Status check(const DialRange& range) {
     if (!std::isfinite(range.min) || !std::isfinite(range.max) || range.max <= range.min)
         return fail("vision.range", "The scale must end above where it begins; {} to {} does not.", range.min,
@@ -49,12 +53,12 @@ double trust_in(const Scale& scale) {
 
 double trust_in(const NeedleLine& needle) {
     const double stands_out = between(needle.contrast, 5, 20);
-    const double alone = 1 - 0.7 * between(needle.rivalry, 0.8, 1.0);
     const double straight = between(needle.straight, 0.3, 0.6);
     const double long_enough = between(needle.tip, 0.45, 0.7);
-    const double one_way = between(needle.tip - needle.tail, 0.05, 0.25);
+    const double one_way =
+        std::max(between(needle.tip - needle.tail, 0.05, 0.25), between(needle.one_way, 0.3, 0.7));
     const double central = 1 - between(std::abs(needle.offset), 0.07, 0.13);
-    return std::sqrt(stands_out * straight * long_enough * central) * alone * one_way;
+    return std::sqrt(stands_out * straight * long_enough * central) * one_way;
 }
 
 Point point(cv::Point2d px, double scale) {
@@ -122,9 +126,14 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     const double ends_u = (1 - trust) * 2 * scale->run.step;
     out.u = std::hypot(angle_u, ends_u) / sweep * span;
     const double outside = degrees(std::max({0.0, -along, along - sweep}));
-    out.confidence = trust * trust_in(*needle) * (1 - between(outside, 3, 10)) *
+    const double in_needle = trust_in(*needle);
+    const double alone = 1 - between(needle->rivalry, 0.5 * two_needles, 1.5 * two_needles);
+    out.confidence = trust * in_needle * alone * (1 - between(outside, 3, 10)) *
                      (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
-    if (trust_in(*needle) < 0.15) return refuse(Refusal::no_needle);
+    // Figures are not read: which of two scales the range belongs to is then only likely.
+    out.confidence = std::min(out.confidence, 1 - 0.3 * scale->rival);
+    if (in_needle < 0.15) return refuse(Refusal::no_needle);
+    if (needle->rivalry > two_needles) return refuse(Refusal::two_needles);
     if (out.confidence < options.least_confidence) return refuse(Refusal::unsure);
     return out;
 }
@@ -141,6 +150,8 @@ std::string_view code(Refusal refusal) {
             return "no_scale";
         case Refusal::no_needle:
             return "no_needle";
+        case Refusal::two_needles:
+            return "two_needles";
         case Refusal::unsure:
             return "unsure";
     }
@@ -159,6 +170,10 @@ std::string_view sentence(Refusal refusal) {
         case Refusal::no_needle:
             return "The scale was found, but not the needle. Take the photo again without glare on the "
                    "needle.";
+        case Refusal::two_needles:
+            return "There is more than one needle on the dial, and the photo does not tell which of them to "
+                   "read. Type "
+                   "the value.";
         case Refusal::unsure:
             return "The reading is too doubtful to give. Take the photo again, square on and without glare, "
                    "or type "

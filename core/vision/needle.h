@@ -31,10 +31,11 @@ struct NeedleOptions {
 /// Why a photo was not read.
 enum class Refusal {
     none,
-    no_dial,    ///< no round dial found
-    no_scale,   ///< a dial, but no scale
-    no_needle,  ///< a scale, but no needle
-    unsure,     ///< something was found, but too little speaks for it
+    no_dial,      ///< no round dial found
+    no_scale,     ///< a dial, but no scale
+    no_needle,    ///< a scale, but no needle
+    two_needles,  ///< a second needle, such as one that holds the highest reading
+    unsure,       ///< something was found, but too little speaks for it
 };
 [[nodiscard]] std::string_view code(Refusal refusal);
 /// What the person can do about it: one sentence in English.

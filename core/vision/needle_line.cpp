@@ -6,118 +6,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <opencv2/imgproc.hpp>
 #include <vector>
+
+#include "core/vision/dial_face.h"
 
 namespace lapwing::vision {
 namespace {
-
-constexpr int columns = 720;  // two a degree
-constexpr int rows = 111;     // a hundred to the unit circle
-constexpr double radius_max = 1.1;
-
-constexpr double column_width = 2 * pi / columns;
-constexpr int square_side = 240;  // px of the dial seen square on
-constexpr double square_unit = square_side / (2 * radius_max);
-
-/// How a dial looks without its needle, and how far the picture is from that.
-struct Face {
-    cv::Mat plain;       // seen square on, BGR, `square_unit` px a radius
-    cv::Mat difference;  // unrolled, grey levels, CV_32F
-
-    [[nodiscard]] cv::Vec3b plain_at(cv::Point2d plane) const {
-        const auto place = [](double x) {
-            return std::clamp(static_cast<int>((x + radius_max) * square_unit), 0, square_side - 1);
-        };
-        return plain.at<cv::Vec3b>(place(plane.y), place(plane.x));
-    }
-};
-
-cv::Mat distance(const cv::Mat& a, const cv::Mat& b) {
-    cv::Mat out(a.size(), CV_32F);
-    for (int y = 0; y < a.rows; ++y) {
-        const auto* l = a.ptr<cv::Vec3b>(y);
-        const auto* r = b.ptr<cv::Vec3b>(y);
-        auto* d = out.ptr<float>(y);
-        for (int x = 0; x < a.cols; ++x) {
-            float sum = 0;
-            for (int c = 0; c < 3; ++c) {
-                const auto off = float(l[x][c]) - float(r[x][c]);
-                sum += off * off;
-            }
-            d[x] = std::sqrt(sum / 3);
-        }
-    }
-    return out;
-}
-
-Face face_of(const cv::Mat& colour, const DialFrame& frame) {
-    cv::Mat map(square_side, square_side, CV_32FC2);
-    for (int y = 0; y < square_side; ++y)
-        for (int x = 0; x < square_side; ++x) {
-            const cv::Point2d px =
-                frame.to_image({(x + 0.5) / square_unit - radius_max, (y + 0.5) / square_unit - radius_max});
-            map.at<cv::Vec2f>(y, x) = {static_cast<float>(px.x), static_cast<float>(px.y)};
-        }
-    cv::Mat square;
-    cv::remap(colour, square, map, cv::noArray(), cv::INTER_LINEAR, cv::BORDER_REPLICATE);
-    // Wide enough that hub, needle, numerals and lines are outvoted by the dial between them.
-    constexpr int window = 71;
-    Face face;
-    cv::medianBlur(square, face.plain, window);
-    cv::Mat seen = frame.unroll(colour, columns, rows, radius_max);
-    cv::GaussianBlur(seen, seen, {3, 3}, 0.8);
-    const double middle = 0.5 * square_side - 0.5;
-    const DialFrame square_on(Ellipse{{middle, middle}, square_unit, square_unit, 0});
-    face.difference = distance(seen, square_on.unroll(face.plain, columns, rows, radius_max));
-    return face;
-}
-
-int column_of(double angle) {
-    return static_cast<int>(std::lround(wrapped(angle) / column_width)) % columns;
-}
-
-/// A line across the plane: its direction and how far it passes the centre (to the left of the direction).
-struct Line {
-    double angle = 0;
-    double offset = 0;
-    double worth = 0;
-
-    [[nodiscard]] cv::Point2d at(double along, double aside) const {
-        const double c = std::cos(angle);
-        const double s = std::sin(angle);
-        return {along * c + (offset + aside) * s, along * s - (offset + aside) * c};
-    }
-};
-
-/// For every direction the best line that stands out from the dial without a break from hub to scale: what
-/// counts is the weakest quarter of its length.
-std::vector<Line> lines_of(const Face& face) {
-    constexpr double from = 0.24;
-    constexpr double to = 0.76;
-    constexpr int steps = 27;
-    constexpr int offsets = 10;  // either side
-    std::vector<Line> lines(columns);
-    for (int k = -offsets; k <= offsets; ++k) {
-        const double offset = 0.01 * k;
-        std::array<std::pair<int, int>, steps> path;  // row, column relative to the direction
-        for (std::size_t i = 0; i < steps; ++i) {
-            const double r = from + (to - from) * double(i) / (steps - 1);
-            path[i] = {static_cast<int>(std::lround(100 * r)),
-                       static_cast<int>(std::lround(-std::asin(offset / r) / column_width))};
-        }
-        for (int x = 0; x < columns; ++x) {
-            std::array<float, steps> seen;
-            for (std::size_t i = 0; i < steps; ++i)
-                seen[i] = face.difference.at<float>(path[i].first, (x + path[i].second + columns) % columns);
-            std::nth_element(seen.begin(), seen.begin() + steps / 4, seen.end());
-            const double worth = seen[steps / 4];
-            Line& line = lines[static_cast<std::size_t>(x)];
-            if (worth > line.worth) line = {x * column_width, offset, worth};
-        }
-    }
-    return lines;
-}
 
 /// Where the needle lies across its axis, at one distance along it.
 struct Cut {
@@ -171,35 +65,6 @@ std::optional<Cut> cut(const cv::Mat& colour, const Face& face, const DialFrame&
         moment += (difference[i] - half) * (double(i) - reach) * step;
     }
     return Cut{along, moment / weight, difference[peak]};
-}
-
-/// Whether a needle must stand out against both sides on average (its twin edge may lie on one) or against
-/// each.
-enum class Beside { average, each };
-
-/// How far the needle reaches along the line, seen from the centre: as far as most of the way shows it. Taken
-/// over a small patch, so that noise does not look like a needle, and against both sides, so that light does
-/// not.
-double reach_of(const Face& face, const Line& line, double least, Beside sides) {
-    const auto seen_at = [&](double along, double aside) {
-        const cv::Point2d p = line.at(along, aside);
-        const int row = std::min(rows - 1, static_cast<int>(std::lround(100 * std::hypot(p.x, p.y))));
-        return double(face.difference.at<float>(row, column_of(std::atan2(p.y, p.x))));
-    };
-    double end = 0;
-    int looked = 0;
-    int seen = 0;
-    for (double along = 0.20; along < 1.08; along += 0.01) {
-        const double middle = (seen_at(along, -0.012) + seen_at(along, 0) + seen_at(along, 0.012)) / 3;
-        const double left = seen_at(along, 0.1);
-        const double right = seen_at(along, -0.1);
-        const double beside = sides == Beside::each ? std::max(left, right) : (left + right) / 2;
-        ++looked;
-        if (middle < least || middle - beside < 0.5 * least) continue;
-        ++seen;
-        if (seen > 0.75 * looked) end = along;
-    }
-    return end;
 }
 
 struct Straight {
@@ -262,20 +127,6 @@ std::optional<Straight> straightened(const cv::Mat& colour, const Face& face, co
     return out;
 }
 
-/// How well a line stands out up to a radius along its weaker part: the weakest quarter (share = 0.25) or
-/// half of it.
-double worth_of(const Face& face, const Line& line, double to, double share) {
-    std::vector<float> seen;
-    for (double along = 0.24; along < to; along += 0.02) {
-        const cv::Point2d p = line.at(along, 0);
-        const int row = std::min(rows - 1, static_cast<int>(std::lround(100 * std::hypot(p.x, p.y))));
-        seen.push_back(face.difference.at<float>(row, column_of(std::atan2(p.y, p.x))));
-    }
-    const auto place = seen.begin() + static_cast<std::ptrdiff_t>(share * double(seen.size()));
-    std::nth_element(seen.begin(), place, seen.end());
-    return *place;
-}
-
 /// The other edge of a hollow needle, if that is what was found: as strong, beyond a gap, and such that the
 /// middle of the two passes the centre more closely than either. A shadow fails that: its needle passes more
 /// closely.
@@ -317,10 +168,6 @@ Line middle_line(const std::vector<Line>& lines, const Line& best) {
     return {wrapped(best.angle + turn / weight), offset / weight, best.worth};
 }
 
-}  // namespace
-
-namespace {
-
 /// A line made out as a needle: which end is the tip, how far it reaches.
 std::optional<NeedleLine> made_out(const cv::Mat& colour, const Face& face, const DialFrame& frame,
                                    const std::vector<Line>& lines, const Line& seed) {
@@ -339,11 +186,18 @@ std::optional<NeedleLine> made_out(const cv::Mat& colour, const Face& face, cons
     double tail = reach_of(face, back, least, Beside::each);
     needle.tip = reach_of(face, line, least, Beside::average);
     const double ahead = needle.tip + reach_of(face, line, least, Beside::each);
-    if (const double behind = reach_of(face, back, least, Beside::average); behind + tail > ahead) {
+    const double behind = reach_of(face, back, least, Beside::average);
+    // Print near the hub hides the way a needle goes, but a tail never gets as far as the scale.
+    const double out = seen_far_out(face, line, least);
+    const double out_behind = seen_far_out(face, back, least);
+    const bool told = std::abs(out - out_behind) > 0.6;
+    if (told ? out_behind > out : behind + tail > ahead) {
         needle.tip = behind;
         std::swap(line, back);
         tail = reach_of(face, back, least, Beside::each);
     }
+    if (told && needle.tip < 0.72) needle.tip = 0.9;
+    needle.one_way = std::abs(out - out_behind);
     needle.tail = tail;
     if (const auto twin = twin_of(face, line))
         if (const auto other = straightened(colour, face, frame, *twin)) {
@@ -369,39 +223,84 @@ double likeness(const NeedleLine& needle) {
            (0.5 + 0.5 * falling(needle.tip, 1.03, 1.06));
 }
 
-}  // namespace
+/// How far a line beside the needle can be a needle as well, 0..1. Light and shadow have no clear middle, run
+/// past the pivot or on beyond the scale.
+double own_right(const NeedleLine& other) {
+    return falling(degrees(other.angle_u), 0.8, 1.1) * falling(std::abs(other.offset), 0.04, 0.07) *
+           falling(other.tip, 1.03, 1.06);
+}
 
-std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& frame) {
-    const Face face = face_of(colour, frame);
+/// Wipes what belongs to a needle out of the differences, hub and tail and all: to both sides until it has
+/// faded.
+cv::Mat without(const Face& face, const NeedleLine& needle) {
+    constexpr double broadest = 0.16;
+    constexpr double step = 0.005;
+    cv::Mat rest = face.difference.clone();
+    const Line axis{needle.angle, needle.offset, 0};
+    for (double along = -std::max(needle.tail, 0.3) - 0.1; along < needle.tip + 0.1; along += step) {
+        // What was wiped from another place along the axis still counts as it was.
+        const double faded = 0.3 * std::max<double>(seen_at(face, axis, along), needle.contrast);
+        for (const double way : {1.0, -1.0}) {
+            int margin = 3;
+            for (double aside = 0; aside < broadest && margin > 0; aside += step) {
+                if (aside > 0.02 && seen_at(face, axis, along, way * aside) < faded) --margin;
+                seen_at(rest, axis, along, way * aside) = 0;
+            }
+        }
+    }
+    return rest;
+}
+
+/// The best needles among lines that point to different places, best first.
+std::vector<NeedleLine> needles_of(const cv::Mat& colour, const Face& face, const DialFrame& frame,
+                                   std::size_t tries, double least) {
     const std::vector<Line> lines = lines_of(face);
     std::vector<Line> seeds = lines;
     std::stable_sort(seeds.begin(), seeds.end(),
                      [](const Line& l, const Line& r) { return l.worth > r.worth; });
-    std::optional<NeedleLine> best;
-    double most = 0;
-    double second = 0;
+    std::vector<NeedleLine> found;
     std::vector<double> tried;
     for (const Line& seed : seeds) {
-        if (seed.worth < 6 || seed.worth < 0.25 * seeds.front().worth || tried.size() == 4) break;
+        if (seed.worth < 6 || seed.worth < least || seed.worth < 0.25 * seeds.front().worth ||
+            tried.size() == tries)
+            break;
         const bool near = std::any_of(tried.begin(), tried.end(), [&](double angle) {
             return std::abs(std::remainder(angle - seed.angle, 2 * pi)) < 25 * pi / 180;
         });
         if (near) continue;
         tried.push_back(seed.angle);
-        auto needle = made_out(colour, face, frame, lines, seed);
+        const auto needle = made_out(colour, face, frame, lines, seed);
         if (!needle) continue;
         // The same line may be found again from elsewhere.
-        if (best && std::abs(std::remainder(best->angle - needle->angle, 2 * pi)) < 5 * pi / 180) continue;
-        const double like = likeness(*needle);
-        if (like > most) {
-            second = most;
-            most = like;
-            best = needle;
-        } else {
-            second = std::max(second, like);
-        }
+        const bool known = std::any_of(found.begin(), found.end(), [&](const NeedleLine& other) {
+            return std::abs(std::remainder(other.angle - needle->angle, 2 * pi)) < 5 * pi / 180;
+        });
+        if (!known) found.push_back(*needle);
     }
-    if (best) best->rivalry = second / most;
+    std::stable_sort(found.begin(), found.end(),
+                     [](const NeedleLine& l, const NeedleLine& r) { return likeness(l) > likeness(r); });
+    return found;
+}
+
+}  // namespace
+
+std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& frame) {
+    constexpr double same = 8 * pi / 180;
+    Face face = face_of(colour, frame);
+    const auto found = needles_of(colour, face, frame, 4, 0);
+    if (found.empty()) return std::nullopt;
+    NeedleLine best = found.front();
+    // Another needle may also stand so close by that it is taken for part of this one, until this one is
+    // wiped.
+    face.difference = without(face, best);
+    std::vector<NeedleLine> others = needles_of(colour, face, frame, 2, 0.2 * best.contrast);
+    others.insert(others.end(), found.begin() + 1, found.end());
+    for (const NeedleLine& other : others) {
+        // What is left of its own edges, its shadow and its tail is no other needle.
+        const double apart = std::abs(std::remainder(other.angle - best.angle, 2 * pi));
+        if (apart > same && apart < pi - same)
+            best.rivalry = std::max(best.rivalry, own_right(other) * likeness(other) / likeness(best));
+    }
     return best;
 }
 

@@ -10,10 +10,15 @@
 namespace lapwing::vision {
 namespace {
 
-double middle_of(std::vector<double> values) {
-    const auto place = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
+/// The value that this share of them does not reach.
+double quantile(std::vector<double> values, double share) {
+    const auto place = values.begin() + static_cast<std::ptrdiff_t>(share * double(values.size()));
     std::nth_element(values.begin(), place, values.end());
     return *place;
+}
+
+double middle_of(std::vector<double> values) {
+    return quantile(std::move(values), 0.5);
 }
 
 /// Takes the frame to the outer ends of the lines and its centre to where the lines say it is. Lines that run
@@ -44,7 +49,7 @@ struct Seen {
 
 /// The frame and the lines told by each other, a few times over. A centre that still moves counts for less
 /// than lines missed.
-Seen refined(const cv::Mat& grey, Seen seen) {
+Seen refined(const cv::Mat& grey, Seen seen, const TickSearch& search = {0.78, 1.06}) {
     const auto worth = [](const TickRun& run) {
         return run.score * std::exp(-std::hypot(run.shift.x, run.shift.y) / 0.02);
     };
@@ -52,7 +57,7 @@ Seen refined(const cv::Mat& grey, Seen seen) {
     for (int round = 0; round < 4; ++round) {
         const auto frame = drawn_through(seen.run, seen.frame);
         if (!frame) break;
-        auto run = find_ticks(grey, *frame, {0.78, 1.06});
+        auto run = find_ticks(grey, *frame, search);
         if (!run || run->score < 0.5 * best.run.score) break;
         const bool settled = std::hypot(run->shift.x, run->shift.y) < 0.004 && round > 0;
         seen = {*frame, std::move(*run)};
@@ -97,7 +102,7 @@ double oddness(double division) {
 }
 
 /// Long lines stand at the scale's ends and at even steps between: how well these ends fit that, 0..1.
-double long_lines_fit(const TickRun& run, int first, int divisions, double middle_length) {
+double long_lines_fit(const TickRun& run, int first, int divisions, double short_length) {
     double best = 0;
     for (const int every : {2, 4, 5, 8, 10, 20}) {
         if (divisions % every != 0 || divisions / every < 2) continue;
@@ -108,7 +113,7 @@ double long_lines_fit(const TickRun& run, int first, int divisions, double middl
         for (const Tick& t : run.ticks) {
             const int place = t.place - first;
             if (place < 0 || place > divisions) continue;
-            const bool is_long = t.outer - t.inner > 1.2 * middle_length;
+            const bool is_long = t.outer - t.inner > 1.2 * short_length;
             if (place % every == 0) {
                 on += 1;
                 long_on += is_long;
@@ -128,22 +133,9 @@ struct Ends {
     double score = -1e9;
 };
 
-double score_of(const TickRun& run, int first, int divisions, const DialRange& range, double middle_length) {
-    const double sweep = degrees(run.step * divisions);
-    const double start = degrees(run.start + run.step * first);
-    double score = -oddness((range.max - range.min) / divisions);
-    for (const Tick& t : run.ticks)
-        if (t.place < first || t.place > first + divisions) score -= 2.0 * std::min(1.0, t.strength);
-    const auto seen = [&](int place) {
-        return std::any_of(run.ticks.begin(), run.ticks.end(),
-                           [&](const Tick& t) { return t.place == place; });
-    };
-    const int last = run.ticks.back().place;
-    score -= 0.5 * std::max(0, run.ticks.front().place - first);
-    score -= 0.5 * std::max(0, first + divisions - last);
-    if (seen(first)) score += 1;
-    if (seen(first + divisions)) score += 1;
-    score += 4 * long_lines_fit(run, first, divisions, middle_length);
+/// How the sweep and the way the dial stands fit what is known, or else what is usual.
+double posture(double sweep, double start, const DialRange& range) {
+    double score = 0;
     if (range.sweep_deg) {
         score -= std::min(16.0, std::pow((sweep - *range.sweep_deg) / 2.0, 2));
     } else {
@@ -163,38 +155,111 @@ double score_of(const TickRun& run, int first, int divisions, const DialRange& r
     return score;
 }
 
-/// Which lines are the ends.
-Scale with_ends(const Seen& seen, const DialRange& range) {
-    const TickRun& run = seen.run;
-    std::vector<double> lengths;
-    for (const Tick& t : run.ticks)
-        lengths.push_back(t.outer - t.inner);
-    const double middle_length = middle_of(std::move(lengths));
-
+/// Every pair of lines that could be the ends, best first. The long lines, which take time to count, are only
+/// asked where they could still change the order; pairs that could not come near the best are left out.
+std::vector<Ends> likely_ends(const TickRun& run, const DialRange& range) {
+    constexpr double long_lines = 4;
     const int span = run.span();
     const int reach = std::max(3, std::min(12, span / 4));
+    const int places = span + 2 * reach + 1;
+    std::vector<double> strength(static_cast<std::size_t>(places), 0.0);
+    std::vector<double> lengths;
+    for (const Tick& t : run.ticks) {
+        strength[static_cast<std::size_t>(t.place - run.ticks.front().place + reach)] =
+            std::min(1.0, t.strength);
+        lengths.push_back(t.outer - t.inner);
+    }
+    // Every second line of a coarse scale may be a long one.
+    const double short_length = quantile(std::move(lengths), 0.35);
+    std::vector<double> before(1, 0.0);  // strengths of all lines before a place
+    for (const double s : strength)
+        before.push_back(before.back() + s);
     std::vector<Ends> all;
-    for (int first = -reach; first <= reach; ++first)
-        for (int last = span - reach; last <= span + reach; ++last) {
+    for (int first = 0; first < places; ++first)
+        for (int last = first + 4; last < places; ++last) {
             const int divisions = last - first;
             const double sweep = degrees(run.step * divisions);
-            if (divisions < 4 || sweep < 85 || sweep > 345) continue;
-            all.push_back({first, divisions, score_of(run, first, divisions, range, middle_length)});
+            if (sweep < 85) continue;
+            if (sweep > 345) break;
+            const auto lower = static_cast<std::size_t>(first);
+            const auto upper = static_cast<std::size_t>(last);
+            const double outside = before[lower] + before.back() - before[upper + 1];
+            // Glare or a dark zone hides many lines as easily as a few.
+            const double hidden = std::min(2.5, 0.5 * std::max(0, reach - first)) +
+                                  std::min(2.5, 0.5 * std::max(0, last - reach - span));
+            const int place = first - reach + run.ticks.front().place;
+            all.push_back({place, divisions,
+                           (strength[lower] > 0) + (strength[upper] > 0) - 2 * outside - hidden -
+                               oddness((range.max - range.min) / divisions) +
+                               posture(sweep, degrees(run.start + run.step * place), range)});
         }
-    Scale scale{seen.frame, run, 0, span, 0, 0, 0};
+    const auto better = [](const Ends& l, const Ends& r) { return l.score > r.score; };
+    std::stable_sort(all.begin(), all.end(), better);
+    double best = -1e9;
+    std::size_t asked = 0;
+    for (; asked < all.size() && all[asked].score + long_lines > best - 4; ++asked) {
+        Ends& ends = all[asked];
+        ends.score += long_lines * long_lines_fit(run, ends.first, ends.divisions, short_length);
+        best = std::max(best, ends.score);
+    }
+    all.resize(asked);
+    std::stable_sort(all.begin(), all.end(), better);
+    return all;
+}
+
+/// Which lines are the ends.
+Scale with_ends(Seen seen, const DialRange& range) {
+    const auto all = likely_ends(seen.run, range);
+    Scale scale{seen.frame, std::move(seen.run)};
+    scale.divisions = scale.run.span();
     if (all.empty()) return scale;
-    std::stable_sort(all.begin(), all.end(), [](const Ends& l, const Ends& r) { return l.score > r.score; });
     scale.first = all[0].first;
     scale.divisions = all[0].divisions;
     scale.fit = all[0].score;
-    scale.margin = all.size() > 1 ? all[0].score - all[1].score : 10;
+    scale.margin = all.size() > 1 ? all[0].score - all[1].score : 4;
     // Ends that explain little must not look sure only because the others explain less.
-    scale.margin = std::max(0.0, std::min(scale.margin, all[0].score + 4));
+    scale.margin = std::max(0.0, std::min(scale.margin, all[0].score - 0.5));
     double in = 0;
-    for (const Tick& t : run.ticks)
+    for (const Tick& t : scale.run.ticks)
         in += t.place >= scale.first && t.place <= scale.first + scale.divisions;
     scale.seen = in / (scale.divisions + 1);
     return scale;
+}
+
+/// Enough of a scale to be held against another one of the same dial.
+bool stands(const Scale& scale) {
+    return scale.seen > 0.6 && scale.run.score > 6 && scale.run.score > 0.35 * (scale.run.span() + 1);
+}
+
+/// Whether two scales of one dial would give different readings: their ends lie in other directions.
+bool differ(const Scale& a, const Scale& b) {
+    constexpr double much = 3 * pi / 180;
+    const auto off = [&](double angle_a, double angle_b) {
+        const cv::Point2d p = a.frame.to_plane(b.frame.to_image(1.0, angle_b));
+        return std::abs(std::remainder(std::atan2(p.y, p.x) - angle_a, 2 * pi));
+    };
+    return off(a.angle_min(), b.angle_min()) > much ||
+           off(a.angle_min() + a.sweep(), b.angle_min() + b.sweep()) > much;
+}
+
+/// How well the range suits the lines, whatever the sweep: a second scale may end anywhere.
+double suits(const Scale& scale, const DialRange& range) {
+    return scale.fit - posture(degrees(scale.sweep()), degrees(scale.angle_min()), range);
+}
+
+/// Whether both are seen in the same lines: one scale, found twice over.
+bool same_lines(const Scale& a, const Scale& b) {
+    int shared = 0;
+    for (const Tick& t : b.run.ticks) {
+        const cv::Point2d p = a.frame.to_plane(b.frame.to_image(0.5 * (t.inner + t.outer), t.angle));
+        const double radius = std::hypot(p.x, p.y);
+        const double angle = std::atan2(p.y, p.x);
+        shared += std::any_of(a.run.ticks.begin(), a.run.ticks.end(), [&](const Tick& other) {
+            return radius > other.inner && radius < other.outer &&
+                   std::abs(std::remainder(angle - other.angle, 2 * pi)) < 0.2 * a.run.step;
+        });
+    }
+    return shared > 0.6 * double(b.run.ticks.size());
 }
 
 }  // namespace
@@ -212,19 +277,50 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
     if (all.empty()) return std::nullopt;
     std::stable_sort(all.begin(), all.end(),
                      [](const Seen& l, const Seen& r) { return l.run.score > r.run.score; });
-    std::optional<Seen> best;
+    std::vector<Scale> scales;
     for (std::size_t i = 0; i < all.size() && i < 3; ++i) {
         Seen seen = refined(grey, std::move(all[i]));
-        if (!best || seen.run.score > best->run.score) best = std::move(seen);
-        if (clear(best->run)) break;
+        const bool enough = clear(seen.run);
+        scales.push_back(with_ends(std::move(seen), range));
+        if (enough) break;
     }
-    Scale scale = with_ends(*best, range);
-    // A second scale further in shows up as well as the outer one, whose range is the one that is known.
-    if (auto outside = find_ticks(grey, best->frame, {1.12, 1.6});
-        outside && outside->score > 0.4 * best->run.score) {
-        const Scale outer = with_ends(refined(grey, {best->frame, std::move(*outside)}), range);
-        if (outer.run.score > 0.4 * scale.run.score && outer.fit > scale.fit - 3 && outer.seen > 0.6)
-            scale = outer;
+    std::stable_sort(scales.begin(), scales.end(),
+                     [](const Scale& l, const Scale& r) { return l.run.score > r.run.score; });
+    // What shows best need not be the scale whose range is known: there may be another one further out or
+    // further in, and the ribs of a guard or a pattern in the rim look like lines too. The ends tell: their
+    // range, counted in divisions, and where the long lines stand.
+    const Scale lead = scales.front();
+    const bool explained = lead.fit > 5.5 && stands(lead);
+    const auto look = [&](const TickSearch& where, const std::optional<TickSearch>& then) {
+        auto run = find_ticks(grey, lead.frame, where);
+        if (!run || run->score <= 6) return;
+        Seen seen{lead.frame, std::move(*run)};
+        Scale scale = with_ends(then ? refined(grey, std::move(seen), *then) : std::move(seen), range);
+        // The long ones of its own lines reach further in or out than the others.
+        if (!same_lines(lead, scale)) scales.push_back(std::move(scale));
+    };
+    look({explained ? 1.12 : 1.04, 1.6}, TickSearch{0.9, 1.06});
+    std::vector<double> inner;
+    for (const Tick& t : lead.run.ticks)
+        inner.push_back(t.inner);
+    // One inside a scale that explains everything will not be taken, only held against it.
+    look({0.45, std::min(0.95, middle_of(std::move(inner)))},
+         explained ? std::nullopt : std::optional(TickSearch{0.78, 1.02}));
+    std::size_t best = 0;
+    const auto radius = [](const Scale& s) { return s.frame.ellipse().mean_radius(); };
+    // Of two that explain as much, the outer one: its range is the one that is known.
+    const auto worth = [&](const Scale& s) {
+        return s.fit + (radius(s) > 1.03 * radius(scales[best])   ? 1
+                        : radius(s) < 0.97 * radius(scales[best]) ? -1
+                                                                  : 0);
+    };
+    for (std::size_t i = 1; i < scales.size(); ++i)
+        if (stands(scales[i]) && (!stands(scales[best]) || worth(scales[i]) > scales[best].fit)) best = i;
+    Scale scale = scales[best];
+    for (const Scale& other : scales) {
+        if (!stands(other) || !differ(scale, other) || same_lines(scale, other)) continue;
+        const double behind = suits(scale, range) - suits(other, range);
+        scale.rival = std::max(scale.rival, std::clamp(1.5 - 0.5 * behind, 0.0, 1.0));
     }
     return scale;
 }

@@ -62,6 +62,10 @@ QString why_refused(vision::Refusal refusal) {
         case vision::Refusal::no_needle:
             return NeedleModel::tr(
                 "The scale was found, but not the needle. Take the photo again without glare on it.");
+        case vision::Refusal::two_needles:
+            return NeedleModel::tr(
+                "There is more than one needle on the dial, and the photo does not tell which of them to "
+                "read. Type the value.");
         case vision::Refusal::unsure:
             return NeedleModel::tr(
                 "The reading is too doubtful to give. Take the photo square on and without glare, or "

@@ -296,6 +296,16 @@ cv::Mat draw(const DrawnGauge& g) {
             0.35);
     }
     lay(picture, cv::Mat(side, side, CV_8UC3, g.needle_colour), hand, sheet_to_picture(g, g.height));
+    if (g.held) {
+        DrawnGauge second = g;
+        second.value = *g.held;
+        second.needle = NeedleShape::line;
+        second.tail = TailShape::none;
+        cv::Mat thin = clear.clone();
+        draw_needle(thin, second, 255);
+        lay(picture, cv::Mat(side, side, CV_8UC3, cv::Scalar(30, 30, 200)), thin,
+            sheet_to_picture(g, 1.2 * g.height));
+    }
     cv::Mat cap = clear.clone();
     disc(cap, {0, 0}, g.hub, 255);
     lay(picture, cv::Mat(side, side, CV_8UC3, g.bezel * 0.9), cap, sheet_to_picture(g, 1.3 * g.height));

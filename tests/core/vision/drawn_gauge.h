@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <opencv2/core.hpp>
+#include <optional>
 #include <vector>
 
 /// Draws pressure gauges of made-up kinds as a phone would see them, to check the reader against pictures
@@ -46,6 +47,7 @@ struct DrawnGauge {
     double hub = 0.08;
     double height = 0.05;  ///< of the needle above the dial
     double value = 0;
+    std::optional<double> held = {};  ///< where a second, thin needle stands that holds the highest value
     // the camera
     cv::Size size{1280, 960};
     double radius_px = 340;
