@@ -50,18 +50,15 @@ Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference
                     "where the check valve sits, or type an adapter's volume.");
     Answer answer;
     if (sheet.reading) {
-        findings::Derived without{
-            figure(Dimension::gauge_pressure, sheet.reading->si() * facts->hose_correction),
-            facts->hose_loss->from};
-        without.from.title = findings::Word{"from:without_hose"};
-        without.from.inputs.insert(without.from.inputs.begin(),
-                                   input("reading", "p", findings::figure_of(*sheet.reading)));
-        answer.lines.push_back({name("without_hose"), std::move(without)});
+        findings::Cranking reading;
+        reading.final.figure = findings::figure_of(*sheet.reading);
+        answer.lines.push_back({name("without_hose"), findings::without_hose(reading, *facts)});
     }
     answer.lines.push_back({name("hose_loss"), *facts->hose_loss});
-    answer.lines.push_back(
-        {name("correction"),
-         findings::Derived{figure(Dimension::number, facts->hose_correction), facts->hose_loss->from}});
+    findings::Derived correction{figure(Dimension::number, facts->hose_correction), facts->hose_loss->from};
+    correction.figure.u95 =
+        facts->hose_loss->figure.u95.value_or(0.0) * facts->hose_correction * facts->hose_correction;
+    answer.lines.push_back({name("correction"), std::move(correction)});
     return answer;
 }
 
@@ -78,6 +75,9 @@ Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference)
                     "less oil.");
     const findings::DerivedRange& rise = *facts->oil_rise;
     Answer answer;
+    if (facts->oil_fill->figure.si >= reference.assumed("oil-most-of-chamber"))
+        answer.notes.push_back(findings::say("pad.oil_locks", figure(Dimension::volume, facts->inputs.oil_m3),
+                                             facts->oil_fill->figure));
     answer.lines.push_back({name("oil_rise"), rise});
     if (sheet.reading) {
         const double dry = sheet.reading->si();

@@ -113,6 +113,8 @@ Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& ref
                         input("ambient", "p₀", figure(Dimension::station_pressure, tester.ambient_pa))};
     size.from.source = {"source.physics", {std::string("isentropic nozzle flow")}};
     findings::Derived effective{figure(Dimension::area, *middle), size.from};
+    // An area grows with the square of its diameter.
+    if (size.figure.u95) effective.figure.u95 = 2.0 * *size.figure.u95 / size.figure.si * *middle;
     Answer answer;
     answer.lines.push_back({name("restrictor"), std::move(size)});
     answer.lines.push_back({name("restrictor_area"), std::move(effective)});

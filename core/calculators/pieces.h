@@ -4,6 +4,7 @@
 #pragma once
 
 #include "core/calculators/calculators.h"
+#include "core/findings/case.h"
 
 /// Internal to this room: one function a calculator, and what they share.
 namespace lapwing::calculators {
@@ -21,12 +22,9 @@ Result<Answer> units_of(const Worksheet& sheet);
 inline findings::Word name(std::string_view of) {
     return {"calc:" + std::string(of)};
 }
-inline findings::Input input(std::string_view of, std::string symbol, findings::Arg value) {
-    return {findings::Word{"input:" + std::string(of)}, std::move(symbol), std::move(value)};
-}
-inline findings::Figure figure(findings::Dimension dimension, double si) {
-    return {dimension, si, {}, {}, {}};
-}
+using findings::figure;
+using findings::input;
+
 /// `what` in English, as the field is called.
 inline auto needs(std::string_view what) {
     return fail("calculator.needs", "Still to be typed: {}.", what);

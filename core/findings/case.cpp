@@ -167,6 +167,13 @@ bool seals_well(const CylinderFindings& cylinder) {
     return cylinder.leak_down && cylinder.leak_down->state == State::good;
 }
 
+std::pair<Figure, Figure> OnTester::range() const {
+    const auto reach = [](const Figure& of, double side) { return of.si + side * of.u95.value_or(0.0); };
+    const Figure &one = orifice.figure, &other = laminar.figure;
+    return {figure(Dimension::share, std::clamp(std::min(reach(one, -1.0), reach(other, -1.0)), 0.0, 1.0)),
+            figure(Dimension::share, std::clamp(std::max(reach(one, 1.0), reach(other, 1.0)), 0.0, 1.0))};
+}
+
 const CylinderFindings* Findings::cylinder(int number) const {
     const auto at = std::ranges::find(cylinders, number, &CylinderFindings::number);
     return at == cylinders.end() ? nullptr : &*at;

@@ -81,6 +81,11 @@ std::vector<Remark> expectation_of(const Case& at);
 /// Spread rules over all dry readings; lowers the state of cylinders that fail.
 std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindings>& cylinders);
 
+/// What makers' bands say of one leak, each on its own tester; nothing where none of them could be asked.
+std::optional<Remark> bands_say(const std::vector<BandVerdict>& verdicts, const Reference& reference);
+/// Makers' rules on the difference between cylinders' leakages: only said, no state rests on them.
+std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<CylinderFindings>& cylinders);
+
 // What the tests say together.
 void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders);
 void add_questions(const Case& at, CylinderFindings& cylinder);

@@ -30,6 +30,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         out.cylinders.push_back(std::move(cylinder));
     }
     out.spread = judge_spread(at, out.cylinders);
+    out.leak_spread = judge_leak_spread(at, out.cylinders);
     out.crankcase = crankcase_of(at);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {

@@ -38,6 +38,9 @@ struct OnTester {
     Length restrictor;
     Derived orifice;  ///< share
     Derived laminar;  ///< share
+
+    /// Lowest and highest that either law gives within its doubt, shares.
+    [[nodiscard]] std::pair<Figure, Figure> range() const;
 };
 
 /// What one published band says of a leak.
@@ -57,6 +60,7 @@ struct LeakDown {
     std::vector<OnTester>
         on_testers;  ///< reference.testers in their order; the maker's own first if there is one
     std::vector<BandVerdict> bands;    ///< every published band's own verdict, each on its own tester
+    std::optional<Remark> bands_say;   ///< the same in a sentence, every band in its derivation
     std::optional<Derived> leak_area;  ///< area, effective
     std::optional<Derived> leak_hole;  ///< length, round hole of that area
     std::optional<Derived> flow;       ///< flow ANR at the held pressure
@@ -158,8 +162,9 @@ struct Findings {
     Message headline;                         ///< the engine as a whole
     std::vector<CylinderFindings> cylinders;  ///< by number
     Limits limits;
-    std::vector<Remark> expectation;  ///< without factory limits: what the model expects, or why nothing
-    std::vector<RuleVerdict> spread;  ///< of the dry test; empty below two cylinders
+    std::vector<Remark> expectation;       ///< without factory limits: what the model expects, or why nothing
+    std::vector<RuleVerdict> spread;       ///< of the dry test; empty below two cylinders
+    std::vector<RuleVerdict> leak_spread;  ///< of the leak-down test; empty below two cylinders
     std::optional<Crankcase> crankcase;
     std::vector<Remark> questions;       ///< about the whole engine
     std::vector<Remark> contradictions;  ///< about the whole engine

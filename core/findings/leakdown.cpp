@@ -78,6 +78,7 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
     out.leak_hole = std::move(sizes.hole);
     out.flow = std::move(sizes.flow);
     add_bands(out, *shown, at.reference);
+    out.bands_say = bands_say(out.bands, at.reference);
     if (const auto others = at_one_set_pressure(at, cylinder, true); !others.empty()) {
         const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
         const bool same = tester == tester_of(at, TestKind::leak_down, others.back()->tester);

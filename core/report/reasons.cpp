@@ -130,8 +130,9 @@ Section why(const Findings& found) {
     Sentences spread;
     for (const findings::Remark& expected : found.expectation)
         if (!said(expected.message)) spread.sentences.push_back(plain(expected.message));
-    for (const findings::RuleVerdict& rule : found.spread)
-        if (!said(rule.remark.message)) spread.sentences.push_back(plain(rule.remark.message));
+    for (const auto* rules : {&found.spread, &found.leak_spread})
+        for (const findings::RuleVerdict& rule : *rules)
+            if (!said(rule.remark.message)) spread.sentences.push_back(plain(rule.remark.message));
     Section section{Label::why, {}};
     add_block(section, of_cylinders, !of_cylinders.sentences.empty());
     add_block(section, spread, !spread.sentences.empty());

@@ -152,9 +152,7 @@ std::vector<std::pair<Figure, std::size_t>> other_testers(const Findings& found)
 Cell same_leak_cell(const CylinderFindings& cylinder, std::size_t tester) {
     if (!cylinder.leak_down || tester >= cylinder.leak_down->on_testers.size()) return {};
     const findings::OnTester& on = cylinder.leak_down->on_testers[tester];
-    Figure low = on.orifice.figure;
-    Figure high = on.laminar.figure;
-    if (low.si > high.si) std::swap(low, high);
+    const auto [low, high] = on.range();
     return cell({Range{low, high}});
 }
 

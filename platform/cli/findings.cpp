@@ -126,8 +126,10 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
             add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say);
     }
     Json spread = Json::array();
-    for (const auto& rule : found.spread)
-        spread.push_back({{"rule", rule.rule}, {"holds", rule.holds}, {"text", say.of(rule.remark.message)}});
+    for (const auto* rules : {&found.spread, &found.leak_spread})
+        for (const auto& rule : *rules)
+            spread.push_back(
+                {{"rule", rule.rule}, {"holds", rule.holds}, {"text", say.of(rule.remark.message)}});
     out["engine"] = {{"state", word(found.state)},
                      {"headline", say.of(found.headline)},
                      {"spread", std::move(spread)},
@@ -180,8 +182,9 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     fmt::print("\nEngine as a whole: {}\n", say.name(found.state));
     for (const auto& expected : found.expectation)
         fmt::print("    {}\n", say.of(expected.message));
-    for (const auto& rule : found.spread)
-        fmt::print("    {}\n", say.of(rule.remark.message));
+    for (const auto* rules : {&found.spread, &found.leak_spread})
+        for (const auto& rule : *rules)
+            fmt::print("    {}\n", say.of(rule.remark.message));
     say.print("Contradictions", found.contradictions);
     say.print("Before any verdict", found.questions);
     say.print("Makes the readings worth less", found.weakened_by);

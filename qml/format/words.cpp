@@ -352,6 +352,10 @@ const std::unordered_map<std::string_view, Title> titles = {
           "First stroke against the last, of a cylinder that seals well, on this gauge."),
     TITLE("from:oil_rise", "What oil's volume explains",
           "Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it."),
+    TITLE("from:bands", "What makers say of such a leak",
+          "The leak is converted to the tester that each band was written for, and judged there."),
+    TITLE("from:leak_spread", "Difference between cylinders",
+          "Every cylinder's leakage on the tester that the rule was written for."),
     TITLE("from:put_right", "As a limit means it",
           "Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at "
           "the plug "

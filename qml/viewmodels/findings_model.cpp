@@ -20,8 +20,15 @@ QString range(findings::Figure low, findings::Figure high, const format::Formatt
     return from == to ? from : QObject::tr("%1 to %2").arg(from, to);
 }
 
+/// A reading that was put right before a limit judged it: said even where all is well.
+bool is_put_right(const findings::Remark& why) {
+    const auto& code = why.message.code;
+    return code.starts_with("why.put_right") || code.starts_with("why.lowered_");
+}
+
 QString range(const findings::OnTester& on, const format::Formatter& format) {
-    return range(on.orifice.figure, on.laminar.figure, format);
+    const auto [low, high] = on.range();
+    return range(low, high, format);
 }
 
 }  // namespace
@@ -70,7 +77,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
             lines << line({}, format().text(dry->without_hose->figure),
                           tr("had nothing lain before the check valve"), {dry->without_hose->from});
         for (const auto& why : dry->why)
-            if (dry->state == State::none || why.message.code == "why.above_expected")
+            if (dry->state == State::none || why.message.code == "why.above_expected" || is_put_right(why))
                 lines << remark(why, {});
     }
     if (const auto& air = cylinder.leak_down) {
@@ -92,6 +99,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
             lines << line({}, format().text(air->flow->figure), tr("of free air leaks out"),
                           {air->flow->from});
         if (air->law) lines << remark(*air->law, {});
+        if (air->bands_say) lines << remark(*air->bands_say, {});
     }
     if (const auto& wet = cylinder.wet) {
         lines << line(state_key(wet->reading.state), format().text(wet->reading.final.figure), tr("wet test"),
@@ -141,12 +149,12 @@ void FindingsModel::refresh() {
         if (*limit) engine_lines_ << line({}, format().valueText((*limit)->figure), text, {(*limit)->from});
     if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
     engine_lines_ << remarks(findings()->expectation, {});
-    for (const auto& rule : findings()->spread) {
-        const State shown = rule.holds ? State::good : rule.gives;
-        auto map = line(shown == State::none ? QString() : state_key(shown), {},
-                        format().text(rule.remark.message), rule.remark.from);
-        engine_lines_ << map;
-    }
+    for (const auto* rules : {&findings()->spread, &findings()->leak_spread})
+        for (const auto& rule : *rules) {
+            const State shown = rule.holds ? State::good : rule.gives;
+            engine_lines_ << line(shown == State::none ? QString() : state_key(shown), {},
+                                  format().text(rule.remark.message), rule.remark.from);
+        }
     if (const auto& crankcase = findings()->crankcase) {
         auto map = line(state_key(crankcase->state), {}, format().text(crankcase->remark.message),
                         crankcase->remark.from);

@@ -56,9 +56,7 @@ void PadLines::add(const QString& mark, const QString& symbol, const QString& fi
 }
 
 void PadLines::add_converted(const findings::OnTester& other, const format::Formatter& format) {
-    auto from = other.orifice.figure, to = other.orifice.figure;
-    from.si = std::min(other.orifice.figure.si, other.laminar.figure.si);
-    to.si = std::max(other.orifice.figure.si, other.laminar.figure.si);
+    const auto [from, to] = other.range();
     const QString least = format.valueText(from), most = format.valueText(to);
     add({}, compared, least == most ? least : tr("%1 to %2").arg(least, most),
         tr("on a tester of %1 behind %2")

@@ -159,8 +159,21 @@ TEST(HoseSum, PutsBackWhatTheHoseTakes) {
     const Answer out = answer(Calculator::hose, sheet);
     EXPECT_EQ(out.lines.front().name.code, "calc:without_hose");
     EXPECT_NEAR(derived(out, "without_hose").figure.si, 172 * psi_pa, 3 * psi_pa);
+    EXPECT_GT(derived(out, "without_hose").figure.u95.value_or(0.0), 0.0);
+    EXPECT_GT(derived(out, "correction").figure.u95.value_or(0.0), 0.0);
     sheet.gauge.check_valve_at = CheckValveAt::chamber_end;
     EXPECT_EQ(refusal(Calculator::hose, sheet), "calculator.no_hose");
+}
+
+TEST(OilSum, WarnsBeforeItRefuses) {
+    // pi/4 0.7^2 0.65 / 8 dm3 = 31.3 cm3 of chamber (arithmetic).
+    Worksheet sheet = small_car();
+    sheet.oil = cm3("10");
+    EXPECT_TRUE(answer(Calculator::oil, sheet).notes.empty());
+    sheet.oil = cm3("22");
+    EXPECT_EQ(answer(Calculator::oil, sheet).notes.front().code, "pad.oil_locks");
+    sheet.oil = cm3("40");
+    EXPECT_EQ(refusal(Calculator::oil, sheet), "calculator.oil_locks");
 }
 
 TEST(OilSum, IsARange) {

@@ -1,0 +1,90 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "core/findings/case.h"
+
+namespace lapwing::findings {
+namespace {
+
+const LeakageBand* band_of(const Reference& reference, const std::string& id) {
+    const auto found = std::ranges::find(reference.leakage, id, &LeakageBand::id);
+    return found == reference.leakage.end() ? nullptr : &*found;
+}
+
+Figure share(double value) {
+    return figure(Dimension::share, value);
+}
+
+struct Leaking {
+    int cylinder = 0;
+    double leakage = 0.0;
+};
+
+/// Every cylinder's leakage on the tester that the band belongs to.
+std::vector<Leaking> on_the_bands_tester(const std::vector<CylinderFindings>& cylinders,
+                                         const std::string& band) {
+    std::vector<Leaking> out;
+    for (const CylinderFindings& cylinder : cylinders) {
+        if (!cylinder.leak_down) continue;
+        const auto& bands = cylinder.leak_down->bands;
+        const auto one = std::ranges::find(bands, band, &BandVerdict::band);
+        if (one != bands.end()) out.push_back({cylinder.number, one->leakage});
+    }
+    return out;
+}
+
+}  // namespace
+
+std::optional<Remark> bands_say(const std::vector<BandVerdict>& verdicts, const Reference& reference) {
+    int counts[4] = {};
+    Derivation from;
+    from.title = Word{"from:bands"};
+    for (const BandVerdict& verdict : verdicts) {
+        const LeakageBand* band = band_of(reference, verdict.band);
+        if (!band || band->basis.kind != BasisKind::published) continue;
+        ++counts[static_cast<int>(verdict.state)];
+        from.notes.push_back(say("note.band", band->basis.source, share(verdict.leakage), share(band->good),
+                                 share(band->borderline), word_of(verdict.state)));
+    }
+    const int all = counts[static_cast<int>(State::good)] + counts[static_cast<int>(State::borderline)] +
+                    counts[static_cast<int>(State::fault)];
+    if (all == 0) return std::nullopt;
+    Remark out = remark("leak.bands", all, counts[static_cast<int>(State::good)],
+                        counts[static_cast<int>(State::borderline)], counts[static_cast<int>(State::fault)]);
+    out.from.push_back(std::move(from));
+    return out;
+}
+
+std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<CylinderFindings>& cylinders) {
+    std::vector<RuleVerdict> out;
+    for (const LeakageBand& band : at.reference.leakage) {
+        if (!band.spread_good) continue;
+        const auto leaking = on_the_bands_tester(cylinders, band.id);
+        if (leaking.size() < 2) continue;
+        const auto [least, most] = std::ranges::minmax_element(leaking, {}, &Leaking::leakage);
+        const double difference = most->leakage - least->leakage;
+        constexpr double hair = 1e-9;
+        RuleVerdict verdict{band.id, difference <= *band.spread_good + hair, State::none, {}, {}};
+        if (!verdict.holds) verdict.failing = {most->cylinder};
+        const double allowed = band.spread_borderline.value_or(*band.spread_good);
+        verdict.remark = verdict.holds ? remark("leak.spread_holds", share(difference),
+                                                share(*band.spread_good), band.basis.source)
+                         : difference <= allowed + hair
+                             ? remark("leak.spread_borderline", share(difference), share(*band.spread_good),
+                                      share(allowed), band.basis.source)
+                             : remark("leak.spread_fails", share(difference), share(allowed),
+                                      band.basis.source, most->cylinder, least->cylinder);
+        Derivation from;
+        from.title = Word{"from:leak_spread"};
+        for (const Leaking& one : leaking)
+            from.inputs.push_back(input("leakage", std::to_string(one.cylinder), share(one.leakage)));
+        from.source = source_of(band.basis);
+        verdict.remark.from.push_back(std::move(from));
+        out.push_back(std::move(verdict));
+    }
+    return out;
+}
+
+}  // namespace lapwing::findings
