@@ -81,7 +81,7 @@ Derived as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
                        std::hypot(final.u95.value_or(0.0) * by.factor, final.si * by.u95)),
                 by.from.front()};
     out.from.title = Word{"from:put_right"};
-    out.from.symbols = "p × Π 1 / (1 − loss)";
+    out.from.symbols = "p / (1 − x₁) / (1 − x₂) …";
     out.from.inputs.insert(out.from.inputs.begin(), input("reading", "p", final));
     return out;
 }

@@ -8,6 +8,7 @@
 #include <QtQml/QQmlExtensionPlugin>
 #include <algorithm>
 #include <chrono>
+#include <future>
 
 #include "qml/viewmodels/storage_model.h"
 
@@ -26,9 +27,11 @@ constexpr auto housekeeping_after = std::chrono::milliseconds(1500);
 }  // namespace
 
 Result<std::unique_ptr<Composition>> Composition::make(platform::Devices devices, const Clock& clock) {
-    auto reference = findings::built_in_reference();
-    if (!reference) return tl::unexpected(reference.error());
+    // Reading these and opening the library take about as long, and neither needs the other.
+    auto reading = std::async(std::launch::async, [] { return findings::built_in_reference(); });
     auto opened = workflow::Desk::open(devices.paths.data(), clock);
+    auto reference = reading.get();
+    if (!reference) return tl::unexpected(reference.error());
     if (!opened) return tl::unexpected(opened.error());
     return std::unique_ptr<Composition>(new Composition(devices, std::move(*opened), std::move(*reference)));
 }

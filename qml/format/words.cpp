@@ -272,6 +272,7 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:highest", "highest cylinder"),
     SAY("input:set", "set pressure"),
     SAY("input:held", "held pressure"),
+    SAY("input:leakage", "leakage of cylinder"),
     SAY("input:restrictor", "restrictor"),
     SAY("input:ambient", "air pressure"),
     SAY("input:other_set", "other tester's set pressure"),

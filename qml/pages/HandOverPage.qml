@@ -27,7 +27,18 @@ AppPage {
     }
 
     ScrollColumn {
+        id: scroll
+
         anchors.fill: parent
+
+        // What was just written stands on top: nobody should have to look for it.
+        Connections {
+            target: viewModel
+
+            function onMadeChanged() {
+                scroll.contentY = 0;
+            }
+        }
 
         Repeater {
             model: viewModel.made

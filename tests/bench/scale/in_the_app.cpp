@@ -154,7 +154,9 @@ int run(const char* folder) {
         if (!phone.on()) give_up(phone.why());
     }));
     on.print();
-    if (!phone.thumb().appears(QStringLiteral("search"))) give_up(QStringLiteral("The list did not come."));
+    if (!phone.thumb().appears(QStringLiteral("search")))
+        give_up(QStringLiteral("The list did not come, but: %1")
+                    .arg(phone.thumb().words().join(QStringLiteral(" | "))));
     settle(300);
     scroll(phone);
     search(phone);
