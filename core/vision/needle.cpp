@@ -11,6 +11,7 @@
 #include "core/vision/decode.h"
 #include "core/vision/find_dials.h"
 #include "core/vision/needle_line.h"
+#include "core/vision/pivot.h"
 #include "core/vision/scale.h"
 
 namespace lapwing::vision {
@@ -81,6 +82,41 @@ void describe(NeedleReading& out, const Scale& scale, double px) {
     std::copy(whole.val, whole.val + 9, out.plane_to_photo.begin());
 }
 
+struct Found {
+    std::optional<Scale> scale;
+    double trust = 0;
+
+    void offer(std::optional<Scale> other) {
+        if (!other) return;
+        const double in = trust_in(*other);
+        if (scale && in <= trust) return;
+        scale = std::move(other);
+        trust = in;
+    }
+};
+
+/// The scale of one of these dials.
+Found scale_of(const cv::Mat& grey, const std::vector<std::vector<Ring>>& dials, const DialRange& range) {
+    constexpr double enough = 0.85;
+    constexpr double little = 0.6;
+    Found best;
+    for (const auto& rings : dials) {
+        best.offer(find_scale(grey, rings, range));
+        if (best.trust > enough) return best;
+    }
+    if (best.trust > little) return best;
+    // Not every needle turns in the middle of its plate.
+    const Ring& plate = *std::max_element(dials[0].begin(), dials[0].end(),
+                                          [](const Ring& l, const Ring& r) { return l.seen < r.seen; });
+    for (const cv::Point2d& pivot : likely_pivots(grey, plate.ellipse)) {
+        Ring round_it = plate;
+        round_it.ellipse.centre = pivot;
+        best.offer(find_scale(grey, {round_it}, range));
+        if (best.trust > enough) break;
+    }
+    return best;
+}
+
 NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOptions& options) {
     NeedleReading out;
     const auto refuse = [&](Refusal why) {
@@ -91,17 +127,7 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     cv::cvtColor(photo.colour, grey, cv::COLOR_BGR2GRAY);
     const auto dials = find_dials(grey);
     if (dials.empty()) return refuse(Refusal::no_dial);
-    std::optional<Scale> scale;
-    double trust = 0;
-    for (const auto& rings : dials) {
-        auto found = find_scale(grey, rings, range);
-        if (!found) continue;
-        const double in = trust_in(*found);
-        if (scale && in <= trust) continue;
-        scale = std::move(found);
-        trust = in;
-        if (trust > 0.85) break;
-    }
+    const auto [scale, trust] = scale_of(grey, dials, range);
     if (!scale) return refuse(Refusal::no_scale);
     describe(out, *scale, photo.scale);
     out.confidence = 0.5 * trust;

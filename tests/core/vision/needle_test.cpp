@@ -103,6 +103,11 @@ TEST(ReadNeedle, ReadsDialsOfOtherFamilies) {
         const double off = (reading->value - photo.value) / (photo.max - photo.min);
         all.add(*reading, off);
         if (!reading->refused()) answered.add(*reading, off);
+        // The needle turns far below the middle of the plate.
+        if (photo.style == "half") {
+            EXPECT_FALSE(reading->refused());
+            EXPECT_NEAR(off, 0, 0.02);
+        }
     }
     ASSERT_EQ(all.size(), 13U);
     EXPECT_EQ(all.confidently_wrong(), 0);
