@@ -187,6 +187,16 @@ inline constexpr auto all = std::to_array<Code>({
     {"next.planned", ""},
     {"next.watch", ""},
     {"next.nothing", ""},
+    // What a tester's self-check comes to.
+    {"check.zero", ""},
+    {"check.zero_off", "d"},
+    {"check.reference_within", "dd"},
+    {"check.reference_off", "dd"},
+    {"check.outlet_holds", "ds"},
+    {"check.outlet_leaks", "ds"},
+    {"check.restrictor", "L"},
+    {"check.restrictor_as_card", "LL"},
+    {"check.restrictor_off", "LL"},
     // Asked on the pad.
     {"pad.negative", ""},
     {"pad.over_scale", "pp"},

@@ -24,6 +24,9 @@ Intent keep_check(TesterId id, TesterCheck check) {
         if (!tester) return tl::unexpected(tester.error());
         TesterCheck dated = check;
         if (dated.at == Timestamp{}) dated.at = now.clock.now();
+        // What the needle showed at rest is the gauge's zero error from now on.
+        if (dated.kind == TesterCheckKind::zero_at_rest && dated.shown)
+            tester->gauge.zero_at_rest = dated.shown;
         tester->checks.push_back(std::move(dated));
         std::vector<std::string> args{tester->name, std::string(word(check.kind))};
         return put_checked("tester.check", std::move(args), std::move(*tester));

@@ -3,6 +3,7 @@
 
 import QtQuick
 import Lapwing.Components
+import Lapwing.Theme
 import Lapwing.ViewModels
 
 // One self-check of a tester: how it is done, what was seen, and how it ended.
@@ -14,6 +15,7 @@ Sheet {
 
     property var typed: ({})
     property string problem
+    readonly property var says: card.checkSays(check.kind, typed)
 
     function type(key: string, text: string) {
         typed = Object.assign({}, typed, {
@@ -61,6 +63,25 @@ Sheet {
             unit: modelData === "hole" ? "mm" : sheet.card.unit
             text: sheet.typed[modelData] ?? ""
             onEdited: text => sheet.type(modelData, text)
+        }
+    }
+
+    Panel {
+        width: parent.width
+        visible: sheet.says.text !== undefined
+
+        StateMark {
+            id: mark
+
+            state: sheet.says.passes ?? true ? "good" : "fault"
+        }
+
+        LText {
+            objectName: "says"
+            anchors.left: mark.right
+            anchors.leftMargin: Theme.gap
+            anchors.right: parent.right
+            text: sheet.says.text ?? ""
         }
     }
 

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/calculators/tester_check.h"
 #include "core/workflow/testers.h"
 #include "qml/viewmodels/tester_card_lines.h"
 #include "qml/viewmodels/tester_checks.h"
@@ -55,6 +56,13 @@ QString TesterCardForm::unit() const {
 
 QVariantList TesterCardForm::checks() const {
     return found() ? tester_checks(tester_, format()) : QVariantList();
+}
+
+QVariantMap TesterCardForm::checkSays(const QString& kind, const QVariantMap& typed) const {
+    const auto check = tester_check_from(tester_, kind, true, typed, {});
+    const auto says = check ? calculators::check_says(tester_, *check, app()->reference()) : std::nullopt;
+    if (!says) return {};
+    return {{"text", format().text(says->remark.message)}, {"passes", says->passes}};
 }
 
 QString TesterCardForm::keepCheck(const QString& kind, bool passed, const QVariantMap& typed) {

@@ -28,6 +28,8 @@ public:
     /// File symbol of the unit that the dial is written in.
     [[nodiscard]] QString unit() const;
 
+    /// What such figures come to: {text, passes}; empty while there is nothing to say.
+    Q_INVOKABLE QVariantMap checkSays(const QString& kind, const QVariantMap& typed) const;
     /// Records one self-check: {set, shown, hole, note} as typed, pressures in the dial's unit, the hole in
     /// mm. Empty when it was taken, or what is wrong.
     Q_INVOKABLE QString keepCheck(const QString& kind, bool passed, const QVariantMap& typed);

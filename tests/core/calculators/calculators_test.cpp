@@ -8,6 +8,8 @@
 
 #include <algorithm>
 
+#include "core/calculators/tester_check.h"
+
 namespace lapwing::calculators {
 namespace {
 
@@ -289,6 +291,43 @@ RC_GTEST_PROP(Sums, NothingTypedBringsThemDown, (int set, int held, int bore, in
         else
             RC_ASSERT(!out.error().english.empty());
     }
+}
+
+TEST(TesterCheckSays, WhatTheFiguresComeTo) {
+    // EN 837-1: class 1.6 of 10 bar may be out by 0.16 bar.
+    Tester tester;
+    tester.kind = TesterKind::leak_down;
+    tester.gauge.full_scale = *TypedPressure::make("10", units::bar);
+    tester.gauge.scheme = AccuracyScheme::en_837_1;
+    tester.gauge.accuracy = "1.6";
+    const auto says = [&](TesterCheckKind kind, const char* set, const char* shown,
+                          const char* hole = nullptr) {
+        TesterCheck check;
+        check.kind = kind;
+        if (set) check.set = *TypedPressure::make(set, units::bar);
+        if (shown) check.shown = *TypedPressure::make(shown, units::bar);
+        if (hole) check.hole = *TypedLength::make(hole, units::mm);
+        return check_says(tester, check, reference());
+    };
+    using Kind = TesterCheckKind;
+    EXPECT_TRUE(says(Kind::against_reference, "5.00", "5.10")->passes);
+    EXPECT_FALSE(says(Kind::against_reference, "5.00", "5.40")->passes);
+    EXPECT_TRUE(says(Kind::zero_at_rest, nullptr, "0")->passes);
+    EXPECT_FALSE(says(Kind::zero_at_rest, nullptr, "0.5")->passes);
+    EXPECT_TRUE(says(Kind::outlet_blocked, "5.5", "5.5")->passes);
+    EXPECT_EQ(says(Kind::outlet_blocked, "5.5", "4.9")->remark.message.code, "check.outlet_leaks");
+    // A hole of the restrictor's own size: equal areas at 80 psi (5.516 bar) hold 61.77 psi (4.259 bar), from
+    // the formula of the project's physics.
+    tester.restrictor = *TypedLength::make("1.016", units::mm);
+    const auto alike = says(Kind::drilled_hole, "5.516", "4.259", "1.016");
+    EXPECT_TRUE(alike->passes);
+    // Hole and restrictor of one coefficient of discharge.
+    EXPECT_NEAR(std::get<findings::Figure>(alike->remark.message.args.front()).si, 1.016e-3, 2e-5);
+    tester.restrictor = *TypedLength::make("0.6", units::mm);
+    EXPECT_EQ(says(Kind::drilled_hole, "5.516", "4.259", "1.016")->remark.message.code,
+              "check.restrictor_off");
+    EXPECT_FALSE(says(Kind::drilled_hole, "5.516", nullptr, "1.016").has_value());
+    EXPECT_FALSE(says(Kind::holds_after_cranking, nullptr, nullptr).has_value());
 }
 
 }  // namespace
