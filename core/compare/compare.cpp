@@ -38,7 +38,7 @@ findings::Derivation derivation_of(const Change& change, const Measured& before,
 }
 
 std::optional<Change> change_of(const Case& then, const Case& now, TestKind test, int cylinder,
-                                ModelRuns& runs, std::vector<Reason>& reasons) {
+                                findings::ModelRuns& runs, std::vector<Reason>& reasons) {
     const auto after = measured(now, test, cylinder);
     const auto set_pa =
         after && after->leak_down() ? std::optional(after->pneumatics.set_gauge_pa) : std::nullopt;
@@ -119,7 +119,7 @@ bool Crossed::prevented() const {
                                [](const Reason& reason) { return reason.treatment == Treatment::prevents; });
 }
 
-Crossed in_terms_of(const Measured& from, const Measured& to, ModelRuns& runs) {
+Crossed in_terms_of(const Measured& from, const Measured& to, findings::ModelRuns& runs) {
     Crossed out{from.value, false, {}};
     if (from.leak_down())
         cross_leak_down(from, to, out);
@@ -171,7 +171,7 @@ Comparison compare(const Dossier& dossier, const Side& before, const Side& after
     };
     const Case then = case_of(before);
     const Case now = case_of(after);
-    ModelRuns runs;
+    findings::ModelRuns runs;
     Comparison out;
     for (const std::vector<int> numbers = numbers_in_order(dossier.engine); const int number : numbers) {
         CylinderChange cylinder;

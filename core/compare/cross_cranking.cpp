@@ -5,8 +5,7 @@
 #include <cmath>
 
 #include "core/compare/measured.h"
-#include "core/findings/crank_model.h"
-#include "core/physics/atmosphere.h"
+#include "core/findings/crank_way.h"
 
 namespace lapwing::compare {
 namespace {
@@ -14,31 +13,19 @@ namespace {
 using findings::Dimension;
 using findings::Figure;
 
-bool starter(CrankedBy by) {
-    return by == CrankedBy::starter || by == CrankedBy::remote_switch;
-}
-bool turned_alike(CrankedBy one, CrankedBy other) {
-    return one == other || (starter(one) && starter(other));
-}
-
 Figure size_of(double factor) {
     return findings::figure(Dimension::share, std::abs(factor - 1.0));
 }
 
-/// The way of one cranking reading, circumstance by circumstance. The model is only asked for ratios: what it
-/// is out by as a whole falls out of them.
+/// The way of one cranking reading, circumstance by circumstance, and what is to be said of each.
 class Way {
 public:
-    Way(const Measured& from, const Measured& to, ModelRuns& runs, Crossed& out)
-        : from_(from), to_(to), reference_(from.at->reference), runs_(runs), out_(out) {
-        inputs_ = model_of(from_);
-        to_inputs_ = model_of(to_);
-        if (has_model()) {
-            here_ = findings::cranking_case(inputs_);
-            there_ = findings::cranking_case(to_inputs_);
-            here_.ambient_pa = there_.ambient_pa = physics::sea_level_pa;
-        }
-    }
+    Way(const Measured& from, const Measured& to, findings::ModelRuns& runs, Crossed& out)
+        : from_(from),
+          to_(to),
+          reference_(from.at->reference),
+          model_(model_of(from), model_of(to), runs),
+          out_(out) {}
 
     void go() {
         air_pressure();
@@ -53,13 +40,9 @@ public:
     }
 
 private:
-    [[nodiscard]] findings::ModelInputs model_of(const Measured& of) const {
-        return findings::model_inputs(of.at->engine, of.session(), reference_, of.tester,
+    [[nodiscard]] static findings::ModelInputs model_of(const Measured& of) {
+        return findings::model_inputs(of.at->engine, of.session(), of.at->reference, of.tester,
                                       of.newest().adapter);
-    }
-    [[nodiscard]] bool has_model() const {
-        return inputs_.silence == findings::ModelSilence::none &&
-               to_inputs_.silence == findings::ModelSilence::none;
     }
     [[nodiscard]] const Conditions& then() const { return from_.session().conditions; }
     [[nodiscard]] const Conditions& now() const { return to_.session().conditions; }
@@ -72,19 +55,6 @@ private:
         out_.value.by_source(source + ' ' + from_.session().id.text(), share * out_.value.value);
     }
 
-    /// The case with one circumstance of the later visit, as a factor on the reading; the next circumstance
-    /// starts from there. Nothing where the model is silent.
-    template <class Change>
-    std::optional<double> factor(Change change) {
-        if (!has_model()) return std::nullopt;
-        physics::CrankingCase changed = here_;
-        change(changed);
-        const auto before = runs_.reading_pa(here_);
-        const auto after = runs_.reading_pa(changed);
-        if (!before || !after || !(*before > 0.0)) return std::nullopt;
-        here_ = changed;
-        return *after / *before;
-    }
     /// Takes a factor of the model's, with its doubt.
     void correct(const std::string& source, double by) {
         multiply(by);
@@ -115,7 +85,7 @@ private:
             return;
         }
         const bool same = from_.tester == to_.tester;
-        const auto by = factor([&](physics::CrankingCase& of) { of.tester = there_.tester; });
+        const auto by = model_.tester();
         const bool changes = by && std::abs(*by - 1.0) >= not_worth_a_word;
         if (same) {
             if (!changes) return;
@@ -143,7 +113,7 @@ private:
             return;
         }
         if (then().heat == now().heat) return;
-        const auto by = factor([&](physics::CrankingCase& of) { of.wall_k = there_.wall_k; });
+        const auto by = model_.heat();
         const auto was = findings::word_of(then().heat);
         const auto is = findings::word_of(now().heat);
         if (!by) {
@@ -178,7 +148,7 @@ private:
         const auto& was = then().cranking_speed;
         const auto& is = now().cranking_speed;
         if (was && is) {
-            const auto by = factor([&](physics::CrankingCase& of) { of.speed_rad_s = is->si(); });
+            const auto by = model_.speed();
             if (!by || std::abs(*by - 1.0) < not_worth_a_word) return;
             const auto rpm = [](const TypedRotation& speed) {
                 return static_cast<int>(std::lround(units::rpm.number(speed.value())));
@@ -187,9 +157,9 @@ private:
             say_why(out_, to_, Treatment::corrected, "compare.speed", rpm(*was), rpm(*is), size_of(*by));
             return;
         }
-        const CrankedBy turned = from_.cranked_by();
-        const CrankedBy turns = to_.cranked_by();
-        if (turned != CrankedBy::unknown && turns != CrankedBy::unknown && !turned_alike(turned, turns)) {
+        const CrankedBy turned = findings::cranked_by(from_.session(), from_.newest());
+        const CrankedBy turns = findings::cranked_by(to_.session(), to_.newest());
+        if (!findings::may_be_turned_alike(turned, turns)) {
             say_why(out_, to_, Treatment::prevents, "compare.cranked_by", findings::word_of(turned),
                     findings::word_of(turns));
             return;
@@ -204,9 +174,8 @@ private:
     void pulls() {
         const auto& was = from_.newest().pulls;
         const auto& is = to_.newest().pulls;
-        if (!was || !is || *was == *is || *was < 1 || *is < 1 || !has_model()) return;
-        here_.strokes = *was;
-        const auto by = factor([&](physics::CrankingCase& of) { of.strokes = *is; });
+        if (!was || !is || *was == *is || *was < 1 || *is < 1) return;
+        const auto by = model_.pulls(*was, *is);
         if (!by || std::abs(*by - 1.0) < not_worth_a_word) return;
         correct("pulls", *by);
         say_why(out_, to_, Treatment::corrected, "compare.pulls", *was, *is, size_of(*by));
@@ -214,8 +183,9 @@ private:
 
     void oil() {
         if (to_.test == TestKind::wet) return oil_amount();
-        const OnRings was = oil_on_rings(from_);
-        const OnRings is = oil_on_rings(to_);
+        using findings::OnRings;
+        const OnRings was = findings::oil_on_rings(from_.at->visit, from_.newest());
+        const OnRings is = findings::oil_on_rings(to_.at->visit, to_.newest());
         if ((was == OnRings::oiled) != (is == OnRings::oiled))
             say_why(out_, to_, Treatment::prevents, "compare.oil");
         else if (is == OnRings::unknown && to_.newest().tag == Tag::after_repair)
@@ -239,36 +209,13 @@ private:
     const Measured& from_;
     const Measured& to_;
     const findings::Reference& reference_;
-    ModelRuns& runs_;
+    findings::CrankWay model_;
     Crossed& out_;
-    findings::ModelInputs inputs_, to_inputs_;
-    physics::CrankingCase here_, there_;
 };
 
 }  // namespace
 
-std::optional<double> ModelRuns::reading_pa(const physics::CrankingCase& of) {
-    const std::vector<double> key{of.crank.bore_m,
-                                  of.crank.stroke_m,
-                                  of.crank.rod_m,
-                                  of.compression_ratio,
-                                  of.ratio_kind == physics::CompressionRatioKind::trapped ? 1.0 : 0.0,
-                                  of.closing_after_bdc_rad,
-                                  of.speed_rad_s,
-                                  of.air_k,
-                                  of.wall_k,
-                                  of.tester.fitting_m3,
-                                  of.tester.hose_m3,
-                                  of.tester.check_valve == physics::CheckValvePlace::gauge ? 1.0 : 0.0,
-                                  of.tester.crack_pa,
-                                  static_cast<double>(of.strokes)};
-    const auto known = done_.find(key);
-    if (known != done_.end()) return known->second;
-    const auto run = physics::crank(of);
-    return done_[key] = run ? std::optional(run->last_gauge_pa) : std::nullopt;
-}
-
-void cross_cranking(const Measured& from, const Measured& to, ModelRuns& runs, Crossed& out) {
+void cross_cranking(const Measured& from, const Measured& to, findings::ModelRuns& runs, Crossed& out) {
     Way(from, to, runs, out).go();
 }
 

@@ -109,8 +109,9 @@ void cross_leak_down(const Measured& from, const Measured& to, Crossed& out) {
                     findings::figure(Dimension::share, doubt));
         }
     }
-    const OnRings then = oil_on_rings(from);
-    const OnRings now = oil_on_rings(to);
+    using findings::OnRings;
+    const OnRings then = findings::oil_on_rings(from.at->visit, from.newest());
+    const OnRings now = findings::oil_on_rings(to.at->visit, to.newest());
     if ((then == OnRings::oiled) != (now == OnRings::oiled))
         say_why(out, to, Treatment::prevents, "compare.oil");
     else if (now == OnRings::unknown && to.newest().tag == Tag::after_repair)

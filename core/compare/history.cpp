@@ -133,7 +133,7 @@ private:
     const Dossier& dossier_;
     const findings::Reference& reference_;
     std::deque<Case> cases_;
-    ModelRuns runs_;
+    findings::ModelRuns runs_;
     History out_;
 };
 

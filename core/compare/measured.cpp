@@ -149,10 +149,6 @@ std::vector<const Reading*> readings_of(const Case& at, TestKind test, int cylin
 
 }  // namespace
 
-CrankedBy Measured::cranked_by() const {
-    return newest().cranked_by != CrankedBy::unknown ? newest().cranked_by : session().conditions.cranked_by;
-}
-
 std::optional<Measured> measured(const Case& at, TestKind test, int cylinder,
                                  std::optional<double> set_like_pa) {
     Measured out;
@@ -173,17 +169,6 @@ std::optional<Measured> measured(const Case& at, TestKind test, int cylinder,
                                          out.value.value);
     out.shown.u95 = uncertainty::expanded(out.value.u());
     return out;
-}
-
-OnRings oil_on_rings(const Measured& of) {
-    const Reading& reading = of.newest();
-    if (reading.oiled == Oiled::before || reading.oiled == Oiled::fresh || reading.tag == Tag::after_oil_soak)
-        return OnRings::oiled;
-    for (const Reading& other : of.at->visit.readings)
-        if (other.test == TestKind::wet && other.cylinder == of.cylinder &&
-            other.taken_at.unix_ms < reading.taken_at.unix_ms)
-            return OnRings::oiled;
-    return reading.oiled == Oiled::no ? OnRings::dry : OnRings::unknown;
 }
 
 }  // namespace lapwing::compare

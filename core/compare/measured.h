@@ -3,13 +3,13 @@
 
 #pragma once
 
-#include <map>
 #include <optional>
 #include <string>
 #include <vector>
 
 #include "core/compare/compare.h"
 #include "core/findings/case.h"
+#include "core/findings/crank_way.h"
 #include "core/physics/leakdown.h"
 #include "core/uncertainty/doubtful.h"
 
@@ -37,23 +37,12 @@ struct Measured {
     [[nodiscard]] const Session& session() const { return at->visit.session; }
     [[nodiscard]] const Reading& newest() const { return *readings.back(); }
     [[nodiscard]] bool leak_down() const { return test == TestKind::leak_down; }
-    [[nodiscard]] CrankedBy cranked_by() const;
 };
 
 /// `set_like_pa`: of leak-down readings at several set pressures those at this one are taken, if there are
 /// any.
 std::optional<Measured> measured(const Case& at, TestKind test, int cylinder,
                                  std::optional<double> set_like_pa = {});
-
-/// Runs of the cranking model, each remembered: neighbours differ in nothing that it asks for.
-class ModelRuns {
-public:
-    /// Last reading, gauge Pa; nothing where the model refuses.
-    std::optional<double> reading_pa(const physics::CrankingCase& of);
-
-private:
-    std::map<std::vector<double>, std::optional<double>> done_;
-};
 
 /// A value in other terms, and what was done on the way.
 struct Crossed {
@@ -65,10 +54,10 @@ struct Crossed {
 };
 
 /// `from` as `to`'s tester would have shown it under the circumstances of `to`.
-Crossed in_terms_of(const Measured& from, const Measured& to, ModelRuns& runs);
+Crossed in_terms_of(const Measured& from, const Measured& to, findings::ModelRuns& runs);
 
 // One for each kind of test.
-void cross_cranking(const Measured& from, const Measured& to, ModelRuns& runs, Crossed& out);
+void cross_cranking(const Measured& from, const Measured& to, findings::ModelRuns& runs, Crossed& out);
 void cross_leak_down(const Measured& from, const Measured& to, Crossed& out);
 
 /// Adds a reason for this cylinder and test.
@@ -77,9 +66,6 @@ void say_why(Crossed& out, const Measured& of, Treatment treatment, std::string_
     out.reasons.push_back(
         {treatment, findings::say(code, std::forward<Args>(args)...), {of.test}, {of.cylinder}});
 }
-
-enum class OnRings { unknown, dry, oiled };
-OnRings oil_on_rings(const Measured& of);
 
 /// `after` less `before`, judged. The sign that is better depends on the test.
 Change judged(TestKind test, const Doubtful& before, const Doubtful& after, bool comparable,

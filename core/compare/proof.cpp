@@ -118,7 +118,7 @@ private:
 
     const Dossier& dossier_;
     std::deque<Case> cases_;  ///< oldest first
-    ModelRuns runs_;
+    findings::ModelRuns runs_;
 };
 
 }  // namespace

@@ -11,6 +11,7 @@
 #include "core/findings/crank_model.h"
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
+#include "core/odds/levels.h"
 #include "core/physics/leakdown.h"
 
 namespace lapwing::odds {
@@ -81,7 +82,7 @@ public:
         add_model();
         for (const int number : numbers)
             add_cylinder(number);
-        add_levels();
+        if (out_.cranking && !out_.compare_only) out_.levels = levels_of(at_, inputs_, newest_, assumptions_);
         add_likes();
         return std::move(out_);
     }
@@ -95,7 +96,9 @@ private:
             out_.reasons.push_back(say("odds.decompressor"));
             return;
         }
-        const Tester* gauge = findings::tester_of(at_, TestKind::dry, {});
+        newest_ = newest_cranking(at_);
+        const Tester* gauge =
+            findings::tester_of(at_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
         Engine whole = engine_;
         const bool missing = !whole.bore || !whole.stroke || !whole.compression_ratio;
         const auto fill = [&](std::optional<Sourced<TypedLength>>& size, const char* id) {
@@ -115,9 +118,10 @@ private:
                     units::one, 1),
                 Origin::guessed,
                 {}};
-        const auto inputs = findings::model_inputs(whole, visit_.session, reference_, gauge);
+        inputs_ = findings::model_inputs(whole, visit_.session, reference_, gauge,
+                                         newest_ ? newest_->adapter : std::string());
         SurfaceRange range;
-        range.middle = findings::cranking_case(inputs);
+        range.middle = findings::cranking_case(inputs_);
         range.middle.heat_w_m2k = assumptions_.at("heat");
         range.middle.speed_rad_s *= assumptions_.at("speed-dip");
         if (range.middle.compression_ratio > highest) {
@@ -128,14 +132,14 @@ private:
             out_.compare_only = true;
             out_.reasons.push_back(say("odds.compare_only_data"));
         }
-        if (inputs.throttle_fill_least && inputs.throttle_fill_most) {
-            range.middle.fill = 0.5 * (*inputs.throttle_fill_least + *inputs.throttle_fill_most);
+        if (inputs_.throttle_fill_least && inputs_.throttle_fill_most) {
+            range.middle.fill = 0.5 * (*inputs_.throttle_fill_least + *inputs_.throttle_fill_most);
             out_.compare_only = true;
             out_.reasons.push_back(say("odds.compare_only_throttle"));
         }
         const bool guessed = whole.compression_ratio->origin == Origin::guessed;
         range.ratio_spread = assumptions_.at(guessed ? "ratio-guessed-doubt" : "ratio-known-doubt");
-        range.closing_spread_rad = 0.5 * inputs.closing_doubt_rad;  // of two standard deviations
+        range.closing_spread_rad = 0.5 * inputs_.closing_doubt_rad;  // of two standard deviations
         range.heat_spread = assumptions_.at("heat-doubt");
         const bool timed = visit_.session.conditions.cranking_speed.has_value();
         range.speed_spread = std::hypot(assumptions_.at("speed-dip-doubt"),
@@ -144,7 +148,7 @@ private:
             out_.reasons.push_back(say("odds.no_cranking_model", fine.error().english));
             return;
         }
-        oil_usual_m3_ = inputs.oil_m3;
+        oil_usual_m3_ = inputs_.oil_m3;
         out_.cranking = range;
     }
 
@@ -322,41 +326,6 @@ private:
         }
     }
 
-    // The engine's level.
-
-    void add_levels() {
-        if (!out_.cranking || out_.compare_only) return;
-        const auto& limits = at_.limits;
-        if (limits.low && limits.high) {
-            const double low = limits.low->figure.si;
-            const double high = limits.high->figure.si;
-            const double middle = 0.5 * (low + high);
-            constexpr double ninety = 1.645;
-            out_.levels.push_back({middle, std::hypot(0.5 * (high - low) / (ninety * middle),
-                                                      assumptions_.at("card-range-doubt"))});
-        }
-        add_earlier_visits();
-    }
-
-    void add_earlier_visits() {
-        double sum = 0.0;
-        int count = 0;
-        for (const Visit& earlier : dossier_.visits) {
-            if (earlier.session.opened_at.unix_ms >= visit_.session.opened_at.unix_ms) continue;
-            const Case then = findings::case_of(dossier_, earlier, reference_, {});
-            for (const int number : numbers_in_order(engine_)) {
-                const auto leak = findings::leak_down_of(then, number);
-                const auto dry = findings::cranking_of(then, TestKind::dry, number);
-                if (!leak || !dry || leak->state != findings::State::good || leak->tag != dry->tag ||
-                    then.decompressor_works())
-                    continue;
-                sum += dry->final.figure.si * at_.site.ambient_pa / then.site.ambient_pa;
-                ++count;
-            }
-        }
-        if (count > 0) out_.levels.push_back({sum / count, assumptions_.at("earlier-visit-doubt")});
-    }
-
     /// What readings would be like that were not taken: on the session's testers, at the usual pressures.
     void add_likes() {
         double high = 0.0;
@@ -383,6 +352,8 @@ private:
     const Assumptions& assumptions_;
     const Engine& engine_;
     const Case at_;
+    const Reading* newest_ = nullptr;  ///< cranking reading
+    findings::ModelInputs inputs_;
     double oil_usual_m3_ = 0.0;
     Evidence out_;
     const SourceContext sources_;
