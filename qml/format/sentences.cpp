@@ -322,12 +322,14 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "%1 apart, more than the %2 that this gauge's class allows: trust its readings less, or replace it."),
     SAY("check.outlet_holds", "It holds: %1 lost."),
     SAY("check.outlet_leaks",
-        "%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well."),
+        "%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals "
+        "well."),
     SAY("check.restrictor",
         "By this hole the restrictor is one of %1. Type it on the card: readings are converted with it."),
     SAY("check.restrictor_as_card", "By this hole the restrictor is one of %1; the card says %2: they fit."),
     SAY("check.restrictor_off",
-        "By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card's: put it "
+        "By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card's: "
+        "put it "
         "right there."),
     SAY("pad.oil_locks",
         "%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn "

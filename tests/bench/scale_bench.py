@@ -60,7 +60,7 @@ def measure(args, folder, scratch):
     """name -> figure: of what is timed in the app the 95th percentile in ms (the median as NAME/median)."""
     figures = {}
     figures["start/bare"], figures["start_ms"] = started(args, folder)
-    for line in ran(args.scale_app, folder).stdout.splitlines():
+    for line in ran(args.scale_app, folder.parent).stdout.splitlines():
         fields = line.split()
         if len(fields) == 4 and re.fullmatch(r"[a-z_]+", fields[0]):
             figures[fields[0] + "/median"], figures[fields[0]] = float(fields[1]), float(fields[2])
@@ -145,8 +145,8 @@ def main():
         os.environ.update(HOME=str(scratch), XDG_CACHE_HOME=str(scratch / "cache"))
         rows = []
         for size in args.sizes:
-            ran(args.make_scale, scratch / "library", size)
-            rows.append((size, measure(args, scratch / "library", scratch)))
+            ran(args.make_scale, scratch / "data", size)  # where the app on scripted devices looks for it
+            rows.append((size, measure(args, scratch / "data", scratch)))
     finally:
         shutil.rmtree(scratch)
     names = list(rows[0][1])
