@@ -109,6 +109,16 @@ std::set<TesterId> testers_named_in(const std::vector<Visit>& visits) {
 
 std::vector<std::string> strings(const std::string& json) {
     std::vector<std::string> all;
+    // Nearly every list is plain words in quotes: thousands of engines' tags are read before the first frame.
+    if (json.find('\\') == std::string::npos) {
+        for (std::size_t at = json.find('"'); at != std::string::npos; at = json.find('"', at)) {
+            const std::size_t end = json.find('"', at + 1);
+            if (end == std::string::npos) break;
+            all.push_back(json.substr(at + 1, end - at - 1));
+            at = end + 1;
+        }
+        return all;
+    }
     for (const auto& item : nlohmann::json::parse(json, nullptr, false))
         if (item.is_string()) all.push_back(item);
     return all;
@@ -137,7 +147,7 @@ EngineSummary summary_from(const Query& query) {
     summary.tags = strings(query.text(3));
     summary.cylinders = static_cast<int>(query.integer(4));
     summary.sessions = static_cast<int>(query.integer(5));
-    summary.readings = static_cast<int>(query.integer(6));
+    summary.measured = query.integer(6) != 0;
     if (query.is_null(7)) return summary;
     summary.last_session = SessionId::parse(query.text(7));
     summary.last_opened_at = Timestamp{query.integer(8), static_cast<int>(query.integer(9))};
@@ -154,7 +164,7 @@ Result<std::vector<EngineSummary>> Queries::engines() const {
         Query query(connection_, R"sql(
             SELECT e.id, e.name, e.description, e.tags, e.cylinders,
                    (SELECT count(*) FROM session WHERE parent = e.id),
-                   (SELECT coalesce(sum(readings), 0) FROM session WHERE parent = e.id),
+                   EXISTS (SELECT 1 FROM session WHERE parent = e.id AND readings > 0),
                    s.id, s.opened_at, s.opened_offset, s.title, s.retest_at, s.retest_offset
             FROM engine e LEFT JOIN session s ON s.id =
                 (SELECT id FROM session WHERE parent = e.id ORDER BY opened_at DESC, id DESC LIMIT 1)

@@ -21,7 +21,7 @@ struct EngineSummary {
     std::vector<std::string> tags;
     int cylinders = 0;  ///< 1 to 16
     int sessions = 0;
-    int readings = 0;                             ///< over all sessions, replaced ones included
+    bool measured = false;                        ///< any session has a reading
     std::optional<SessionId> last_session;        ///< the one opened last
     std::optional<Timestamp> last_opened_at;      ///< of that session
     std::string last_title;                       ///< of that session
