@@ -37,7 +37,8 @@ Session session_at(EngineId engine, const std::string& time, const std::string& 
 TEST_F(Reads, SummarisesEnginesNewestWorkFirst) {
     auto quiet = sample::engine("Never worked on", 4);
     quiet.made_at = parse_rfc3339("2025-01-01T00:00:00Z").value();
-    const auto busy = sample::engine("Worked on", 6);
+    auto busy = sample::engine("Worked on", 6);
+    busy.tags = {"spring", "1/2\" hose", "back\\slash", "größer, [x]"};
     const auto old_visit = session_at(busy.id, "2026-05-01T10:00:00+02:00", "As found");
     auto new_visit = session_at(busy.id, "2026-06-01T10:00:00+02:00", "After the repair");
     new_visit.retest_planned_for = parse_rfc3339("2026-12-01T08:00:00+01:00").value();
