@@ -12,9 +12,8 @@
 #include <ctime>
 #include <thread>
 
-#include "platform/linux/linux_devices.h"
-#include "platform/linux/one_window.h"
 #include "qml/app/composition.h"
+#include "qml/app/this_device.h"
 #include "qml/app/tour.h"
 #include "qml/fonts/typeface.h"
 
@@ -81,10 +80,10 @@ int main(int argc, char** argv) {
     lapwing::Composition::addImports(engine);
     const QQmlComponent ahead(&engine, QUrl(QStringLiteral("qrc:/qml/Lapwing/Pages/EnginesPage.qml")),
                               QQmlComponent::Asynchronous);
-    lapwing::platform::LinuxDevices devices(engine, folder);
+    lapwing::ThisDevice devices(engine, folder);
     auto made = lapwing::Composition::make(devices.devices(), clock);
-    lapwing::platform::OneWindow one_window(devices.devices().paths.data());
-    if (!made && made.error().code == "store.in_use" && !options.isSet(tour) && one_window.handOver(file)) {
+    lapwing::FilesFromOutside outside(devices.devices().paths.data());
+    if (!made && made.error().code == "store.in_use" && !options.isSet(tour) && outside.handOver(file)) {
         std::puts("lapwing: the window that is open already was brought to the front.");
         return 0;
     }
@@ -101,7 +100,7 @@ int main(int argc, char** argv) {
     if (options.isSet(text)) (*made)->settings().setTextPercent(options.value(text).toInt());
     if (const auto sides = options.value(size).split(QLatin1Char('x')); sides.size() == 2)
         window->resize(sides[0].toInt(), sides[1].toInt());
-    one_window.listen([&](const QString& handed_over) {
+    outside.listen([&](const QString& handed_over) {
         window->show();
         window->raise();
         window->requestActivate();

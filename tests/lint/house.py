@@ -16,7 +16,7 @@ TOP_LEVEL = {
     "CMakeLists.txt", "CMakePresets.json", "README.md", "DEVELOPERS.md", "LICENSE", "LICENSES",
     "assets", "core", "platform", "qml", "tests",
 }
-SOURCE = (".cpp", ".h", ".qml", ".py", ".sh", ".cmake", "CMakeLists.txt", ".java", ".js")
+SOURCE = (".cpp", ".h", ".qml", ".py", ".sh", ".cmake", "CMakeLists.txt", ".java", ".js", ".mm")
 TEXT = SOURCE + (".md", ".json", ".txt", ".xml", ".csv", ".svg", ".ts", "run", "start", "packages", "dep5")
 # Written so that this file does not find itself.
 ONE_MACHINE_ONLY = [

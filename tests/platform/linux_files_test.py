@@ -4,6 +4,7 @@
 man pages. Judged by the desktops' own tools."""
 
 import configparser
+import json
 import os
 import pathlib
 import re
@@ -45,6 +46,13 @@ class Metainfo(unittest.TestCase):
         self.assertEqual((length.get("compare"), length.text), ("ge", "320"))
         controls = {c.text for c in self.root.iter("control")}
         self.assertEqual(controls, {"touch", "pointing", "keyboard"})
+
+
+class Versions(unittest.TestCase):
+    def test_one_version_everywhere(self):
+        libraries = json.loads((TOP / "platform/vcpkg.json").read_text("utf-8"))
+        self.assertEqual(libraries["version-string"], VERSION)
+        self.assertEqual((TOP / "platform/linux/debian/changelog").read_text("utf-8").split()[1], f"({VERSION})")
 
 
 class Desktop(unittest.TestCase):
