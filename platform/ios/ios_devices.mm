@@ -104,7 +104,8 @@ void IosFilePicker::open(const QString& /*title*/, const QList<FileKind>& kinds,
     if (types.count == 0) [types addObject:UTTypeData];
     UIDocumentPickerViewController* chooser =
         [[UIDocumentPickerViewController alloc] initForOpeningContentTypes:types asCopy:YES];
-    chooser.delegate = [[LapwingPicked alloc] initWith:std::move(picked)];
+    LapwingPicked* answer = [[LapwingPicked alloc] initWith:std::move(picked)];
+    chooser.delegate = answer;
     present(chooser);
 }
 
@@ -112,7 +113,8 @@ void IosFilePicker::saveCopy(const QString& /*title*/, const QString& file, cons
                              const FileKind& /*kind*/, Picked picked) {
     UIDocumentPickerViewController* chooser =
         [[UIDocumentPickerViewController alloc] initForExportingURLs:@[ url_of(file) ] asCopy:YES];
-    chooser.delegate = [[LapwingPicked alloc] initWith:std::move(picked)];
+    LapwingPicked* answer = [[LapwingPicked alloc] initWith:std::move(picked)];
+    chooser.delegate = answer;
     present(chooser);
 }
 
