@@ -216,18 +216,20 @@ double falling(double value, double full, double none) {
 }
 
 /// How much a line is like a needle: it stands out, passes the centre, reaches the scale on one side only and
-/// ends there. A streak of light does not.
+/// ends there, and its middle is clear. A streak of light or a shadow's edge is not.
 double likeness(const NeedleLine& needle) {
+    const double one_way = 1 - falling(needle.one_way, 0.3, 0.7);
+    const double clear = falling(degrees(needle.angle_u), 0.6, 1.2);
     return std::sqrt(needle.contrast) * needle.straight * falling(std::abs(needle.offset), 0.06, 0.13) *
-           falling(needle.tail, 0.55, 0.9) * (1 - falling(needle.tip, 0.35, 0.6)) *
-           (0.5 + 0.5 * falling(needle.tip, 1.03, 1.06));
+           std::max(falling(needle.tail, 0.55, 0.9), one_way) * (0.5 + 0.5 * clear) *
+           (1 - falling(needle.tip, 0.35, 0.6)) * (0.5 + 0.5 * falling(needle.tip, 1.03, 1.06));
 }
 
 /// How far a line beside the needle can be a needle as well, 0..1. Light and shadow have no clear middle, run
-/// past the pivot or on beyond the scale.
-double own_right(const NeedleLine& other) {
-    return falling(degrees(other.angle_u), 0.8, 1.1) * falling(std::abs(other.offset), 0.04, 0.07) *
-           falling(other.tip, 1.03, 1.06);
+/// past the pivot or on beyond where the needle ends.
+double own_right(const NeedleLine& other, const NeedleLine& needle) {
+    const double ends = needle.tip < 1.03 ? falling(other.tip, 1.03, 1.06) : 1;
+    return falling(degrees(other.angle_u), 0.8, 1.1) * falling(std::abs(other.offset), 0.04, 0.07) * ends;
 }
 
 /// Wipes what belongs to a needle out of the differences, hub and tail and all: to both sides until it has
@@ -299,7 +301,7 @@ std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& fr
         // What is left of its own edges, its shadow and its tail is no other needle.
         const double apart = std::abs(std::remainder(other.angle - best.angle, 2 * pi));
         if (apart > same && apart < pi - same)
-            best.rivalry = std::max(best.rivalry, own_right(other) * likeness(other) / likeness(best));
+            best.rivalry = std::max(best.rivalry, own_right(other, best) * likeness(other) / likeness(best));
     }
     return best;
 }

@@ -314,8 +314,20 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
                         : radius(s) < 0.97 * radius(scales[best]) ? -1
                                                                   : 0);
     };
-    for (std::size_t i = 1; i < scales.size(); ++i)
-        if (stands(scales[i]) && (!stands(scales[best]) || worth(scales[i]) > scales[best].fit)) best = i;
+    for (std::size_t i = 1; i < scales.size(); ++i) {
+        if (!stands(scales[i])) continue;
+        if (stands(scales[best]) && worth(scales[i]) <= scales[best].fit) continue;
+        // Another ring in step with the lines, be it a second scale, says nothing new of the directions and
+        // is the less exact of the two; but it may tell better that these are the ends.
+        const bool echo = stands(scales[best]) && !differ(scales[best], scales[i]) &&
+                          std::abs(radius(scales[i]) / radius(scales[best]) - 1) > 0.03;
+        if (!echo) {
+            best = i;
+            continue;
+        }
+        scales[best].fit = scales[i].fit;
+        scales[best].margin = std::max(scales[best].margin, scales[i].margin);
+    }
     Scale scale = scales[best];
     for (const Scale& other : scales) {
         if (!stands(other) || !differ(scale, other) || same_lines(scale, other)) continue;
