@@ -45,7 +45,7 @@ FAMILIES = {
     "inner": dict(graduations="usual", faces=[(WHITE, BLACK), (CREAM, BLACK)], needles=["taper", "thin", "leaf"],
                   colours=[BLACK, RED], tails=["bar", "disc", "moon"], sweeps=[270, 260, 240], bezels=["rubber", "plain"],
                   second=1.0, tell_inner=1.0),
-    # measured only
+    # measured only, but for half, whose pivot below the middle was looked into
     "percent": dict(graduations="percent", faces=[(WHITE, BLACK), (DARK, WHITE)], needles=["taper", "leaf", "thin"],
                     colours=[BLACK, RED, ORANGE], tails=["bar", "moon", "none"], sweeps=[270, 250, 225], bezels=["plain", "chrome"],
                     zones=0.8),
