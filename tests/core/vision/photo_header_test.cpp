@@ -38,6 +38,7 @@ TEST(PhotoHeader, RefusesOtherFiles) {
     EXPECT_EQ(refusal({}), "vision.photo_empty");
     EXPECT_EQ(refusal(text("GIF89a, and so on")), "vision.photo_moves");
     EXPECT_EQ(refusal(text("RIFF....WEBPVP8 ")), "vision.photo_kind");
+    EXPECT_EQ(refusal(text("RIFF....WEBPVP8X....ANIM")), "vision.photo_kind");  // moving or not
     EXPECT_EQ(refusal(text(std::string("\0\0\0\x18"
                                        "ftypheic",
                                        12))),
