@@ -8824,12 +8824,12 @@
         <translation>schuld: Wahrscheinlichkeit %1</translation>
     </message>
     <message>
-        <source>dry test to expect after work on %1</source>
-        <translation>Nach der Arbeit zu erwartende Trockenprüfung (%1)</translation>
+        <source>dry test to expect after work on %1, in nine cases of ten</source>
+        <translation>Nach der Arbeit in neun von zehn Fällen zu erwartende Trockenprüfung (%1)</translation>
     </message>
     <message>
-        <source>dry test to expect after work on %1; not comparable before it has run in</source>
-        <translation>Nach der Arbeit zu erwartende Trockenprüfung (%1); vor dem Einfahren nicht vergleichbar</translation>
+        <source>dry test to expect after work on %1, in nine cases of ten; not comparable before it has run in</source>
+        <translation>Nach der Arbeit in neun von zehn Fällen zu erwartende Trockenprüfung (%1); vor dem Einfahren nicht vergleichbar</translation>
     </message>
     <message>
         <source>Seals well: odds %1</source>
@@ -13773,8 +13773,8 @@
         <translation>Prozentwerte von Prüfgeräten mit verschiedenen eingestellten Drücken sind so, wie sie dastehen, nicht vergleichbar. „Gleiches Leck bei“ ist, was ein anderes Prüfgerät am selben Leck zeigen würde, von einem blendenartigen Leck bis zu einem langen engen Spalt.</translation>
     </message>
     <message>
-        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Ein Balken zeigt, wie sich das Leck aufteilt; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Ein Balken zeigt, wie sich das Leck aufteilt; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält die Ablesung ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>
@@ -15795,6 +15795,10 @@
     <message>
         <source>Dry test to expect after it: %1 to %2</source>
         <translation>Danach zu erwartende Trockenprüfung: %1 bis %2</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
+        <translation>Danach in neun von zehn Fällen zu erwartende Trockenprüfung: %1 bis %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>

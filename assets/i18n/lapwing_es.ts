@@ -8824,12 +8824,12 @@
         <translation>fallo: probabilidad %1</translation>
     </message>
     <message>
-        <source>dry test to expect after work on %1</source>
-        <translation>prueba en seco esperada tras el trabajo (%1)</translation>
+        <source>dry test to expect after work on %1, in nine cases of ten</source>
+        <translation>prueba en seco esperada tras el trabajo (%1), en nueve casos de diez</translation>
     </message>
     <message>
-        <source>dry test to expect after work on %1; not comparable before it has run in</source>
-        <translation>prueba en seco esperada tras el trabajo (%1); no comparable antes del rodaje</translation>
+        <source>dry test to expect after work on %1, in nine cases of ten; not comparable before it has run in</source>
+        <translation>prueba en seco esperada tras el trabajo (%1), en nueve casos de diez; no comparable antes del rodaje</translation>
     </message>
     <message>
         <source>Seals well: odds %1</source>
@@ -13773,8 +13773,8 @@
         <translation>Los porcentajes de comprobadores con distintas presiones ajustadas no se pueden comparar tal como están. «Misma fuga a» es lo que marcaría otro comprobador con la misma fuga, desde una fuga como un orificio hasta una rendija larga y estrecha.</translation>
     </message>
     <message>
-        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Una barra muestra cómo se reparte la fuga; junto a cada parte está el rango que la contiene en nueve casos de diez. Las probabilidades se redondean al 5 % y nunca se muestran por encima del 95 %.</translation>
+        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Una barra muestra cómo se reparte la fuga; junto a cada parte está el rango que la contiene en nueve casos de diez. El rango esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean al 5 % y nunca se muestran por encima del 95 %.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>
@@ -15795,6 +15795,10 @@
     <message>
         <source>Dry test to expect after it: %1 to %2</source>
         <translation>Prueba en seco esperada después: %1 a %2</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
+        <translation>Prueba en seco esperada después, en nueve casos de diez: %1 a %2</translation>
     </message>
     <message>
         <source>%1, cylinder %2</source>

@@ -84,6 +84,8 @@ AreaMap::AreaMap(const AreaPrior& prior) {
         log_area_[node] = std::max(log_area_[node], log_area_[node - 1] + 1e-12);
         log_slope_.push_back(std::log((log_area_[node] - log_area_[node - 1]) / step));
     }
+    for (const double log_area : log_area_)
+        fault_.push_back(prior.fault_given(log_area));
 }
 
 double AreaMap::log_area(double z) const {
@@ -91,6 +93,12 @@ double AreaMap::log_area(double z) const {
     const auto node = static_cast<std::size_t>(place);
     const double within = place - static_cast<double>(node);
     return log_area_[node] + within * (log_area_[node + 1] - log_area_[node]);
+}
+
+double AreaMap::fault(double z) const {
+    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
+    const auto node = static_cast<std::size_t>(place);
+    return fault_[node] + (place - static_cast<double>(node)) * (fault_[node + 1] - fault_[node]);
 }
 
 double AreaMap::z(double log_area) const {

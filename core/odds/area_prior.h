@@ -39,6 +39,8 @@ public:
     [[nodiscard]] double z(double log_area) const;
     /// Logarithm of the density of ln(area) at the place of z, up to a constant.
     [[nodiscard]] double log_density(double z) const;
+    /// Chance of a fault at the place of z: AreaPrior::fault_given, by a table.
+    [[nodiscard]] double fault(double z) const;
     [[nodiscard]] double least() const { return log_area_.front(); }
     [[nodiscard]] double most() const { return log_area_.back(); }
 
@@ -47,6 +49,7 @@ private:
     static constexpr double step = 0.01;
     std::vector<double> log_area_;
     std::vector<double> log_slope_;
+    std::vector<double> fault_;
 };
 
 }  // namespace lapwing::odds

@@ -139,10 +139,26 @@ void Chain::share_out_effort() {
 void Chain::sweep() {
     const auto worth = [&](double effort) { return effort >= 1.0 || uniform() < effort; };
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c)
-        if (worth(cylinder_effort_[c])) move_cylinder(c);
+        for (double effort = cylinder_effort_[c]; effort > 0.0; effort -= 1.0)
+            if (worth(effort)) move_cylinder(c);
     for (std::size_t j = 0; j < model_.joints().size(); ++j)
-        if (worth(joint_effort_[j])) move_joint(j);
+        for (double effort = joint_effort_[j]; effort > 0.0; effort -= 1.0)
+            if (worth(effort)) move_joint(j);
     move_shared();
+}
+
+void Chain::attend(const std::vector<bool>& enough) {
+    constexpr double seldom = 0.15;
+    constexpr double most = 3.0;
+    const auto all = static_cast<double>(enough.size());
+    const auto wanting = static_cast<double>(std::ranges::count(enough, false));
+    // About as much work as before, where it is wanted.
+    const double often = std::min(all / std::max(wanting, 1.0), most);
+    for (std::size_t c = 0; c < enough.size(); ++c)
+        cylinder_effort_[c] = enough[c] ? std::min(cylinder_effort_[c], seldom) : often;
+    const auto& joints = model_.evidence().joints;
+    for (std::size_t j = 0; j < joints.size(); ++j)
+        joint_effort_[j] = enough[joints[j].first] && enough[joints[j].second] ? seldom : 0.5 + 0.5 * often;
 }
 
 void Chain::move_cylinder(std::size_t cylinder) {

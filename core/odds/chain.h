@@ -29,6 +29,8 @@ public:
     /// `sweeps` in which block moves learn.
     void warm_up(int sweeps);
     void sweep();
+    /// Moves cylinders that are `enough` known seldom, the others often. Once warm.
+    void attend(const std::vector<bool>& enough);
     [[nodiscard]] std::span<const double> z() const { return z_; }
     /// As EngineModel::leaks at the place where the chain is.
     [[nodiscard]] EngineModel::Leaks leaks(std::size_t cylinder) const;

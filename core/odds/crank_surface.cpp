@@ -15,9 +15,13 @@ namespace {
 
 constexpr std::size_t axes = 6;
 /// Highest degree along each axis: leak, oil, ratio, closing, heat, speed.
-constexpr std::array<int, axes> highest{10, 3, 3, 3, 4, 4};
+constexpr std::array<int, axes> usually_highest{10, 3, 3, 3, 4, 4};
+/// Where the valve or port may close as late as this, the stroke that is left bends more.
+constexpr double late_rad = 105.0 * physics::degree;
+constexpr int highest_of_late_closing = 6;
 /// Terms whose degrees, each over its highest, add up to this at most.
-constexpr double together = 1.1;
+constexpr double usually_together = 1.1;
+constexpr double together_of_late_closing = 1.2;
 constexpr int runs_for_each_term = 2;
 
 double clamped(double doubt) {
@@ -78,6 +82,10 @@ Result<CrankSurface> CrankSurface::fit(const SurfaceRange& range) {
     out.scale_ = {*half, std::log1p(*dead / *half), range.largest_oil_m3, 0.1 * reads_pa};
 
     const bool oil = range.largest_oil_m3 > 0.0;
+    auto highest = usually_highest;
+    if (range.middle.closing_after_bdc_rad + CrankDoubts::reach * range.closing_spread_rad > late_rad)
+        highest[3] = highest_of_late_closing;
+    const double together = highest == usually_highest ? usually_together : together_of_late_closing;
     Degrees degrees{};
     const auto list_terms = [&](auto& self, std::size_t axis, double spent) -> void {
         if (axis == axes) {
@@ -160,7 +168,7 @@ void CrankSurface::slice(const CrankDoubts& doubts, Slice& out) const {
     out.first_.fill(0.0);
     out.final_.fill(0.0);
     const std::array<double, 4> at{doubts.ratio, doubts.closing, doubts.heat, doubts.speed};
-    std::array<std::array<double, 5>, 4> powers{};
+    std::array<std::array<double, highest_of_late_closing + 1>, 4> powers{};
     for (std::size_t axis = 0; axis < 4; ++axis)
         chebyshev(clamped(at[axis]) / CrankDoubts::reach, powers[axis]);
     for (const Group& group : groups_) {

@@ -19,7 +19,11 @@ namespace {
 constexpr std::size_t chains = 3;
 constexpr int warm_up_sweeps = 600;
 /// Sweeps of each chain, round by round until there are enough effective draws.
-constexpr std::array round_sweeps{1000, 500, 500, 500, 500, 1000, 1000, 1000, 1000, 1000};
+constexpr std::array round_sweeps{1000, 500, 500, 500, 500, 500, 500, 500, 500};
+/// From this round on cylinders that have enough are moved seldom and the others more often.
+constexpr std::size_t attend_from = 1;
+/// Where there are more than four cylinders a sweep takes longer, and there are no more than this many.
+constexpr std::size_t rounds_of_many = 7;
 constexpr double enough_effective = 450.0;
 
 /// Effective number of independent draws behind a quantity, from the spread of batch means over chains whose
@@ -40,12 +44,8 @@ public:
     double operator()(std::span<const float> draws) {
         const std::size_t count = order_.size();
         if (count == 0) return 0.0;
-        const auto value = [&](std::size_t i) {
-            const std::size_t chain = i / (each_ * batches);
-            return draws[(i % (each_ * batches)) * thin * chains + chain];
-        };
         for (std::size_t i = 0; i < count; ++i)
-            order_[i] = {value(i), static_cast<std::uint32_t>(i)};
+            order_[i] = {draws[place(i)], static_cast<std::uint32_t>(i)};
         std::ranges::sort(order_);
         double variance = 0.0;
         for (std::size_t rank = 0; rank < count; ++rank) {
@@ -53,21 +53,44 @@ public:
             variance += scores_[rank] * scores_[rank];
         }
         variance /= static_cast<double>(count);
-        double between = 0.0;
-        for (std::size_t batch = 0; batch < batches * chains; ++batch) {
-            const auto begin = scored_.begin() + static_cast<std::ptrdiff_t>(batch * each_);
-            const double mean = std::accumulate(begin, begin + static_cast<std::ptrdiff_t>(each_), 0.0) /
-                                static_cast<double>(each_);
-            between += mean * mean;
+        return std::min(variance / error_squared(0.0), static_cast<double>(draws.size()));
+    }
+
+    /// Of a chance, by its standard error.
+    template <class Chance>
+    double of_chance(std::size_t draws, Chance chance) {
+        if (order_.empty()) return 0.0;
+        double mean = 0.0;
+        for (std::size_t i = 0; i < order_.size(); ++i) {
+            scored_[i] = chance(place(i));
+            mean += scored_[i];
         }
-        between /= static_cast<double>(batches * chains - 1);
-        return std::min(variance / std::max(between / static_cast<double>(batches * chains), 1e-300),
-                        static_cast<double>(draws.size()));
+        constexpr double even = 0.25;
+        return std::min(even / error_squared(mean / static_cast<double>(order_.size())),
+                        static_cast<double>(draws));
     }
 
 private:
     static constexpr std::size_t batches = 20;  ///< in each chain
     static constexpr std::size_t thin = 3;      ///< draws closer than that tell hardly more
+    /// Chain by chain, where draws lie interleaved.
+    [[nodiscard]] std::size_t place(std::size_t i) const {
+        const std::size_t chain = i / (each_ * batches);
+        return (i % (each_ * batches)) * thin * chains + chain;
+    }
+    /// Square of the standard error of the mean of what is scored.
+    [[nodiscard]] double error_squared(double all_mean) const {
+        double between = 0.0;
+        for (std::size_t batch = 0; batch < batches * chains; ++batch) {
+            const auto begin = scored_.begin() + static_cast<std::ptrdiff_t>(batch * each_);
+            const double mean = std::accumulate(begin, begin + static_cast<std::ptrdiff_t>(each_), 0.0) /
+                                static_cast<double>(each_);
+            between += (mean - all_mean) * (mean - all_mean);
+        }
+        constexpr auto all = static_cast<double>(batches * chains);
+        return std::max(between / (all - 1.0) / all, 1e-300);
+    }
+
     std::size_t each_;
     std::vector<double> scores_;
     std::vector<std::pair<float, std::uint32_t>> order_;
@@ -105,6 +128,7 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
     const std::size_t cylinders = model.cylinders().size();
     for (std::size_t c = 0; c < cylinders; ++c)
         out.shares_.emplace_back(reported_paths(model.evidence(), c).size());
+    out.faults_ = out.shares_;
     out.areas_.resize(cylinders);
     out.mains_.resize(cylinders);
     std::vector<Chain> all;
@@ -116,8 +140,12 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
         }
     }
     std::vector<bool> enough(cylinders, false);
-    for (const int sweeps : round_sweeps) {
-        for (int sweep = 0; sweep < sweeps; ++sweep) {
+    const std::size_t rounds = cylinders > 4 ? rounds_of_many : round_sweeps.size();
+    for (std::size_t round = 0; round < rounds; ++round) {
+        if (round >= attend_from)
+            for (Chain& chain : all)
+                chain.attend(enough);
+        for (int sweep = 0; sweep < round_sweeps[round]; ++sweep) {
             if (cancel.stop_requested()) return std::nullopt;
             for (Chain& chain : all) {
                 chain.sweep();
@@ -154,6 +182,12 @@ void Draws::add(const EngineModel& model, const Chain& chain) {
                 for (std::size_t joint = own; joint < all; ++joint)
                     area += leaks.path_m2[joint];
             shares[path].push_back(static_cast<float>(area / leaks.standing_m2));
+            double sound = 1.0;
+            for (std::size_t i = path < own ? path : own; i < (path < own ? path + 1 : all); ++i) {
+                const PathPlace& at = model.cylinders()[c].all[i];
+                sound *= 1.0 - model.maps()[at.map].fault(z[at.area]);
+            }
+            faults_[c][path].push_back(static_cast<float>(1.0 - sound));
             if (area > largest) {
                 largest = area;
                 main = path;
@@ -170,6 +204,12 @@ double Draws::effective(std::size_t cylinder) const {
     double out = static_cast<double>(count_);
     for (const auto& share : shares_[cylinder])
         out = std::min(out, effective(share));
+    for (const auto& fault : faults_[cylinder])
+        out = std::min(out, effective.of_chance(count_, [&](std::size_t i) { return fault[i]; }));
+    const auto& mains = mains_[cylinder];
+    for (std::size_t main = 0; main <= shares_[cylinder].size(); ++main)
+        out = std::min(
+            out, effective.of_chance(count_, [&](std::size_t i) { return mains[i] == main ? 1.0 : 0.0; }));
     return out;
 }
 

@@ -33,10 +33,16 @@ public:
     [[nodiscard]] std::span<const float> share(std::size_t cylinder, std::size_t path) const {
         return shares_[cylinder][path];
     }
+    /// Chance of a fault by reported path, of one cylinder, in all draws.
+    [[nodiscard]] std::span<const float> fault(std::size_t cylinder, std::size_t path) const {
+        return faults_[cylinder][path];
+    }
     [[nodiscard]] std::span<const float> area(std::size_t cylinder) const { return areas_[cylinder]; }
     /// Place of the main path among the reported, or their number: seals well.
     [[nodiscard]] std::span<const std::uint8_t> main(std::size_t cylinder) const { return mains_[cylinder]; }
-    /// Effective number of independent draws behind a cylinder's worst known share.
+    /// Effective number of independent draws behind the worst known of a cylinder's shares and chances. A
+    /// chance counts by its standard error: as many as would leave as much of it at even odds, since chances
+    /// are all rounded alike.
     [[nodiscard]] double effective(std::size_t cylinder) const;
 
 private:
@@ -48,6 +54,7 @@ private:
     double seals_well_m2_ = 0.0;
     std::vector<double> z_;
     std::vector<std::vector<std::vector<float>>> shares_;
+    std::vector<std::vector<std::vector<float>>> faults_;
     std::vector<std::vector<float>> areas_;
     std::vector<std::vector<std::uint8_t>> mains_;
 };

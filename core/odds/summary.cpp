@@ -14,6 +14,10 @@ namespace {
 
 using findings::Path;
 
+double mean(std::span<const float> values) {
+    return std::accumulate(values.begin(), values.end(), 0.0) / static_cast<double>(values.size());
+}
+
 template <class Number>
 Interval interval(std::vector<Number> values) {
     Interval out;
@@ -37,26 +41,6 @@ void thinned(std::size_t count, std::size_t most, Use use) {
         use(i);
 }
 
-void add_faults(const EngineModel& model, const Draws& draws, std::size_t cylinder, CylinderOdds& out) {
-    const auto& place = model.cylinders()[cylinder];
-    double count = 0.0;
-    thinned(draws.count(), 2000, [&](std::size_t draw) {
-        const auto z = draws.z(draw);
-        count += 1.0;
-        double no_joint = 1.0;
-        for (std::size_t i = 0; i < place.all.size(); ++i) {
-            const double fault = model.prior(place.all[i]).fault_given(model.log_area(z, place.all[i]));
-            if (i < place.own.size())
-                out.paths[i].fault += fault;
-            else
-                no_joint *= 1.0 - fault;
-        }
-        if (place.all.size() > place.own.size()) out.paths.back().fault += 1.0 - no_joint;
-    });
-    for (PathOdds& path : out.paths)
-        path.fault /= count;
-}
-
 /// The likeliest of several outcomes, the last of which is "seals well".
 std::pair<std::optional<Path>, double> likeliest(const std::vector<double>& chances,
                                                  const std::vector<PathOdds>& paths) {
@@ -65,7 +49,7 @@ std::pair<std::optional<Path>, double> likeliest(const std::vector<double>& chan
 }
 
 UnderOther under(const OtherAssumptions& other, const EngineModel& model, const Draws& draws,
-                 std::size_t cylinder, const std::vector<PathOdds>& paths) {
+                 std::size_t cylinder, const std::vector<PathOdds>& paths, double effective) {
     Assumptions changed = model.assumptions();
     for (const auto& [id, value] : other.change)
         changed.set(id, value);
@@ -78,6 +62,7 @@ UnderOther under(const OtherAssumptions& other, const EngineModel& model, const 
                 ? area_prior(changed, evidence.paths[i], model.evidence().bore_m, evidence.fault_odds[i])
                 : area_prior(changed, Path::next_cylinder, model.evidence().bore_m));
     std::vector<double> chances(paths.size() + 1, 0.0);
+    double squares = 0.0, count = 0.0;
     thinned(draws.count(), 4000, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         double weight = 1.0;
@@ -90,12 +75,16 @@ UnderOther under(const OtherAssumptions& other, const EngineModel& model, const 
                       (1.0 - fault) * (1.0 - priors[i].fault) / (1.0 - old.fault);
         }
         chances[draws.main(cylinder)[draw]] += weight;
+        squares += weight * weight;
+        count += 1.0;
     });
     const double all = std::accumulate(chances.begin(), chances.end(), 0.0);
+    // As many draws as the weights leave of those that count.
+    const double left = all * all / (squares * count);
     for (double& chance : chances)
         chance /= all;
     const auto [main, chance] = likeliest(chances, paths);
-    return {other.id, other.text, main, chance};
+    return {other.id, other.text, main, chance, std::min(effective, count) * left};
 }
 
 }  // namespace
@@ -112,19 +101,18 @@ CylinderOdds summarise(const EngineModel& model, const Draws& draws, std::size_t
         chances[main] += 1.0 / static_cast<double>(draws.count());
     for (std::size_t path = 0; path < paths.size(); ++path) {
         const auto share = draws.share(cylinder, path);
-        out.paths.push_back(
-            {paths[path], interval(std::vector<float>(share.begin(), share.end())), chances[path], 0.0});
+        out.paths.push_back({paths[path], interval(std::vector<float>(share.begin(), share.end())),
+                             chances[path], mean(draws.fault(cylinder, path))});
     }
     out.seals_well = chances.back();
     const auto area = draws.area(cylinder);
     out.leak_area_m2 = interval(std::vector<float>(area.begin(), area.end()));
-    add_faults(model, draws, cylinder, out);
     std::tie(out.main, out.main_chance) = likeliest(chances, out.paths);
+    out.effective_samples = draws.effective(cylinder);
     for (const OtherAssumptions& other : model.assumptions().others) {
-        out.under_others.push_back(under(other, model, draws, cylinder, out.paths));
+        out.under_others.push_back(under(other, model, draws, cylinder, out.paths, out.effective_samples));
         if (out.under_others.back().main != out.main) out.depends_on_assumptions = true;
     }
-    out.effective_samples = draws.effective(cylinder);
     return out;
 }
 

@@ -27,6 +27,9 @@ private:
 /// Shares, chances and what other assumptions would make of them.
 CylinderOdds summarise(const EngineModel& model, const Draws& draws, std::size_t cylinder);
 
+/// Whether there are enough effective samples for what is said of a cylinder.
+bool enough_draws(const CylinderOdds& of);
+
 /// Readings to expect after each repair; none where the cranking model gives no level.
 std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& draws, std::size_t cylinder,
                                        bool diesel, Random& random);

@@ -133,4 +133,37 @@ std::optional<Message> worth_of(const NextTest& test, const findings::Reference&
     return std::nullopt;
 }
 
+std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,
+                                               const findings::Reference& reference) {
+    using findings::Action;
+    auto steps = rules.next;
+    const auto state = [&](const findings::NextStep& step) -> std::optional<findings::State> {
+        const bool test = step.action == Action::dry || step.action == Action::leak_down ||
+                          step.action == Action::listen || step.action == Action::wet;
+        const auto* of = test && step.cylinder ? rules.cylinder(*step.cylinder) : nullptr;
+        return of ? std::optional(of->state) : std::nullopt;
+    };
+    if (steps.empty() || !state(steps.front())) return steps;
+    const auto worst = state(steps.front());
+    // The first of those that tell something, the most telling, that is open to choice.
+    for (const NextTest& test : leaks.next_tests) {
+        const auto worth = worth_of(test, reference);
+        if (!worth) break;
+        const auto listed = std::ranges::find_if(steps, [&](const findings::NextStep& step) {
+            return step.action == test.test && step.cylinder == test.cylinder && state(step) == worst;
+        });
+        if (listed != steps.end()) {
+            std::rotate(steps.begin(), listed, listed + 1);
+            break;
+        }
+        const bool spares_oil = std::ranges::any_of(steps, [&](const findings::NextStep& step) {
+            return step.action == Action::wet && step.cylinder == test.cylinder && state(step) == worst;
+        });
+        if (!spares_oil || test.test == Action::wet) continue;
+        steps.insert(steps.begin(), {test.test, test.cylinder, *worth});
+        break;
+    }
+    return steps;
+}
+
 }  // namespace lapwing::odds

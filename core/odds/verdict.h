@@ -28,6 +28,11 @@ std::optional<findings::Message> beside_rules(const findings::CylinderFindings& 
 /// (assets/reference/assumptions.json: tells-much, tells-some, tells-little, in bits).
 std::optional<findings::Message> worth_of(const NextTest& test, const findings::Reference& reference);
 
+/// The rules' next steps. Where they begin with a test of one cylinder, and a test of another cylinder in the
+/// same state or one that spares it the oil would tell more, that comes first.
+std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,
+                                               const findings::Reference& reference);
+
 /// Whether what a repair of this path should bring is worth saying: it may well be at fault
 /// (assets/reference/assumptions.json: repair-from).
 bool worth_repairing(const PathOdds& path, const findings::Reference& reference);

@@ -15,7 +15,6 @@ namespace {
 
 using findings::say;
 
-constexpr double enough_effective = 400.0;
 /// Under this chance nothing is said of a path.
 constexpr double worth_saying = 0.3;
 
@@ -43,10 +42,20 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvide
     const PathOdds* rings = out.path(findings::Path::rings);
     if (rings && rings->main >= worth_saying && !out.expected_after.empty())
         out.reasons.push_back(say("odds.fresh_hone", number));
-    if (out.effective_samples < enough_effective) out.reasons.push_back(say("odds.unsure_numbers", number));
+    if (!enough_draws(out)) out.reasons.push_back(say("odds.unsure_numbers", number));
 }
 
 }  // namespace
+
+bool enough_draws(const CylinderOdds& of) {
+    constexpr double enough = 400.0;
+    // Under other assumptions nothing but the likeliest outcome is told.
+    constexpr double enough_under_others = 100.0;
+    return of.effective_samples >= enough &&
+           std::ranges::all_of(of.under_others, [](const UnderOther& other) {
+               return other.effective_samples >= enough_under_others;
+           });
+}
 
 const PathOdds* CylinderOdds::path(findings::Path wanted) const {
     const auto found = std::ranges::find(paths, wanted, &PathOdds::path);
@@ -111,8 +120,8 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
         cylinder.reasons = from.reasons;
         cylinder.expected_after = after_repairs(model, *draws, c, diesel, random);
         add_reasons(dossier, visit, from, cylinder);
-        cylinder.unsure = cylinder.effective_samples < enough_effective || !cylinder.contradictions.empty() ||
-                          from.wrong_tdc_suspected;
+        cylinder.unsure =
+            !enough_draws(cylinder) || !cylinder.contradictions.empty() || from.wrong_tdc_suspected;
         out.least_effective_samples = std::min(out.least_effective_samples, cylinder.effective_samples);
         out.cylinders.push_back(std::move(cylinder));
     }

@@ -55,6 +55,7 @@ struct UnderOther {
     std::string text;                    ///< English
     std::optional<findings::Path> main;  ///< absent: seals well
     double chance = 0.0;
+    double effective_samples = 0.0;  ///< that are left of the draws, weighed anew
 };
 
 struct CylinderOdds {
@@ -70,9 +71,9 @@ struct CylinderOdds {
     std::vector<AfterRepair> expected_after;
     std::vector<findings::Message> contradictions;  ///< codes.h; what they name was left out
     std::vector<findings::Message> reasons;         ///< codes.h
-    double effective_samples = 0.0;                 ///< of the worst known share
-    /// Not to be shown as a verdict: too few effective samples, a contradiction, or a question to be answered
-    /// first (wrong TDC).
+    double effective_samples = 0.0;                 ///< of the worst known share or chance
+    /// Not to be shown as a verdict: too few effective samples (here or under the others), a contradiction,
+    /// or a question to be answered first (wrong TDC).
     bool unsure = false;
 
     [[nodiscard]] const PathOdds* path(findings::Path wanted) const;

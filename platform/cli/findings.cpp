@@ -224,7 +224,7 @@ Outcome run(Arguments& arguments) {
 
     const Visit& visit = dossier->visits[*at];
     const Sentences say(units_of(visit));
-    const auto found = findings::find(*dossier, visit, *reference);
+    auto found = findings::find(*dossier, visit, *reference);
     const auto assumptions = read_assumptions(arguments);
     if (!assumptions) return tl::unexpected(assumptions.error());
     odds::OddsOptions options;
@@ -232,6 +232,7 @@ Outcome run(Arguments& arguments) {
     options.seed = static_cast<std::uint64_t>(seed);
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
     if (!leaks) return refused(leaks.error());
+    found.next = odds::steps_by_worth(found, *leaks, *reference);
     if (arguments.json())
         print_json(found, *leaks, *dossier, *at, say);
     else

@@ -18,8 +18,9 @@ using Row = std::array<QString, 5>;
 
 std::vector<Row> table(const odds::CylinderOdds& of, const format::Formatter& format,
                        const findings::Reference& reference) {
-    std::vector<Row> rows{{QString(), QStringLiteral("share of the leak"), QStringLiteral("main path"),
-                           QStringLiteral("fault"), QStringLiteral("dry reading after its repair")}};
+    std::vector<Row> rows{{QString(), QStringLiteral("share of the leak, 90 % range"),
+                           QStringLiteral("main path"), QStringLiteral("fault"),
+                           QStringLiteral("dry reading after its repair, 90 % range")}};
     for (const auto* path : odds::by_share(of)) {
         const auto* after = odds::expected_after(of, *path, reference);
         QString reading = after ? format::reading_text(*after, format) : QString();

@@ -316,7 +316,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report",
                                      "A bar shows how the leak is shared; beside each share stands the range "
                                      "that holds it in nine "
-                                     "cases of ten. Odds are rounded to 5 % and never shown above 95 %.");
+                                     "cases of ten. A range expected after a repair holds the reading as "
+                                     "often. Odds are rounded to 5 % and never shown above 95 %.");
         case Label::how_rules:
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/odds/verdict.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/odds_lines.h"
@@ -165,10 +166,14 @@ void FindingsModel::refresh() {
     weakened_by_ = remarks(findings()->weakened_by, {});
 }
 
+std::vector<findings::NextStep> FindingsModel::steps() const {
+    return leaks() ? odds::steps_by_worth(*findings(), *leaks(), reference()) : findings()->next;
+}
+
 QVariantList FindingsModel::nextSteps() const {
     QVariantList list;
     if (!ready()) return list;
-    for (const auto& step : findings()->next) {
+    for (const auto& step : steps()) {
         const StepPlace place = place_of(step.action, step.cylinder, sessionId());
         list << QVariantMap{{"title", step_title(step.action, step.cylinder, format())},
                             {"text", format().text(step.reason)},
@@ -180,7 +185,7 @@ QVariantList FindingsModel::nextSteps() const {
 
 QVariantList FindingsModel::settling() const {
     if (!ready() || !leaks()) return {};
-    return tests_to_settle(*leaks(), findings()->next, reference(), format(), sessionId());
+    return tests_to_settle(*leaks(), steps(), reference(), format(), sessionId());
 }
 
 QStringList FindingsModel::oddsRestOn() const {
@@ -194,13 +199,13 @@ QStringList FindingsModel::oddsRestOn() const {
 
 QString FindingsModel::nextText() const {
     if (!ready()) return format().heading(findings::Action::plan);
-    const auto& step = findings()->next.front();
+    const auto step = steps().front();
     return step_title(step.action, step.cylinder, format());
 }
 
 StepPlace FindingsModel::nextPlace() const {
     if (!ready()) return place_of(findings::Action::plan, {}, sessionId());
-    const auto& step = findings()->next.front();
+    const auto step = steps().front();
     return place_of(step.action, step.cylinder, sessionId());
 }
 

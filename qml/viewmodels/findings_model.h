@@ -62,6 +62,8 @@ private:
     QVariantMap remark(const findings::Remark& remark, const QString& symbol);
     QVariantList remarks(const std::vector<findings::Remark>& list, const QString& symbol);
     [[nodiscard]] StepPlace nextPlace() const;
+    /// Those of the rules, by what the odds say of them once they are there.
+    [[nodiscard]] std::vector<findings::NextStep> steps() const;
     QVariantList figuresOf(const findings::CylinderFindings& cylinder);
 
     QVariantList cylinders_;

@@ -50,8 +50,9 @@ QVariantMap repair_map(const odds::AfterRepair& after, const format::Formatter& 
     return {
         {"figure", format::reading_text(after, format)},
         {"text", after.comparable_at_once
-                     ? Texts::tr("dry test to expect after work on %1").arg(part)
-                     : Texts::tr("dry test to expect after work on %1; not comparable before it has run in")
+                     ? Texts::tr("dry test to expect after work on %1, in nine cases of ten").arg(part)
+                     : Texts::tr("dry test to expect after work on %1, in nine cases of ten; not comparable "
+                                 "before it has run in")
                            .arg(part)}};
 }
 

@@ -143,7 +143,7 @@ QVariantMap PlanModel::proposalMap(const PlanLine& line) const {
     if (line.cylinder) title = tr("%1, cylinder %2").arg(title).arg(*line.cylinder);
     QString expected;
     if (line.predicted_low && line.predicted_high)
-        expected = tr("Dry test to expect after it: %1 to %2")
+        expected = tr("Dry test to expect after it, in nine cases of ten: %1 to %2")
                        .arg(format().typed(*line.predicted_low), format().typed(*line.predicted_high));
     return {{"title", title}, {"work", own(line.work)}, {"reason", own(line.reason)}, {"expected", expected}};
 }

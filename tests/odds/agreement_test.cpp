@@ -136,6 +136,41 @@ TEST_P(Agreement, OfSharesAndMainPaths) {
     }
 }
 
+/// What is said of how well shares and chances are known, against how they differ from seed to seed.
+TEST(Chances, AreAsWellKnownAsIsSaid) {
+    const Assumptions assumptions = *built_in_assumptions();
+    const auto reference = *findings::built_in_reference();
+    for (const std::uint64_t engine : {2U, 5U, 9U}) {
+        const Drawn drawn = draw(assumptions, reference, {}, {true, false, true, false, false}, engine);
+        const Evidence evidence =
+            evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
+        const auto surface = *CrankSurface::fit(*evidence.cranking);
+        const EngineModel model(evidence, assumptions, &surface);
+        constexpr int seeds = 12;
+        std::vector<std::vector<double>> chances;
+        double effective = 0.0;
+        for (int seed = 1; seed <= seeds; ++seed) {
+            const auto draws = *Draws::make(model, static_cast<std::uint64_t>(seed), {});
+            const CylinderOdds odds = summarise(model, draws, 0);
+            effective += odds.effective_samples / seeds;
+            std::vector<double> all{odds.seals_well};
+            for (const PathOdds& path : odds.paths)
+                all.insert(all.end(), {path.main, path.fault});
+            chances.push_back(std::move(all));
+        }
+        for (std::size_t i = 0; i < chances.front().size(); ++i) {
+            double sum = 0.0, squares = 0.0;
+            for (const auto& of : chances) {
+                sum += of[i];
+                squares += of[i] * of[i];
+            }
+            const double spread = std::sqrt(std::max(squares - sum * sum / seeds, 0.0) / (seeds - 1));
+            // Chi-square of eleven degrees of freedom: 1.8 is passed once in some ten thousand.
+            EXPECT_LE(spread, 1.8 * std::sqrt(0.25 / effective)) << "engine " << engine << ", chance " << i;
+        }
+    }
+}
+
 INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
                          testing::Values(Part{"dry_and_wet", {true, false, false, true, false}},
                                          Part{"exits", {false, false, false, false, true}},

@@ -93,8 +93,7 @@ void plot_said(const Result& result, const std::filesystem::path& file) {
 
 std::string row(const World& world, const Result& result) {
     const auto said = result.said_at_least(0.9);
-    const auto few =
-        std::ranges::count_if(result.scores, [](const Score& one) { return one.effective < 400.0; });
+    const auto few = std::ranges::count(result.scores, true, &Score::few_draws);
     std::string out = fmt::format(
         "| {} | {:.1f} | {:.1f} | {:.1f} | {:.3f} | {:.3f} | {:.3f} | {:.1f} | {:.1f} of {} | {:.1f} |",
         world.name, 100 * result.accuracy(), 100 * result.loudest_accuracy(), result.behind_loudest(),
@@ -126,6 +125,9 @@ std::vector<std::string> missed(const World& world, const Result& result, bool a
             want(result.rank_p(name, 20) * static_cast<double>(rank_names().size()) > 0.01,
                  "ranks of " + rank_names()[name] + " are not uniform");
     }
+    const double few = static_cast<double>(std::ranges::count(result.scores, true, &Score::few_draws)) /
+                       static_cast<double>(result.scores.size());
+    want(few < 0.03, fmt::format("unsure for want of draws in {:.1f} %, wanted under 3 %", 100 * few));
     want(result.behind_loudest() <= 2.0, "main path worse than the loudest exit");
     want(result.mean(&Score::log_score) > result.mean(&Score::loudest_log_score),
          "log score below the loudest exit's");
@@ -182,8 +184,8 @@ int write_report(const std::filesystem::path& folder, int engines, std::uint64_t
         "mean log "
         "scores of the odds and of the two rules' counted hit rates, readings after a repair inside their 90 "
         "% "
-        "interval in %, right in % of what was said with 90 % or more, cylinders with fewer than 400 "
-        "effective "
+        "interval in %, right in % of what was said with 90 % or more, cylinders said to be unsure for want "
+        "of effective "
         "samples in %, then shares inside their 90 % interval in % by path (worlds.png).\n\n| world | found "
         "| loudest | "
         "behind | log | "

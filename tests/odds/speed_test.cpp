@@ -9,9 +9,7 @@
 #include <cstdio>
 #include <ctime>
 
-#include "core/odds/draws.h"
 #include "core/odds/summary.h"
-#include "core/odds/surface_cache.h"
 #include "core/odds/where_it_leaks.h"
 #include "tests/odds/world.h"
 
@@ -25,69 +23,45 @@ double cpu_seconds() {
     return static_cast<double>(now.tv_sec) + 1e-9 * static_cast<double>(now.tv_nsec);
 }
 
-/// A trial twin, or three of them in one row: six cylinders with full evidence.
-Dossier with_cylinders(int count) {
-    const auto assumptions = *built_in_assumptions();
-    const auto reference = *findings::built_in_reference();
-    Dossier out;
-    for (int first = 1; first <= count; first += 2) {
-        auto twin =
-            trial::draw(assumptions, reference, {}, {}, 4711 + static_cast<std::uint64_t>(first)).dossier;
-        if (first == 1) {
-            out = std::move(twin);
-            continue;
-        }
-        for (Cylinder cylinder : twin.engine.cylinders) {
-            cylinder.number += first - 1;
-            cylinder.column += first - 1;
-            out.engine.cylinders.push_back(cylinder);
-        }
-        out.engine.firing_order.clear();
-        out.engine.firing_intervals.clear();
-        Visit& visit = out.visits.front();
-        for (Reading reading : twin.visits.front().readings) {
-            reading.cylinder += first - 1;
-            visit.readings.push_back(reading);
-        }
-        for (ExitNote note : twin.visits.front().exits) {
-            note.cylinder += first - 1;
-            if (note.neighbour) *note.neighbour += first - 1;
-            visit.exits.push_back(note);
-        }
-    }
-    return out;
+Dossier with_cylinders(int count, std::uint64_t seed) {
+    return trial::draw(*built_in_assumptions(), *findings::built_in_reference(), {}, {}, seed, count).dossier;
 }
 
 class Speed : public testing::TestWithParam<std::pair<int, double>> {};
 
-/// The time wanted, on one core, the surface's fit included. A busy machine shares its caches: half as much
-/// again is let pass, and what was measured is printed.
+/// Full evidence, the surface's fit included. What counts is the processor's time: what else the machine does
+/// takes little from it.
 TEST_P(Speed, IsQuickEnough) {
     const auto& [cylinders, wanted_s] = GetParam();
-    const Dossier dossier = with_cylinders(cylinders);
     const auto reference = *findings::built_in_reference();
-    double best = 1e9;
-    double effective = 0.0;
-    for (std::uint64_t seed = 1; seed <= 3; ++seed) {
-        OddsOptions options;
-        options.seed = seed;
-        const double begun = cpu_seconds();
-        const auto odds = where_it_leaks(dossier, dossier.visits.front(), reference, options);
-        const double took = cpu_seconds() - begun;
-        ASSERT_TRUE(odds) << odds.error().english;
-        if (took < best) {
-            best = took;
+    double worst = 0.0;
+    for (const std::uint64_t engine : {4712U, 4714U, 4716U}) {
+        const Dossier dossier = with_cylinders(cylinders, engine);
+        double best = 1e9;
+        double effective = 0.0;
+        int draws = 0;
+        std::ptrdiff_t few = 0;
+        for (int time = 0; time < 3 && best > 0.7 * wanted_s; ++time) {  // caches are shared with others
+            const double begun = cpu_seconds();
+            const auto odds = where_it_leaks(dossier, dossier.visits.front(), reference);
+            best = std::min(best, cpu_seconds() - begun);
+            ASSERT_TRUE(odds) << odds.error().english;
+            ASSERT_EQ(odds->cylinders.size(), static_cast<std::size_t>(cylinders));
             effective = odds->least_effective_samples;
+            draws = odds->draws;
+            few = std::ranges::count_if(odds->cylinders,
+                                        [](const CylinderOdds& one) { return !enough_draws(one); });
         }
+        std::printf("%d cylinders: %.2f s (wanted %.1f s), %d draws, %.0f effective, %d unsure\n", cylinders,
+                    best, wanted_s, draws, effective, static_cast<int>(few));
+        worst = std::max(worst, best);
     }
-    std::printf("%d cylinders: %.2f s (wanted %.1f s), %.0f effective samples\n", cylinders, best, wanted_s,
-                effective);
-    EXPECT_LE(best, 1.5 * wanted_s);
+    EXPECT_LE(worst, wanted_s);
 }
 INSTANTIATE_TEST_SUITE_P(Engines, Speed, testing::Values(std::pair(2, 0.5), std::pair(6, 1.5)));
 
 TEST(Memory, StaysUnder200Megabytes) {
-    const Dossier dossier = with_cylinders(6);
+    const Dossier dossier = with_cylinders(6, 4712);
     ASSERT_TRUE(where_it_leaks(dossier, dossier.visits.front(), *findings::built_in_reference()));
     rusage used{};
     getrusage(RUSAGE_SELF, &used);

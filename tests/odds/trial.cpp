@@ -58,6 +58,7 @@ Score score_of(const EngineModel& model, const Draws& draws, const Drawn& drawn,
     out.right = likeliest == out.truth;
     out.said = odds.main_chance;
     out.effective = odds.effective_samples;
+    out.few_draws = !enough_draws(odds);
     const RuleOutcome rule = rules_of_thumb(drawn, cylinder);
     out.loudest_right = rule.loudest == out.truth;
     out.loudest_log_score =

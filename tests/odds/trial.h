@@ -42,6 +42,7 @@ struct Score {
     std::vector<bool> share_inside;  ///< by path: the truth lies in the 90 % interval
     std::vector<bool> after_inside;  ///< by repair
     double effective = 0.0;
+    bool few_draws = false;     ///< said to be unsure for want of draws
     std::vector<double> ranks;  ///< of the truth among independent draws, 0 to 1, by `rank_names`
 };
 const std::vector<std::string>& rank_names();

@@ -35,8 +35,13 @@ double logit(double p) {
 class Drawing {
 public:
     Drawing(const Assumptions& assumptions, const findings::Reference& reference, const World& world,
-            const Tests& tests, std::uint64_t seed)
-        : assumptions_(assumptions), reference_(reference), world_(world), tests_(tests), random_(seed) {
+            const Tests& tests, std::uint64_t seed, int cylinders)
+        : assumptions_(assumptions),
+          reference_(reference),
+          world_(world),
+          tests_(tests),
+          count_(cylinders),
+          random_(seed) {
         for (const auto& [id, value] : world.change)
             assumptions_.set(id, value);
     }
@@ -44,11 +49,11 @@ public:
     Drawn run() {
         card();
         shared();
-        const double joint = area(Path::next_cylinder);
-        const double joint_cranking = cranking_share();
-        for (int number = 1; number <= 2; ++number)
-            cylinder(joint, joint_cranking);
-        for (int number = 1; number <= 2; ++number) {
+        for (int number = 1; number < count_; ++number)
+            joints_.push_back(joint(false));
+        for (int number = 1; number <= count_; ++number)
+            cylinder(number);
+        for (int number = 1; number <= count_; ++number) {
             readings(number);
             after_repairs(number);
         }
@@ -67,8 +72,8 @@ private:
 
     void card() {
         Engine& engine = out_.dossier.engine;
-        engine.name = "Trial twin";
-        for (int number = 1; number <= 2; ++number) {
+        engine.name = "Trial engine";
+        for (int number = 1; number <= count_; ++number) {
             Cylinder one;
             one.number = number;
             one.column = number - 1;
@@ -83,9 +88,11 @@ private:
         engine.compression_ratio = {typed(card_ratio, units::one, 1), Origin::manual, {}};
         engine.valves.intake_closing = {typed(60.0 * physics::degree, units::deg, 0), Origin::manual, {}};
         engine.valves.intake_closing_at = TimingAt::seat;
-        engine.firing_order = {1, 2};
         companions_ = u() < 0.5;
-        if (!companions_)
+        engine.firing_order = {1, 2};
+        if (count_ == 6)
+            engine.firing_order = {1, 5, 3, 6, 2, 4};
+        else if (!companions_)
             engine.firing_intervals = {typed(180.0 * physics::degree, units::deg, 0),
                                        typed(540.0 * physics::degree, units::deg, 0)};
         Visit visit;
@@ -142,7 +149,7 @@ private:
         const double ratio = 1.0 + (card_ratio - 1.0) * std::exp(at("ratio-known-doubt") * clamp(n()));
         case_.compression_ratio = ratio * world_.ratio_is;
         case_.closing_after_bdc_rad =
-            60.0 * physics::degree + reference_.assumed("closing-known-doubt") * clamp(n());
+            60.0 * physics::degree + 0.5 * reference_.assumed("closing-known-doubt") * clamp(n());
         case_.heat_w_m2k = at("heat") * std::exp(at("heat-doubt") * clamp(n()));
         case_.speed_rad_s = 250.0 * physics::per_minute * at("speed-dip") *
                             std::exp(std::hypot(at("speed-dip-doubt"), at("speed-known-doubt")) * clamp(n()));
@@ -168,7 +175,36 @@ private:
     }
     double cranking_share() { return std::exp(at("static-to-cranking") * n()); }
 
-    void cylinder(double joint, double joint_cranking) {
+    /// Between two neighbours: one hole for both.
+    struct Joint {
+        double area_m2 = 0.0, cranking_share = 1.0;
+    };
+    Joint joint(bool sound) {
+        const double m2 = area(Path::next_cylinder, sound);
+        return {m2, cranking_share()};
+    }
+    /// Places in `joints_` of those beside a cylinder.
+    [[nodiscard]] std::vector<std::size_t> joints_of(int number) const {
+        std::vector<std::size_t> out;
+        if (number > 1) out.push_back(static_cast<std::size_t>(number) - 2);
+        if (number < count_) out.push_back(static_cast<std::size_t>(number) - 1);
+        return out;
+    }
+    static void put_joints(TrueCylinder& one, const std::vector<Joint>& joints) {
+        double standing = 0.0, cranking = 0.0;
+        for (const Joint& each : joints) {
+            standing += each.area_m2;
+            cranking += each.area_m2 * each.cranking_share;
+        }
+        one.area_m2.back() = standing;
+        one.cranking_share.back() = cranking / standing;
+    }
+    /// In an in-line six 3 and 4 stand at top dead centre together, 1 and 6, 2 and 5 are no neighbours.
+    [[nodiscard]] bool companions(int number, int neighbour) const {
+        return count_ == 2 ? companions_ : count_ == 6 && number + neighbour == 7;
+    }
+
+    void cylinder(int number) {
         TrueCylinder one;
         for (const Path path : {Path::rings, Path::intake, Path::exhaust, Path::gasket, Path::coolant}) {
             one.paths.push_back(path);
@@ -176,8 +212,12 @@ private:
             one.cranking_share.push_back(cranking_share());
         }
         one.paths.push_back(Path::next_cylinder);
-        one.area_m2.push_back(joint);
-        one.cranking_share.push_back(joint_cranking);
+        one.area_m2.push_back(0.0);
+        one.cranking_share.push_back(1.0);
+        std::vector<Joint> beside;
+        for (const std::size_t place : joints_of(number))
+            beside.push_back(joints_[place]);
+        put_joints(one, beside);
         one.level = std::exp(at("cylinder-doubt") * n());
         one.oil_kept = world_.oil_kept
                            ? world_.oil_kept->first + (world_.oil_kept->second - world_.oil_kept->first) * u()
@@ -324,10 +364,14 @@ private:
         note(Exit::exhaust, of(Path::exhaust), ListenedBy::ear, "ear");
         note(Exit::joint, of(Path::gasket), ListenedBy::soapy_water, "soapy-water");
         note(Exit::coolant, of(Path::coolant), ListenedBy::bubbles, "bubbles");
-        const double through_valves =
-            companions_ ? at("companion-talk") * (of(Path::intake) + of(Path::exhaust)) : 0.0;
-        note(Exit::next_plug_hole, of(Path::next_cylinder) + through_valves, ListenedBy::ear, "ear",
-             number == 1 ? 2 : 1);
+        for (const std::size_t place : joints_of(number)) {
+            const int neighbour = static_cast<int>(place) + (static_cast<int>(place) + 1 == number ? 2 : 1);
+            const double through_valves = companions(number, neighbour)
+                                              ? at("companion-talk") * (of(Path::intake) + of(Path::exhaust))
+                                              : 0.0;
+            note(Exit::next_plug_hole, joints_[place].area_m2 + through_valves, ListenedBy::ear, "ear",
+                 neighbour);
+        }
     }
 
     void after_repairs(int number) {
@@ -341,6 +385,13 @@ private:
                     one.paths[path] == Path::gasket &&
                     (one.paths[other] == Path::coolant || one.paths[other] == Path::next_cylinder);
                 if (other != path && !head) continue;
+                if (one.paths[other] == Path::next_cylinder) {
+                    std::vector<Joint> beside(joints_of(number).size());
+                    for (Joint& each : beside)
+                        each = joint(true);
+                    put_joints(repaired, beside);
+                    continue;
+                }
                 repaired.area_m2[other] = area(one.paths[other], true);
                 repaired.cranking_share[other] = cranking_share();
             }
@@ -354,6 +405,8 @@ private:
     const findings::Reference& reference_;
     const World& world_;
     const Tests& tests_;
+    int count_;
+    std::vector<Joint> joints_;
     std::mt19937_64 random_;
     std::normal_distribution<double> normal_;
     std::uniform_real_distribution<double> uniform_;
@@ -376,8 +429,8 @@ std::size_t TrueCylinder::largest() const {
 }
 
 Drawn draw(const Assumptions& assumptions, const findings::Reference& reference, const World& world,
-           const Tests& tests, std::uint64_t seed) {
-    return Drawing(assumptions, reference, world, tests, seed).run();
+           const Tests& tests, std::uint64_t seed, int cylinders) {
+    return Drawing(assumptions, reference, world, tests, seed, cylinders).run();
 }
 
 RuleOutcome rules_of_thumb(const Drawn& drawn, std::size_t cylinder) {

@@ -61,9 +61,10 @@ struct Drawn {
     std::vector<std::vector<double>> after_repair_pa;  ///< by cylinder, by place of the own path
 };
 
-/// A water-cooled in-line twin with a full card and class 1.6 gauges. The same seed draws the same engine.
+/// A water-cooled in-line engine of two or six cylinders with a full card and class 1.6 gauges. The same seed
+/// draws the same engine.
 Drawn draw(const Assumptions& assumptions, const findings::Reference& reference, const World& world,
-           const Tests& tests, std::uint64_t seed);
+           const Tests& tests, std::uint64_t seed, int cylinders = 2);
 
 /// What rules of thumb make of it: place of the path in TrueCylinder::paths, or their number: seals well.
 struct RuleOutcome {

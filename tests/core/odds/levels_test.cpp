@@ -27,7 +27,7 @@ const std::vector<Shop>& shops() {
         {.name = "usual"},
         {.name = "gauge_end", .valve = CheckValveAt::gauge_end},
         {.name = "tyre_core", .core = CheckValveCore::tyre},
-        {.name = "cold", .heat = EngineHeat::cold},
+        {.name = "cold", .heat = EngineHeat::cold, .allowed = 0.09},
         {.name = "heat_not_noted", .heat = EngineHeat::unknown, .allowed = 0.12},
         {.name = "long_adapter", .adapter_cm3 = 6.0},
         {.name = "cold_gauge_end",

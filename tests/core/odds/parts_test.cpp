@@ -87,6 +87,7 @@ TEST(AreaMap, HasThePriorsDistribution) {
                 (1.0 - prior.fault) * boost::math::cdf(sound, x) + prior.fault * boost::math::cdf(leaking, x),
                 boost::math::cdf(standard, z), 1e-5);
             EXPECT_NEAR(map.z(x), z, 1e-6);
+            EXPECT_NEAR(map.fault(z), prior.fault_given(x), 1e-3);
         }
     }
 }
@@ -141,6 +142,7 @@ struct SurfaceCase {
     const char* name;
     physics::SliderCrank crank;
     double ratio, closing_deg, rpm, oil_m3, closing_spread_deg, ratio_spread, speed_spread;
+    void (*also)(physics::CrankingCase&) = nullptr;  ///< what else is unlike the usual
 };
 
 class Surface : public testing::TestWithParam<SurfaceCase> {};
@@ -158,6 +160,7 @@ TEST_P(Surface, FollowsTheCrankingModel) {
     range.closing_spread_rad = of.closing_spread_deg * physics::degree;
     range.speed_spread = of.speed_spread;
     range.largest_oil_m3 = of.oil_m3;
+    if (of.also) of.also(range.middle);
     const auto surface = CrankSurface::fit(range);
     ASSERT_TRUE(surface) << surface.error().english;
     const double sound = physics::crank(range.at({}, 0.0, 0.0))->last_gauge_pa;
@@ -198,12 +201,77 @@ TEST_P(Surface, FollowsTheCrankingModel) {
 
 INSTANTIATE_TEST_SUITE_P(
     Engines, Surface,
-    testing::Values(SurfaceCase{"twin", {0.0734, 0.0588, 0.118}, 8.6, 65, 212, 5e-6, 3, 0.025, 0.11},
-                    SurfaceCase{
-                        "card_half_empty", {0.0734, 0.0588, 0.118}, 8.6, 65, 212, 5e-6, 9, 0.06, 0.22},
-                    SurfaceCase{"car", {0.084, 0.090, 0.140}, 9.2, 62, 212, 15e-6, 9, 0.025, 0.22},
-                    SurfaceCase{"small", {0.038, 0.038, 0.070}, 7.0, 60, 340, 1.5e-6, 9, 0.06, 0.22},
-                    SurfaceCase{"tractor", {0.100, 0.120, 0.200}, 13.0, 50, 170, 15e-6, 9, 0.06, 0.22}),
+    testing::Values(
+        SurfaceCase{"twin", {0.0734, 0.0588, 0.118}, 8.6, 65, 212, 5e-6, 3, 0.025, 0.11},
+        SurfaceCase{"card_half_empty", {0.0734, 0.0588, 0.118}, 8.6, 65, 212, 5e-6, 9, 0.06, 0.22},
+        SurfaceCase{"car", {0.084, 0.090, 0.140}, 9.2, 62, 212, 15e-6, 9, 0.025, 0.22},
+        SurfaceCase{"small", {0.038, 0.038, 0.070}, 7.0, 60, 340, 1.5e-6, 9, 0.06, 0.22},
+        SurfaceCase{"tractor", {0.100, 0.120, 0.200}, 13.0, 50, 170, 15e-6, 9, 0.06, 0.22},
+        SurfaceCase{"gauge_end",
+                    {0.0734, 0.0588, 0.118},
+                    8.6,
+                    65,
+                    212,
+                    5e-6,
+                    9,
+                    0.025,
+                    0.11,
+                    [](physics::CrankingCase& of) {
+                        of.tester.hose_m3 = 12e-6;
+                        of.tester.check_valve = physics::CheckValvePlace::gauge;
+                    }},
+        SurfaceCase{"tyre_core",
+                    {0.0734, 0.0588, 0.118},
+                    8.6,
+                    65,
+                    212,
+                    5e-6,
+                    9,
+                    0.025,
+                    0.11,
+                    [](physics::CrankingCase& of) { of.tester.crack_pa = 125e3; }},
+        SurfaceCase{"warm_walls",
+                    {0.084, 0.090, 0.140},
+                    9.2,
+                    62,
+                    212,
+                    15e-6,
+                    9,
+                    0.025,
+                    0.22,
+                    [](physics::CrankingCase& of) { of.wall_k = 353.15; }},
+        SurfaceCase{"closed_throttle",
+                    {0.0734, 0.0588, 0.118},
+                    8.6,
+                    65,
+                    212,
+                    5e-6,
+                    9,
+                    0.025,
+                    0.11,
+                    [](physics::CrankingCase& of) { of.fill = 0.75; }},
+        SurfaceCase{"altitude_2500_m",
+                    {0.0734, 0.0588, 0.118},
+                    8.6,
+                    65,
+                    212,
+                    5e-6,
+                    9,
+                    0.025,
+                    0.11,
+                    [](physics::CrankingCase& of) { of.ambient_pa = 74.7e3; }},
+        SurfaceCase{
+            "two_stroke",
+            {0.054, 0.054, 0.110},
+            7.0,
+            95,
+            340,
+            3e-6,
+            9,
+            0.025,
+            0.22,
+            [](physics::CrankingCase& of) { of.ratio_kind = physics::CompressionRatioKind::trapped; }},
+        SurfaceCase{"variable_timing", {0.084, 0.090, 0.140}, 9.2, 62, 212, 15e-6, 15, 0.025, 0.22}),
     [](const auto& of) { return std::string(of.param.name); });
 
 }  // namespace

@@ -90,6 +90,47 @@ TEST(Verdict, HoldsBackWhileSomethingStandsBeforeIt) {
     EXPECT_EQ(headline_of(cylinder).code, "odds.nothing_measured");
 }
 
+/// Rules see two cylinders alike: the odds know which test tells more. What comes before all tests stays
+/// first.
+TEST(Verdict, TheMostTellingOfSeveralTestsComesFirst) {
+    using findings::Action;
+    const auto reference = *findings::built_in_reference();
+    findings::Findings rules;
+    rules.cylinders.resize(3);
+    for (int number = 1; number <= 3; ++number) {
+        rules.cylinders[static_cast<std::size_t>(number - 1)].number = number;
+        rules.cylinders[static_cast<std::size_t>(number - 1)].state =
+            number < 3 ? findings::State::fault : findings::State::borderline;
+    }
+    rules.next = {{Action::leak_down, 1, say("next.leak_down_low", 1)},
+                  {Action::leak_down, 2, say("next.leak_down_low", 2)},
+                  {Action::leak_down, 3, say("next.leak_down_low", 3)}};
+    WhereItLeaks leaks;
+    const double much = reference.assumed("tells-much") + 0.1;
+    leaks.next_tests = {
+        {Action::leak_down, 3, much + 0.2}, {Action::leak_down, 2, much + 0.1}, {Action::leak_down, 1, much}};
+    const auto cylinders = [&] {
+        std::vector<int> out;
+        for (const auto& step : steps_by_worth(rules, leaks, reference))
+            out.push_back(step.cylinder.value_or(0));
+        return out;
+    };
+    EXPECT_EQ(cylinders(), (std::vector<int>{2, 1, 3}));  // 3 is not as bad
+    rules.next.insert(rules.next.begin(), {Action::tester_check, {}, say("next.tester_check")});
+    EXPECT_EQ(cylinders(), (std::vector<int>{0, 1, 2, 3}));
+
+    // Ears before oil, where they tell more.
+    rules.next = {{Action::wet, 1, say("next.wet", 1)}};
+    leaks.next_tests = {{Action::listen, 1, much}, {Action::wet, 1, 0.5 * much}};
+    const auto steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 2U);
+    EXPECT_EQ(steps.front().action, Action::listen);
+    EXPECT_EQ(steps.front().reason.code, "odds.tells_much");
+    std::swap(leaks.next_tests.front().gain_bits, leaks.next_tests.back().gain_bits);
+    std::swap(leaks.next_tests.front(), leaks.next_tests.back());
+    EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().action, Action::wet);
+}
+
 TEST(Verdict, SaysWhyTheRulesOfThumbDiffer) {
     const auto cylinder = odds_of(0.05, 0.9);
     findings::CylinderFindings rules;

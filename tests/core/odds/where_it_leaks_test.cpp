@@ -306,6 +306,26 @@ TEST(WhereItLeaks, AHalfEmptyCardIsEnough) {
     EXPECT_LT(odds.cylinders[1].seals_well, odds.cylinders[0].seals_well);
 }
 
+TEST(WhereItLeaks, AFarPriorThatFewDrawsStandBehindMakesItUnsure) {
+    Odds bench(1);
+    bench.dry(1, "6.5", "bar");
+    bench.leak(1, "5.50", "3.20", "bar");
+    bench.hear(1, Exit::breather, Loudness::strong);
+    bench.hear(1, Exit::intake, Loudness::nothing);
+    bench.hear(1, Exit::exhaust, Loudness::nothing);
+    EXPECT_FALSE(bench.first().unsure);
+    Assumptions far = *built_in_assumptions();
+    far.others.front().change = {{"rings-fault", 1e-6}};
+    OddsOptions options;
+    options.seed = 1;
+    options.assumptions = &far;
+    const auto odds = *where_it_leaks(bench.dossier, bench.visit(), Odds::reference(), options);
+    EXPECT_LT(odds.cylinders[0].under_others.front().effective_samples, 100.0);
+    EXPECT_GT(odds.cylinders[0].under_others.back().effective_samples, 100.0);
+    EXPECT_TRUE(odds.cylinders[0].unsure);
+    EXPECT_TRUE(says(odds.cylinders[0].reasons, "odds.unsure_numbers"));
+}
+
 TEST(WhereItLeaks, NextTestsAreSortedByWhatTheyTell) {
     Odds bench(2);
     bench.dry_all({"9.5", "6.0"}, "bar");
