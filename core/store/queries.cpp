@@ -146,14 +146,12 @@ EngineSummary summary_from(const Query& query) {
     summary.description = query.text(2);
     summary.tags = strings(query.text(3));
     summary.cylinders = static_cast<int>(query.integer(4));
-    summary.sessions = static_cast<int>(query.integer(5));
-    summary.measured = query.integer(6) != 0;
-    if (query.is_null(7)) return summary;
-    summary.last_session = SessionId::parse(query.text(7));
-    summary.last_opened_at = Timestamp{query.integer(8), static_cast<int>(query.integer(9))};
-    summary.last_title = query.text(10);
-    if (!query.is_null(11))
-        summary.retest_planned_for = Timestamp{query.integer(11), static_cast<int>(query.integer(12))};
+    if (query.is_null(5)) return summary;
+    summary.last_session = SessionId::parse(query.text(5));
+    summary.last_opened_at = Timestamp{query.integer(6), static_cast<int>(query.integer(7))};
+    summary.last_title = query.text(8);
+    if (!query.is_null(9))
+        summary.retest_planned_for = Timestamp{query.integer(9), static_cast<int>(query.integer(10))};
     return summary;
 }
 
@@ -163,8 +161,6 @@ Result<std::vector<EngineSummary>> Queries::engines() const {
     return guarded(connection_, [&]() -> Result<std::vector<EngineSummary>> {
         Query query(connection_, R"sql(
             SELECT e.id, e.name, e.description, e.tags, e.cylinders,
-                   (SELECT count(*) FROM session WHERE parent = e.id),
-                   EXISTS (SELECT 1 FROM session WHERE parent = e.id AND readings > 0),
                    s.id, s.opened_at, s.opened_offset, s.title, s.retest_at, s.retest_offset
             FROM engine e LEFT JOIN session s ON s.id =
                 (SELECT id FROM session WHERE parent = e.id ORDER BY opened_at DESC, id DESC LIMIT 1)

@@ -97,7 +97,7 @@ EngineGlances::~EngineGlances() {
 EngineGlance EngineGlances::of(const workflow::EngineSummary& summary) {
     const QString id = QString::fromStdString(summary.id.text());
     if (const auto known = known_.constFind(id); known != known_.constEnd()) return *known;
-    if (summary.measured && !asked_.contains(id)) ask(summary, id);
+    if (summary.last_session && !asked_.contains(id)) ask(summary, id);
     return EngineGlance::blank(summary.cylinders);
 }
 

@@ -7,8 +7,8 @@ scale_bench.py MAKE_SCALE SCALE_APP LAPWING BARE LIBRARY_TOOL SIZE... [--plot FI
 
 Each size is a number of engines with five visits, a hundred readings and ten photos each; the first is the yardstick
 (20), the others grow out of it. Wanted of every size:
-  the list stands, scrolls and finds as with the first, times 1.2 (a frame or key below 4 ms is fast enough anyway:
-  there the machine's own noise is larger than a fifth)
+  the list stands within the bound of the first (twice a bare window) times 1.2, scrolls and finds as with the first,
+  times 1.2 (a frame or key below 4 ms is fast enough anyway: there the machine's own noise is larger than a fifth)
   history and before-and-after of an engine at the 95th percentile under 100 ms, pages under 100 ms
   a full backup in memory that does not grow with it (32 MiB more at most)
 All limits are the project's own.
@@ -24,6 +24,7 @@ import sys
 import tempfile
 import time
 
+BARE_WINDOWS = 2.0  # that the first size's start may take, as start_bench.py wants
 GROWTH = 1.2
 FAST_ENOUGH_MS = 4.0
 WAIT_MS = 100.0
@@ -82,7 +83,7 @@ def misses(size, at, first):
         if at[name] > limit:
             found.append(f"{size} engines: {name} is {at[name]:.2f}, wanted {limit:.2f} at most")
 
-    wants("start/bare", first["start/bare"] * GROWTH)
+    wants("start/bare", BARE_WINDOWS * GROWTH)
     for name in ("scroll_frame", "search_key"):
         wants(name + "/median", max(first[name + "/median"] * GROWTH, FAST_ENOUGH_MS))
     for name in at:

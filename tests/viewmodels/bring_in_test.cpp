@@ -78,7 +78,7 @@ private slots:
         QVERIFY(receiver.bring_in());
         const auto engines = receiver.shop.desk->engines();
         QCOMPARE(engines.size(), 1u);
-        QVERIFY(engines.front().measured);
+        QVERIFY(engines.front().last_session.has_value());
         // Of a new engine everything is new: that is no list to read.
         QVERIFY(News(receiver.shop, sender.engine_id).items().isEmpty());
 
