@@ -232,9 +232,33 @@
         <source>All of it is here already.</source>
         <translation>Alles davon ist schon hier.</translation>
     </message>
+    <message>
+        <source>Photo of %1: %2. %3</source>
+        <translation>Foto vom %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>Voice note of %1: %2. %3</source>
+        <translation>Sprachnotiz vom %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>Its file is lost.</source>
+        <translation>Die Datei dazu ist verloren.</translation>
+    </message>
+    <message>
+        <source>Its file is damaged.</source>
+        <translation>Die Datei dazu ist beschädigt.</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>und %1 weitere</translation>
+    </message>
 </context>
 <context>
     <name>BringInFile</name>
+    <message>
+        <source>The sender no longer had everything. Not in this file:</source>
+        <translation>Der Absender hatte nicht mehr alles. In dieser Datei fehlt:</translation>
+    </message>
     <message>
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
@@ -1566,6 +1590,11 @@
         <translation>Diese Sicherung stammt von einem neueren Lapwing (ihre Version ist %1; dieses hier liest 1.x). Lapwing aktualisieren, um sie wiederherzustellen.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is missing from the backup.</source>
+        <extracomment>bag.missing_file</extracomment>
+        <translation>„%1“ fehlt in der Sicherung.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; stands in the file and not in %2: someone added it.</source>
         <extracomment>bag.unlisted_file</extracomment>
         <translation>„%1“ steht in der Datei, aber nicht in %2: Jemand hat es hinzugefügt.</translation>
@@ -1576,14 +1605,19 @@
         <translation>„%1“ ist in der Datei nicht mehr so, wie es gepackt wurde: Es wurde beschädigt oder unterwegs verändert. Eine andere Kopie der Sicherung nehmen.</translation>
     </message>
     <message>
-        <source>The backup lacks %1 of its files. Use another copy of it.</source>
-        <extracomment>bag.missing_file</extracomment>
-        <translation>Der Sicherung fehlen %1 ihrer Dateien. Eine andere Kopie davon nehmen.</translation>
-    </message>
-    <message>
         <source>The backup was stopped. Nothing was written.</source>
         <extracomment>backup.stopped</extracomment>
         <translation>Die Sicherung wurde abgebrochen. Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>%1 was changed while it was being backed up. Nothing was written: start it again.</source>
+        <extracomment>backup.changed</extracomment>
+        <translation>%1 wurde während der Sicherung geändert. Nichts wurde geschrieben: noch einmal beginnen.</translation>
+    </message>
+    <message>
+        <source>All engines together are %1 GB, more than a backup may be (%2 GB): it could not be read again. Hand over the engines one by one as session files instead. Nothing was written.</source>
+        <extracomment>backup.too_large</extracomment>
+        <translation>Alle Motoren zusammen haben %1 GB, mehr als eine Sicherung haben darf (%2 GB): Sie ließe sich nicht wieder lesen. Die Motoren stattdessen einzeln als Sitzungsdateien übergeben. Nichts wurde geschrieben.</translation>
     </message>
     <message>
         <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
@@ -1656,9 +1690,9 @@
         <translation>Die Datei nennt Teile, die anderswo zu holen wären (fetch.txt): Lapwing holt nichts. Den Absender um die ganze Datei bitten.</translation>
     </message>
     <message>
-        <source>The file has no list of checksums (manifest-sha256.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
+        <source>The file has no list of checksums (manifest-sha256.txt or manifest-sha512.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
         <extracomment>bag.no_manifest</extracomment>
-        <translation>Die Datei hat keine Liste der Prüfsummen (manifest-sha256.txt): Sie lässt sich nicht prüfen. Den Absender um die Originaldatei bitten.</translation>
+        <translation>Die Datei hat keine Liste der Prüfsummen (manifest-sha256.txt oder manifest-sha512.txt): Sie lässt sich nicht prüfen. Den Absender um die Originaldatei bitten.</translation>
     </message>
     <message>
         <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
@@ -1706,19 +1740,14 @@
         <translation>Anhang „%1“ (%2) ist nicht der, von dem die Sitzung spricht. Den Absender bitten, die Datei noch einmal zu schicken.</translation>
     </message>
     <message>
-        <source>The %1 taken at %2 is missing from the library (%3). Nothing was written.</source>
-        <extracomment>session_file.attachment_missing</extracomment>
-        <translation>Im Bestand fehlt ein Anhang: %1, aufgenommen %2 (%3). Nichts wurde geschrieben.</translation>
-    </message>
-    <message>
-        <source>The %1 taken at %2 is damaged in the library (%3): its bytes are not those that were stored. Nothing was written.</source>
-        <extracomment>session_file.attachment_damaged</extracomment>
-        <translation>Im Bestand ist ein Anhang beschädigt: %1, aufgenommen %2 (%3). Seine Bytes sind nicht die gespeicherten. Nichts wurde geschrieben.</translation>
-    </message>
-    <message>
-        <source>The chosen sessions hold more than fits into one file (%1 bytes of %2). Choose fewer sessions.</source>
+        <source>The chosen sessions of this engine hold more than one file may: %1 MB in %2 files with %3 MB of records, where %4 MB in %5 files with %6 MB can be read again. Choose fewer sessions for each file. Nothing was written.</source>
         <extracomment>session_file.too_large</extracomment>
-        <translation>Die gewählten Sitzungen enthalten mehr, als in eine Datei passt (%1 Bytes von %2). Weniger Sitzungen wählen.</translation>
+        <translation>Die gewählten Sitzungen dieses Motors sind mehr, als eine Datei fassen darf: %1 MB in %2 Dateien mit %3 MB Aufzeichnungen; wieder lesen lassen sich %4 MB in %5 Dateien mit %6 MB. Für jede Datei weniger Sitzungen wählen. Nichts wurde geschrieben.</translation>
+    </message>
+    <message>
+        <source>The file was made and could not be read again, so it was thrown away: %1</source>
+        <extracomment>session_file.not_readable</extracomment>
+        <translation>Die Datei wurde geschrieben und ließ sich nicht wieder lesen, deshalb wurde sie verworfen: %1</translation>
     </message>
     <message>
         <source>Nothing can be signed: the library for it did not start.</source>
@@ -2958,6 +2987,16 @@
         <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
         <extracomment>record.newer_major</extracomment>
         <translation>Diese Datei stammt von einem neueren Lapwing (Format %1; dieses hier liest bis %2.x). Lapwing aktualisieren oder den Absender um den Bericht als PDF bitten.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
+        <extracomment>record.newer_minor</extracomment>
+        <translation>Diese Datei wurde von einem neueren Lapwing geschrieben (Format %1; dieses kennt %2) und sagt etwas, wofür dieses kein Wort hat. Lapwing aktualisieren, um sie zu lesen; nichts wurde geändert. (%3)</translation>
+    </message>
+    <message>
+        <source>The file says that the photo or voice note %1 is missing, and it has none of that id, or says so twice: it was not written by this app.</source>
+        <extracomment>record.missing_of_nothing</extracomment>
+        <translation>Die Datei sagt, dass das Foto oder die Sprachnotiz %1 fehlt, hat aber keines mit dieser Kennung oder sagt es zweimal: Sie wurde nicht von dieser App geschrieben.</translation>
     </message>
     <message>
         <source>Record kind %1 is unknown.</source>
@@ -8254,6 +8293,10 @@
     <message>
         <source>Written: %1</source>
         <translation>Geschrieben: %1</translation>
+    </message>
+    <message>
+        <source>Everything is in it but what is no longer on this device:</source>
+        <translation>Alles ist darin, außer dem, was nicht mehr auf diesem Gerät ist:</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -14998,6 +15041,10 @@
         <translation>Sicherungen</translation>
     </message>
     <message>
+        <source>Testers and names of signatures</source>
+        <translation>Prüfgeräte und Namen von Signaturen</translation>
+    </message>
+    <message>
         <source>Writing the backup</source>
         <translation>Sicherung wird geschrieben</translation>
     </message>
@@ -15010,12 +15057,24 @@
         <translation>Alles ist gesichert, %1: %2</translation>
     </message>
     <message>
+        <source>Backed up, %1: %2. Everything is in it but what is no longer on this device:</source>
+        <translation>Gesichert, %1: %2. Alles ist darin, außer dem, was nicht mehr auf diesem Gerät ist:</translation>
+    </message>
+    <message>
         <source>Open a backup</source>
         <translation>Sicherung öffnen</translation>
     </message>
     <message>
         <source>Checking the backup</source>
         <translation>Sicherung wird geprüft</translation>
+    </message>
+    <message>
+        <source>Damaged in part: the rest of it can be restored. %1</source>
+        <translation>Zum Teil beschädigt: Der Rest davon lässt sich wiederherstellen. %1</translation>
+    </message>
+    <message>
+        <source>Damaged in this backup: not restored. %1</source>
+        <translation>In dieser Sicherung beschädigt: wird nicht wiederhergestellt. %1</translation>
     </message>
     <message>
         <source>The backup holds one engine.</source>
@@ -15028,6 +15087,14 @@
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
         <translation>Noch nicht hier: %1. Schon hier und unverändert: %2.</translation>
+    </message>
+    <message>
+        <source>This backup is damaged: %1 of %2 engines in it are whole. Look for another copy of it; what is whole can be restored now.</source>
+        <translation>Diese Sicherung ist beschädigt: %1 von %2 Motoren darin sind heil. Nach einer anderen Kopie davon suchen; was heil ist, lässt sich jetzt wiederherstellen.</translation>
+    </message>
+    <message>
+        <source>What was lost already when it was made:</source>
+        <translation>Was schon verloren war, als sie gemacht wurde:</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>
@@ -15044,6 +15111,10 @@
     <message>
         <source>Restored, engines: %1. Nothing that was here was taken away.</source>
         <translation>Wiederhergestellt, Motoren: %1. Nichts, was hier war, wurde weggenommen.</translation>
+    </message>
+    <message>
+        <source>Not restored, because damaged in the backup: %1.</source>
+        <translation>Nicht wiederhergestellt, weil in der Sicherung beschädigt: %1.</translation>
     </message>
     <message>
         <source>Records with two versions: %1. The engine cards say where to choose.</source>

@@ -232,9 +232,33 @@
         <source>All of it is here already.</source>
         <translation>Ya está todo aquí.</translation>
     </message>
+    <message>
+        <source>Photo of %1: %2. %3</source>
+        <translation>Foto del %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>Voice note of %1: %2. %3</source>
+        <translation>Nota de voz del %1: %2. %3</translation>
+    </message>
+    <message>
+        <source>Its file is lost.</source>
+        <translation>Su archivo se ha perdido.</translation>
+    </message>
+    <message>
+        <source>Its file is damaged.</source>
+        <translation>Su archivo está dañado.</translation>
+    </message>
+    <message>
+        <source>and %1 more</source>
+        <translation>y %1 más</translation>
+    </message>
 </context>
 <context>
     <name>BringInFile</name>
+    <message>
+        <source>The sender no longer had everything. Not in this file:</source>
+        <translation>El remitente ya no lo tenía todo. No está en este archivo:</translation>
+    </message>
     <message>
         <source>and %1 more</source>
         <translation>y %1 más</translation>
@@ -1566,6 +1590,11 @@
         <translation>Esta copia de seguridad la hizo un Lapwing más nuevo (su versión es %1; este lee 1.x). Actualizar Lapwing para restaurarla.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is missing from the backup.</source>
+        <extracomment>bag.missing_file</extracomment>
+        <translation>Falta «%1» en la copia de seguridad.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; stands in the file and not in %2: someone added it.</source>
         <extracomment>bag.unlisted_file</extracomment>
         <translation>«%1» está en el archivo y no en %2: alguien lo añadió.</translation>
@@ -1576,14 +1605,19 @@
         <translation>«%1» no está en el archivo tal como se empaquetó: se dañó o se cambió por el camino. Usar otro ejemplar de la copia de seguridad.</translation>
     </message>
     <message>
-        <source>The backup lacks %1 of its files. Use another copy of it.</source>
-        <extracomment>bag.missing_file</extracomment>
-        <translation>A la copia de seguridad le faltan %1 de sus archivos. Usar otro ejemplar de ella.</translation>
-    </message>
-    <message>
         <source>The backup was stopped. Nothing was written.</source>
         <extracomment>backup.stopped</extracomment>
         <translation>La copia de seguridad se paró. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>%1 was changed while it was being backed up. Nothing was written: start it again.</source>
+        <extracomment>backup.changed</extracomment>
+        <translation>%1 cambió mientras se copiaba. No se escribió nada: empiece de nuevo.</translation>
+    </message>
+    <message>
+        <source>All engines together are %1 GB, more than a backup may be (%2 GB): it could not be read again. Hand over the engines one by one as session files instead. Nothing was written.</source>
+        <extracomment>backup.too_large</extracomment>
+        <translation>Todos los motores juntos son %1 GB, más de lo que puede tener una copia de seguridad (%2 GB): no se podría volver a leer. Entregue los motores uno a uno como archivos de sesión. No se escribió nada.</translation>
     </message>
     <message>
         <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
@@ -1656,9 +1690,9 @@
         <translation>El archivo nombra partes que se traen de otro lugar (fetch.txt): Lapwing no trae nada. Pedir a quien lo envió el archivo entero.</translation>
     </message>
     <message>
-        <source>The file has no list of checksums (manifest-sha256.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
+        <source>The file has no list of checksums (manifest-sha256.txt or manifest-sha512.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
         <extracomment>bag.no_manifest</extracomment>
-        <translation>El archivo no tiene lista de sumas de comprobación (manifest-sha256.txt): no se puede comprobar. Pedir a quien lo envió el archivo original.</translation>
+        <translation>El archivo no tiene lista de sumas de comprobación (manifest-sha256.txt o manifest-sha512.txt): no se puede comprobar. Pida al remitente el archivo original.</translation>
     </message>
     <message>
         <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
@@ -1706,19 +1740,14 @@
         <translation>No coincide con lo que nombra la sesión: %1 %2. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
-        <source>The %1 taken at %2 is missing from the library (%3). Nothing was written.</source>
-        <extracomment>session_file.attachment_missing</extracomment>
-        <translation>Falta en la biblioteca (%3) algo de este tipo: %1, tomado el %2. No se escribió nada.</translation>
-    </message>
-    <message>
-        <source>The %1 taken at %2 is damaged in the library (%3): its bytes are not those that were stored. Nothing was written.</source>
-        <extracomment>session_file.attachment_damaged</extracomment>
-        <translation>Está dañado en la biblioteca (%3) algo de este tipo: %1, tomado el %2; sus bytes no son los que se guardaron. No se escribió nada.</translation>
-    </message>
-    <message>
-        <source>The chosen sessions hold more than fits into one file (%1 bytes of %2). Choose fewer sessions.</source>
+        <source>The chosen sessions of this engine hold more than one file may: %1 MB in %2 files with %3 MB of records, where %4 MB in %5 files with %6 MB can be read again. Choose fewer sessions for each file. Nothing was written.</source>
         <extracomment>session_file.too_large</extracomment>
-        <translation>Las sesiones elegidas contienen más de lo que cabe en un archivo (%1 bytes de %2). Elegir menos sesiones.</translation>
+        <translation>Las sesiones elegidas de este motor son más de lo que cabe en un archivo: %1 MB en %2 archivos con %3 MB de registros; se pueden volver a leer %4 MB en %5 archivos con %6 MB. Elija menos sesiones para cada archivo. No se escribió nada.</translation>
+    </message>
+    <message>
+        <source>The file was made and could not be read again, so it was thrown away: %1</source>
+        <extracomment>session_file.not_readable</extracomment>
+        <translation>El archivo se hizo y no se pudo volver a leer, así que se descartó: %1</translation>
     </message>
     <message>
         <source>Nothing can be signed: the library for it did not start.</source>
@@ -2958,6 +2987,16 @@
         <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
         <extracomment>record.newer_major</extracomment>
         <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este lee hasta %2.x). Actualizar Lapwing, o pedir a quien lo envió el informe en PDF.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
+        <extracomment>record.newer_minor</extracomment>
+        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este conoce %2) y dice algo para lo que este no tiene palabra. Actualice Lapwing para leerlo; no se cambió nada. (%3)</translation>
+    </message>
+    <message>
+        <source>The file says that the photo or voice note %1 is missing, and it has none of that id, or says so twice: it was not written by this app.</source>
+        <extracomment>record.missing_of_nothing</extracomment>
+        <translation>El archivo dice que falta la foto o nota de voz %1 y no tiene ninguna con ese identificador, o lo dice dos veces: no lo escribió esta aplicación.</translation>
     </message>
     <message>
         <source>Record kind %1 is unknown.</source>
@@ -8254,6 +8293,10 @@
     <message>
         <source>Written: %1</source>
         <translation>Escrito: %1</translation>
+    </message>
+    <message>
+        <source>Everything is in it but what is no longer on this device:</source>
+        <translation>Está todo menos lo que ya no hay en este dispositivo:</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -14998,6 +15041,10 @@
         <translation>Copias de seguridad</translation>
     </message>
     <message>
+        <source>Testers and names of signatures</source>
+        <translation>Probadores y nombres de firmas</translation>
+    </message>
+    <message>
         <source>Writing the backup</source>
         <translation>Escribiendo la copia de seguridad</translation>
     </message>
@@ -15010,12 +15057,24 @@
         <translation>Todo está copiado, %1: %2</translation>
     </message>
     <message>
+        <source>Backed up, %1: %2. Everything is in it but what is no longer on this device:</source>
+        <translation>Copiado, %1: %2. Está todo menos lo que ya no hay en este dispositivo:</translation>
+    </message>
+    <message>
         <source>Open a backup</source>
         <translation>Abrir una copia de seguridad</translation>
     </message>
     <message>
         <source>Checking the backup</source>
         <translation>Comprobando la copia de seguridad</translation>
+    </message>
+    <message>
+        <source>Damaged in part: the rest of it can be restored. %1</source>
+        <translation>Dañado en parte: el resto se puede restaurar. %1</translation>
+    </message>
+    <message>
+        <source>Damaged in this backup: not restored. %1</source>
+        <translation>Dañado en esta copia de seguridad: no se restaura. %1</translation>
     </message>
     <message>
         <source>The backup holds one engine.</source>
@@ -15028,6 +15087,14 @@
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
         <translation>Aún no están aquí: %1. Ya están aquí y sin cambios: %2.</translation>
+    </message>
+    <message>
+        <source>This backup is damaged: %1 of %2 engines in it are whole. Look for another copy of it; what is whole can be restored now.</source>
+        <translation>Esta copia de seguridad está dañada: %1 de %2 motores están enteros. Busque otra copia; lo que está entero se puede restaurar ahora.</translation>
+    </message>
+    <message>
+        <source>What was lost already when it was made:</source>
+        <translation>Lo que ya se había perdido cuando se hizo:</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>
@@ -15044,6 +15111,10 @@
     <message>
         <source>Restored, engines: %1. Nothing that was here was taken away.</source>
         <translation>Restaurados, motores: %1. No se quitó nada de lo que había aquí.</translation>
+    </message>
+    <message>
+        <source>Not restored, because damaged in the backup: %1.</source>
+        <translation>No restaurado, por estar dañado en la copia de seguridad: %1.</translation>
     </message>
     <message>
         <source>Records with two versions: %1. The engine cards say where to choose.</source>

@@ -11,6 +11,17 @@
 #include "core/base/atomic_file.h"
 
 namespace lapwing {
+namespace {
+
+template <std::size_t size>
+std::string hex_of(const std::array<unsigned char, size>& sum) {
+    std::string out;
+    for (const auto byte : sum)
+        out += fmt::format("{:02x}", byte);
+    return out;
+}
+
+}  // namespace
 
 Sha256::Sha256() {
     crypto_hash_sha256_init(&state_);
@@ -23,14 +34,31 @@ void Sha256::add(std::string_view bytes) {
 std::string Sha256::hex() {
     std::array<unsigned char, crypto_hash_sha256_BYTES> sum{};
     crypto_hash_sha256_final(&state_, sum.data());
-    std::string out;
-    for (const auto byte : sum)
-        out += fmt::format("{:02x}", byte);
-    return out;
+    return hex_of(sum);
+}
+
+Sha512::Sha512() {
+    crypto_hash_sha512_init(&state_);
+}
+
+void Sha512::add(std::string_view bytes) {
+    crypto_hash_sha512_update(&state_, reinterpret_cast<const unsigned char*>(bytes.data()), bytes.size());
+}
+
+std::string Sha512::hex() {
+    std::array<unsigned char, crypto_hash_sha512_BYTES> sum{};
+    crypto_hash_sha512_final(&state_, sum.data());
+    return hex_of(sum);
 }
 
 std::string sha256_hex(std::string_view bytes) {
     Sha256 sum;
+    sum.add(bytes);
+    return sum.hex();
+}
+
+std::string sha512_hex(std::string_view bytes) {
+    Sha512 sum;
     sum.add(bytes);
     return sum.hex();
 }

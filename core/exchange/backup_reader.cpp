@@ -1,9 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <algorithm>
 #include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
+#include <set>
 
 #include "core/base/atomic_file.h"
 #include "core/base/sha256.h"
@@ -29,7 +31,24 @@ std::string text_in(const nlohmann::ordered_json& object, const char* name) {
     return found != object.end() && found->is_string() ? found->get<std::string>() : std::string{};
 }
 
-Result<BackupRest> read_rest(const std::string& text) {
+constexpr std::string_view payload_folder = "data/";
+constexpr std::string_view engines_folder = "data/engines/";
+constexpr const char* rest_path = "data/backup.json";
+
+/// The engine that a session file of the backup belongs to: its id, as the file's name begins.
+std::string engine_of(std::string_view path) {
+    if (!path.starts_with(engines_folder)) return {};
+    const auto name = path.substr(engines_folder.size());
+    return std::string(name.substr(0, name.find_first_of("_.")));
+}
+
+/// Trouble of this device's own, and the wish to stop, say nothing about the backup.
+bool is_of_this_device(const Error& error) {
+    return error.code == "backup.stopped" || error.code.starts_with("file.");
+}
+
+/// `names` takes what the backup calls the engines in it.
+Result<BackupRest> read_rest(const std::string& text, std::map<std::string, std::string>& names) {
     // What nests deeper than any record is dropped: writing it again would use up the stack.
     const auto not_too_deep = [](int depth, auto, const auto&) { return depth <= deepest_json; };
     const auto json = nlohmann::ordered_json::parse(text, not_too_deep, false);
@@ -42,6 +61,9 @@ Result<BackupRest> read_rest(const std::string& text) {
                     "Lapwing to restore it.",
                     version);
     BackupRest rest;
+    if (const auto contents = json.find("contents"); contents != json.end() && contents->is_array())
+        for (const auto& one : *contents)
+            names[text_in(one, "file")] = text_in(one, "engine");
     if (const auto testers = json.find("testers"); testers != json.end() && testers->is_array())
         for (const auto& one : *testers) {
             auto tester = record_from_json(RecordKind::tester, one.dump());
@@ -86,7 +108,7 @@ Status BackupReader::check(const Progress& progress) {
         if (entry.path.starts_with(top)) files.emplace(entry.path.substr(top.size()), &entry);
 
     std::map<std::string, std::string> texts;
-    for (const auto* name : {"bagit.txt", "manifest-sha256.txt", "data/backup.json"}) {
+    for (const auto* name : {"bagit.txt", "manifest-sha256.txt"}) {
         const auto found = files.find(name);
         if (found == files.end()) return not_a_backup(fmt::format("it has no {}", name));
         auto text = archive_->read_text(*found->second, longest_json);
@@ -96,51 +118,103 @@ Status BackupReader::check(const Progress& progress) {
     if (auto declared = check_declaration(texts["bagit.txt"]); !declared) return declared;
     const auto lines = parse_manifest(texts["manifest-sha256.txt"], "manifest-sha256.txt");
     if (!lines) return tl::unexpected(lines.error());
-    std::map<std::string, std::string> sums;
+    Sums sums;
     for (const auto& line : *lines)
         sums[line.path] = line.checksum;
 
-    for (const auto& [path, entry] : files)
-        if (path.starts_with("data/engines/")) engines_.push_back(entry);
-    std::size_t seen = 0;
-    std::size_t engines_done = 0;
-    for (const auto& [path, entry] : files) {
-        if (!path.starts_with("data/")) continue;
-        if (!sums.contains(path))
-            return fail("bag.unlisted_file", "\"{}\" stands in the file and not in {}: someone added it.",
-                        path, "manifest-sha256.txt");
-        ++seen;
-        Sha256 sum;
-        const auto read = archive_->read(*entry, [&](std::string_view piece) -> Status {
-            sum.add(piece);
-            return progress(engines_done, engines_.size()) ? Status{} : stopped();
-        });
-        if (!read) return read;
-        if (sum.hex() != sums[path])
-            return fail(
-                "bag.checksum",
-                "\"{}\" in the file is not as it was packed: it was damaged or changed on its way. Use "
-                "another copy of the backup.",
-                path);
-        if (!path.starts_with("data/engines/")) continue;
-        if (auto whole = engine(engines_done); !whole) return tl::unexpected(whole.error());
-        ++engines_done;
+    const auto rest = files.find(rest_path);
+    if (rest == files.end()) return not_a_backup(fmt::format("it has no {}", rest_path));
+    const auto rest_whole = check_sum(rest->first, *rest->second, sums, [] { return true; });
+    if (rest_whole) {
+        const auto text = archive_->read_text(*rest->second, longest_json);
+        if (!text) return tl::unexpected(text.error());
+        auto read = read_rest(*text, names_);
+        if (!read) return tl::unexpected(read.error());
+        rest_ = std::move(*read);
+    } else {
+        // Testers and the names of keys: the engines do without.
+        damaged_.push_back({{}, false, rest_whole.error()});
     }
-    if (seen != sums.size())
-        return fail("bag.missing_file", "The backup lacks {} of its files. Use another copy of it.",
-                    sums.size() - seen);
-    auto rest = read_rest(texts["data/backup.json"]);
-    if (!rest) return tl::unexpected(rest.error());
-    rest_ = std::move(*rest);
+    return check_engines(files, sums, progress);
+}
+
+/// The engines one by one: one that is damaged doesn't take the others with it.
+Status BackupReader::check_engines(const Files& files, const Sums& sums, const Progress& progress) {
+    std::set<std::string> told;
+    for (const auto& [path, entry] : files)
+        told.insert(engine_of(path));
+    for (const auto& [path, sum] : sums)
+        told.insert(engine_of(path));
+    told.erase(std::string{});
+    of_ = told.size();
+    std::map<std::string, std::string> whole;  // their names
+
+    std::vector<std::pair<std::string, Damaged>> damaged;
+    const auto hurt = [&](const std::string& path, Error why) {
+        const auto named = names_.find(path);
+        damaged.emplace_back(engine_of(path), Damaged{named == names_.end() ? std::string{} : named->second,
+                                                      false, std::move(why)});
+    };
+    const auto go_on = [&] { return progress(std::min(whole.size() + damaged.size(), of_), of_); };
+    for (const auto& [path, entry] : files) {
+        if (!path.starts_with(payload_folder) || path == rest_path) continue;
+        auto sound = check_sum(path, *entry, sums, go_on);
+        if (sound && path.starts_with(engines_folder)) {
+            auto incoming = unpack(*entry);
+            if (incoming) {
+                whole[engine_of(path)] = incoming->dossier.engine.name;
+                parts_.push_back(entry);
+            } else {
+                sound = tl::unexpected(incoming.error());
+            }
+        }
+        if (sound) continue;
+        if (is_of_this_device(sound.error())) return sound;
+        hurt(path, sound.error());
+    }
+    for (const auto& [path, sum] : sums)
+        if (path.starts_with(payload_folder) && !files.contains(path))
+            hurt(path, fail("bag.missing_file", "\"{}\" is missing from the backup.", path).value());
+
+    engines_ = whole.size();
+    for (auto& [engine, one] : damaged) {
+        one.partly = whole.contains(engine);
+        if (one.engine.empty()) one.engine = one.partly ? whole[engine] : engine;
+        damaged_.push_back(std::move(one));
+    }
+    if (engines_ == 0 && !damaged_.empty()) return tl::unexpected(damaged_.back().why);
     return {};
 }
 
-Result<Incoming> BackupReader::engine(std::size_t number) const {
+/// Whether an entry's bytes are those of its line in the list of checksums.
+Status BackupReader::check_sum(const std::string& path, const Entry& entry, const Sums& sums,
+                               const std::function<bool()>& go_on) const {
+    const auto told = sums.find(path);
+    if (told == sums.end())
+        return fail("bag.unlisted_file", "\"{}\" stands in the file and not in {}: someone added it.", path,
+                    "manifest-sha256.txt");
+    Sha256 sum;
+    const auto read = archive_->read(entry, [&](std::string_view piece) -> Status {
+        sum.add(piece);
+        return go_on() ? Status{} : stopped();
+    });
+    if (!read || sum.hex() == told->second) return read;
+    return fail("bag.checksum",
+                "\"{}\" in the file is not as it was packed: it was damaged or changed on its way. Use "
+                "another copy of the backup.",
+                path);
+}
+
+Result<Incoming> BackupReader::part(std::size_t number) const {
+    return unpack(*parts_.at(number));
+}
+
+Result<Incoming> BackupReader::unpack(const Entry& entry) const {
     auto staging = Staging::make(staging_parent_);
     if (!staging) return tl::unexpected(staging.error());
     const auto file = staging->folder() / "engine.lapwing";
     std::ofstream out(file, std::ios::binary);
-    const auto copied = archive_->read(*engines_.at(number), [&](std::string_view piece) -> Status {
+    const auto copied = archive_->read(entry, [&](std::string_view piece) -> Status {
         out.write(piece.data(), static_cast<std::streamsize>(piece.size()));
         return out ? Status{} : Status(file_error(ENOSPC, file));
     });

@@ -11,6 +11,7 @@
 #include "core/base/sha256.h"
 #include "core/exchange/backup_file.h"
 #include "core/exchange/bag.h"
+#include "core/exchange/portions.h"
 #include "core/record/record.h"
 
 namespace lapwing::exchange {
@@ -20,12 +21,28 @@ namespace fs = std::filesystem;
 
 constexpr std::string_view folder = "lapwing-backup/";
 
-std::string rest_text(const BackupOrder& order) {
+/// One session file to be written: a portion of an engine.
+struct Planned {
+    EngineId engine;
+    std::string name;
+    std::size_t portion = 0;
+    std::size_t of = 1;
+
+    [[nodiscard]] std::string path() const {
+        return fmt::format("data/engines/{}{}{}", engine.text(),
+                           portion == 0 ? "" : fmt::format("_{:03}", portion + 1), session_file_ending);
+    }
+};
+
+std::string rest_text(const BackupOrder& order, const std::vector<Planned>& plan) {
     nlohmann::ordered_json out;
     out["format"] = "lapwing-backup";
-    out["version"] = "1.0";
+    out["version"] = "1.1";
     out["made_at"] = to_rfc3339(order.at);
     out["engines"] = order.engines.size();
+    out["contents"] = nlohmann::ordered_json::array();
+    for (const auto& one : plan)
+        out["contents"].push_back({{"file", one.path()}, {"engine", one.name}});
     out["testers"] = nlohmann::ordered_json::array();
     for (const auto& tester : order.rest.testers)
         out["testers"].push_back(nlohmann::ordered_json::parse(to_json(Record(tester))));
@@ -41,7 +58,9 @@ struct Making {
     const BackupOrder& order;
     const Progress& progress;
     fs::path scratch;  ///< of the session file in hand
+    std::vector<Planned> plan;
     std::vector<ManifestLine> payload;
+    std::vector<Gap> gaps;
     std::size_t done = 0;
     std::optional<Error> error;
 
@@ -131,15 +150,25 @@ private:
 
 class EnginePart final : public Part {
 public:
-    EnginePart(Making& making, EngineId id)
-        : Part(making, fmt::format("data/engines/{}{}", id.text(), session_file_ending)), id_(id) {}
+    EnginePart(Making& making, Planned planned)
+        : Part(making, planned.path()), planned_(std::move(planned)) {}
 
 private:
     bool open() override {
-        auto outgoing = making().order.engine(id_);
+        auto outgoing = making().order.engine(planned_.engine);
         if (!outgoing) return making().stop(outgoing.error());
-        if (auto written = write_session_file(making().scratch, *outgoing); !written)
-            return making().stop(written.error());
+        outgoing->limits = making().order.limits;
+        auto dealt = portions(std::move(outgoing->dossier), outgoing->limits);
+        if (dealt.size() != planned_.of)
+            return making().stop(
+                fail("backup.changed",
+                     "{} was changed while it was being backed up. Nothing was written: start it again.",
+                     planned_.name)
+                    .value());
+        outgoing->dossier = std::move(dealt[planned_.portion]);
+        auto gaps = write_session_file(making().scratch, *outgoing);
+        if (!gaps) return making().stop(gaps.error());
+        making().gaps.insert(making().gaps.end(), gaps->begin(), gaps->end());
         in_.open(making().scratch, std::ios::binary);
         return in_.good() || making().stop(file_error(EIO, making().scratch).value());
     }
@@ -154,9 +183,9 @@ private:
         in_.clear();
         std::error_code ignored;
         fs::remove(making().scratch, ignored);
-        ++making().done;
+        if (planned_.portion + 1 == planned_.of) ++making().done;
     }
-    EngineId id_;
+    Planned planned_;
     std::ifstream in_;
 };
 
@@ -174,7 +203,32 @@ bool add(zip_t* archive, Part& part, Timestamp at) {
            zip_file_set_mtime(archive, entry, static_cast<time_t>(at.unix_ms / 1000), 0) == 0;
 }
 
+/// Which session files there will be. Every engine is looked at beforehand, because an archive that grew too
+/// large is no use to anybody.
+Status make_plan(Making& making) {
+    const auto& order = making.order;
+    std::uint64_t bytes = 0;
+    for (const auto& one : order.engines) {
+        if (!making.go_on()) return tl::unexpected(*making.error);
+        auto outgoing = order.engine(one.id);
+        if (!outgoing) return tl::unexpected(outgoing.error());
+        const auto dealt = portions(std::move(outgoing->dossier), order.limits);
+        for (std::size_t portion = 0; portion < dealt.size(); ++portion) {
+            making.plan.push_back({one.id, one.name, portion, dealt.size()});
+            bytes += size_of(dealt[portion]).bytes;
+        }
+    }
+    const auto limits = backup_limits();
+    if (bytes > most_bytes(limits) || making.plan.size() + 100 > limits.entries)
+        return fail("backup.too_large",
+                    "All engines together are {} GB, more than a backup may be ({} GB): it could not be read "
+                    "again. Hand over the engines one by one as session files instead. Nothing was written.",
+                    bytes >> 30, most_bytes(limits) >> 30);
+    return {};
+}
+
 Status pack(const fs::path& file, Making& making) {
+    if (auto planned = make_plan(making); !planned) return planned;
     const auto& order = making.order;
     std::list<std::unique_ptr<Part>> parts;
     const auto text = [&](std::string path, std::function<std::string()> make) {
@@ -185,9 +239,9 @@ Status pack(const fs::path& file, Making& making) {
         return bag_info_text(
             {{"Bag-Software-Agent", order.software}, {"Bagging-Date", to_rfc3339(order.at).substr(0, 10)}});
     });
-    text("data/backup.json", [&] { return rest_text(order); });
-    for (const auto id : order.engines)
-        parts.push_back(std::make_unique<EnginePart>(making, id));
+    text("data/backup.json", [&] { return rest_text(order, making.plan); });
+    for (const auto& planned : making.plan)
+        parts.push_back(std::make_unique<EnginePart>(making, planned));
     // Last, when every sum is known.
     text("manifest-sha256.txt", [&] { return manifest_text(making.payload); });
 
@@ -207,15 +261,16 @@ Status pack(const fs::path& file, Making& making) {
 
 }  // namespace
 
-Status write_backup(const fs::path& target, const BackupOrder& order, const Progress& progress) {
+Result<std::vector<Gap>> write_backup(const fs::path& target, const BackupOrder& order,
+                                      const Progress& progress) {
     const auto temporary = temporary_beside(target);
-    Making making{order, progress, temporary_beside(target), {}, 0, {}};
+    Making making{order, progress, temporary_beside(target), {}, {}, {}, 0, {}};
     const auto packed = pack(temporary, making);
     std::error_code ignored;
     fs::remove(making.scratch, ignored);
-    if (packed) return put_in_place(temporary, target);
+    if (packed) return put_in_place(temporary, target).map([&] { return std::move(making.gaps); });
     fs::remove(temporary, ignored);
-    return packed;
+    return tl::unexpected(packed.error());
 }
 
 }  // namespace lapwing::exchange

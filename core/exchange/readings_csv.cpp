@@ -97,11 +97,15 @@ std::string line(const Row& row, bool header) {
 std::string readings_csv(const Dossier& dossier) {
     std::string out = line({dossier, Session{}, Reading{}}, true);
     for (const auto& visit : dossier.visits) {
-        std::set<ReadingId> replaced;
+        std::set<std::pair<TestKind, int>> places;
         for (const auto& reading : visit.readings)
-            if (reading.replaces) replaced.insert(*reading.replaces);
+            places.emplace(reading.test, reading.cylinder);
+        std::set<ReadingId> counting;
+        for (const auto& [test, cylinder] : places)
+            for (const auto* reading : standing(visit.readings, test, cylinder))
+                counting.insert(reading->id);
         for (const auto& reading : visit.readings)
-            out += line({dossier, visit.session, reading, replaced.contains(reading.id)}, false);
+            out += line({dossier, visit.session, reading, !counting.contains(reading.id)}, false);
     }
     return out;
 }

@@ -24,6 +24,21 @@ inline constexpr std::string_view session_media_type = "application/vnd.lapwing.
 /// Where an attachment's file stands inside the bag: "data/photos/SHA256.jpg".
 std::string attachment_path(const Attachment& attachment);
 
+/// A photo or voice note that a session file speaks of and doesn't hold, in words that a person can look for.
+struct Gap {
+    std::string engine;
+    std::string session;  ///< its title; may be empty
+    AttachmentKind kind = AttachmentKind::photo;
+    Timestamp taken_at;
+    Loss loss = Loss::lost;
+
+    bool operator==(const Gap&) const = default;
+};
+/// What a dossier lists as missing.
+std::vector<Gap> gaps_of(const Dossier& dossier);
+/// "a photo of 2026-03-14 (Orchard V-twin, Before): its file is lost"
+std::string text_of(const Gap& gap);
+
 struct Outgoing {
     Dossier dossier;
     bool with_owner = false;  ///< the owner's name and contact leave the shop only if the sender ticks it
@@ -34,11 +49,14 @@ struct Outgoing {
     /// Version of the working assumptions behind the report's odds, for bag-info.txt; empty: not said.
     std::string assumptions;
     const SigningKey* key = nullptr;  ///< signs the file; null: not signed
+    Limits limits = {};               ///< of whoever reads it
 };
 
-/// Writes the file whole or not at all: beside `target` first, on the disk, then renamed. Attachments that
-/// are missing or whose bytes are not those of their SHA-256 are an error that names them.
-Status write_session_file(const std::filesystem::path& target, const Outgoing& outgoing);
+/// Writes the file whole or not at all: beside `target` first, on the disk, then renamed. An attachment that
+/// is missing or whose bytes are not those of its SHA-256 doesn't stop the rest: it is listed in the file
+/// (`Dossier::missing`) and handed back. More than `limits` let a reader take is an error, before anything is
+/// written ("session_file.too_large").
+Result<std::vector<Gap>> write_session_file(const std::filesystem::path& target, const Outgoing& outgoing);
 
 /// A folder of its own that goes with this object.
 class Staging {
@@ -84,6 +102,7 @@ struct Checked {
     std::vector<Error> problems;  ///< empty when the file is in order
     Signature signature;          ///< what it says, as far as the file could be read
     std::string engine;           ///< its name; empty when session.json can't be read
+    std::vector<Gap> gaps;        ///< what the file itself says it lacks: no problem of its own
 };
 /// Everything that is wrong with a session file. A file whose very structure can't be trusted has that one
 /// problem only. A file that was altered since it was signed is no problem of its own when its checksums hold

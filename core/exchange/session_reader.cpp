@@ -163,10 +163,10 @@ private:
             if (is_tag_manifest(path)) check_tag_manifest(path, text);
         }
         if (!any)
-            problem("bag.no_manifest",
-                    "The file has no list of checksums (manifest-sha256.txt): it can't be checked. Ask the "
-                    "sender for "
-                    "the original file.");
+            problem(
+                "bag.no_manifest",
+                "The file has no list of checksums (manifest-sha256.txt or manifest-sha512.txt): it can't be "
+                "checked. Ask the sender for the original file.");
         return {};
     }
 
@@ -190,7 +190,7 @@ private:
                     (*told)->bytes, (*told)->files, there.bytes, there.files);
     }
 
-    /// Every payload file stands once in every payload manifest, and every file in it is there. True for the
+    /// Every payload file stands once in every payload manifest, and every file in it is there. True for a
     /// manifest whose checksums are then compared.
     bool check_manifest(const std::string& name, const std::string& text) {
         const auto lines = parse_manifest(text, name);
@@ -198,7 +198,9 @@ private:
             add(lines.error());
             return false;
         }
-        const bool is_sha256 = name == "manifest-sha256.txt";
+        auto* const told = name == "manifest-sha256.txt"   ? &sums_
+                           : name == "manifest-sha512.txt" ? &long_sums_
+                                                           : nullptr;
         std::set<std::string_view> listed;
         for (const auto& line : *lines) {
             if (!is_payload(line.path) || path_fault(line.path))
@@ -209,13 +211,13 @@ private:
             else if (!files_.contains(line.path))
                 problem("bag.missing_file",
                         "\"{}\" is missing from the file. Ask the sender to send it again.", line.path);
-            if (is_sha256) sums_[line.path] = line.checksum;
+            if (told != nullptr) (*told)[line.path] = line.checksum;
         }
         for (const auto& [path, entry] : files_)
             if (is_payload(path) && !listed.contains(path))
                 problem("bag.unlisted_file", "\"{}\" stands in the file and not in {}: someone added it.",
                         path, name);
-        return is_sha256;
+        return told != nullptr;
     }
 
     void check_tag_manifest(const std::string& name, const std::string& text) {
@@ -234,6 +236,8 @@ private:
                         "\"{}\" is missing from the file. Ask the sender to send it again.", line.path);
             else if (name == "tagmanifest-sha256.txt" && tags_.insert(line.path).second &&
                      sha256_hex(found->second) != line.checksum)
+                wrong_sum(line.path);
+            else if (name == "tagmanifest-sha512.txt" && sha512_hex(found->second) != line.checksum)
                 wrong_sum(line.path);
         }
     }
@@ -269,16 +273,22 @@ private:
             out.emplace(target);
         }
         Sha256 sum;
+        Sha512 long_sum;
+        const auto long_told = long_sums_.find(path);
         const auto unpacked = archive_.read(entry, [&](std::string_view piece) -> Status {
             sum.add(piece);
+            if (long_told != long_sums_.end()) long_sum.add(piece);
             if (is_session) session_ += piece;
             return out ? out->write(piece) : Status{};
         });
         if (!unpacked) return unpacked;
         if (out)
             if (auto closed = out->close(); !closed) return closed;
+        const auto& seen = seen_[path] = sum.hex();
         const auto told = sums_.find(path);
-        if (told != sums_.end() && sum.hex() != told->second) wrong_sum(path);
+        if ((told != sums_.end() && seen != told->second) ||
+            (long_told != long_sums_.end() && long_sum.hex() != long_told->second))
+            wrong_sum(path);
         return {};
     }
 
@@ -298,9 +308,12 @@ private:
     Status match_attachments() {
         if (files_.contains("data/report.pdf")) incoming_.report = incoming_.staging.folder() / "report.pdf";
         std::set<std::string> seen;
+        std::set<AttachmentId> missing;
+        for (const auto& one : incoming_.dossier.missing)
+            missing.insert(one.attachment);
         for (const auto& visit : incoming_.dossier.visits)
             for (const auto& attachment : visit.attachments)
-                match(attachment, seen);
+                if (!missing.contains(attachment.id)) match(attachment, seen);
         return {};
     }
 
@@ -311,8 +324,7 @@ private:
             return problem("session_file.attachment_missing",
                            "A {} taken at {} is missing from the file ({}). Ask the sender to send it again.",
                            word(attachment.kind), to_rfc3339(attachment.taken_at), path);
-        const auto sum = sums_.find(path);
-        if (sum == sums_.end() || sum->second != attachment.sha256 ||
+        if (seen_[path] != attachment.sha256 ||
             static_cast<std::uint64_t>(attachment.bytes) != found->second->bytes)
             return problem(
                 "session_file.attachment_differs",
@@ -329,10 +341,12 @@ private:
     const Limits& limits_;
     std::vector<Error>& problems_;
     bool found_ = false;
-    std::map<std::string, const Entry*, std::less<>> files_;  ///< by path within the bag
-    std::map<std::string, std::string, std::less<>> texts_;   ///< tag files
-    std::set<std::string, std::less<>> tags_;                 ///< tag files in the SHA-256 tag manifest
-    std::map<std::string, std::string, std::less<>> sums_;    ///< SHA-256 of payload files as told
+    std::map<std::string, const Entry*, std::less<>> files_;     ///< by path within the bag
+    std::map<std::string, std::string, std::less<>> texts_;      ///< tag files
+    std::set<std::string, std::less<>> tags_;                    ///< tag files in the SHA-256 tag manifest
+    std::map<std::string, std::string, std::less<>> sums_;       ///< SHA-256 of payload files as told
+    std::map<std::string, std::string, std::less<>> long_sums_;  ///< SHA-512 of them as told
+    std::map<std::string, std::string, std::less<>> seen_;       ///< SHA-256 of them as they are
     std::string session_;
 };
 
@@ -351,20 +365,6 @@ Result<Incoming> receive(const fs::path& file, const fs::path& staging_parent, c
 
 }  // namespace
 
-Result<Staging> Staging::make(const fs::path& parent) {
-    const auto folder = parent / ("incoming-" + Uuid::make(SystemClock{}).text());
-    std::error_code error;
-    fs::create_directories(folder, error);
-    if (!error) fs::permissions(folder, fs::perms::owner_all, error);
-    if (error) return file_error(error.value(), folder);
-    return Staging(folder);
-}
-
-Staging::~Staging() {
-    std::error_code ignored;
-    if (!folder_.empty()) fs::remove_all(folder_, ignored);
-}
-
 Result<Incoming> read_session_file(const fs::path& file, const fs::path& staging_parent,
                                    const Limits& limits) {
     std::vector<Error> problems;
@@ -377,10 +377,12 @@ Result<Incoming> read_session_file(const fs::path& file, const fs::path& staging
 Checked check_session_file(const fs::path& file, const fs::path& scratch, const Limits& limits) {
     Checked out;
     const auto incoming = receive(file, scratch, limits, out.problems, out.signature);
-    if (incoming)
+    if (incoming) {
         out.engine = incoming->dossier.engine.name;
-    else
+        out.gaps = gaps_of(incoming->dossier);
+    } else {
         out.problems.insert(out.problems.begin(), incoming.error());
+    }
     return out;
 }
 

@@ -6,11 +6,14 @@
 
 #include <algorithm>
 #include <list>
+#include <map>
 #include <set>
+#include <tuple>
 
 #include "core/base/atomic_file.h"
 #include "core/base/sha256.h"
 #include "core/exchange/bag.h"
+#include "core/exchange/portions.h"
 #include "core/exchange/readings_csv.h"
 #include "core/exchange/session_file.h"
 #include "core/record/record.h"
@@ -98,25 +101,11 @@ public:
         count(path, sha256_hex(text), text.size());
         packing_.add_text(folder_ + path, std::move(text), compress);
     }
-    Status add_attachment(const Attachment& attachment, const fs::path& from) {
+    void add_attachment(const Attachment& attachment, const fs::path& from) {
         const auto path = attachment_path(attachment);
-        if (!seen_.insert(path).second) return {};  // the same photo taken twice is one file
-        const auto sum = sha256_of_file(from);
-        std::error_code error;
-        const auto bytes = fs::file_size(from, error);
-        if (!sum || error)
-            return fail("session_file.attachment_missing",
-                        "The {} taken at {} is missing from the library ({}). Nothing was written.",
-                        word(attachment.kind), to_rfc3339(attachment.taken_at), from.string());
-        if (*sum != attachment.sha256 || static_cast<long long>(bytes) != attachment.bytes)
-            return fail(
-                "session_file.attachment_damaged",
-                "The {} taken at {} is damaged in the library ({}): its bytes are not those that were "
-                "stored. Nothing was written.",
-                word(attachment.kind), to_rfc3339(attachment.taken_at), from.string());
-        count(path, *sum, bytes);
+        if (!seen_.insert(path).second) return;  // the same photo taken twice is one file
+        count(path, attachment.sha256, static_cast<std::uint64_t>(attachment.bytes));
         packing_.add_file(folder_ + path, from);
-        return {};
     }
     void finish(const Outgoing& outgoing) {
         add_tag_file("bagit.txt", std::string(bag_declaration));
@@ -154,26 +143,67 @@ private:
     std::set<std::string> seen_;
 };
 
-Status pack(const fs::path& file, const std::string& folder, const Outgoing& outgoing) {
-    auto dossier = outgoing.dossier;
-    if (!outgoing.with_owner) dossier.engine = without_owner(std::move(dossier.engine));
+/// What became of an attachment's stored file, if anything.
+std::optional<Loss> loss_of(const Attachment& attachment, const fs::path& stored) {
+    const auto sum = sha256_of_file(stored);
+    std::error_code error;
+    const auto bytes = fs::file_size(stored, error);
+    if (!sum || error) return fs::exists(stored, error) ? Loss::damaged : Loss::lost;
+    const bool same = *sum == attachment.sha256 && static_cast<long long>(bytes) == attachment.bytes;
+    return same ? std::nullopt : std::optional(Loss::damaged);
+}
+
+/// Looks at every stored file; those that can't be handed over end up in `missing`.
+void look_for_losses(Dossier& dossier, const Outgoing& outgoing) {
+    dossier.missing.clear();
+    std::map<std::tuple<std::string, long long, std::string>, std::optional<Loss>> seen;
+    for (const auto& visit : dossier.visits)
+        for (const auto& attachment : visit.attachments) {
+            const auto [at, is_new] =
+                seen.try_emplace({attachment.sha256, attachment.bytes, attachment.media_type});
+            if (is_new) at->second = loss_of(attachment, outgoing.stored_at(attachment));
+            if (at->second) dossier.missing.push_back({attachment.id, *at->second});
+        }
+}
+
+tl::unexpected<Error> too_large(const Size& size, const Limits& limits) {
+    return fail(
+        "session_file.too_large",
+        "The chosen sessions of this engine hold more than one file may: {} MB in {} files with {} MB of "
+        "records, where {} MB in {} files with {} MB can be read again. Choose fewer sessions for each "
+        "file. Nothing was written.",
+        size.bytes >> 20, size.entries, size.json >> 20, most_bytes(limits) >> 20, limits.entries,
+        longest_json >> 20);
+}
+
+Status pack(const fs::path& file, const std::string& folder, const Outgoing& outgoing, Dossier& dossier) {
+    auto size = size_of(dossier);
+    if (outgoing.report_pdf) size.bytes += outgoing.report_pdf->size();
+    if (!fits(size, outgoing.limits)) return too_large(size, outgoing.limits);
+    look_for_losses(dossier, outgoing);
+    std::set<AttachmentId> missing;
+    for (const auto& one : dossier.missing)
+        missing.insert(one.attachment);
     Packing packing(file, outgoing.at);
     Bag bag(packing, folder);
     auto json = to_json(dossier);
-    if (json.size() > longest_json)
-        return fail(
-            "session_file.too_large",
-            "The chosen sessions hold more than fits into one file ({} bytes of {}). Choose fewer sessions.",
-            json.size(), longest_json);
+    size.json = json.size();
+    if (!fits(size, outgoing.limits)) return too_large(size, outgoing.limits);
     bag.add_payload("data/session.json", std::move(json), true);
     bag.add_payload("data/readings.csv", readings_csv(dossier), true);
     if (outgoing.report_pdf) bag.add_payload("data/report.pdf", *outgoing.report_pdf, false);
     for (const auto& visit : dossier.visits)
         for (const auto& attachment : visit.attachments)
-            if (auto added = bag.add_attachment(attachment, outgoing.stored_at(attachment)); !added)
-                return added;
+            if (!missing.contains(attachment.id))
+                bag.add_attachment(attachment, outgoing.stored_at(attachment));
     bag.finish(outgoing);
-    return packing.close();
+    if (auto closed = packing.close(); !closed) return closed;
+    // What was written is held against the reader's own rules: a file that can't be read back is none.
+    if (auto readable = Archive::open(file, outgoing.limits); !readable)
+        return fail("session_file.not_readable",
+                    "The file was made and could not be read again, so it was thrown away: {}",
+                    readable.error().english);
+    return {};
 }
 
 }  // namespace
@@ -183,14 +213,35 @@ std::string attachment_path(const Attachment& attachment) {
                        attachment.sha256, file_extension(attachment.media_type).value_or("bin"));
 }
 
-Status write_session_file(const fs::path& target, const Outgoing& outgoing) {
+std::vector<Gap> gaps_of(const Dossier& dossier) {
+    std::map<AttachmentId, Loss> missing;
+    for (const auto& one : dossier.missing)
+        missing.emplace(one.attachment, one.loss);
+    std::vector<Gap> out;
+    for (const auto& visit : dossier.visits)
+        for (const auto& attachment : visit.attachments)
+            if (const auto found = missing.find(attachment.id); found != missing.end())
+                out.push_back({dossier.engine.name, visit.session.title, attachment.kind, attachment.taken_at,
+                               found->second});
+    return out;
+}
+
+std::string text_of(const Gap& gap) {
+    return fmt::format("a {} of {} ({}{}{}): its file is {}", word(gap.kind),
+                       to_rfc3339(gap.taken_at).substr(0, 10), gap.engine, gap.session.empty() ? "" : ", ",
+                       gap.session, word(gap.loss));
+}
+
+Result<std::vector<Gap>> write_session_file(const fs::path& target, const Outgoing& outgoing) {
+    auto dossier = outgoing.dossier;
+    if (!outgoing.with_owner) dossier.engine = without_owner(std::move(dossier.engine));
     const auto temporary = temporary_beside(target);
-    if (auto packed = pack(temporary, bag_folder(target), outgoing); !packed) {
+    if (auto packed = pack(temporary, bag_folder(target), outgoing, dossier); !packed) {
         std::error_code ignored;
         fs::remove(temporary, ignored);
-        return packed;
+        return tl::unexpected(packed.error());
     }
-    return put_in_place(temporary, target);
+    return put_in_place(temporary, target).map([&] { return gaps_of(dossier); });
 }
 
 }  // namespace lapwing::exchange

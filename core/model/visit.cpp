@@ -4,16 +4,53 @@
 #include "core/model/visit.h"
 
 #include <algorithm>
+#include <map>
 #include <set>
+#include <tuple>
 
 namespace lapwing {
 namespace {
 
+Timestamp recorded_at(const Reading& reading) {
+    return reading.taken_at;
+}
+Timestamp recorded_at(const auto& one) {
+    return one.at;
+}
+
+/// Of those that count. A file from outside may say that two records replace each other: only what is reached
+/// from a record that stands is replaced; of a circle that nothing reaches the newest stands.
 template <class T, class Counts>
 std::vector<const T*> not_replaced(const std::vector<T>& all, Counts counts) {
+    std::map<decltype(T::id), const T*> counting;
     std::set<decltype(T::id)> replaced;
     for (const auto& one : all)
-        if (one.replaces) replaced.insert(*one.replaces);
+        if (counts(one)) counting.emplace(one.id, &one);
+    for (const auto& [id, one] : counting)
+        if (one->replaces) replaced.insert(*one->replaces);
+
+    std::set<decltype(T::id)> settled;
+    const auto next = [&](const T* one) -> const T* {
+        const auto found = one->replaces ? counting.find(*one->replaces) : counting.end();
+        return found == counting.end() ? nullptr : found->second;
+    };
+    const auto settle_from = [&](const T* one) {
+        while (one != nullptr && settled.insert(one->id).second)
+            one = next(one);
+    };
+    for (const auto& [id, one] : counting)
+        if (!replaced.contains(id)) settle_from(one);
+    for (const auto& [id, one] : counting) {
+        if (settled.contains(id)) continue;
+        const T* newest = one;
+        for (const T* other = next(one); other != one; other = next(other))
+            if (std::tuple(recorded_at(*other).unix_ms, other->id) >
+                std::tuple(recorded_at(*newest).unix_ms, newest->id))
+                newest = other;
+        replaced.erase(newest->id);
+        settle_from(newest);
+    }
+
     std::vector<const T*> out;
     for (const auto& one : all)
         if (counts(one) && !replaced.contains(one.id)) out.push_back(&one);

@@ -368,10 +368,16 @@ void fields(auto& visit, As<Visit> auto& whole) {
     visit("plan", whole.plan);
 }
 
+void fields(auto& visit, As<MissingFile> auto& missing) {
+    visit("attachment", missing.attachment);
+    visit("loss", missing.loss);
+}
+
 void fields(auto& visit, As<Dossier> auto& dossier) {
     visit("engine", dossier.engine);
     visit("testers", dossier.testers);
     visit("visits", dossier.visits);
+    visit("missing", dossier.missing);
 }
 
 /// Records carry `extra`.

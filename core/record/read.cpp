@@ -69,6 +69,8 @@ private:
         }
 
         void keep_unknown() {
+            // Outside of a record nothing carries them: what stands there is made anew with each file.
+            if (reader_.unknown_ == nullptr) return;
             for (const auto& [name, value] : object_.items())
                 if (!known_.contains(name)) {
                     const Place place{&at_, name, {}, false};
@@ -349,6 +351,34 @@ Status check_version(const Json& root) {
     return {};
 }
 
+/// A later minor version may add words and units; who meets one is told that, not that the file is broken.
+/// `version` was checked.
+Error of_a_newer_one(Error error, const std::string& version) {
+    const bool may_be_new = error.code == "record.unknown_word" || error.code == "record.unknown_unit" ||
+                            error.code == "record.other_version";
+    if (!may_be_new || std::stoi(version.substr(version.find('.') + 1)) <= session_minor) return error;
+    return fail("record.newer_minor",
+                "This file was written by a newer Lapwing (format {}; this one knows {}) and says something "
+                "that this one has no word for. Update Lapwing to read it; nothing was changed. ({})",
+                version, fmt::format("{}.{}", session_major, session_minor), error.english)
+        .value();
+}
+
+/// What is said to be missing is an attachment of this file, and said once.
+Status check_missing(const Dossier& dossier) {
+    std::set<AttachmentId> there;
+    for (const auto& visit : dossier.visits)
+        for (const auto& attachment : visit.attachments)
+            there.insert(attachment.id);
+    for (const auto& one : dossier.missing)
+        if (there.erase(one.attachment) == 0)
+            return fail("record.missing_of_nothing",
+                        "The file says that the photo or voice note {} is missing, and it has none of that "
+                        "id, or says so twice: it was not written by this app.",
+                        one.attachment.text());
+    return {};
+}
+
 template <class T>
 Result<T> read_all(const Json& json) {
     record::Reader reader;
@@ -396,6 +426,7 @@ Result<Dossier> dossier_from_json(std::string_view json) {
     auto root = record::parse_strictly(json);
     if (!root) return tl::unexpected(root.error());
     if (auto fine = record::check_version(*root); !fine) return tl::unexpected(fine.error());
+    const auto version = (*root)["version"].get<std::string>();
     root->erase("format");
     root->erase("version");
     record::tuck_unknown<Dossier>(*root, "engine");
@@ -403,8 +434,12 @@ Result<Dossier> dossier_from_json(std::string_view json) {
         for (auto& visit : *visits)
             record::tuck_unknown<Visit>(visit, "session");
     auto dossier = record::read_all<Dossier>(*root);
-    if (!dossier) return dossier;
-    return dossier_of(records_of(*dossier));
+    if (!dossier) return tl::unexpected(record::of_a_newer_one(std::move(dossier.error()), version));
+    if (auto fine = record::check_missing(*dossier); !fine) return tl::unexpected(fine.error());
+    return dossier_of(records_of(*dossier)).map([&](Dossier sorted) {
+        sorted.missing = std::move(dossier->missing);
+        return sorted;
+    });
 }
 
 }  // namespace lapwing

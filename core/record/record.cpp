@@ -44,7 +44,7 @@ public:
 
     Result<Dossier> done() {
         if (!engine_) return fail("record.no_engine", "There is no engine among the records.");
-        Dossier dossier{std::move(*engine_), std::move(testers_), {}};
+        Dossier dossier{std::move(*engine_), std::move(testers_), {}, {}};
         for (auto& [id, visit] : visits_) {
             if (visit.session.id.is_nil()) return orphans(id);
             if (visit.session.engine != dossier.engine.id)

@@ -39,12 +39,13 @@ Result<Record> record_from_json(RecordKind kind, std::string_view json);
 
 inline constexpr std::string_view session_format = "lapwing-session";
 inline constexpr int session_major = 1;
-inline constexpr int session_minor = 1;
+inline constexpr int session_minor = 2;
 inline constexpr std::size_t longest_json = 32u << 20;  ///< bytes
 inline constexpr int deepest_json = 64;                 ///< objects and arrays in one another
 
 /// session.json of a session file: format name and version, engine, testers and visits (assets/schema).
-/// A higher major version is refused (`record.newer_major`); fields of a higher minor version are kept.
+/// A higher major version is refused (`record.newer_major`); fields of a higher minor version are kept, a
+/// word of one that is not known here is refused (`record.newer_minor`).
 std::string to_json(const Dossier& dossier);
 Result<Dossier> dossier_from_json(std::string_view json);
 

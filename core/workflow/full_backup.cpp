@@ -4,8 +4,10 @@
 #include "core/workflow/full_backup.h"
 
 #include <future>
+#include <optional>
 #include <set>
 
+#include "core/record/merge.h"
 #include "core/store/attachment_files.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/hand_over.h"
@@ -35,10 +37,11 @@ Intent bring_in_testers(std::vector<Tester> testers) {
 
 }  // namespace
 
-Status back_up(const Desk& desk, const std::filesystem::path& target, const Progress& progress) {
+Result<std::vector<exchange::Gap>> back_up(const Desk& desk, const std::filesystem::path& target,
+                                           const Progress& progress) {
     exchange::BackupOrder order;
     for (const auto& engine : desk.engines())
-        order.engines.push_back(engine.id);
+        order.engines.push_back({engine.id, engine.name});
     order.rest.testers = desk.testers();
     for (const auto& key : desk.named_keys())
         order.rest.keys.push_back({key.public_key, key.name});
@@ -80,18 +83,25 @@ Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const st
 }
 
 Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress) {
-    Restored out{0, backup.engines(), false};
-    for (; out.engines < out.of; ++out.engines) {
-        if (!progress(out.engines, out.of)) {
+    Restored out{0, backup.of(), false, backup.damaged(), {}};
+    std::optional<EngineId> last;
+    for (std::size_t part = 0; part < backup.parts(); ++part) {
+        auto incoming = backup.part(part);
+        if (!incoming) return tl::unexpected(incoming.error());
+        const auto engine = incoming->dossier.engine.id;
+        if (last && last != engine) ++out.engines;
+        if (!progress(out.engines, backup.engines())) {
             out.stopped = true;
             return out;
         }
-        auto incoming = backup.engine(out.engines);
-        if (!incoming) return tl::unexpected(incoming.error());
+        last = engine;
         if (auto kept = keep_files(desk, *incoming); !kept) return tl::unexpected(kept.error());
+        const auto gaps = exchange::gaps_of(incoming->dossier);
+        out.gaps.insert(out.gaps.end(), gaps.begin(), gaps.end());
         auto done = run_and_wait(desk, bring_in(std::move(incoming->dossier), RemovedHere::come_back));
         if (!done) return tl::unexpected(done.error());
     }
+    if (last) ++out.engines;
     if (auto done = run_and_wait(desk, bring_in_testers(backup.rest().testers)); !done)
         return tl::unexpected(done.error());
     for (const auto& key : backup.rest().keys)
@@ -104,18 +114,33 @@ Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& ba
                               const Progress& progress) {
     BackupPreview out;
     std::set<TesterId> named;
-    for (std::size_t number = 0; number < backup.engines(); ++number) {
-        if (!progress(number, backup.engines())) return fail("backup.stopped", "Stopped.");
-        const auto incoming = backup.engine(number);
-        if (!incoming) return tl::unexpected(incoming.error());
-        auto one = preview(desk, incoming->dossier, RemovedHere::come_back);
-        for (const auto& tester : incoming->dossier.testers)
+    std::optional<Dossier> engine;
+    const auto show = [&] {
+        if (!engine) return;
+        auto one = preview(desk, *engine, RemovedHere::come_back);
+        for (const auto& tester : engine->testers)
             named.insert(tester.id);
         // Counts are all that a person is told of a whole library.
         one.differences.clear();
         one.new_records.clear();
-        out.engines.push_back({incoming->dossier.engine.name, std::move(one)});
+        out.engines.push_back({engine->engine.name, std::move(one)});
+    };
+    for (std::size_t part = 0; part < backup.parts(); ++part) {
+        if (!progress(out.engines.size(), backup.engines())) return fail("backup.stopped", "Stopped.");
+        const auto incoming = backup.part(part);
+        if (!incoming) return tl::unexpected(incoming.error());
+        const auto gaps = exchange::gaps_of(incoming->dossier);
+        out.gaps.insert(out.gaps.end(), gaps.begin(), gaps.end());
+        if (engine && engine->engine.id == incoming->dossier.engine.id) {
+            auto both = merge(*engine, incoming->dossier);
+            if (!both) return tl::unexpected(both.error());
+            engine = std::move(*both);
+            continue;
+        }
+        show();
+        engine = incoming->dossier;
     }
+    show();
     for (const auto& tester : backup.rest().testers)
         if (!named.contains(tester.id) && !desk.record(RecordKind::tester, tester.id.uuid)) ++out.new_testers;
     return out;

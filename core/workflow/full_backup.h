@@ -15,19 +15,22 @@ using exchange::Progress;
 
 /// Everything that is in the library as one file, owners' names and contacts too. Runs on the caller's
 /// thread, which should not be the screen's. The names of this library's own signing key and its secret stay
-/// here.
-Status back_up(const Desk& desk, const std::filesystem::path& target, const Progress& progress);
+/// here. Photos and voice notes whose files are lost or damaged here don't stop it: they are handed back.
+Result<std::vector<exchange::Gap>> back_up(const Desk& desk, const std::filesystem::path& target,
+                                           const Progress& progress);
 
 struct Restored {
     std::size_t engines = 0;  ///< brought in, or found to be here already
-    std::size_t of = 0;       ///< in the backup; more than `engines` when it was stopped on the way
+    std::size_t of = 0;       ///< in the backup; more than `engines` when it was stopped, or some are damaged
     bool stopped = false;
+    std::vector<exchange::Damaged> damaged;  ///< what of the backup could not be brought in
+    std::vector<exchange::Gap> gaps;         ///< what the backup itself lacked already
 };
 
 /// Merges a backup into the library, which may hold anything already; `scratch` is a folder for unpacking,
 /// best on the library's own storage. The whole file is checked first: until that is done nothing is changed.
 /// Then each engine is one step. Stopping in between leaves whole engines; doing it again brings in the rest.
-/// Records that were taken out here come back.
+/// Records that were taken out here come back. Of a damaged backup the engines that are whole come in.
 Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
                          const Progress& progress);
 
@@ -41,7 +44,8 @@ struct BackupPreview {
         Preview preview;
     };
     std::vector<One> engines;
-    std::size_t new_testers = 0;  ///< that no session names
+    std::size_t new_testers = 0;      ///< that no session names
+    std::vector<exchange::Gap> gaps;  ///< photos and voice notes that were lost before the backup was made
 };
 /// Unpacks one engine at a time; fails with "backup.stopped" when `progress` says so.
 Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& backup,

@@ -43,10 +43,14 @@ Outcome run(Arguments& arguments) {
         problems.emplace_back(
             "The file was changed after it was signed, and packed again. Ask the sender for the original "
             "file.");
+    std::vector<std::string> missing;
+    for (const auto& gap : checked.gaps)
+        missing.push_back(exchange::text_of(gap));
     if (arguments.json()) {
         nlohmann::ordered_json out;
         out["ok"] = problems.empty();
         out["problems"] = problems;
+        out["missing"] = missing;
         out["signature"] = {{"state", said.state}, {"fingerprint", nullptr}};
         if (!fingerprint.empty()) out["signature"]["fingerprint"] = fingerprint;
         fmt::print("{}\n", out.dump());
@@ -54,6 +58,10 @@ Outcome run(Arguments& arguments) {
         for (const auto& problem : problems)
             fmt::print("{}\n", problem);
         if (problems.empty()) fmt::print("In order: {}.\n", checked.engine);
+        if (!missing.empty())
+            fmt::print("The file itself says that it lacks what its sender no longer had:\n");
+        for (const auto& one : missing)
+            fmt::print("  {}\n", one);
         fmt::print("Signature: {}{}{}.\n", said.sentence, fingerprint.empty() ? "" : ", ", fingerprint);
     }
     return problems.empty() ? Exit::done : Exit::no;
@@ -68,8 +76,9 @@ Verb check_verb() {
         {"FILE"},
         {json_option},
         "Ends with 0 when the file is in order, 1 when it is a session file with faults or was altered after "
-        "it was signed, 3 when it is none or can't be trusted at all. Keys: ok, problems, signature with "
-        "state "
+        "it was signed, 3 when it is none or can't be trusted at all. Keys: ok, problems, missing (photos "
+        "and "
+        "voice notes that the sender had lost and the file lists: no fault of its own), signature with state "
         "(unaltered, altered, not signed, unreadable) and fingerprint, a key's short form to compare by eye; "
         "null without a key. A file that is not signed is in order.",
         run};

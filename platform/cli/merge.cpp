@@ -61,18 +61,25 @@ Outcome run(Arguments& arguments) {
         const auto found = files.find(attachment.sha256);
         return found == files.end() ? std::filesystem::path{} : found->second;
     };
-    if (const auto written = exchange::write_session_file(arguments.text("-o"), outgoing); !written)
-        return wrong_use(written.error().english);
+    const auto written = exchange::write_session_file(arguments.text("-o"), outgoing);
+    if (!written) return wrong_use(written.error().english);
+    std::vector<std::string> missing;
+    for (const auto& gap : *written)
+        missing.push_back(exchange::text_of(gap));
 
     std::size_t open = 0;
     for (const auto& record : records_of(*merged))
         if (in_conflict(record)) ++open;
     if (arguments.json())
         fmt::print("{}\n",
-                   nlohmann::ordered_json{{"visits", merged->visits.size()}, {"conflicts", open}}.dump());
+                   nlohmann::ordered_json{
+                       {"visits", merged->visits.size()}, {"conflicts", open}, {"missing", missing}}
+                       .dump());
     else
         fmt::print("{}: {} visits, {} records changed on both sides.\n", merged->engine.name,
                    merged->visits.size(), open);
+    for (const auto& gap : arguments.json() ? std::vector<std::string>{} : missing)
+        fmt::print("Missing from both files: {}.\n", gap);
     return Exit::done;
 }
 
@@ -86,7 +93,7 @@ Verb merge_verb() {
         {{"-o", "OUT", "where to", true}, json_option},
         "OUT holds every record of both. Where both sides changed the same record it keeps both versions for "
         "a person to choose from. The order of A and B doesn't matter. OUT is not signed and holds no "
-        "report. Keys: visits, conflicts.",
+        "report. Keys: visits, conflicts, missing (photos and voice notes that neither file holds).",
         run};
 }
 

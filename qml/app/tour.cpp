@@ -234,12 +234,12 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
                                   .folder = path.toStdString()};
         const auto written = write_hand_over(desk, app.context().reference(), order);
         if (!written) return complain(written.error());
-        if (kind == HandOverKind::session_file) session_file = QString::fromStdString(written->string());
+        if (kind == HandOverKind::session_file) session_file = QString::fromStdString(written->file.string());
         std::printf("%s %s\n",
                     kind == HandOverKind::report  ? "report"
                     : kind == HandOverKind::table ? "table"
                                                   : "session file",
-                    written->c_str());
+                    written->file.c_str());
     }
     // The file that was just written, as the one who gets it sees it first.
     if (!good) return 4;

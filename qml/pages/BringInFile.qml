@@ -43,6 +43,13 @@ Column {
                 text: list.file.text
             }
 
+            LText {
+                objectName: "gaps"
+                width: parent.width
+                visible: list.file.gaps !== ""
+                text: qsTr("The sender no longer had everything. Not in this file:") + "\n" + list.file.gaps
+            }
+
             Repeater {
                 model: list.file.news
 

@@ -71,6 +71,13 @@ AppPage {
                         wrapMode: Text.WrapAnywhere
                     }
 
+                    LText {
+                        objectName: "gaps_" + made.index
+                        width: parent.width
+                        visible: made.modelData.gaps !== ""
+                        text: qsTr("Everything is in it but what is no longer on this device:") + "\n" + made.modelData.gaps
+                    }
+
                     Flow {
                         width: parent.width
                         spacing: Theme.space

@@ -5,6 +5,7 @@
 
 #include <QFileInfo>
 #include <QPointer>
+#include <algorithm>
 
 #include "core/exchange/backup_file.h"
 #include "qml/viewmodels/record_items.h"
@@ -18,6 +19,20 @@ platform::FileKind backup_kind() {
     return {BackupModel::tr("Backups"),
             {QStringLiteral("*") + QString::fromUtf8(exchange::backup_file_ending.data())},
             QStringLiteral("application/zip")};
+}
+
+QString damaged_name(const exchange::Damaged& one) {
+    return one.engine.empty() ? BackupModel::tr("Testers and names of signatures")
+                              : QString::fromStdString(one.engine);
+}
+
+/// The names of what is damaged, each once.
+QString left_out(const std::vector<exchange::Damaged>& damaged) {
+    QStringList names;
+    for (const auto& one : damaged)
+        names << damaged_name(one);
+    names.removeDuplicates();
+    return names.join(QStringLiteral(", "));
 }
 
 }  // namespace
@@ -111,8 +126,9 @@ void BackupModel::backUp() {
         const auto target = folder / name;
         auto written = workflow::back_up(desk, target, progress);
         if (!written) return [this, error = written.error()] { fail_with(error); };
-        return [this, target] {
+        return [this, target, gaps = std::move(*written)] {
             made_ = target;
+            lacks_ = gap_lines(app_->format(), gaps);
             save();
         };
     });
@@ -127,14 +143,19 @@ void BackupModel::save() {
     // Who leaves the page while it is copied still learns how that ended.
     app_->devices().filePicker.saveCopy(
         tr("Where the backup goes"), file, QString::fromStdString(made_.filename().string()), backup_kind(),
-        [self = QPointer<BackupModel>(this), app = QPointer<AppContext>(app_), made = made_,
-         size](Result<std::optional<QString>> place) {
+        [self = QPointer<BackupModel>(this), app = QPointer<AppContext>(app_), made = made_, size,
+         lacks = lacks_](Result<std::optional<QString>> place) {
             std::error_code ignored;
             if (!self) fs::remove(made, ignored);
             if (!app) return;
-            const QString said = !place   ? app->format().text(place.error())
-                                 : *place ? tr("Everything is backed up, %1: %2").arg(size, **place)
-                                          : QString();
+            const QString said =
+                !place            ? app->format().text(place.error())
+                : !*place         ? QString()
+                : lacks.isEmpty() ? tr("Everything is backed up, %1: %2").arg(size, **place)
+                                  : tr("Backed up, %1: %2. Everything is in it but what is no longer on this "
+                                       "device:")
+                                            .arg(size, **place) +
+                                        QLatin1Char('\n') + lacks;
             if (self)
                 self->saved(place.has_value(), said);
             else if (!said.isEmpty())
@@ -195,6 +216,12 @@ void BackupModel::open(const QString& file) {
 void BackupModel::show(const workflow::BackupPreview& preview) {
     int new_engines = 0, unchanged = 0;
     conflicts_ = 0;
+    for (const auto& one : backup_->damaged())
+        engines_ << QVariantMap{
+            {"title", damaged_name(one)},
+            {"text", (one.partly ? tr("Damaged in part: the rest of it can be restored. %1")
+                                 : tr("Damaged in this backup: not restored. %1"))
+                         .arg(app_->format().text(one.why))}};
     for (const auto& one : preview.engines) {
         const auto& p = one.preview;
         engines_ << QVariantMap{{"title", QString::fromStdString(one.engine)},
@@ -204,9 +231,20 @@ void BackupModel::show(const workflow::BackupPreview& preview) {
         conflicts_ += p.total(p.conflicts);
     }
     const int all = int(preview.engines.size());
+    const auto partly = std::ranges::count(backup_->damaged(), true, &exchange::Damaged::partly);
+    const int whole = std::max(0, all - int(partly));
     QStringList sentences{
         all == 1 ? tr("The backup holds one engine.") : tr("The backup holds %1 engines.").arg(all),
         tr("Not here yet: %1. Here already and unchanged: %2.").arg(new_engines).arg(unchanged)};
+    if (!backup_->damaged().empty())
+        sentences.prepend(
+            tr("This backup is damaged: %1 of %2 engines in it are whole. Look for another copy of "
+               "it; what is whole can be restored now.")
+                .arg(whole)
+                .arg(backup_->of()));
+    if (!preview.gaps.empty())
+        sentences << tr("What was lost already when it was made:") + QLatin1Char('\n') +
+                         gap_lines(app_->format(), preview.gaps);
     if (preview.new_testers > 0) sentences << tr("Testers of its own: %1.").arg(preview.new_testers);
     holds_ = sentences.join(QLatin1Char(' '));
 }
@@ -225,9 +263,12 @@ void BackupModel::restore() {
                         .arg(done.of));
                 return;
             }
+            const auto lacks = left_out(done.damaged);
             forget();
             QString said =
                 tr("Restored, engines: %1. Nothing that was here was taken away.").arg(done.engines);
+            if (!lacks.isEmpty())
+                said += QLatin1Char(' ') + tr("Not restored, because damaged in the backup: %1.").arg(lacks);
             if (conflicts_ > 0)
                 said += QLatin1Char(' ') +
                         tr("Records with two versions: %1. The engine cards say where to choose.")

@@ -85,6 +85,7 @@ private:
 
     AppContext* app_ = nullptr;
     QString doing_, result_, problem_, file_, holds_;
+    QString lacks_;  ///< what the backup that was made could not take in, a line each
     double share_ = 0;
     QVariantList engines_;
     std::filesystem::path made_;

@@ -163,6 +163,7 @@ QVariantMap BringInModel::item(const Waiting& one) const {
     return {{QStringLiteral("title"), QString::fromStdString(one.incoming.dossier.engine.name)},
             {QStringLiteral("text"), preview_sentence(preview)},
             {QStringLiteral("signature"), signature_item(one.by, one.incoming.signature)},
+            {QStringLiteral("gaps"), gap_lines(format, exchange::gaps_of(one.incoming.dossier))},
             {QStringLiteral("news"), news},
             {QStringLiteral("more"), preview.new_engine ? 0 : int(preview.new_records.size() - listed)},
             {QStringLiteral("differences"), differences}};

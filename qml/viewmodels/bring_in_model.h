@@ -41,9 +41,9 @@ public:
     void setApp(AppContext* app);
     [[nodiscard]] bool busy() const { return busy_; }
     [[nodiscard]] QString heading() const { return heading_; }
-    /// One for each file that can be read: {title, text, signature (see signature_item), news: [{title,
-    /// text}], more: how many news are not listed, differences: [{title, text, fields: [{name, one,
-    /// other}]}]}; `one` is what stands here, `other` what the file says.
+    /// One for each file that can be read: {title, text, signature (see signature_item), gaps (see
+    /// gap_lines), news: [{title, text}], more: how many news are not listed, differences: [{title, text,
+    /// fields: [{name, one, other}]}]}; `one` is what stands here, `other` what the file says.
     [[nodiscard]] QVariantList files() const { return files_; }
     /// Why there is nothing to bring in; empty when there is no fault.
     [[nodiscard]] QString refusal() const { return refusal_; }

@@ -8,6 +8,7 @@
 #include <sstream>
 
 #include "core/base/atomic_file.h"
+#include "core/base/utf8.h"
 #include "core/exchange/readings_csv.h"
 #include "core/exchange/session_file.h"
 #include "core/odds/where_it_leaks.h"
@@ -55,7 +56,7 @@ std::string hand_over_name(const Engine& engine, const Session& session, HandOve
                         static_cast<unsigned char>(c) < 0x20
                     ? '-'
                     : c;
-    if (name.size() > 80) name.resize(80);
+    name.resize(cut_between_letters(name, 80));
     name += ' ' + to_rfc3339(session.opened_at).substr(0, 10);
     switch (kind) {
         case HandOverKind::report:
@@ -68,9 +69,8 @@ std::string hand_over_name(const Engine& engine, const Session& session, HandOve
     return name;
 }
 
-Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
-                                              const findings::Reference& reference,
-                                              const HandOverOrder& order) {
+Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::Reference& reference,
+                                   const HandOverOrder& order) {
     auto dossier = workflow::hand_over(desk, order.chosen);
     if (!dossier) return tl::unexpected(dossier.error());
     const auto* visit = visit_of(*dossier, order.session);
@@ -84,6 +84,7 @@ Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
                     order.folder.string(), error.message());
     const auto target = order.folder / hand_over_name(dossier->engine, visit->session, order.kind);
 
+    HandedOver out{target, {}};
     Status written;
     switch (order.kind) {
         case HandOverKind::report:
@@ -110,12 +111,15 @@ Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
                 return desk.files().path(attachment.sha256);
             };
             outgoing.at = desk.clock().now();
-            written = exchange::write_session_file(target, outgoing);
+            written =
+                exchange::write_session_file(target, outgoing).map([&](std::vector<exchange::Gap> gaps) {
+                    out.gaps = std::move(gaps);
+                });
             break;
         }
     }
     if (!written) return tl::unexpected(written.error());
-    return target;
+    return out;
 }
 
 }  // namespace lapwing

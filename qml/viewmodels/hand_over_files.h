@@ -6,6 +6,7 @@
 #include <filesystem>
 #include <string>
 
+#include "core/exchange/session_file.h"
 #include "core/findings/reference.h"
 #include "core/workflow/desk.h"
 #include "core/workflow/hand_over.h"
@@ -28,9 +29,13 @@ struct HandOverOrder {
 /// "Orchard V-twin 2026-03-14.pdf": the engine's name without what file systems refuse, and the visit's day.
 std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind);
 
+struct HandedOver {
+    std::filesystem::path file;
+    std::vector<exchange::Gap> gaps;  ///< photos and voice notes that this library no longer has
+};
+
 /// Writes the file and hands back where it lies. Takes long enough to be called off the UI thread.
-Result<std::filesystem::path> write_hand_over(const workflow::Desk& desk,
-                                              const findings::Reference& reference,
-                                              const HandOverOrder& order);
+Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::Reference& reference,
+                                   const HandOverOrder& order);
 
 }  // namespace lapwing

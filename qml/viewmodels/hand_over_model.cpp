@@ -4,6 +4,7 @@
 #include "qml/viewmodels/hand_over_model.h"
 
 #include "core/exchange/session_file.h"
+#include "qml/viewmodels/record_items.h"
 
 namespace lapwing {
 namespace {
@@ -81,30 +82,31 @@ void HandOverModel::make(const QString& word) {
     }
     busy_ = true;
     emit busyChanged();
-    writer_.ask<Result<std::filesystem::path>>(
+    writer_.ask<Result<HandedOver>>(
         [order, &desk = app()->desk(), &reference = app()->reference()](const std::stop_token&) {
             return write_hand_over(desk, reference, order);
         },
-        [this, kind = order.kind](Result<std::filesystem::path> written) {
+        [this, kind = order.kind](Result<HandedOver> written) {
             QMetaObject::invokeMethod(
                 this, [this, kind, written = std::move(written)] { finish(kind, written); },
                 Qt::QueuedConnection);
         });
 }
 
-void HandOverModel::finish(HandOverKind kind, Result<std::filesystem::path> written) {
+void HandOverModel::finish(HandOverKind kind, const Result<HandedOver>& written) {
     busy_ = false;
     emit busyChanged();
     if (!written) {
         app()->tell(written.error());
         return;
     }
-    const QString path = QString::fromStdString(written->string());
+    const QString path = QString::fromStdString(written->file.string());
     made_.removeIf([&](const QVariant& item) { return item.toMap()["path"] == path; });
     made_.prepend(QVariantMap{{"kind", static_cast<int>(kind)},
-                              {"name", QString::fromStdString(written->filename().string())},
-                              {"place", QString::fromStdString(written->parent_path().string())},
-                              {"path", path}});
+                              {"name", QString::fromStdString(written->file.filename().string())},
+                              {"place", QString::fromStdString(written->file.parent_path().string())},
+                              {"path", path},
+                              {"gaps", gap_lines(format(), written->gaps)}});
     emit madeChanged();
 }
 

@@ -32,7 +32,7 @@ public:
     [[nodiscard]] bool withOwner() const { return with_owner_; }
     void setWithOwner(bool with);
     [[nodiscard]] bool busy() const { return busy_; }
-    /// Files written since the page opened: {kind, name, place, path}
+    /// Files written since the page opened: {kind, name, place, path, gaps: what is not in it, or empty}
     [[nodiscard]] QVariantList made() const { return made_; }
     [[nodiscard]] bool canShare() const;
     [[nodiscard]] QString shareText() const;
@@ -54,7 +54,7 @@ protected:
 
 private:
     [[nodiscard]] bool chosen(SessionId id) const;
-    void finish(HandOverKind kind, Result<std::filesystem::path> written);
+    void finish(HandOverKind kind, const Result<HandedOver>& written);
 
     std::set<SessionId> left_out_;
     bool with_owner_ = false;

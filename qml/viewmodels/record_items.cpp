@@ -129,4 +129,21 @@ QString preview_sentence(const workflow::Preview& preview) {
     return sentences.isEmpty() ? BringIn::tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
 }
 
+QString gap_lines(const format::Formatter& format, const std::vector<exchange::Gap>& gaps) {
+    constexpr std::size_t most = 20;
+    QStringList lines;
+    for (const auto& gap : gaps) {
+        if (std::size_t(lines.size()) == most) break;
+        const QString what = gap.kind == AttachmentKind::photo ? BringIn::tr("Photo of %1: %2. %3")
+                                                               : BringIn::tr("Voice note of %1: %2. %3");
+        const QString where = gap.session.empty() ? QString::fromStdString(gap.engine)
+                                                  : QString::fromStdString(gap.engine + ", " + gap.session);
+        lines << what.arg(
+            format.shortDate(gap.taken_at), where,
+            gap.loss == Loss::lost ? BringIn::tr("Its file is lost.") : BringIn::tr("Its file is damaged."));
+    }
+    if (gaps.size() > most) lines << BringIn::tr("and %1 more").arg(gaps.size() - most);
+    return lines.join(QLatin1Char('\n'));
+}
+
 }  // namespace lapwing

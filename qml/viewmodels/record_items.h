@@ -5,6 +5,7 @@
 
 #include <QVariant>
 
+#include "core/exchange/session_file.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/hand_over.h"
 #include "qml/format/record_words.h"
@@ -25,5 +26,8 @@ QVariantMap record_item(const format::Formatter& format, const Record& record);
 QVariantMap signature_item(const workflow::SignedBy& by, const exchange::Signature& signature);
 /// "A new engine with 2 sessions, 7 readings." and what becomes of the records that are here already.
 QString preview_sentence(const workflow::Preview& preview);
+/// "Photo of 3 March 2026: Orchard V-twin, As found. Its file is lost.", a line each; the first ones of very
+/// many, and how many more there are.
+QString gap_lines(const format::Formatter& format, const std::vector<exchange::Gap>& gaps);
 
 }  // namespace lapwing

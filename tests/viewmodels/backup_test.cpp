@@ -151,6 +151,56 @@ private slots:
         QVERIFY(QFileInfo::exists(file));
     }
 
+    void a_lost_photo_is_named_and_keeps_nothing_else_back() {
+        Desk2 old;
+        old.shop.fill();
+        old.shop.lose_a_photo();
+        const QString file = place("lost.lapwing-backup");
+        old.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+        old.model.backUp();
+        QVERIFY(old.idle());
+        QVERIFY2(old.model.problem().isEmpty(), qPrintable(old.model.problem()));
+        const QString said = old.model.result();
+        QVERIFY2(said.startsWith(QStringLiteral("Backed up")), qPrintable(said));
+        for (const auto* part : {"Photo of", "Orchard V-twin", "As found", "lost"})
+            QVERIFY2(said.contains(QLatin1String(part)), qPrintable(said));
+        Desk2 fresh;
+        fresh.model.open(file);
+        QVERIFY(fresh.idle());
+        QVERIFY2(fresh.model.holds().contains(QStringLiteral("As found")), qPrintable(fresh.model.holds()));
+        fresh.model.restore();
+        QVERIFY(fresh.idle());
+        QCOMPARE(everything(*fresh.shop.desk), everything(*old.shop.desk));
+    }
+
+    void what_is_whole_of_a_damaged_backup_comes_back() {
+        Desk2 old;
+        const QString path = place("hurt.lapwing-backup");
+        back_up(old, path);
+        QFile file(path);
+        QVERIFY(file.open(QIODevice::ReadWrite));
+        QByteArray bytes = file.readAll();
+        // A byte of the table in the second of the two session files, each a ZIP archive within the archive.
+        const auto at = bytes.lastIndexOf("/data/readings.csv", bytes.lastIndexOf("/data/session.json") - 1);
+        QVERIFY(at > 0);
+        bytes[at + 40] = char(bytes[at + 40] ^ 1);
+        QVERIFY(file.seek(0) && file.write(bytes) == bytes.size());
+        file.close();
+        Desk2 fresh;
+        fresh.model.open(path);
+        QVERIFY(fresh.idle());
+        QVERIFY2(fresh.model.possible(), qPrintable(fresh.model.problem()));
+        QVERIFY2(fresh.model.holds().contains(QStringLiteral("1 of 2 engines in it are whole")),
+                 qPrintable(fresh.model.holds()));
+        QCOMPARE(fresh.model.engines().size(), 2);
+        QVERIFY(fresh.model.engines()[0].toMap()["text"].toString().startsWith(QStringLiteral("Damaged")));
+        const QString hurt = fresh.model.engines()[0].toMap()["title"].toString();
+        fresh.model.restore();
+        QVERIFY(fresh.idle());
+        QCOMPARE(fresh.shop.desk->engines().size(), 1u);
+        QVERIFY2(fresh.model.result().contains(hurt), qPrintable(fresh.model.result()));
+    }
+
     void a_damaged_backup_is_refused_with_a_sentence() {
         Desk2 old;
         const QString path = place("damaged.lapwing-backup");

@@ -8,6 +8,7 @@
 
 #include "qml/viewmodels/bring_in_model.h"
 #include "qml/viewmodels/conflicts_model.h"
+#include "qml/viewmodels/hand_over_files.h"
 #include "qml/viewmodels/news_model.h"
 #include "tests/viewmodels/hand_over_shop.h"
 
@@ -88,6 +89,27 @@ private slots:
 
         receiver.shop.undo();
         QCOMPARE(receiver.shop.desk->engines().size(), 0u);
+    }
+
+    void a_file_says_what_its_sender_had_lost() {
+        HandingShop sender;
+        sender.fill();
+        sender.lose_a_photo();
+        Receiver receiver;
+        QVERIFY(receiver.open(sender.hand_over(place_, QStringLiteral("gap.lapwing"))));
+        const QString gaps = receiver.model.files()[0].toMap()["gaps"].toString();
+        for (const auto* part : {"Photo of", "Orchard V-twin", "As found", "lost"})
+            QVERIFY2(gaps.contains(QLatin1String(part)), qPrintable(gaps));
+    }
+
+    void a_long_name_is_cut_between_letters() {
+        Engine engine;
+        for (int i = 0; i < 50; ++i)
+            engine.name += "\u00dc";  // of two bytes
+        engine.name = "x" + engine.name;
+        const auto name = hand_over_name(engine, Session{}, HandOverKind::session_file);
+        QCOMPARE(QString::fromUtf8(name.c_str()).count(QChar::ReplacementCharacter), 0);
+        QVERIFY(name.ends_with(".lapwing"));
     }
 
     void a_signature_says_whose_file_it_is() {

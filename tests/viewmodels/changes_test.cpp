@@ -166,7 +166,7 @@ private slots:
             const Engine engine = shop.add_engine(QStringLiteral("Engine %1").arg(i), 1);
             const SessionId id = shop.open_session(engine, "As found");
             Visit visit = shop.desk->visit(id).value();
-            Dossier dossier{engine, {}, {visit}};
+            Dossier dossier{engine, {}, {visit}, {}};
             PlanLine line;
             line.id = shop.desk->make_id<PlanLineId>();
             line.session = id;

@@ -53,6 +53,19 @@ public:
         note.author = "The mentor";
         return note;
     }
+    /// A photo whose record is here and whose file is not, as after a bad sector.
+    void lose_a_photo() {
+        Attachment photo;
+        photo.id = desk->make_id<AttachmentId>();
+        photo.session = session;
+        photo.media_type = "image/jpeg";
+        photo.sha256 = std::string(64, '7');
+        photo.bytes = 1000;
+        photo.taken_at = clock.now();
+        run([photo](const workflow::Now&) -> Result<workflow::Command> {
+            return workflow::Command{"photo.add", {}, {Put{photo}}, true};
+        });
+    }
     Note kept(NoteId id) const { return std::get<Note>(*desk->record(RecordKind::note, id.uuid)); }
 
     EngineId engine_id;

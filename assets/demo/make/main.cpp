@@ -22,7 +22,7 @@ lapwing::Status write(const lapwing::Dossier& made, const std::filesystem::path&
     outgoing.dossier = std::move(*dossier);
     outgoing.with_owner = true;  // invented too
     outgoing.at = outgoing.dossier.visits.back().session.opened_at;
-    return exchange::write_session_file(target, outgoing);
+    return exchange::write_session_file(target, outgoing).map([](const auto&) {});
 }
 
 }  // namespace

@@ -46,13 +46,14 @@ class RoundTrip(CliTest):
     def test_check(self):
         file = self.demo()
         found = self.json("check", file)
-        self.assertEqual(found, {"ok": True, "problems": [], "signature": {"state": "not signed", "fingerprint": None}})
+        self.assertEqual(found, {"ok": True, "problems": [], "missing": [],
+                                 "signature": {"state": "not signed", "fingerprint": None}})
         self.assertIn("Orchard V-twin", self.done("check", file))
 
     def test_merge_with_itself_changes_nothing(self):
         file = self.demo()
         out = self.folder / "merged.lapwing"
-        self.assertEqual(self.json("merge", file, file, "-o", out), {"visits": 3, "conflicts": 0})
+        self.assertEqual(self.json("merge", file, file, "-o", out), {"visits": 3, "conflicts": 0, "missing": []})
         self.assertTrue(self.json("check", out)["ok"])
         before, after = json.loads(self.session(file)), json.loads(self.session(out))
         before["version"] = after["version"]
@@ -88,7 +89,8 @@ class RoundTrip(CliTest):
 
         a, b = self.changed("a.lapwing", mine), self.changed("b.lapwing", theirs)
         for first, second, out in [(a, b, "ab.lapwing"), (b, a, "ba.lapwing")]:
-            self.assertEqual(self.json("merge", first, second, "-o", self.folder / out), {"visits": 3, "conflicts": 1})
+            self.assertEqual(self.json("merge", first, second, "-o", self.folder / out),
+                             {"visits": 3, "conflicts": 1, "missing": []})
         together = json.loads(self.session(self.folder / "ab.lapwing"))
         self.assertEqual(together, json.loads(self.session(self.folder / "ba.lapwing")))
         whole = json.loads(self.session(self.demo()))

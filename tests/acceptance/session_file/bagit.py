@@ -62,7 +62,10 @@ class Musts:
         for name in self.bag.files:
             if "manifest-" in name:
                 self.assertRegex(name, r"^(tag)?manifest-[a-z0-9]+\.txt$")
-        self.assertIn("sha256", hashlib.algorithms_guaranteed)
+                # An algorithm by its name, as long as its checksums are.
+                length = hashlib.new(name.rsplit("-", 1)[1].removesuffix(".txt")).digest_size * 2
+                for checksum, _ in self.bag.lines(name):
+                    self.assertEqual(len(checksum), length)
 
     def test_2_1_3_manifest_lines_are_checksum_whitespace_path(self):
         for line in self.bag.files["manifest-sha256.txt"].decode("utf-8").splitlines():

@@ -2,20 +2,26 @@
 // SPDX-License-Identifier: Apache-2.0
 
 // A library without a screen, for the Python tests beside this file and for the benchmark:
-//   make FOLDER ENGINES PHOTOS BYTES   a library of so many engines, each with so many photos of so many
-//   bytes hand-over FOLDER FILE              its first engine as a signed session file; prints the seconds it
-//   took bring FOLDER FILE                  reads and merges a session file; prints the seconds, or code and
-//   sentence back-up FOLDER FILE                everything as one file restore FOLDER FILE merges such a file
-//   show FOLDER                        every engine's session.json, a line each
-// Exit codes: 0 done, 3 refused. The last line on standard error is the peak memory, "VmHWM: N kB".
+//   make FOLDER ENGINES PHOTOS BYTES   so many engines, each with so many photos of so many bytes
+//   add FOLDER FILE TYPE               a photo, made keepable, or a voice note in its first engine
+//   hand-over FOLDER FILE              its first engine as a signed session file
+//   bring FOLDER FILE                  reads and merges a session file
+//   back-up FOLDER FILE                everything as one file
+//   restore FOLDER FILE                merges such a file
+//   show FOLDER                        every engine's record and session.json, one after the other
+// Prints the seconds it took, or code and sentence; what is lost or damaged on lines of its own, "lost: ..."
+// and "damaged: ...". Exit codes: 0 done, 3 refused. The last line on standard error is the peak memory,
+// "VmHWM: N kB".
 
 #include <chrono>
 #include <future>
 #include <iostream>
+#include <span>
 
 #include "core/base/atomic_file.h"
 #include "core/exchange/session_file.h"
 #include "core/store/attachment_files.h"
+#include "core/vision/photo.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/full_backup.h"
 #include "core/workflow/hand_over.h"
@@ -78,6 +84,35 @@ int make(Desk& desk, int engines, int photos, std::size_t bytes) {
     return 0;
 }
 
+void tell(const std::vector<exchange::Gap>& gaps) {
+    for (const auto& gap : gaps)
+        std::cout << "lost: " << exchange::text_of(gap) << '\n';
+}
+
+int add(Desk& desk, const std::string& file, const std::string& type) {
+    auto data = test::bytes_of(file);
+    const bool is_photo = type.starts_with("image/");
+    if (is_photo) {
+        const auto keepable = vision::make_keepable(std::as_bytes(std::span(data)));
+        if (!keepable) return refused(keepable.error());
+        data.assign(reinterpret_cast<const char*>(keepable->data()), keepable->size());
+    }
+    const auto kept = desk.files().keep({reinterpret_cast<const unsigned char*>(data.data()), data.size()});
+    if (!kept) return refused(kept.error());
+    Attachment one;
+    one.id = AttachmentId::make(system_clock);
+    one.session = desk.sessions(desk.engines().front().id).front().id;
+    one.kind = is_photo ? AttachmentKind::photo : AttachmentKind::voice;
+    one.taken_at = system_clock.now();
+    one.media_type = type;
+    one.sha256 = kept->sha256;
+    one.bytes = kept->bytes;
+    const auto done = run(desk, [&](const Now&) -> Result<Command> {
+        return Command{"attachment.add", {}, {Put{one}}, true};
+    });
+    return done ? 0 : refused(done.error());
+}
+
 int hand_over_first(const Desk& desk, const std::string& file) {
     auto dossier = hand_over(desk, {desk.engines().front().id, {}, false});
     if (!dossier) return refused(dossier.error());
@@ -89,12 +124,15 @@ int hand_over_first(const Desk& desk, const std::string& file) {
     outgoing.at = system_clock.now();
     outgoing.key = &*key;
     const auto written = exchange::write_session_file(file, outgoing);
-    return written ? 0 : refused(written.error());
+    if (!written) return refused(written.error());
+    tell(*written);
+    return 0;
 }
 
 int bring(Desk& desk, const std::filesystem::path& folder, const std::string& file) {
     auto incoming = exchange::read_session_file(file, folder / "staging");
     if (!incoming) return refused(incoming.error());
+    tell(exchange::gaps_of(incoming->dossier));
     if (auto kept = keep_files(desk, *incoming); !kept) return refused(kept.error());
     const auto done = run(desk, bring_in(std::move(incoming->dossier)));
     return done ? 0 : refused(done.error());
@@ -112,6 +150,8 @@ int act(const std::vector<std::string>& args) {
     int exit = 2;
     if (verb == "make" && args.size() == 5) {
         exit = make(desk, std::stoi(args[2]), std::stoi(args[3]), std::stoull(args[4]));
+    } else if (verb == "add" && args.size() == 4) {
+        exit = add(desk, args[2], args[3]);
     } else if (verb == "hand-over" && args.size() == 3) {
         exit = hand_over_first(desk, args[2]);
     } else if (verb == "bring" && args.size() == 3) {
@@ -119,9 +159,13 @@ int act(const std::vector<std::string>& args) {
     } else if (verb == "back-up" && args.size() == 3) {
         const auto done = back_up(desk, args[2], go_on);
         exit = done ? 0 : refused(done.error());
+        if (done) tell(*done);
     } else if (verb == "restore" && args.size() == 3) {
         const auto done = restore(desk, args[2], folder / "staging", go_on);
         exit = done ? 0 : refused(done.error());
+        if (done) tell(done->gaps);
+        for (const auto& one : done ? done->damaged : std::vector<exchange::Damaged>{})
+            std::cout << "damaged: " << one.engine << ": " << one.why.code << '\n';
     } else if (verb == "show") {
         for (const auto& engine : desk.engines())
             std::cout << to_json(Record(*desk.engine(engine.id))) << to_json(*desk.dossier(engine.id))

@@ -3,7 +3,7 @@
 
 // What the Python tests beside this file need of the core:
 //   fields              the fields of session.json as the code knows them, as JSON
-//   json SEED           a drawn session.json
+//   json SEED           a drawn session.json, its attachments listed as missing
 //   write FILE SEED     a session file with drawn content, photos, voice notes and a report
 //   check FILE          the codes of what is wrong with a session file, one a line
 //   read FILE           its session.json as read and written again
@@ -84,7 +84,12 @@ int run(const std::vector<std::string>& args) {
     if (verb == "fields" && args.size() == 1) {
         std::cout << Shape::of(Dossier{}).dump(1) << '\n';
     } else if (verb == "json" && args.size() == 2) {
-        std::cout << to_json(test::Sample(std::stoull(args[1])).dossier) << '\n';
+        auto dossier = test::Sample(std::stoull(args[1])).dossier;
+        for (const auto& visit : dossier.visits)
+            for (const auto& attachment : visit.attachments)
+                dossier.missing.push_back(
+                    {attachment.id, dossier.missing.empty() ? Loss::lost : Loss::damaged});
+        std::cout << to_json(dossier) << '\n';
     } else if (verb == "write" && args.size() == 3) {
         const auto written =
             exchange::write_session_file(args[1], test::Sample(std::stoull(args[2])).outgoing());

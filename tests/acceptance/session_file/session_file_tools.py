@@ -100,6 +100,22 @@ class SessionFile(unittest.TestCase):
         self.assertEqual(run(TOOL, "check", packed), "")
         self.assertEqual(run(TOOL, "read", packed), run(TOOL, "read", self.file))
 
+    def test_a_bag_made_by_hand_with_sha512sum_is_read(self):
+        self.unzip()
+        for path in self.bag.iterdir():
+            if path.name not in ("data", "bagit.txt"):
+                path.unlink()
+        files = sorted(p.relative_to(self.bag).as_posix() for p in (self.bag / "data").rglob("*") if p.is_file())
+        (self.bag / "manifest-sha512.txt").write_text(run("sha512sum", *files, cwd=self.bag))
+        (self.bag / "tagmanifest-sha512.txt").write_text(run("sha512sum", "bagit.txt", cwd=self.bag))
+        self.assertEqual(run(TOOL, "check", self.pack()), "")
+        # Both lists are held: a right short one doesn't cover up a wrong long one.
+        (self.bag / "manifest-sha256.txt").write_text(run("sha256sum", *files, cwd=self.bag))
+        self.assertEqual(run(TOOL, "check", self.pack()), "")
+        spoilt = (self.bag / "manifest-sha512.txt").read_text()
+        (self.bag / "manifest-sha512.txt").write_text(("1" if spoilt[0] == "0" else "0") + spoilt[1:])
+        self.assertEqual(run(TOOL, "check", self.pack()), "bag.checksum\n")
+
     def test_a_bag_packed_again_is_read_and_a_changed_one_is_not(self):
         self.unzip()
         self.assertEqual(run(TOOL, "check", self.pack()), "")

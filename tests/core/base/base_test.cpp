@@ -8,6 +8,7 @@
 
 #include "core/base/clock.h"
 #include "core/base/sha256.h"
+#include "core/base/utf8.h"
 #include "core/base/uuid.h"
 
 namespace lapwing {
@@ -93,6 +94,15 @@ TEST(Rfc3339, RefusesWhatIsNoTime) {
     }
 }
 
+TEST(Utf8, IsCutBetweenLetters) {
+    EXPECT_EQ(cut_between_letters("bore", 80), 4U);
+    EXPECT_EQ(cut_between_letters("bore", 2), 2U);
+    const std::string letters = "a\u00e4\u20ac\U0001F527";  // of one, two, three and four bytes
+    const std::vector<std::size_t> whole{0, 1, 1, 3, 3, 3, 6, 6, 6, 6, 10, 10};
+    for (std::size_t most = 0; most < whole.size(); ++most)
+        EXPECT_EQ(cut_between_letters(letters, most), whole[most]) << most;
+}
+
 TEST(Sha256, AgreesWithPublishedExamples) {
     // NIST, examples for FIPS 180-4: "abc" and the 448-bit message; a million "a" from FIPS 180-2.
     EXPECT_EQ(sha256_hex("abc"), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
@@ -102,6 +112,14 @@ TEST(Sha256, AgreesWithPublishedExamples) {
     for (int i = 0; i < 1000; ++i)
         pieces.add(std::string(1000, 'a'));
     EXPECT_EQ(pieces.hex(), "cdc76e5c9914fb9281a1c7e284d73e67f1809a48a497200e046d39ccc7112cd0");
+}
+
+TEST(Sha512, AgreesWithAPublishedExample) {
+    // NIST, examples for FIPS 180-4: "abc".
+    EXPECT_EQ(
+        sha512_hex("abc"),
+        "ddaf35a193617abacc417349ae20413112e6fa4e89a97ea20a9eeee64b55d39a2192992a274fc1a836ba3c23a3feebbd"
+        "454d4423643ce80e2a9ac94fa54ca49f");
 }
 
 TEST(Sha256, OfAFileIsThatOfItsBytes) {

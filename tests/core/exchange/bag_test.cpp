@@ -35,6 +35,14 @@ protected:
         bag.erase("tagmanifest-sha256.txt");
     }
 
+    /// Lines of SHA-512 for every file whose path begins so.
+    std::string long_list(const std::string& begin) {
+        std::string lines;
+        for (const auto& [path, bytes] : bag)
+            if (path.starts_with(begin)) lines += sha512_hex(bytes) + "  " + path + '\n';
+        return lines;
+    }
+
     Sample sample;
     Folder folder;
     fs::path file = folder / "a.lapwing";
@@ -125,6 +133,30 @@ TEST_F(Rfc8493, EveryPayloadFileIsListed) {  // 2.1.3, 3
 TEST_F(Rfc8493, EveryPayloadFileIsListedInEveryManifest) {  // 2.1.3: all manifests list the same set
     bag["manifest-sha512.txt"] = std::string(128, '0') + "  data/session.json\n";
     expect_problem("bag.unlisted_file");
+}
+// 2.4: tools MUST support SHA-256 and SHA-512. 3: valid is what holds in every manifest.
+TEST_F(Rfc8493, ABagWithSha512AloneIsValid) {
+    bag.erase("tagmanifest-sha256.txt");
+    bag.erase("manifest-sha256.txt");
+    bag["manifest-sha512.txt"] = long_list("data/");
+    bag["tagmanifest-sha512.txt"] = long_list("bagit.txt");
+    expect_fine();
+    bag["data/session.json"] += '\n';
+    expect_problem("bag.checksum");
+}
+TEST_F(Rfc8493, EveryManifestHolds) {
+    bag["manifest-sha512.txt"] = long_list("data/");
+    expect_fine();
+    auto& sum = bag["manifest-sha512.txt"];
+    sum[0] = sum[0] == '0' ? '1' : '0';
+    expect_problem("bag.checksum");
+}
+TEST_F(Rfc8493, EveryTagManifestHolds) {
+    bag["tagmanifest-sha512.txt"] = long_list("bagit.txt");
+    expect_fine();
+    auto& sum = bag["tagmanifest-sha512.txt"];
+    sum[0] = sum[0] == '0' ? '1' : '0';
+    expect_problem("bag.checksum");
 }
 TEST_F(Rfc8493, EveryPayloadFileIsListedOnce) {  // 2.1.3
     list("data/session.json", bag["data/session.json"]);

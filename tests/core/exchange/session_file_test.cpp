@@ -94,25 +94,98 @@ TEST(SessionFile, OwnerStaysAtHomeUnlessTicked) {
     EXPECT_THAT(unpacked(folder / "b.lapwing").at("b/data/session.json"), HasSubstr("white gate"));
 }
 
-TEST(SessionFile, RefusesToWriteWithoutEveryAttachment) {
+/// The first two attachments: one whose file is changed, one whose file is gone.
+std::vector<MissingFile> spoil(const Sample& sample) {
+    std::vector<MissingFile> out;
+    std::set<std::string> spoilt;
+    for (const auto& visit : sample.dossier.visits)
+        for (const auto& one : visit.attachments) {
+            const auto stored = sample.store / one.sha256;
+            if (out.empty()) {
+                auto bytes = bytes_of(stored);
+                bytes.back() = '?';
+                put(stored, bytes);
+                out.push_back({one.id, Loss::damaged});
+            } else if (out.size() == 1) {
+                fs::remove(stored);
+                out.push_back({one.id, Loss::lost});
+            }
+        }
+    return out;
+}
+
+TEST(SessionFile, GoesWithoutWhatIsLostAndSaysSo) {
     const Sample sample;
     const Folder folder;
-    const auto& one = sample.dossier.visits.front().attachments.empty()
-                          ? sample.dossier.visits.back().attachments.front()
-                          : sample.dossier.visits.front().attachments.front();
+    const auto spoilt = spoil(sample);
+    ASSERT_EQ(spoilt.size(), 2u);
+    const auto file = folder / "a.lapwing";
+    const auto written = write_session_file(file, sample.outgoing());
+    ASSERT_TRUE(written) << written.error().english;
+
+    auto told = sample.dossier;
+    told.missing = spoilt;
+    ASSERT_EQ(written->size(), 2u);
+    EXPECT_EQ(*written, gaps_of(told));
+    EXPECT_EQ(written->at(0).engine, told.engine.name);
+    EXPECT_EQ(written->at(0).loss, Loss::damaged);
+    EXPECT_EQ(written->at(1).loss, Loss::lost);
+    for (const auto& gap : *written) {
+        EXPECT_THAT(text_of(gap), HasSubstr(told.engine.name));
+        EXPECT_THAT(text_of(gap), HasSubstr(to_rfc3339(gap.taken_at).substr(0, 10)));
+        EXPECT_THAT(text_of(gap), HasSubstr(std::string(word(gap.kind))));
+        EXPECT_THAT(text_of(gap), HasSubstr(gap.session));
+    }
+
+    const auto incoming = read_session_file(file, folder.path());
+    ASSERT_TRUE(incoming) << incoming.error().english;
+    EXPECT_EQ(incoming->dossier, told);
+    std::set<std::string> all;
+    for (const auto& visit : told.visits)
+        for (const auto& one : visit.attachments)
+            all.insert(one.sha256);
+    EXPECT_EQ(incoming->attachments.size() + 2, all.size());
+    const auto checked = check_session_file(file, folder.path());
+    EXPECT_TRUE(checked.problems.empty());
+    EXPECT_EQ(checked.gaps, *written);
+    EXPECT_EQ(folder.files(), 1u + 1u);  // the file, and what `incoming` holds
+}
+
+TEST(SessionFile, AGapThatIsNotListedStaysAnError) {
+    Sample sample;
+    const Folder folder;
+    const auto& photo = sample.dossier.visits.front().attachments.empty()
+                            ? sample.dossier.visits.back().attachments.front()
+                            : sample.dossier.visits.front().attachments.front();
+    auto bag = sample_bag(sample);
+    bag.erase(attachment_path(photo));
+    list_payload(bag);
+    pack(folder / "a.lapwing", bag);
+    EXPECT_EQ(read_session_file(folder / "a.lapwing", folder.path()).error().code,
+              "session_file.attachment_missing");
+    sample.dossier.missing = {{photo.id, Loss::lost}};
+    bag["data/session.json"] = to_json(sample.dossier);
+    list_payload(bag);
+    pack(folder / "a.lapwing", bag);
+    EXPECT_TRUE(check_file(folder / "a.lapwing", folder.path()).empty());
+}
+
+TEST(SessionFile, MoreThanAReaderTakesIsNotWritten) {
+    const Sample sample;
+    const Folder folder;
     put(folder / "a.lapwing", "an older file");
-    const auto stored = sample.store / one.sha256;
-    auto bytes = bytes_of(stored);
-    bytes.back() = '?';
-    put(stored, bytes);
-    const auto damaged = write_session_file(folder / "a.lapwing", sample.outgoing());
-    ASSERT_FALSE(damaged);
-    EXPECT_EQ(damaged.error().code, "session_file.attachment_damaged");
-    fs::remove(stored);
-    const auto missing = write_session_file(folder / "a.lapwing", sample.outgoing());
-    ASSERT_FALSE(missing);
-    EXPECT_EQ(missing.error().code, "session_file.attachment_missing");
-    EXPECT_THAT(missing.error().english, HasSubstr(one.sha256));
+    auto few = sample.outgoing();
+    few.limits.entries = 9;
+    auto small = sample.outgoing();
+    small.limits.packed_bytes = 20'000;
+    auto narrow = sample.outgoing();
+    narrow.limits.unpacked_bytes = 20'000;
+    for (const auto& outgoing : {few, small, narrow}) {
+        const auto written = write_session_file(folder / "a.lapwing", outgoing);
+        ASSERT_FALSE(written);
+        EXPECT_EQ(written.error().code, "session_file.too_large");
+        EXPECT_THAT(written.error().english, HasSubstr("Choose fewer sessions"));
+    }
     EXPECT_EQ(bytes_of(folder / "a.lapwing"), "an older file");
     EXPECT_EQ(folder.files(), 1u);
 }
@@ -184,7 +257,7 @@ TEST(SessionFile, RefusesANewerMajorVersion) {
     const Folder folder;
     auto bag = sample_bag(sample);
     auto& json = bag["data/session.json"];
-    json.replace(json.find("\"1.1\""), 5, "\"2.0\"");
+    json.replace(json.find("\"1.2\""), 5, "\"2.0\"");
     list_payload(bag);
     pack(folder / "a.lapwing", bag);
     EXPECT_EQ(read_session_file(folder / "a.lapwing", folder.path()).error().code, "record.newer_major");

@@ -432,6 +432,39 @@ TEST(VisitCard, ReplacedReadingsDontCount) {
     EXPECT_EQ(latest(readings, TestKind::dry, 9), nullptr);
 }
 
+/// Readings a minute apart; `replaced[i]` is the place of the one that reading i replaces, or -1.
+std::vector<Reading> chained(const std::vector<int>& replaced) {
+    std::vector<Reading> out;
+    for (std::size_t i = 0; i < replaced.size(); ++i) {
+        out.push_back(dry_reading());
+        out.back().id = ReadingId::make(clock_);
+        out.back().taken_at.unix_ms += static_cast<std::int64_t>(i) * 60'000;
+    }
+    for (std::size_t i = 0; i < replaced.size(); ++i)
+        if (replaced[i] >= 0) out[i].replaces = out[static_cast<std::size_t>(replaced[i])].id;
+    return out;
+}
+
+TEST(VisitCard, ReadingsThatReplaceEachOtherDontVanish) {
+    const auto two = chained({1, 0});
+    EXPECT_THAT(standing(two, TestKind::dry, 1), ElementsAre(&two[1]));
+    EXPECT_EQ(latest(two, TestKind::dry, 1), &two[1]);
+    const auto circle = chained({1, 2, 0, -1});
+    EXPECT_THAT(standing(circle, TestKind::dry, 1), ElementsAre(&circle[2], &circle[3]));
+    // A reading that replaces one of the circle stands for all of it, as for any chain.
+    const auto led_in = chained({1, 0, 0});
+    EXPECT_THAT(standing(led_in, TestKind::dry, 1), ElementsAre(&led_in[2]));
+    const auto two_circles = chained({1, 0, 3, 2});
+    EXPECT_THAT(standing(two_circles, TestKind::dry, 1), ElementsAre(&two_circles[1], &two_circles[3]));
+}
+
+TEST(VisitCard, AReadingOfAnotherPlaceReplacesNothing) {
+    auto readings = chained({-1, 0, 0});
+    readings[1].cylinder = 2;
+    readings[2].test = TestKind::wet;
+    EXPECT_THAT(standing(readings, TestKind::dry, 1), ElementsAre(&readings[0]));
+}
+
 TEST(VisitCard, TestersAreFoundById) {
     Dossier dossier;
     dossier.testers.resize(2);

@@ -98,7 +98,7 @@ TEST(Record, KeepsFieldsOfANewerMinorVersionWhereTheyStood) {
     const auto once = dossier_from_json(json.dump());
     ASSERT_TRUE(once) << once.error().english;
     auto written = Json::parse(to_json(*once));
-    EXPECT_EQ(written["version"], "1.1");
+    EXPECT_EQ(written["version"], "1.2");
     written["version"] = "1.7";
     EXPECT_EQ(nlohmann::json(written), nlohmann::json(json));
     // One record after the other, as the store keeps them, loses nothing either.
@@ -255,6 +255,48 @@ TEST(Record, RefusesANewerMajorVersionPolitely) {
         json["version"] = version;
         EXPECT_FALSE(dossier_from_json(json.dump())) << version;
     }
+}
+
+TEST(Record, AWordOfANewerMinorVersionAsksForAnUpdate) {
+    const auto right = Json::parse(to_json(full_dossier()));
+    const std::vector<std::pair<Json::json_pointer, std::string>> spoilt{
+        {Json::json_pointer("/engine/fuel"), "hydrogen"},
+        {Json::json_pointer("/visits/0/readings/0/test"), "sniff"},
+        {Json::json_pointer("/engine/bore/value/unit"), "at"}};
+    for (const auto& [place, word] : spoilt) {
+        auto json = right;
+        ASSERT_TRUE(json.contains(place)) << place;
+        json[place] = word;
+        json["version"] = "1.9";
+        const auto newer = dossier_from_json(json.dump());
+        ASSERT_FALSE(newer) << place;
+        EXPECT_EQ(newer.error().code, "record.newer_minor");
+        EXPECT_THAT(newer.error().english, HasSubstr("newer Lapwing"));
+        EXPECT_THAT(newer.error().english, HasSubstr("Update"));
+        EXPECT_THAT(newer.error().english, HasSubstr(word));
+        // Of the version that this one writes such a word is a fault.
+        json["version"] = right["version"];
+        EXPECT_THAT(dossier_from_json(json.dump()).error().code, testing::StartsWith("record.unknown_"));
+    }
+}
+
+TEST(Record, WhatAFileLacksIsListedAndHeldAgainstItsAttachments) {
+    auto dossier = full_dossier();
+    const auto& photo = dossier.visits[0].attachments.at(0);
+    dossier.missing = {{photo.id, Loss::damaged}};
+    const auto text = to_json(dossier);
+    EXPECT_EQ(dossier_from_json(text), dossier);
+    auto json = Json::parse(text);
+    json["missing"][0]["since"] = "yesterday";  // a field of a later version
+    const auto with_more = dossier_from_json(json.dump());
+    ASSERT_TRUE(with_more) << with_more.error().english;
+    EXPECT_EQ(*with_more, dossier);
+    json["missing"].push_back(json["missing"][0]);
+    EXPECT_EQ(dossier_from_json(json.dump()).error().code, "record.missing_of_nothing");
+    json["missing"] = {{{"attachment", dossier.engine.id.text()}, {"loss", "lost"}}};
+    EXPECT_EQ(dossier_from_json(json.dump()).error().code, "record.missing_of_nothing");
+    json["missing"] = {{{"attachment", photo.id.text()}, {"loss", "eaten"}}};
+    EXPECT_EQ(dossier_from_json(json.dump()).error().code, "record.unknown_word");
 }
 
 TEST(Record, RefusesWhatIsNoSession) {
