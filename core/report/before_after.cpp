@@ -79,9 +79,6 @@ Section before_after(const Dossier& dossier, const Visit& visit, const findings:
     if (!before->session.title.empty()) then.emplace_back(OwnWords{before->session.title});
     add(which, Label::before, std::move(then));
     out.blocks.emplace_back(std::move(which));
-    Sentences reasons = reasons_of(changes, dossier.engine.cylinders.size());
-    const bool any = !reasons.sentences.empty();
-    add_block(out, std::move(reasons), any);
     const auto then_found = findings::find(dossier, *before, reference, {{}, nullptr, false});
     for (const TestKind test : {TestKind::dry, TestKind::leak_down}) {
         const bool both = std::ranges::any_of(changes.cylinders, [&](const auto& cylinder) {
@@ -94,6 +91,9 @@ Section before_after(const Dossier& dossier, const Visit& visit, const findings:
         break;  // the test that most are done with; the table has them all
     }
     out.blocks.emplace_back(std::move(table));
+    Sentences reasons = reasons_of(changes, dossier.engine.cylinders.size());
+    const bool any = !reasons.sentences.empty();
+    add_block(out, std::move(reasons), any);
     return out;
 }
 

@@ -30,6 +30,7 @@ Line class_of(const Gauge& gauge) {
 
 Cell details(const Tester& tester) {
     Cell cell;
+    cell.peers = true;
     if (tester.home_made) cell.lines.push_back({Label::home_made});
     if (tester.set_pressure)
         cell.lines.push_back(
@@ -49,6 +50,7 @@ Cell details(const Tester& tester) {
 /// The newest check of each kind.
 Cell last_checks(const Tester& tester) {
     Cell cell;
+    cell.peers = true;
     for (std::size_t i = 0; i < Words<TesterCheckKind>::list.size(); ++i)
         if (const TesterCheck* check = last_check(tester, static_cast<TesterCheckKind>(i)))
             cell.lines.push_back({word_of(check->kind), check->at, word_of(check->result)});

@@ -89,18 +89,24 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const Finding
     Sentences said = said_of(history);
     const bool any = !said.sentences.empty();
     add_block(section, std::move(said), any);
-    for (const TestKind test : {TestKind::dry, TestKind::leak_down}) {
+    bool drawn = false;
+    // Each chart with the readings that it draws below it, as they were taken.
+    const auto add_test = [&](TestKind test, Series series) {
         Chart chart = chart_of(dossier.engine, history, test);
-        const bool drawn = chart.visits.size() > 1;
-        add_block(section, std::move(chart), drawn);
-    }
-    for (Series series :
-         {series_of(Label::dry_test, dossier.engine, visits,
-                    [](const CylinderFindings& cylinder) { return cylinder.dry ? &*cylinder.dry : nullptr; }),
-          series_of(Label::leak_down, dossier.engine, visits, [](const CylinderFindings& cylinder) {
-              return cylinder.leak_down ? &*cylinder.leak_down : nullptr;
-          })})
+        const bool drawable = chart.visits.size() > 1;
+        drawn = drawn || drawable;
+        add_block(section, std::move(chart), drawable);
         if (series.visits.size() > 1) section.blocks.emplace_back(std::move(series));
+    };
+    add_test(TestKind::dry,
+             series_of(Label::dry_test, dossier.engine, visits, [](const CylinderFindings& cylinder) {
+                 return cylinder.dry ? &*cylinder.dry : nullptr;
+             }));
+    add_test(TestKind::leak_down,
+             series_of(Label::leak_down, dossier.engine, visits, [](const CylinderFindings& cylinder) {
+                 return cylinder.leak_down ? &*cylinder.leak_down : nullptr;
+             }));
+    add_block(section, Sentences{{{Label::how_chart, std::nullopt, std::nullopt}}}, drawn);
     return section;
 }
 

@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <algorithm>
+#include <utility>
+
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -32,28 +35,67 @@ Line most_leakage(const FactoryLimits& limits) {
     return line;
 }
 
-void add_clearance(Facts& to, Label name, const std::optional<Sourced<ClearanceRange>>& wanted) {
+/// The card's facts, those with a source of their own kept together under it: "manual, page 3" is said once.
+class Card {
+public:
+    Facts plain;
+
+    template <class T>
+    void add(Label name, Line value, const Sourced<T>& sourced) {
+        const Line origin = with_origin({}, sourced);
+        if (origin.empty()) return report::add(plain, name, std::move(value));
+        const Key key{sourced.origin, sourced.note};
+        auto group = std::ranges::find(groups_, key, &Group::key);
+        if (group == groups_.end()) group = groups_.insert(groups_.end(), {key, origin, {}});
+        report::add(group->facts, name, std::move(value));
+    }
+    template <class Tag>
+    void add(Label name, Dimension dimension, const std::optional<Sourced<Typed<Tag>>>& sourced) {
+        if (sourced) add(name, {as_typed(dimension, sourced->value)}, *sourced);
+    }
+
+    [[nodiscard]] std::vector<Block> blocks() const {
+        std::vector<Block> out;
+        if (!plain.facts.empty()) out.emplace_back(plain);
+        for (const Group& group : groups_) {
+            out.emplace_back(Facts{{{Label::source, group.origin}}});
+            out.emplace_back(group.facts);
+        }
+        return out;
+    }
+
+private:
+    using Key = std::pair<Origin, std::string>;
+    struct Group {
+        Key key;
+        Line origin;
+        Facts facts;
+    };
+    std::vector<Group> groups_;
+};
+
+void add_clearance(Card& to, Label name, const std::optional<Sourced<ClearanceRange>>& wanted) {
     if (wanted)
-        add(to, name,
-            with_origin({Range{as_typed(Dimension::length, wanted->value.low),
-                               as_typed(Dimension::length, wanted->value.high)}},
-                        *wanted));
+        to.add(name,
+               {Range{as_typed(Dimension::length, wanted->value.low),
+                      as_typed(Dimension::length, wanted->value.high)}},
+               *wanted);
 }
 
-void add_timing(Facts& to, Label name, const std::optional<Sourced<TypedAngle>>& angle, TimingAt at) {
+void add_timing(Card& to, Label name, const std::optional<Sourced<TypedAngle>>& angle, TimingAt at) {
     if (!angle) return;
     Line line{as_typed(Dimension::angle, angle->value)};
     if (at != TimingAt::unknown) line.emplace_back(findings::word_of(at));
-    add(to, name, with_origin(std::move(line), *angle));
+    to.add(name, std::move(line), *angle);
 }
 
-void add_valves(Facts& to, const ValveGear& valves) {
+void add_valves(Card& to, const ValveGear& valves) {
     if (valves.intake_valves + valves.exhaust_valves > 0)
-        add(to, Label::valves_per_cylinder, {valves.intake_valves + valves.exhaust_valves});
-    add_known(to, Label::adjusters, valves.adjuster);
+        add(to.plain, Label::valves_per_cylinder, {valves.intake_valves + valves.exhaust_valves});
+    add_known(to.plain, Label::adjusters, valves.adjuster);
     add_clearance(to, Label::intake_clearance, valves.intake_clearance);
     add_clearance(to, Label::exhaust_clearance, valves.exhaust_clearance);
-    add_known(to, Label::valve_timing, valves.timing);
+    add_known(to.plain, Label::valve_timing, valves.timing);
     add_timing(to, Label::intake_closing, valves.intake_closing, valves.intake_closing_at);
     add_timing(to, Label::exhaust_opening, valves.exhaust_opening, valves.exhaust_opening_at);
 }
@@ -80,7 +122,8 @@ Section limits(const Engine& engine, const findings::Findings& found) {
 }
 
 Section engine_data(const Engine& engine) {
-    Facts facts;
+    Card card;
+    Facts& facts = card.plain;
     add_words(facts, Label::description, engine.description);
     add(facts, Label::cycle, {findings::word_of(engine.cycle)});
     add(facts, Label::fuel, {findings::word_of(engine.fuel)});
@@ -94,17 +137,17 @@ Section engine_data(const Engine& engine) {
             order.emplace_back(number);
         add(facts, Label::firing_order, std::move(order));
     }
-    add_sourced(facts, Label::bore, Dimension::length, engine.bore);
-    add_sourced(facts, Label::stroke, Dimension::length, engine.stroke);
-    add_sourced(facts, Label::rod, Dimension::length, engine.rod);
-    add_sourced(facts, Label::compression_ratio, Dimension::number, engine.compression_ratio);
-    add_sourced(facts, Label::port_closing, Dimension::angle, engine.exhaust_port_closing);
-    add_valves(facts, engine.valves);
+    card.add(Label::bore, Dimension::length, engine.bore);
+    card.add(Label::stroke, Dimension::length, engine.stroke);
+    card.add(Label::rod, Dimension::length, engine.rod);
+    card.add(Label::compression_ratio, Dimension::number, engine.compression_ratio);
+    card.add(Label::port_closing, Dimension::angle, engine.exhaust_port_closing);
+    add_valves(card, engine.valves);
     add_known(facts, Label::decompressor, engine.decompressor);
     add_words(facts, Label::plug_thread, engine.plug_thread);
     add(facts, Label::plug_reach, Dimension::length, engine.plug_reach);
     add_words(facts, Label::history, engine.history);
-    return {Label::engine, {std::move(facts)}};
+    return {Label::engine, card.blocks()};
 }
 
 }  // namespace lapwing::report

@@ -9,16 +9,13 @@
 namespace lapwing::report {
 namespace {
 
+/// The visit's day and title stand in the report's own head, the day it was made at the foot of every page.
 Facts head(const Engine& engine, const Session& session, const Options& options) {
     Facts facts;
     if (options.owner_name) add_words(facts, Label::owner, engine.owner.name);
     if (options.owner_contact) add_words(facts, Label::contact, engine.owner.contact);
-    Line when{session.opened_at};
-    if (!session.title.empty()) when.emplace_back(OwnWords{session.title});
-    add(facts, Label::session, std::move(when));
     add_words(facts, Label::job_number, session.job_number);
     if (session.usage) add(facts, Label::usage, {*session.usage});
-    add(facts, Label::made, {options.made_at});
     return facts;
 }
 
@@ -36,30 +33,33 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
                   session.job_number,
                   head(engine, session, options),
                   {}};
-    // The owner reads from the top: what was asked, what was found, what to do, then what it rests on.
+    // The owner reads from the top: what was asked, what was found, what to do and what it costs; then what
+    // it rests on; then how the numbers were made.
     for (Section& section : std::vector<Section>{
              complaint(session),
              in_short(engine, found),
-             where_it_leaks(found, options.leaks, reference),
+             remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
+             plan(visit),
              worth_doing_next(found),
              cautions(found, reference),
-             plan(visit),
-             before_after(dossier, visit, found, reference),
+             where_it_leaks(found, options.leaks, reference),
              readings(engine, found),
-             limits(engine, found),
-             clearances(engine, visit),
+             photos(visit),
              exits(engine, found),
-             crankcase(found),
+             before_after(dossier, visit, found, reference),
+             earlier_visits(dossier, visit, found, reference),
+             opinions(visit),
              noted(visit),
              why(found),
-             remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
              remarks(Label::contradictions, found, &findings::CylinderFindings::contradictions,
                      found.contradictions),
              remarks(Label::weakened, found, nullptr, found.weakened_by),
-             earlier_visits(dossier, visit, found, reference),
+             limits(engine, found),
+             clearances(engine, visit),
+             crankcase(found),
+             testers(dossier, visit),
              conditions(engine, session),
              not_done(engine, session, reference),
-             testers(dossier, visit),
              engine_data(engine),
              uncertainty(found),
              worked(found),

@@ -42,12 +42,6 @@ Line with_origin(Line value, const Sourced<T>& sourced) {
     return value;
 }
 
-template <class Tag>
-void add_sourced(Facts& to, Label name, findings::Dimension dimension,
-                 const std::optional<Sourced<Typed<Tag>>>& sourced) {
-    if (sourced) add(to, name, with_origin({as_typed(dimension, sourced->value)}, *sourced));
-}
-
 inline Cell cell(Line line) {
     return {{std::move(line)}, std::nullopt};
 }

@@ -225,7 +225,8 @@ Section plan(const Visit& visit) {
 }
 
 Section uncertainty(const Findings& found) {
-    Sentences sentences{{plain(Label::how_interval), plain(Label::how_shared), plain(Label::how_states)}};
+    const Sentences sentences{
+        {plain(Label::how_interval), plain(Label::how_shared), plain(Label::how_states)}, true};
     return {Label::uncertainty,
             found.state == findings::State::none ? std::vector<Block>{} : std::vector<Block>{sentences}};
 }
@@ -243,7 +244,7 @@ Section worked(const Findings& found) {
 }
 
 Section sources(const Findings& found, const findings::Reference& reference) {
-    Sentences sentences;
+    Sentences sentences{{}, true};
     std::set<std::string> named;
     const auto add = [&](const std::optional<findings::Message>& source) {
         if (!source || source->code != "source.published" || source->args.empty()) return;

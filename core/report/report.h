@@ -65,12 +65,14 @@ struct Sentence {
 };
 struct Sentences {
     std::vector<Sentence> sentences;
+    bool run_on = false;  ///< read as one paragraph
 };
 
 /// An empty cell (no lines, no state) is one where nothing was noted.
 struct Cell {
-    std::vector<Line> lines;
-    std::optional<findings::State> state;  ///< written below the lines as a mark with its word
+    std::vector<Line> lines;               ///< the first is what the cell is about, the rest say more of it
+    std::optional<findings::State> state;  ///< written beside the first line as a mark with its word
+    bool peers = false;                    ///< the lines are of one rank instead
 };
 struct Column {
     Line head;
@@ -125,6 +127,17 @@ struct Shares {
     std::vector<findings::Path> under_one_percent;  ///< too small to draw
 };
 
+/// A photo of the visit with what it shows and what its reading was.
+struct Photo {
+    std::string sha256;  ///< names its file
+    std::optional<int> cylinder;
+    Line title;
+    std::vector<Line> lines;
+};
+struct Photos {
+    std::vector<Photo> photos;
+};
+
 /// How one figure was made, worked through for one cylinder.
 struct Worked {
     std::optional<int> cylinder;
@@ -170,7 +183,7 @@ struct Chart {
     std::vector<Line> lines;
 };
 
-using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series, Shares, Chart>;
+using Block = std::variant<Facts, Sentences, Table, Bores, Verdicts, Worked, Series, Shares, Chart, Photos>;
 
 struct Section {
     Label heading;

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <set>
 
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
@@ -167,12 +168,38 @@ std::vector<Exit> exits_listened_at(const Findings& found) {
 
 Cell exit_cell(const CylinderFindings& cylinder, Exit exit) {
     Cell cell;
+    cell.peers = true;
     for (const findings::Heard& heard : cylinder.exits) {
         if (heard.exit != exit) continue;
         Line line{word_of(heard.loudness)};
         if (heard.neighbour) line.emplace_back(*heard.neighbour);
+        line.emplace_back(word_of(heard.by));
         cell.lines.push_back(std::move(line));
-        cell.lines.push_back({word_of(heard.by)});
+    }
+    return cell;
+}
+
+/// "nothing, soapy water": such words take more room.
+bool listened_by_liquid(Exit exit) {
+    return exit == Exit::joint || exit == Exit::coolant || exit == Exit::next_plug_hole;
+}
+
+/// One valve's place in the head: the same in every cylinder.
+using ValveAt = std::pair<ValveSide, int>;
+
+Cell wanted_cell(const Engine& engine, ValveSide side) {
+    const auto& range =
+        side == ValveSide::intake ? engine.valves.intake_clearance : engine.valves.exhaust_clearance;
+    if (!range) return {};
+    return cell({Range{findings::figure_of(range->value.low), findings::figure_of(range->value.high)}});
+}
+
+Cell clearance_cell(const Visit& visit, int cylinder, const ValveAt& at) {
+    Cell cell;
+    for (const Clearance* valve : standing(visit.clearances, cylinder)) {
+        if (ValveAt{valve->side, valve->valve} != at) continue;
+        if (valve->found) cell.lines.push_back({findings::figure_of(*valve->found)});
+        if (valve->left) cell.lines.push_back({Label::left, findings::figure_of(*valve->left)});
     }
     return cell;
 }
@@ -207,12 +234,12 @@ Section readings(const Engine& engine, const Findings& found) {
     const bool has_wet = any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); });
     const auto testers = other_testers(found);
 
-    Table table{{{{Label::cylinder}, 1.6}}, {}};
-    if (has_dry) table.columns.push_back({{Label::dry_test}, 2.6});
-    if (has_leak) table.columns.push_back({{Label::leak_down}, 2.6});
+    Table table{{{{Label::cylinder}, 1.1}}, {}};
+    if (has_dry) table.columns.push_back({{Label::dry_test}, 3.8});
+    if (has_leak) table.columns.push_back({{Label::leak_down}, 3.2});
     for (const auto& tester : testers)
-        table.columns.push_back({{Label::same_leak, tester.first}, 2.2});
-    if (has_wet) table.columns.push_back({{Label::wet_test}, 2.6});
+        table.columns.push_back({{Label::same_leak, tester.first}, 1.3});
+    if (has_wet) table.columns.push_back({{Label::wet_test}, 3.0});
     for (const CylinderFindings& cylinder : found.cylinders) {
         std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
         const Cell missing{{}, State::none};
@@ -230,27 +257,41 @@ Section readings(const Engine& engine, const Findings& found) {
     return section;
 }
 
+/// A row for each cylinder, or for each valve where that makes fewer columns.
 Section clearances(const Engine& engine, const Visit& visit) {
-    Table table{
-        {{{Label::cylinder}, 2.0}, {{Label::valve}, 2.0}, {{Label::wanted}, 3.0}, {{Label::found}, 2.0}}, {}};
-    const bool any_left =
-        std::ranges::any_of(visit.clearances, [](const Clearance& valve) { return valve.left.has_value(); });
-    if (any_left) table.columns.push_back({{Label::left}, 2.0});
-    const auto clearance = [](const std::optional<TypedLength>& typed) {
-        return typed ? cell({findings::figure_of(*typed)}) : Cell{};
-    };
+    std::set<ValveAt> valves;
+    std::vector<int> cylinders;
     for (int number : numbers_in_order(engine))
         for (const Clearance* valve : standing(visit.clearances, number)) {
-            const auto& wanted = valve->side == ValveSide::intake ? engine.valves.intake_clearance
-                                                                  : engine.valves.exhaust_clearance;
-            Cell range;
-            if (wanted)
-                range = cell(
-                    {Range{findings::figure_of(wanted->value.low), findings::figure_of(wanted->value.high)}});
-            table.rows.push_back({cylinder_cell(engine, number), cell({word_of(valve->side), valve->valve}),
-                                  range, clearance(valve->found)});
-            if (any_left) table.rows.back().push_back(clearance(valve->left));
+            valves.emplace(valve->side, valve->valve);
+            if (cylinders.empty() || cylinders.back() != number) cylinders.push_back(number);
         }
+    const auto head_of = [](const ValveAt& at) { return Line{word_of(at.first), at.second}; };
+    Table table{{{{Label::cylinder}, 1.4}}, {}};
+    if (cylinders.size() < valves.size()) {
+        table.columns = {{{Label::valve}, 1.4}, {{Label::wanted}, 1.6}};
+        for (int number : cylinders)
+            table.columns.push_back({cylinder_cell(engine, number).lines.front(), 1.0});
+        for (const ValveAt& at : valves) {
+            std::vector<Cell> row{cell(head_of(at)), wanted_cell(engine, at.first)};
+            for (int number : cylinders)
+                row.push_back(clearance_cell(visit, number, at));
+            table.rows.push_back(std::move(row));
+        }
+    } else {
+        std::vector<Cell> wanted{cell({Label::wanted})};
+        for (const ValveAt& at : valves) {
+            table.columns.push_back({head_of(at), 1.0});
+            wanted.push_back(wanted_cell(engine, at.first));
+        }
+        if (!cylinders.empty()) table.rows.push_back(std::move(wanted));
+        for (int number : cylinders) {
+            std::vector<Cell> row{cylinder_cell(engine, number)};
+            for (const ValveAt& at : valves)
+                row.push_back(clearance_cell(visit, number, at));
+            table.rows.push_back(std::move(row));
+        }
+    }
     Section section{Label::clearances, {}};
     add_block(section, table, !table.rows.empty());
     return section;
@@ -258,16 +299,19 @@ Section clearances(const Engine& engine, const Visit& visit) {
 
 Section exits(const Engine& engine, const Findings& found) {
     const std::vector<Exit> listened_at = exits_listened_at(found);
-    Table table{{{{Label::cylinder}, 1.6}}, {}};
+    Table table{{{{Label::cylinder}, 1.2}}, {}};
     for (Exit exit : listened_at)
-        table.columns.push_back({{word_of(exit)}, 2.0});
-    table.columns.push_back({{Label::points_at}, 2.0});
+        table.columns.push_back({{word_of(exit)}, listened_by_liquid(exit) ? 2.3 : 1.7});
+    table.columns.push_back({{Label::points_at}, 2.2});
     for (const CylinderFindings& cylinder : found.cylinders) {
         if (cylinder.exits.empty()) continue;
         std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
         for (Exit exit : listened_at)
             row.push_back(exit_cell(cylinder, exit));
-        row.push_back(cylinder.points_at ? cell({word_of(*cylinder.points_at)}) : Cell{});
+        Cell points_at;
+        points_at.peers = true;
+        if (cylinder.points_at) points_at.lines.push_back({word_of(*cylinder.points_at)});
+        row.push_back(std::move(points_at));
         table.rows.push_back(std::move(row));
     }
     Section section{Label::exits, {}};

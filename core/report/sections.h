@@ -17,6 +17,11 @@ Section clearances(const Engine& engine, const Visit& visit);
 Section exits(const Engine& engine, const findings::Findings& found);
 Section crankcase(const findings::Findings& found);
 
+// evidence.cpp: what people photographed and said
+Section photos(const Visit& visit);
+/// What others make of the readings, and notes on single things; the notes on the visit itself are `noted`.
+Section opinions(const Visit& visit);
+
 // before_after.cpp: against the newest earlier visit with readings
 Section before_after(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
                      const findings::Reference& reference);

@@ -30,6 +30,16 @@ findings::Figure gauge(double pa) {
     return {findings::Dimension::gauge_pressure, pa, {}, {}, {}};
 }
 
+Sentences said_of(const odds::CylinderOdds& odds, const findings::Findings& found) {
+    Sentences out{{{odds::headline_of(odds), std::nullopt, odds.number}}};
+    for (findings::Message& message : odds::said_beside(odds))
+        out.sentences.push_back({std::move(message), std::nullopt, odds.number});
+    if (const auto* rules = found.cylinder(odds.number))
+        if (const auto why = odds::beside_rules(*rules, odds))
+            out.sentences.push_back({*why, std::nullopt, odds.number});
+    return out;
+}
+
 /// What repairs of parts that may well be at fault should bring.
 void add_repairs(Facts& to, const odds::CylinderOdds& odds, const findings::Reference& reference) {
     std::vector<const odds::AfterRepair*> told;
@@ -49,22 +59,24 @@ Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks
                        const findings::Reference& reference) {
     Section section{Label::where_it_leaks, {}};
     if (!leaks) return section;
+    Sentences without_bar;
     for (const odds::CylinderOdds& odds : leaks->cylinders) {
         if (!odds.measured) continue;
-        Sentences sentences{{{odds::headline_of(odds), std::nullopt, odds.number}}};
-        for (findings::Message& message : odds::said_beside(odds))
-            sentences.sentences.push_back({std::move(message), std::nullopt, odds.number});
-        if (const auto* rules = found.cylinder(odds.number))
-            if (const auto why = odds::beside_rules(*rules, odds))
-                sentences.sentences.push_back({*why, std::nullopt, odds.number});
-        section.blocks.emplace_back(std::move(sentences));
         // A bar of what little a sound cylinder loses would look like one of a fault.
-        if (!odds::has_verdict(odds) || !odds.main) continue;
+        const bool bar = odds::has_verdict(odds) && odds.main;
+        Sentences sentences = said_of(odds, found);
+        if (!bar) {
+            std::ranges::move(sentences.sentences, std::back_inserter(without_bar.sentences));
+            continue;
+        }
+        section.blocks.emplace_back(std::move(sentences));
         section.blocks.emplace_back(shares_of(odds));
         Facts repairs;
         add_repairs(repairs, odds, reference);
         add_block(section, repairs, !repairs.facts.empty());
     }
+    const bool any_without = !without_bar.sentences.empty();
+    add_block(section, std::move(without_bar), any_without);
     if (section.blocks.empty()) return section;
     Sentences about;
     for (const findings::Message& reason : leaks->reasons)

@@ -3,10 +3,10 @@
 
 #include "platform/cli/dossier_file.h"
 
+#include <algorithm>
 #include <fstream>
 
 #include "core/base/atomic_file.h"
-#include "core/exchange/session_file.h"
 #include "core/record/record.h"
 
 namespace lapwing::cli {
@@ -28,16 +28,32 @@ std::filesystem::path scratch_folder() {
 }
 
 tl::expected<Dossier, Failure> read_dossier(const std::filesystem::path& file) {
+    auto read = WithPhotos::read(file);
+    if (!read) return tl::unexpected(read.error());
+    return read->dossier();
+}
+
+tl::expected<WithPhotos, Failure> WithPhotos::read(const std::filesystem::path& file) {
+    WithPhotos out;
     if (!looks_like_json(file)) {
         auto incoming = exchange::read_session_file(file, scratch_folder());
         if (!incoming) return refused(incoming.error());
-        return std::move(incoming->dossier);
+        out.dossier_ = std::move(incoming->dossier);
+        out.attachments_ = std::move(incoming->attachments);
+        out.staging_ = std::move(incoming->staging);
+        return out;
     }
     const auto text = read_file(file, longest_json);
     if (!text) return refused(text.error());
     auto dossier = dossier_from_json(*text);
     if (!dossier) return refused(dossier.error());
-    return std::move(*dossier);
+    out.dossier_ = std::move(*dossier);
+    return out;
+}
+
+std::filesystem::path WithPhotos::photo(const std::string& sha256) const {
+    const auto found = std::ranges::find(attachments_, sha256, &exchange::StagedAttachment::sha256);
+    return found == attachments_.end() ? std::filesystem::path() : found->file;
 }
 
 tl::expected<std::size_t, Failure> read_visit(Arguments& arguments, const Dossier& dossier) {

@@ -13,8 +13,9 @@ namespace lapwing::cli {
 namespace {
 
 Outcome run(Arguments& arguments) {
-    const auto dossier = read_dossier(arguments.operand(0));
-    if (!dossier) return tl::unexpected(dossier.error());
+    const auto file = WithPhotos::read(arguments.operand(0));
+    if (!file) return tl::unexpected(file.error());
+    const Dossier* dossier = &file->dossier();
     const auto at = read_visit(arguments, *dossier);
     if (!at) return tl::unexpected(at.error());
     const auto reference = findings::built_in_reference();
@@ -38,7 +39,8 @@ Outcome run(Arguments& arguments) {
     const QGuiApplication app(count, words);
     const auto written =
         print::write_pdf(report, format::Formatter(units_of(visit)), arguments.text("-o"),
-                         arguments.has("--letter") ? print::PageSize::letter : print::PageSize::a4);
+                         arguments.has("--letter") ? print::PageSize::letter : print::PageSize::a4,
+                         [&file](const std::string& sha256) { return file->photo(sha256); });
     if (!written && written.error().code.starts_with("print.write"))
         return wrong_use(written.error().english);
     if (!written) return tl::unexpected(Failure{Exit::internal, written.error().english});

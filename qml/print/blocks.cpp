@@ -12,17 +12,25 @@ namespace lapwing::print {
 namespace {
 
 constexpr double gutter = mm(4);
-constexpr double line_gap = mm(0.9);
+constexpr double line_gap = mm(0.7);
 
-void append(Pieces& to, Pieces more) {
-    to.insert(to.end(), std::make_move_iterator(more.begin()), std::make_move_iterator(more.end()));
+Style sized(const Style& style, const Flow& flow) {
+    return styles::scaled(style, flow.type());
 }
+
+/// As much as the longest name takes, within limits.
+double name_width_of(const Wording& wording, const report::Facts& facts, const Style& style, double half) {
+    double longest = half * 0.3;
+    for (const report::Fact& fact : facts.facts)
+        longest = std::max(longest, width_of(wording.text(fact.name), style) + mm(2));
+    return std::min(longest, half * 0.6);
+}
+
+}  // namespace
 
 QString cylinder_title(const Wording& wording, int number) {
     return text_of(report::Label::cylinder) + u' ' + wording.formatter().locale().toString(number);
 }
-
-}  // namespace
 
 Pieces state_pieces(const Wording& wording, findings::State state, const Style& style, double width) {
     const double mark = style.size * 0.82;
@@ -39,57 +47,93 @@ Pieces state_pieces(const Wording& wording, findings::State state, const Style& 
     return pieces;
 }
 
-void put_heading(Flow& flow, const QString& text) {
-    flow.put_with_next({{{0.0, typeset(text, styles::heading, flow.width())}}, mm(5.5), mm(1.2), true});
-    flow.put_with_next({{{0.0, {gap(mm(1.2))}}}});
-}
-
+/// Two facts to a line; one that needs more room has a line of its own.
 void put(Flow& flow, const Wording& wording, const report::Facts& facts) {
+    const Style label = sized(styles::label, flow);
+    const Style body = sized(styles::body, flow);
     const double half = (flow.width() - gutter) / 2.0;
-    const double name_width = mm(33);
+    const double name_width = name_width_of(wording, facts, label, half);
+    const std::size_t most_lines = flow.in_columns() ? 1 : 2;
     Row pair;
     const auto flush = [&] {
         if (!pair.boxes.empty()) flow.put(std::move(pair));
-        pair = Row{{}, 0.0, line_gap};
+        pair = Row{{}, 0.0, line_gap * flow.type()};
     };
     flush();
     for (const report::Fact& fact : facts.facts) {
-        Pieces name = typeset(wording.text(fact.name), styles::label, name_width - mm(2));
+        const QString named = wording.text(fact.name);
         const QString value = wording.text(fact.value);
-        Pieces beside = typeset(value, styles::body, half - name_width);
-        const bool wide = beside.size() > 2;
+        Pieces name = typeset(named, label, name_width - mm(1.5));
+        Pieces beside = typeset(value, body, half - name_width);
+        const bool wide = name.size() > most_lines || beside.size() > most_lines;
+        const double beside_x = wide ? std::max(name_width, width_of(named, label) + mm(2)) : name_width;
         if (wide) {
             flush();
-            beside = typeset(value, styles::body, flow.width() - name_width);
+            const double room = std::min(beside_x, flow.width() * 0.4);
+            name = typeset(named, label, room - mm(1.5));
+            beside = typeset(value, body, flow.width() - room);
+            pair.boxes = {{0.0, std::move(name)}, {room, std::move(beside)}};
+            flush();
+            continue;
         }
         const double x = pair.boxes.empty() ? 0.0 : half + gutter;
         pair.boxes.push_back({x, std::move(name)});
         pair.boxes.push_back({x + name_width, std::move(beside)});
-        if (wide || pair.boxes.size() == 4) flush();
+        if (pair.boxes.size() == 4) flush();
     }
     flush();
+    flow.put({{{0.0, {gap(mm(0.8))}}}});
 }
 
-void put(Flow& flow, const Wording& wording, const report::Sentences& sentences) {
-    const bool numbered = std::ranges::any_of(
-        sentences.sentences, [](const auto& sentence) { return sentence.cylinder.has_value(); });
-    const double mark_width = mm(25);
-    const double indent = numbered ? mm(24) : 0.0;
-    std::optional<int> last;
+namespace {
+
+/// What is said of one cylinder one after the other, or one sentence of none.
+struct Paragraph {
+    std::optional<int> cylinder;
+    std::optional<findings::State> state;
+    QString lead;
+    QString text;
+};
+
+std::vector<Paragraph> paragraphs_of(const Wording& wording, const report::Sentences& sentences) {
+    std::vector<Paragraph> out;
     for (const report::Sentence& sentence : sentences.sentences) {
-        Row row{{}, 0.0, mm(1.2)};
-        double x = indent;
-        if (sentence.cylinder && sentence.cylinder != last)
-            row.boxes.push_back({0.0, typeset(cylinder_title(wording, *sentence.cylinder), styles::body_bold,
-                                              indent - mm(1))});
-        last = sentence.cylinder;
-        if (sentence.state) {
+        const QString text = wording.text(sentence.text);
+        const bool same = !out.empty() && sentence.cylinder && out.back().cylinder == sentence.cylinder;
+        const bool on = sentences.run_on && !out.empty() && !sentence.cylinder;
+        if ((same || on) && !sentence.state && !out.back().state) {
+            out.back().text += u' ' + text;
+            continue;
+        }
+        QString lead;
+        // A sentence that names its cylinder at its beginning needs no name before it.
+        if (sentence.cylinder && !same)
+            if (const QString title = cylinder_title(wording, *sentence.cylinder); !text.startsWith(title))
+                lead = title;
+        out.push_back({sentence.cylinder, sentence.state, std::move(lead), text});
+    }
+    return out;
+}
+
+}  // namespace
+
+void put(Flow& flow, const Wording& wording, const report::Sentences& sentences, bool leading) {
+    const Style body = sized(styles::body, flow);
+    const double mark_width = mm(25) * flow.type();
+    const auto paragraphs = paragraphs_of(wording, sentences);
+    for (const Paragraph& one : paragraphs) {
+        Row row{{}, 0.0, mm(1.1) * flow.type()};
+        double x = 0.0;
+        if (one.state) {
             row.boxes.push_back(
-                {x, state_pieces(wording, *sentence.state, styles::body_bold, mark_width - mm(2))});
+                {x, state_pieces(wording, *one.state, sized(styles::body_bold, flow), mark_width - mm(2))});
             x += mark_width;
         }
-        row.boxes.push_back({x, typeset(wording.text(sentence.text), styles::body, flow.width() - x)});
-        flow.put(std::move(row));
+        row.boxes.push_back({x, typeset(one.lead, one.text, body, flow.width() - x)});
+        if (leading && &one == &paragraphs.back())
+            flow.put_with_next(std::move(row));
+        else
+            flow.put(std::move(row));
     }
 }
 
@@ -105,7 +149,7 @@ void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
         return pieces;
     };
     for (const report::Verdict& verdict : verdicts.verdicts) {
-        Row row{{}, mm(0.6), mm(1.6), true};
+        Row row{{}, mm(0.3), mm(0.8), true};
         row.boxes.push_back(
             {0.0, typeset(wording.formatter().locale().toString(verdict.number), styles::numeral, mm(9))});
         row.boxes.push_back(
@@ -117,75 +161,6 @@ void put(Flow& flow, const Wording& wording, const report::Verdicts& verdicts) {
             {text_x, dropped(typeset(wording.text(verdict.headline), styles::body, flow.width() - text_x))});
         flow.put(std::move(row));
     }
-}
-
-namespace {
-
-Pieces worked_pieces(const Wording& wording, const report::Worked& worked, double width) {
-    const QStringList lines = wording.formatter().lines(worked.derivation);
-    Pieces pieces;
-    for (qsizetype i = 0; i < lines.size(); ++i) {
-        QString line = lines[i];
-        if (i == 0 && worked.cylinder)
-            line += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked.cylinder));
-        append(pieces, typeset(line, i == 0 ? styles::body_bold : styles::small, width));
-    }
-    return pieces;
-}
-
-}  // namespace
-
-void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked) {
-    const double half = (flow.width() - gutter) / 2.0;
-    for (std::size_t i = 0; i < worked.size(); i += 2) {
-        Row row{{{0.0, worked_pieces(wording, *worked[i], half)}}, 0.0, mm(2.6)};
-        if (i + 1 < worked.size())
-            row.boxes.push_back({half + gutter, worked_pieces(wording, *worked[i + 1], half)});
-        flow.put(std::move(row));
-    }
-}
-
-namespace {
-
-/// Blocks of one kind that follow each other, put together once another kind follows.
-template <class Block>
-class Run {
-public:
-    bool take(const report::Block& block) {
-        const auto* one = std::get_if<Block>(&block);
-        if (one) blocks_.push_back(one);
-        return one != nullptr;
-    }
-    void end(Flow& flow, const Wording& wording) {
-        if (!blocks_.empty()) put(flow, wording, std::exchange(blocks_, {}));
-    }
-
-private:
-    std::vector<const Block*> blocks_;
-};
-
-}  // namespace
-
-void put_blocks(Flow& flow, const Wording& wording, const std::vector<report::Block>& blocks) {
-    Run<report::Bores> bores;
-    Run<report::Worked> worked;
-    Run<report::Chart> charts;
-    for (const report::Block& block : blocks) {
-        if (bores.take(block) || worked.take(block) || charts.take(block)) continue;
-        bores.end(flow, wording);
-        worked.end(flow, wording);
-        charts.end(flow, wording);
-        std::visit(
-            [&]<class Block>(const Block& one) {
-                if constexpr (!std::is_same_v<Block, report::Bores> &&
-                              !std::is_same_v<Block, report::Worked> && !std::is_same_v<Block, report::Chart>)
-                    put(flow, wording, one);
-            },
-            block);
-    }
-    bores.end(flow, wording);
-    worked.end(flow, wording);
-    charts.end(flow, wording);
 }
 
 }  // namespace lapwing::print

@@ -4,6 +4,7 @@
 #include <QPainter>
 #include <algorithm>
 #include <functional>
+#include <utility>
 
 #include "qml/print/blocks.h"
 #include "qml/print/styles.h"
@@ -18,6 +19,7 @@ constexpr double widest_pitch = mm(19);
 constexpr double narrowest_pitch = mm(8.8);  ///< for strips that share a line
 constexpr double strip_gap = mm(9);
 constexpr double mark = mm(2.9);
+constexpr double least_explanation = mm(62);
 
 /// The bore with its number above, and its figure and mark below, in a column of its own.
 Pieces bore_column(const Wording& wording, const report::Bore& bore, double pitch) {
@@ -57,29 +59,6 @@ QString title_of(const Wording& wording, const report::Bores& strip) {
 double pitch_for(double width, std::size_t bores, std::size_t strips) {
     return std::min(widest_pitch,
                     (width - strip_gap * static_cast<double>(strips - 1)) / static_cast<double>(bores));
-}
-
-/// One line of strips, each under its test's name.
-void put_line(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips) {
-    std::size_t bores = 0;
-    for (const report::Bores* strip : strips)
-        bores += strip->bores.size();
-    const double pitch = pitch_for(flow.width(), bores, strips.size());
-    Row titles{{}, mm(2), mm(0.6)};
-    Row row{{}, 0.0, mm(2)};
-    double x = 0.0;
-    for (const report::Bores* strip : strips) {
-        const double width = pitch * static_cast<double>(strip->bores.size());
-        titles.boxes.push_back({x, typeset(title_of(wording, *strip), styles::column_head,
-                                           std::max(width, mm(22)) + strip_gap - mm(2))});
-        for (const report::Bore& bore : strip->bores) {
-            row.boxes.push_back({x, bore_column(wording, bore, pitch)});
-            x += pitch;
-        }
-        x += std::max(0.0, mm(22) - width) + strip_gap;
-    }
-    flow.put_with_next(std::move(titles));
-    flow.put(std::move(row));
 }
 
 /// A picture with its word.
@@ -140,23 +119,60 @@ Pieces legend(const Wording& wording, double width) {
     return pieces;
 }
 
+/// The legend, and what the heights mean.
+Pieces explanation(const Wording& wording, double width) {
+    Pieces pieces = legend(wording, width);
+    pieces.push_back(gap(mm(0.6)));
+    for (Piece& piece : typeset(text_of(report::Label::how_bores), styles::small, width))
+        pieces.push_back(std::move(piece));
+    return pieces;
+}
+
+/// One line of strips, each under its test's name; `explain` once it ends before the middle of the page: then
+/// the explanation stands beside it. Returns whether it does.
+bool put_line(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips,
+              bool explain) {
+    std::size_t bores = 0;
+    for (const report::Bores* strip : strips)
+        bores += strip->bores.size();
+    const double pitch = pitch_for(flow.width(), bores, strips.size());
+    Row titles{{}, mm(1.4), mm(0.6)};
+    Row row{{}, 0.0, mm(1.4)};
+    double x = 0.0;
+    for (const report::Bores* strip : strips) {
+        const double width = pitch * static_cast<double>(strip->bores.size());
+        titles.boxes.push_back({x, typeset(title_of(wording, *strip), styles::column_head,
+                                           std::max(width, mm(22)) + strip_gap - mm(2))});
+        for (const report::Bore& bore : strip->bores) {
+            row.boxes.push_back({x, bore_column(wording, bore, pitch)});
+            x += pitch;
+        }
+        x += std::max(0.0, mm(22) - width) + strip_gap;
+    }
+    const bool beside = explain && flow.width() - x > least_explanation;
+    if (beside) row.boxes.push_back({x, explanation(wording, flow.width() - x)});
+    flow.put_with_next(std::move(titles));
+    flow.put(std::move(row));
+    return beside;
+}
+
 }  // namespace
 
-void put(Flow& flow, const Wording& wording, const std::vector<const report::Bores*>& strips) {
+void put(Flow& flow, Means& means, const std::vector<const report::Bores*>& strips) {
+    const Wording& wording = means.wording;
     std::vector<const report::Bores*> line;
     std::size_t bores = 0;
     for (const report::Bores* strip : strips) {
         bores += strip->bores.size();
         if (!line.empty() && pitch_for(flow.width(), bores, line.size() + 1) < narrowest_pitch) {
-            put_line(flow, wording, std::exchange(line, {}));
+            put_line(flow, wording, std::exchange(line, {}), false);
             bores = strip->bores.size();
         }
         line.push_back(strip);
     }
-    if (!line.empty()) put_line(flow, wording, line);
-    flow.put({{{0.0, legend(wording, flow.width())}}});
-    Pieces notes = typeset(text_of(report::Label::how_bores), styles::small, flow.width());
-    flow.put({{{0.0, std::move(notes)}}, mm(0.6), mm(2)});
+    const bool explain = !std::exchange(means.bores_explained, true);
+    if (put_line(flow, wording, line, explain) || !explain) return;
+    flow.put({{{0.0, explanation(wording, flow.width())}}, 0.0, mm(1.4)});
 }
 
 }  // namespace lapwing::print

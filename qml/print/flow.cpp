@@ -7,6 +7,12 @@
 #include <algorithm>
 
 namespace lapwing::print {
+namespace {
+
+constexpr double least_columns_share = 0.12;
+constexpr double above_columns = mm(3.6);
+
+}  // namespace
 
 double Row::height() const {
     double tallest = 0.0;
@@ -15,25 +21,120 @@ double Row::height() const {
     return above + tallest + below;
 }
 
+void Flow::put_with_next(Row row) {
+    if (gathering_)
+        gathered_.emplace_back(PutWithNext{std::move(row)});
+    else
+        held_.push_back(std::move(row));
+}
+
 void Flow::repeat(Row header) {
-    put_with_next(header);
+    if (gathering_) {
+        gathered_.emplace_back(Repeat{std::move(header)});
+        return;
+    }
+    held_.push_back(header);
     header_ = std::move(header);
 }
 
+void Flow::end_repeat() {
+    if (gathering_)
+        gathered_.emplace_back(EndRepeat{});
+    else
+        header_.reset();
+}
+
 void Flow::put(Row row) {
+    if (gathering_) {
+        gathered_.emplace_back(Put{std::move(row)});
+        return;
+    }
     double needed = row.height();
     for (const Row& held : held_)
         needed += held.height();
-    if (needed > room() && !at_top()) new_page();
+    while (needed > room() && !at_top_of_page())
+        new_column();
     for (const Row& held : std::exchange(held_, {}))
         place(held);
     if (row.height() <= room()) return place(row);
     place_in_parts(std::move(row));
 }
 
-void Flow::new_page() {
-    pages_.emplace_back();
-    y_ = top_ = body_.top();
+void Flow::begin_columns(int count, double between, double type) {
+    // Too little is left at a page's foot to be worth reading across.
+    if (room() < body_.height() * least_columns_share && !at_top_of_page()) new_column();
+    if (!at_top_of_page()) y_ += above_columns;
+    columns_ = count;
+    type_ = type;
+    between_ = between;
+    width_ = (body_.width() - between * (count - 1)) / count;
+    column_top_ = top_ = lowest_ = y_;
+    gathering_ = true;
+}
+
+void Flow::end_columns() {
+    gathering_ = false;
+    const auto orders = std::exchange(gathered_, {});
+    // The lowest foot of the last page that still holds everything, found by halving.
+    Flow empty = *this;
+    for (auto& page : empty.pages_)
+        page.clear();
+    const auto tried = [&](int page, double foot) {
+        Flow trial = empty;
+        trial.short_page_ = page;
+        trial.short_bottom_ = foot;
+        trial.fill(orders);
+        return trial;
+    };
+    const Flow full = tried(-1, 0.0);
+    const int last = full.page_count();
+    double over = last == page_count() ? y_ : body_.top();
+    double fits = body_.bottom();
+    while (fits - over > pt(2)) {
+        const double middle = (fits + over) / 2.0;
+        const Flow trial = tried(last - 1, middle);
+        const bool whole =
+            trial.page_count() == last && trial.lowest_ <= middle && trial.parted_ == full.parted_;
+        (whole ? fits : over) = middle;
+    }
+    short_page_ = last - 1;
+    short_bottom_ = fits;
+    fill(orders);
+    columns_ = 1;
+    column_ = 0;
+    type_ = 1.0;
+    short_page_ = -1;
+    width_ = body_.width();
+    y_ = lowest_;
+    column_top_ = top_ = body_.top();
+}
+
+void Flow::fill(const std::vector<Order>& orders) {
+    gathering_ = false;
+    for (const Order& order : orders) {
+        if (const auto* one = std::get_if<Put>(&order))
+            put(one->row);
+        else if (const auto* with_next = std::get_if<PutWithNext>(&order))
+            put_with_next(with_next->row);
+        else if (const auto* header = std::get_if<Repeat>(&order))
+            repeat(header->row);
+        else
+            end_repeat();
+    }
+}
+
+double Flow::bottom() const {
+    return page_count() - 1 == short_page_ ? short_bottom_ : body_.bottom();
+}
+
+/// The next column, on the next page after the last one.
+void Flow::new_column() {
+    if (++column_ >= columns_) {
+        column_ = 0;
+        pages_.emplace_back();
+        column_top_ = lowest_ = body_.top();
+    }
+    y_ = top_ = column_top_;
     // A header that is still waiting for its first row needs no repeating.
     if (header_ && held_.empty()) {
         place(*header_);
@@ -42,14 +143,16 @@ void Flow::new_page() {
 }
 
 void Flow::place(const Row& row) {
-    const bool first = y_ <= body_.top();
-    Placed placed{QPointF(body_.left(), y_), row};
+    const bool first = y_ <= column_top_;
+    Placed placed{QPointF(left(), y_), width_, row};
     if (first) placed.row.above = 0.0;
     y_ += placed.row.height();
+    lowest_ = std::max(lowest_, y_);
     pages_.back().push_back(std::move(placed));
 }
 
 void Flow::place_in_parts(Row row) {
+    ++parted_;
     const double below = std::exchange(row.below, 0.0);
     const bool rule = std::exchange(row.rule, false);
     while (row.height() + below > room()) {
@@ -68,10 +171,10 @@ void Flow::place_in_parts(Row row) {
             part.boxes.push_back(std::move(taken));
         }
         // A single piece as tall as a page can't be helped: it is drawn and runs over.
-        if (!any && at_top()) break;
+        if (!any && at_top_of_page()) break;
         if (any) place(part);
         row.above = 0.0;
-        new_page();
+        new_column();
     }
     row.below = below;
     row.rule = rule;
@@ -90,7 +193,7 @@ void Flow::paint(QPainter& painter, int page) const {
         if (!placed.row.rule) continue;
         const double y = placed.at.y() + placed.row.height();
         painter.setPen(QPen(QColor("#9A9A9A"), pt(0.4)));
-        painter.drawLine(QPointF(body_.left(), y), QPointF(body_.right(), y));
+        painter.drawLine(QPointF(placed.at.x(), y), QPointF(placed.at.x() + placed.width, y));
     }
 }
 

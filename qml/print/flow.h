@@ -6,6 +6,7 @@
 #include <QRectF>
 #include <QSizeF>
 #include <optional>
+#include <variant>
 
 #include "qml/print/typeset.h"
 
@@ -33,35 +34,74 @@ public:
     /// @param body of every page, in the page's own coordinates
     explicit Flow(const QRectF& body) : body_(body) { pages_.emplace_back(); }
 
-    [[nodiscard]] double width() const { return body_.width(); }
+    /// What a row may be as wide as: the body, or one column of it.
+    [[nodiscard]] double width() const { return width_; }
+    [[nodiscard]] bool in_columns() const { return columns_ > 1; }
+    /// What the size of type is to be multiplied by here.
+    [[nodiscard]] double type() const { return type_; }
 
     void put(Row row);
     /// A row that must not be parted from the next one put.
-    void put_with_next(Row row) { held_.push_back(std::move(row)); }
-    /// Repeats this row at the top of every page until `end_repeat`.
+    void put_with_next(Row row);
+    /// Repeats this row at the top of every page or column until `end_repeat`.
     void repeat(Row header);
-    void end_repeat() { header_.reset(); }
+    void end_repeat();
+
+    /// Rows stand in `count` columns from here to `end_columns`, each filled to the foot of the page before
+    /// the next; on the last page they end together. Type is set at `type` of its size.
+    void begin_columns(int count, double between, double type);
+    void end_columns();
 
     [[nodiscard]] int page_count() const { return static_cast<int>(pages_.size()); }
     void paint(QPainter& painter, int page) const;
 
 private:
-    void new_page();
-    void place(const Row& row);
-    void place_in_parts(Row row);
-    [[nodiscard]] double room() const { return body_.bottom() - y_; }
-    [[nodiscard]] bool at_top() const { return y_ <= top_; }
-
     struct Placed {
         QPointF at;
+        double width;
         Row row;
     };
+    /// What was put while columns are gathered: they can be made even only once all of it is known.
+    struct Put {
+        Row row;
+    };
+    struct PutWithNext {
+        Row row;
+    };
+    struct Repeat {
+        Row row;
+    };
+    struct EndRepeat {};
+    using Order = std::variant<Put, PutWithNext, Repeat, EndRepeat>;
+
+    void fill(const std::vector<Order>& orders);
+    void new_column();
+    void place(const Row& row);
+    void place_in_parts(Row row);
+    [[nodiscard]] double bottom() const;
+    [[nodiscard]] double room() const { return bottom() - y_; }
+    /// Nothing stands above in this column, and a new one would have no more room.
+    [[nodiscard]] bool at_top_of_page() const { return y_ <= top_ && column_top_ <= body_.top(); }
+    [[nodiscard]] double left() const { return body_.left() + column_ * (width_ + between_); }
+
     QRectF body_;
     std::vector<std::vector<Placed>> pages_;
     std::vector<Row> held_;
     std::optional<Row> header_;
     double y_ = body_.top();
     double top_ = body_.top();  ///< below the repeated header
+    double width_ = body_.width();
+    double between_ = 0.0;
+    double type_ = 1.0;
+    int columns_ = 1;
+    int column_ = 0;
+    double column_top_ = body_.top();  ///< of every column on this page
+    double lowest_ = body_.top();      ///< where the longest column of this page ends
+    int parted_ = 0;                   ///< rows that had to be taken apart
+    bool gathering_ = false;
+    std::vector<Order> gathered_;
+    int short_page_ = -1;  ///< page whose columns end early, at short_bottom_
+    double short_bottom_ = 0.0;
 };
 
 }  // namespace lapwing::print

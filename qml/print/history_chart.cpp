@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QPainter>
-#include <algorithm>
 
 #include "qml/charts/history_plot.h"
 #include "qml/fonts/typeface.h"
@@ -12,8 +11,7 @@
 namespace lapwing::print {
 namespace {
 
-constexpr double chart_height = mm(46);
-constexpr double between = mm(6);
+constexpr double chart_height = mm(40);
 
 Pieces chart_pieces(const Wording& wording, const report::Chart& chart, double width) {
     Pieces pieces = typeset(text_of(chart.what), styles::column_head, width);
@@ -33,16 +31,8 @@ Pieces chart_pieces(const Wording& wording, const report::Chart& chart, double w
 
 }  // namespace
 
-void put(Flow& flow, const Wording& wording, const std::vector<const report::Chart*>& charts) {
-    const double width = (flow.width() - between) / 2.0;
-    for (std::size_t i = 0; i < charts.size(); i += 2) {
-        Row row{{{0.0, chart_pieces(wording, *charts[i], width)}}, mm(1), mm(1)};
-        if (i + 1 < charts.size())
-            row.boxes.push_back({width + between, chart_pieces(wording, *charts[i + 1], width)});
-        flow.put(std::move(row));
-    }
-    flow.put(
-        {{{0.0, typeset(text_of(report::Label::how_chart), styles::small, flow.width())}}, 0.0, mm(1.5)});
+void put(Flow& flow, const Wording& wording, const report::Chart& chart) {
+    flow.put({{{0.0, chart_pieces(wording, chart, flow.width())}}, mm(1), mm(1)});
 }
 
 }  // namespace lapwing::print

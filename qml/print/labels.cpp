@@ -30,6 +30,26 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Factory limits at this shop");
         case Label::clearances:
             return QT_TRANSLATE_NOOP("Report", "Clearances");
+        case Label::photos:
+            return QT_TRANSLATE_NOOP("Report", "Photos");
+        case Label::opinions:
+            return QT_TRANSLATE_NOOP("Report", "Notes and second opinions");
+        case Label::typed:
+            return QT_TRANSLATE_NOOP("Report", "Typed");
+        case Label::needle_reads:
+            return QT_TRANSLATE_NOOP("Report", "The needle reads");
+        case Label::needle_not_read:
+            return QT_TRANSLATE_NOOP("Report", "Needle not read");
+        case Label::on_what:
+            return QT_TRANSLATE_NOOP("Report", "On");
+        case Label::opinion:
+            return QT_TRANSLATE_NOOP("Report", "Opinion");
+        case Label::in_words:
+            return QT_TRANSLATE_NOOP("Report", "In words");
+        case Label::by_whom:
+            return QT_TRANSLATE_NOOP("Report", "By");
+        case Label::photo_missing:
+            return QT_TRANSLATE_NOOP("Report", "This photo is not stored here.");
         case Label::exits:
             return QT_TRANSLATE_NOOP("Report", "Where air was heard or felt");
         case Label::crankcase:
@@ -78,8 +98,6 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Owner");
         case Label::contact:
             return QT_TRANSLATE_NOOP("Report", "Contact");
-        case Label::session:
-            return QT_TRANSLATE_NOOP("Report", "Session");
         case Label::job_number:
             return QT_TRANSLATE_NOOP("Report", "Job number");
         case Label::usage:
@@ -122,8 +140,6 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Oil's volume alone");
         case Label::valve:
             return QT_TRANSLATE_NOOP("Report", "Valve");
-        case Label::found:
-            return QT_TRANSLATE_NOOP("Report", "Found");
         case Label::left:
             return QT_TRANSLATE_NOOP("Report", "Left at");
         case Label::wanted:
@@ -142,6 +158,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "How they were set");
         case Label::origin:
             return QT_TRANSLATE_NOOP("Report", "From");
+        case Label::source:
+            return QT_TRANSLATE_NOOP("Report", "Taken from");
         case Label::points_at:
             return QT_TRANSLATE_NOOP("Report", "Points at");
         case Label::hold_time:

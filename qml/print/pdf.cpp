@@ -13,14 +13,15 @@
 
 #include "qml/fonts/typeface.h"
 #include "qml/print/blocks.h"
+#include "qml/print/language.h"
 #include "qml/print/styles.h"
 
 namespace lapwing::print {
 namespace {
 
-constexpr double side_margin = mm(16);
-constexpr double head_margin = mm(19);
-constexpr double foot_margin = mm(18);
+constexpr double side_margin = mm(15);
+constexpr double head_margin = mm(16);
+constexpr double foot_margin = mm(15);
 
 struct Furniture {
     QString left;   ///< engine and session
@@ -53,8 +54,8 @@ void put_title(Flow& flow, const report::Report& report, const Wording& wording)
     flow.put({{{0.0, typeset(own(report.engine), styles::title, flow.width())}}, 0.0, mm(0.5)});
     const QString below = joined({text_of(report::Label::sealing_test),
                                   wording.formatter().shortDate(report.session_at), own(report.session)});
-    flow.put({{{0.0, typeset(below, styles::subtitle, flow.width())}}, 0.0, mm(3), true});
-    flow.put({{{0.0, {gap(mm(2))}}}});
+    flow.put({{{0.0, typeset(below, styles::subtitle, flow.width())}}, 0.0, mm(2), true});
+    flow.put({{{0.0, {gap(mm(1.6))}}}});
     put(flow, wording, report.head);
 }
 
@@ -74,11 +75,11 @@ void paint_furniture(QPainter& painter, const Furniture& furniture, const QSizeF
     const double width = page.width() - 2 * side_margin;
     const double half = width / 2.0 - mm(3);
     if (number > 1) {
-        line_at(painter, furniture.left, styles::running, side_margin, mm(10), width * 0.68);
+        line_at(painter, furniture.left, styles::running, side_margin, mm(9), width * 0.68);
         line_at(painter, furniture.right, styles::in(styles::running, Qt::AlignRight),
-                side_margin + width * 0.7, mm(10), width * 0.3);
+                side_margin + width * 0.7, mm(9), width * 0.3);
     }
-    const double foot = page.height() - mm(13);
+    const double foot = page.height() - mm(12);
     line_at(painter, furniture.made, styles::running, side_margin, foot, half);
     const QString pages = text_of(report::Label::page_of).arg(number).arg(count);
     line_at(painter, pages, styles::in(styles::running, Qt::AlignRight), side_margin + width - half, foot,
@@ -94,7 +95,8 @@ void set_up(QPdfWriter& writer, const report::Report& report, const Wording& wor
     writer.setCreator(QStringLiteral("Lapwing " LAPWING_VERSION));
 }
 
-Result<QByteArray> drawn(const report::Report& report, const format::Formatter& formatter, PageSize size) {
+Result<QByteArray> drawn(const report::Report& report, const format::Formatter& formatter, PageSize size,
+                         const PhotoFile& photos) {
     if (!qGuiApp)
         return fail("print.no_window_system", "A report can be drawn only while Qt's graphics are running.");
     if (fonts::typeface().isEmpty())
@@ -111,10 +113,8 @@ Result<QByteArray> drawn(const report::Report& report, const format::Formatter& 
     Flow flow(QRectF(side_margin, head_margin, page.width() - 2 * side_margin,
                      page.height() - head_margin - foot_margin));
     put_title(flow, report, wording);
-    for (const report::Section& section : report.sections) {
-        put_heading(flow, text_of(section.heading));
-        put_blocks(flow, wording, section.blocks);
-    }
+    Means means{wording, photos};
+    put_sections(flow, means, report.sections);
 
     const Furniture furniture = furniture_of(report, wording);
     QPainter painter(&writer);
@@ -124,14 +124,14 @@ Result<QByteArray> drawn(const report::Report& report, const format::Formatter& 
         flow.paint(painter, i);
     }
     painter.end();
-    return buffer.data();
+    return in_language(buffer.data(), formatter.locale().bcp47Name().toLatin1());
 }
 
 }  // namespace
 
 Status write_pdf(const report::Report& report, const format::Formatter& formatter, QIODevice& out,
-                 PageSize size) {
-    const auto bytes = drawn(report, formatter, size);
+                 PageSize size, const PhotoFile& photos) {
+    const auto bytes = drawn(report, formatter, size, photos);
     if (!bytes) return tl::unexpected(bytes.error());
     if (out.write(*bytes) == bytes->size()) return {};
     return fail("print.write_device", "The report can't be written: {}. Choose another place or make room.",
@@ -139,8 +139,8 @@ Status write_pdf(const report::Report& report, const format::Formatter& formatte
 }
 
 Status write_pdf(const report::Report& report, const format::Formatter& formatter,
-                 const std::filesystem::path& file, PageSize size) {
-    const auto bytes = drawn(report, formatter, size);
+                 const std::filesystem::path& file, PageSize size, const PhotoFile& photos) {
+    const auto bytes = drawn(report, formatter, size, photos);
     if (!bytes) return tl::unexpected(bytes.error());
     const QString name = QFile::decodeName(QByteArray::fromStdString(file.string()));
     QSaveFile out(name);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QPainter>
+#include <algorithm>
 
 #include "core/odds/verdict.h"
 #include "qml/charts/share_painter.h"
@@ -15,9 +16,7 @@ namespace {
 constexpr double bar_height = mm(5.5);
 constexpr double swatch = mm(3.6);
 constexpr double unit = pt(0.75);  ///< one density-independent pixel on paper: 96 to the inch
-constexpr double indent = mm(24);
-constexpr double track_width = mm(42);
-constexpr double figure_width = mm(34);
+constexpr double widest_track = mm(42);
 
 QString key_of(findings::Path path) {
     const auto text = word(path);
@@ -46,44 +45,56 @@ Piece bar_piece(const report::Shares& shares, double width) {
             }};
 }
 
+QString figure_text(const Wording& wording, const report::Share& share) {
+    return format::share_line({share.mean, share.low, share.high}, wording.formatter());
+}
+
 /// Swatch, name, figures, and the interval on a line of its own scale.
-Row legend_row(const Wording& wording, const report::Share& share, double width) {
+Row legend_row(const Wording& wording, const report::Share& share, double figure_width, const Flow& flow) {
     const auto& format = wording.formatter();
-    const double figure_x = indent + width - track_width - figure_width;
-    const double name_x = indent + swatch + mm(1.6);
+    const double width = flow.width();
+    const double track_width = std::min(widest_track, width * 0.22);
+    const double figure_x = width - track_width - figure_width;
+    const double name_x = swatch + mm(1.6);
     const QString name = format.headed(format.text(odds::name_of(share.path)));
-    const odds::Interval interval{share.mean, share.low, share.high};
     Row row{{}, 0.0, mm(0.5)};
-    row.boxes.push_back({indent, {{swatch, [path = key_of(share.path)](QPainter& painter, QPointF at) {
-                                       paint_part(painter, QRectF(at, QSizeF(swatch, swatch)), path);
-                                   }}}});
-    row.boxes.push_back({name_x, typeset(name, styles::body, figure_x - name_x - mm(1))});
+    row.boxes.push_back({0.0, {{swatch, [path = key_of(share.path)](QPainter& painter, QPointF at) {
+                                    paint_part(painter, QRectF(at, QSizeF(swatch, swatch)), path);
+                                }}}});
     row.boxes.push_back(
-        {figure_x, typeset(format::share_line(interval, format), styles::body_bold, figure_width - mm(1))});
-    row.boxes.push_back({indent + width - track_width,
-                         {{swatch, [share](QPainter& painter, QPointF at) {
-                               charts::paint_share_track(painter, QRectF(at.x(), at.y(), track_width, swatch),
-                                                         share.mean, share.low, share.high,
-                                                         styles::body.colour, unit);
-                           }}}});
+        {name_x, typeset(name, styles::scaled(styles::body, flow.type()), figure_x - name_x - mm(1))});
+    row.boxes.push_back({figure_x, typeset(figure_text(wording, share),
+                                           styles::scaled(styles::body_bold, flow.type()), figure_width)});
+    row.boxes.push_back({width - track_width, {{swatch, [share, track_width](QPainter& painter, QPointF at) {
+                                                    charts::paint_share_track(
+                                                        painter, QRectF(at.x(), at.y(), track_width, swatch),
+                                                        share.mean, share.low, share.high,
+                                                        styles::body.colour, unit);
+                                                }}}});
     return row;
 }
 
 }  // namespace
 
 void put(Flow& flow, const Wording& wording, const report::Shares& shares) {
-    const double width = flow.width() - indent;
-    flow.put_with_next({{{indent, {bar_piece(shares, width)}}}, mm(0.6), 0.0});
+    double figure_width = 0.0;
     for (const report::Share& share : shares.shares)
-        flow.put(legend_row(wording, share, width));
+        figure_width = std::max(figure_width, width_of(figure_text(wording, share),
+                                                       styles::scaled(styles::body_bold, flow.type())));
+    // The bar and what its parts are called stay together.
+    flow.put_with_next({{{0.0, {bar_piece(shares, flow.width())}}}, mm(0.4), 0.0});
+    for (const report::Share& share : shares.shares)
+        flow.put_with_next(
+            legend_row(wording, share, std::min(figure_width + mm(1.5), flow.width() * 0.4), flow));
+    QString small;
     if (!shares.under_one_percent.empty()) {
         QStringList names;
         for (const auto path : shares.under_one_percent)
             names << wording.formatter().text(odds::name_of(path));
-        const QString text = text_of(report::Label::under_one_percent) + QStringLiteral(": ") +
-                             names.join(QStringLiteral("; "));
-        flow.put({{{indent, typeset(text, styles::small, width)}}, 0.0, mm(1.2)});
+        small = text_of(report::Label::under_one_percent) + QStringLiteral(": ") +
+                names.join(QStringLiteral("; "));
     }
+    flow.put({{{0.0, typeset(small, styles::scaled(styles::small, flow.type()), flow.width())}}, 0.0, mm(1)});
 }
 
 }  // namespace lapwing::print

@@ -14,14 +14,14 @@ inline const QColor hairline("#9A9A9A");
 
 inline const Style title{pt(21), true};
 inline const Style subtitle{pt(11.5)};
-inline const Style heading{pt(12.5), true};
-inline const Style body{pt(9.2)};
-inline const Style body_bold{pt(9.2), true};
+inline const Style heading{pt(12), true};
+inline const Style body{pt(9)};
+inline const Style body_bold{pt(9), true};
 inline const Style label{pt(8.4), false, quiet_ink};
 constexpr double small_size = pt(8);
 inline const Style small{small_size, false, quiet_ink};
 inline const Style column_head{pt(8.2), true};
-inline const Style numeral{pt(15), true};
+inline const Style numeral{pt(13), true};
 inline const Style running{pt(8), false, quiet_ink};
 
 inline const charts::BoreLook bore = charts::paper_look(pt(0.9));

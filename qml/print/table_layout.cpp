@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <QPainter>
 #include <algorithm>
 #include <numeric>
 
@@ -13,6 +14,10 @@ namespace {
 constexpr double padding = mm(1.6);
 /// A word longer than this share of the table is broken: one odd word must not starve the other columns.
 constexpr double longest_share = 0.26;
+constexpr double least_scale = 0.7;
+constexpr double rounding = pt(0.4);
+/// A column of the page is easily turned from one to the next: short tables stay whole there.
+constexpr std::size_t whole_in_a_column = 9;
 
 struct Layout {
     double scale = 1.0;            ///< of the type
@@ -34,7 +39,7 @@ double longest_word(const QString& text, const Style& style) {
 }
 
 Style style_of(const report::Cell& cell, std::size_t line) {
-    if (line > 0) return styles::small;
+    if (cell.peers || line > 0) return styles::small;
     return cell.state ? styles::body_bold : styles::body;
 }
 
@@ -53,16 +58,16 @@ double least_width(const Wording& wording, const report::Table& table, std::size
                              longest_word(wording.formatter().name(*cell.state), style) + style.size * 1.25);
         }
     }
-    return least + padding;
+    return least + padding + rounding;
 }
 
 /// Shares the width by the columns' weights, but no column gets less than its longest word; only where even
-/// that doesn't fit does the type shrink.
-Layout lay_out(const Wording& wording, const report::Table& table, double width) {
+/// that doesn't fit does the type shrink below `type`.
+Layout lay_out(const Wording& wording, const report::Table& table, double width, double type) {
     Layout layout;
     const std::size_t count = table.columns.size();
     std::vector<double> least(count);
-    for (layout.scale = 1.0; layout.scale > 0.7; layout.scale -= 0.06) {
+    for (layout.scale = type; layout.scale > least_scale; layout.scale -= 0.06) {
         for (std::size_t i = 0; i < count; ++i)
             least[i] = std::min(least_width(wording, table, i, layout.scale), width * longest_share);
         if (std::accumulate(least.begin(), least.end(), 0.0) <= width) break;
@@ -94,16 +99,47 @@ Layout lay_out(const Wording& wording, const report::Table& table, double width)
     return layout;
 }
 
+/// The state's mark and word, on the line of the text before them where there is room.
+void put_state(Pieces& pieces, const Wording& wording, findings::State state, double used, double width,
+               double scale) {
+    const Style style = styles::scaled(styles::small, scale);
+    const double x = used + style.size * 0.9;
+    const double needed = style.size * 1.25 + width_of(wording.formatter().name(state), style);
+    Pieces marked = state_pieces(wording, state, style, pieces.size() == 1 ? needed + mm(1) : width);
+    if (pieces.size() != 1 || x + needed > width) {
+        for (Piece& piece : marked)
+            pieces.push_back(std::move(piece));
+        return;
+    }
+    Piece& line = pieces.front();
+    line.draw = [draw = line.draw, beside = marked.front(), x, height = line.height](QPainter& painter,
+                                                                                     QPointF at) {
+        draw(painter, at);
+        beside.draw(painter, at + QPointF(x, (height - beside.height) * 0.7));
+    };
+}
+
 Pieces cell_pieces(const Wording& wording, const report::Cell& cell, double width, double scale) {
     Pieces pieces;
-    for (std::size_t i = 0; i < cell.lines.size(); ++i)
-        for (Piece& piece :
-             typeset(wording.text(cell.lines[i]), styles::scaled(style_of(cell, i), scale), width))
+    const auto add = [&](const QString& text, const Style& style) {
+        for (Piece& piece : typeset(text, styles::scaled(style, scale), width))
             pieces.push_back(std::move(piece));
-    if (cell.state)
-        for (Piece& piece : state_pieces(wording, *cell.state, styles::scaled(styles::small, scale), width))
-            pieces.push_back(std::move(piece));
-    if (pieces.empty()) pieces = typeset(QStringLiteral("–"), styles::scaled(styles::body, scale), width);
+    };
+    QStringList rest;
+    for (std::size_t i = 0; i < cell.lines.size(); ++i) {
+        const QString text = wording.text(cell.lines[i]);
+        if (i == 0 || cell.peers)
+            add(text, style_of(cell, i));
+        else
+            rest << text;
+        if (i == 0 && cell.state)
+            put_state(pieces, wording, *cell.state, width_of(text, styles::scaled(style_of(cell, 0), scale)),
+                      width, scale);
+    }
+    if (cell.lines.empty() && cell.state)
+        pieces = state_pieces(wording, *cell.state, styles::scaled(styles::small, scale), width);
+    add(rest.join(QStringLiteral(" · ")), styles::small);
+    if (pieces.empty()) add(QStringLiteral("–"), styles::body);
     return pieces;
 }
 
@@ -129,25 +165,32 @@ report::Table table_of(const report::Series& series) {
 }  // namespace
 
 void put(Flow& flow, const Wording& wording, const report::Table& table) {
-    const Layout layout = lay_out(wording, table, flow.width());
-    Row head{{}, mm(0.8), mm(0.8), true};
+    const Layout layout = lay_out(wording, table, flow.width(), flow.type());
+    const double pad = mm(0.7) * flow.type();
+    Row head{{}, pad, pad, true};
     for (std::size_t i = 0; i < table.columns.size(); ++i)
         head.boxes.push_back(
             {layout.x[i], typeset(head_text(wording, table.columns[i]),
                                   styles::scaled(styles::column_head, layout.scale), layout.width[i])});
     flow.repeat(std::move(head));
+    const bool whole = flow.in_columns() && table.rows.size() <= whole_in_a_column;
     for (const auto& cells : table.rows) {
-        Row row{{}, mm(1), mm(1), true};
+        Row row{{}, pad, pad, true};
         for (std::size_t i = 0; i < cells.size(); ++i)
             row.boxes.push_back({layout.x[i], cell_pieces(wording, cells[i], layout.width[i], layout.scale)});
-        flow.put(std::move(row));
+        if (whole && &cells != &table.rows.back())
+            flow.put_with_next(std::move(row));
+        else
+            flow.put(std::move(row));
     }
     flow.end_repeat();
-    flow.put({{{0.0, {gap(mm(2))}}}});
+    flow.put({{{0.0, {gap(mm(1.2))}}}});
 }
 
 void put(Flow& flow, const Wording& wording, const report::Series& series) {
-    flow.put_with_next({{{0.0, typeset(text_of(series.what), styles::body_bold, flow.width())}}, mm(1)});
+    flow.put_with_next(
+        {{{0.0, typeset(text_of(series.what), styles::scaled(styles::body_bold, flow.type()), flow.width())}},
+         mm(1)});
     put(flow, wording, table_of(series));
 }
 

@@ -31,15 +31,24 @@ QFont font_of(const Style& style) {
 }  // namespace
 
 Pieces typeset(const QString& text, const Style& style, double width) {
+    return typeset(QString(), text, style, width);
+}
+
+Pieces typeset(const QString& lead, const QString& text, const Style& style, double width) {
     Pieces pieces;
-    if (text.isEmpty()) return pieces;
-    QString shown = text;
+    QString shown = lead.isEmpty() || text.isEmpty() ? lead + text : lead + QStringLiteral("  ") + text;
+    if (shown.isEmpty()) return pieces;
     shown.replace(QStringLiteral("\r\n"), QStringLiteral("\n")).replace(u'\n', QChar::LineSeparator);
     auto layout = std::make_shared<QTextLayout>(shown, font_of(style));
     QTextOption option(style.align);
     option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
     layout->setTextOption(option);
     layout->setCacheEnabled(true);
+    if (!lead.isEmpty()) {
+        QTextLayout::FormatRange bold{0, static_cast<int>(lead.size()), {}};
+        bold.format.setFontWeight(QFont::Bold);
+        layout->setFormats({bold});
+    }
     layout->beginLayout();
     for (QTextLine line = layout->createLine(); line.isValid(); line = layout->createLine())
         line.setLineWidth(width);

@@ -38,6 +38,8 @@ using Pieces = std::vector<Piece>;
 
 /// The lines of a text, broken to `width`; words longer than it are broken too. No lines for an empty text.
 Pieces typeset(const QString& text, const Style& style, double width);
+/// The same with its first words in bold: "Leak area" before what is said of it.
+Pieces typeset(const QString& lead, const QString& text, const Style& style, double width);
 /// Width of a text on one line.
 double width_of(const QString& text, const Style& style);
 double height_of(const Pieces& pieces);

@@ -36,8 +36,11 @@ Status write_report(const Dossier& dossier, const Visit& visit, const workflow::
     const auto leaks = odds::where_it_leaks(dossier, visit, reference);
     if (leaks) options.leaks = &*leaks;
     const auto report = report::make_report(dossier, visit, found, reference, options);
-    return print::write_pdf(report, order.format, target,
-                            order.letter ? print::PageSize::letter : print::PageSize::a4);
+    return print::write_pdf(
+        report, order.format, target, order.letter ? print::PageSize::letter : print::PageSize::a4,
+        [&desk](const std::string& sha256) {
+            return desk.files().has(sha256) ? desk.files().path(sha256) : std::filesystem::path();
+        });
 }
 
 std::string bytes_of(const std::filesystem::path& file) {

@@ -26,12 +26,19 @@ Report report_with(const odds::WhereItLeaks* leaks) {
                        options);
 }
 
-TEST(ReportOdds, StandRightBelowTheVerdictsAndOnlyWhereTheyAreKnown) {
+TEST(ReportOdds, StandFirstOfTheEvidenceAndOnlyWhereTheyAreKnown) {
     EXPECT_EQ(section(report_with(nullptr), Label::where_it_leaks), nullptr);
     const auto leaks = sample::odds_of_orchard();
     const Report report = report_with(&leaks);
-    EXPECT_EQ(report.sections[1].heading, Label::in_short);
-    EXPECT_EQ(report.sections[2].heading, Label::where_it_leaks);
+    std::vector<Label> headings;
+    for (const Section& one : report.sections)
+        headings.push_back(one.heading);
+    // What an owner asks comes first: what was found, what to do, what it costs, what to beware of.
+    const auto at = std::ranges::find(headings, Label::where_it_leaks);
+    ASSERT_NE(at, headings.end());
+    for (Label before : {Label::in_short, Label::plan, Label::cautions})
+        EXPECT_LT(std::ranges::find(headings, before), at);
+    EXPECT_EQ(at + 1, std::ranges::find(headings, Label::readings));
 }
 
 TEST(ReportOdds, DrawTheSharesLargestFirstAndNameTheSmallOnes) {

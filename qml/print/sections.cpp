@@ -1,0 +1,137 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <algorithm>
+
+#include "qml/print/blocks.h"
+#include "qml/print/styles.h"
+
+namespace lapwing::print {
+namespace {
+
+using report::Label;
+
+constexpr double between_columns = mm(6);
+/// Bores of two strips that still have room to be read in one column.
+constexpr std::size_t most_bores_in_a_column = 8;
+
+/// How a section stands on the page. Sections of one group that follow each other share their columns.
+struct Manner {
+    int group = 0;  ///< 0: across the page
+    double type = 1.0;
+};
+
+constexpr double evidence_type = 0.92;
+constexpr double small_print_type = 0.85;
+
+std::size_t widest_strips(const report::Section& section) {
+    std::size_t bores = 0;
+    for (const report::Block& block : section.blocks)
+        if (const auto* strip = std::get_if<report::Bores>(&block)) bores += strip->bores.size();
+    return bores;
+}
+
+std::size_t most_visits(const report::Section& section) {
+    std::size_t most = 0;
+    for (const report::Block& block : section.blocks)
+        if (const auto* series = std::get_if<report::Series>(&block))
+            most = std::max(most, series->visits.size());
+    return most;
+}
+
+Manner manner_of(const report::Section& section) {
+    switch (section.heading) {
+        case Label::worth_doing_next:
+        case Label::cautions:
+            return {1, 1.0};
+        case Label::where_it_leaks:
+            return {2, evidence_type};
+        case Label::before_after:
+            return {widest_strips(section) > most_bores_in_a_column ? 0 : 3, evidence_type};
+        case Label::earlier_visits:
+            return {most_visits(section) > 4 ? 0 : 4, evidence_type};
+        case Label::remarks:
+        case Label::why:
+        case Label::contradictions:
+        case Label::weakened:
+        case Label::limits:
+        case Label::clearances:
+        case Label::crankcase:
+            return {5, evidence_type};
+        case Label::conditions:
+        case Label::not_done:
+        case Label::engine:
+        case Label::uncertainty:
+        case Label::worked:
+        case Label::sources:
+            return {6, small_print_type};
+        default:
+            return {};
+    }
+}
+
+void put_heading(Flow& flow, const QString& text) {
+    const Style style = styles::scaled(styles::heading, flow.type());
+    flow.put_with_next(
+        {{{0.0, typeset(text, style, flow.width())}}, mm(3.8) * flow.type(), mm(0.8) * flow.type(), true});
+    flow.put_with_next({{{0.0, {gap(mm(1.1) * flow.type())}}}});
+}
+
+/// Blocks of one kind that follow each other, put together once another kind follows.
+template <class Block>
+class Run {
+public:
+    bool take(const report::Block& block) {
+        const auto* one = std::get_if<Block>(&block);
+        if (one) blocks_.push_back(one);
+        return one != nullptr;
+    }
+    std::vector<const Block*> end() { return std::exchange(blocks_, {}); }
+
+private:
+    std::vector<const Block*> blocks_;
+};
+
+void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& blocks) {
+    Run<report::Bores> bores;
+    Run<report::Worked> worked;
+    const auto end_runs = [&] {
+        if (const auto strips = bores.end(); !strips.empty()) put(flow, means, strips);
+        if (const auto numbers = worked.end(); !numbers.empty()) put(flow, means.wording, numbers);
+    };
+    for (const report::Block& block : blocks) {
+        if (bores.take(block) || worked.take(block)) continue;
+        end_runs();
+        const bool before_shares =
+            &block != &blocks.back() && std::holds_alternative<report::Shares>(*(&block + 1));
+        std::visit(
+            [&]<class Block>(const Block& one) {
+                if constexpr (std::is_same_v<Block, report::Photos>)
+                    put(flow, means, one);
+                else if constexpr (std::is_same_v<Block, report::Sentences>)
+                    put(flow, means.wording, one, before_shares);
+                else if constexpr (!std::is_same_v<Block, report::Bores> &&
+                                   !std::is_same_v<Block, report::Worked>)
+                    put(flow, means.wording, one);
+            },
+            block);
+    }
+    end_runs();
+}
+
+}  // namespace
+
+void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& sections) {
+    int group = 0;
+    for (const report::Section& section : sections) {
+        const Manner manner = manner_of(section);
+        if (manner.group != group && group != 0) flow.end_columns();
+        if (manner.group != group && manner.group != 0) flow.begin_columns(2, between_columns, manner.type);
+        group = manner.group;
+        put_heading(flow, text_of(section.heading));
+        put_blocks(flow, means, section.blocks);
+    }
+    if (group != 0) flow.end_columns();
+}
+
+}  // namespace lapwing::print

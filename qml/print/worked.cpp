@@ -1,0 +1,68 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <set>
+
+#include "qml/print/blocks.h"
+#include "qml/print/styles.h"
+
+namespace lapwing::print {
+namespace {
+
+/// Numbers that were made from the same figures share one list of them.
+bool alike(const report::Worked& a, const report::Worked& b) {
+    return a.cylinder == b.cylinder && a.derivation.inputs == b.derivation.inputs &&
+           a.derivation.source == b.derivation.source && a.derivation.notes == b.derivation.notes;
+}
+
+/// "set pressure p₁ = 5.50 bar ± 0.19"; once the figure was named, "p₁ = 5.50 bar ± 0.19".
+QString input_text(const Wording& wording, const findings::Input& input, std::set<QString>& named) {
+    const auto& format = wording.formatter();
+    const QString name = format.text(input.name);
+    const QString value = format.text(input.value);
+    if (input.symbol.empty()) return name + u' ' + value;
+    QString figure = QString::fromStdString(input.symbol) + QStringLiteral(" = ") + value;
+    figure.replace(u' ', QChar::Nbsp);
+    return named.insert(name + figure).second ? name + u' ' + figure : figure;
+}
+
+QString inputs_text(const Wording& wording, const findings::Derivation& derivation,
+                    std::set<QString>& named) {
+    QStringList inputs;
+    for (const findings::Input& input : derivation.inputs)
+        inputs << input_text(wording, input, named);
+    return inputs.join(QStringLiteral("; "));
+}
+
+}  // namespace
+
+void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked) {
+    const auto& format = wording.formatter();
+    const Style text = styles::scaled(styles::small, flow.type());
+    std::set<QString> named;
+    for (std::size_t first = 0; first < worked.size();) {
+        std::size_t next = first;
+        for (; next < worked.size() && alike(*worked[first], *worked[next]); ++next) {
+            const findings::Derivation& from = worked[next]->derivation;
+            // Its name, and its formula in words where there are any.
+            QStringList how = format.lines({from.title, {}, {}, {}, {}});
+            QString title = how.takeFirst();
+            if (worked[next]->cylinder)
+                title += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked[next]->cylinder));
+            if (!from.symbols.empty()) how << QString::fromStdString(from.symbols);
+            flow.put_with_next({{{0.0, typeset(title, how.join(u' '), text, flow.width())}}, 0.0, mm(0.3)});
+        }
+        const findings::Derivation& from = worked[first]->derivation;
+        QStringList notes{format.text(from.source)};
+        for (const findings::Message& note : from.notes)
+            notes << format.text(note);
+        notes.removeAll(QString());
+        for (const QString& line : {inputs_text(wording, from, named), notes.join(u' ')})
+            if (!line.isEmpty())
+                flow.put_with_next({{{0.0, typeset(line, text, flow.width())}}, 0.0, mm(0.3)});
+        flow.put({{{0.0, {gap(mm(1.4))}}}});
+        first = next;
+    }
+}
+
+}  // namespace lapwing::print
