@@ -3079,6 +3079,11 @@
         <translation>%1 war nicht benutzbar: %2. Nichts wurde gespeichert.</translation>
     </message>
     <message>
+        <source>%1 was moved or removed while Lapwing had it open, so this was not stored. Put its folder back and do it again; or close Lapwing and open it again.</source>
+        <extracomment>store.gone</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
         <extracomment>store.read_only</extracomment>
         <translation>%1 ist nicht beschreibbar (%2). Prüfen, ob der Ordner vorhanden ist, die Rechte stimmen und er nicht schreibgeschützt ist.</translation>
@@ -3119,14 +3124,24 @@
         <translation>Es gibt nichts zu wiederholen: Dieser Schritt gilt schon oder ist zu alt.</translation>
     </message>
     <message>
-        <source>The library %1 is empty, though it has backups.</source>
+        <source>The library %1 is %2, though there was one before.</source>
         <extracomment>store.damaged</extracomment>
-        <translation>Der Bestand %1 ist leer, obwohl er Sicherungen hat.</translation>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The file of the library was gone. The backup of %1 stands in for it; what was recorded after that is not in it.</source>
+        <extracomment>store.restored_lost</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
         <extracomment>store.restored</extracomment>
         <translation>Der Bestand war beschädigt. Er wurde als %1 beiseitegelegt, und die Sicherung vom %2 tritt an seine Stelle. Was danach aufgenommen wurde, ist nur in der beiseitegelegten Datei: sie aufbewahren.</translation>
+    </message>
+    <message>
+        <source>The file of the library was gone and no backup of it can be used. An empty library was started. Session files handed over before can be opened again.</source>
+        <extracomment>store.started_anew_lost</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
@@ -5618,6 +5633,26 @@
         <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darüber: Öl oder Ölkohle im Brennraum, oder eine falsche Zahl auf der Karte?</translation>
     </message>
     <message>
+        <source>%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held against the limit.</source>
+        <extracomment>why.put_right</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
+        <extracomment>why.put_right_close</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows how much that took off: hold it open, then test again.</source>
+        <extracomment>why.lowered_throttle</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s check valve sits behind the hose, and without bore, stroke and compression ratio on the card nobody knows how much that took off: use a gauge whose check valve sits at the plug hole.</source>
+        <extracomment>why.lowered_hose</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
         <extracomment>why.throttle_closed</extracomment>
         <translation>Die Drosselklappe war geschlossen: Der Messwert wird nicht an dem gemessen, was bei offener zu erwarten ist.</translation>
@@ -5638,9 +5673,34 @@
         <translation>Druckverlust %1 auf dem Prüfgerät des Herstellers; der Hersteller lässt %2 zu.</translation>
     </message>
     <message>
+        <source>Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault.</source>
+        <extracomment>leak.bands</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders&apos; leakages lie %1 apart; %2 is allowed (%3).</source>
+        <extracomment>leak.spread_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The cylinders&apos; leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4).</source>
+        <extracomment>leak.spread_borderline</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3).</source>
+        <extracomment>leak.spread_fails</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close</extracomment>
         <translation>%1 liegt so nah an den %2 des Herstellers, dass die Manometer sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close_to_band</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6158,6 +6218,56 @@
         <translation>Ein Abfall um %1 liegt im Fehler des Manometers selbst.</translation>
     </message>
     <message>
+        <source>The needle stands at zero.</source>
+        <extracomment>check.zero</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
+        <extracomment>check.zero_off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 apart; this gauge&apos;s class allows %2.</source>
+        <extracomment>check.reference_within</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
+        <extracomment>check.reference_off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>It holds: %1 lost.</source>
+        <extracomment>check.outlet_holds</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
+        <extracomment>check.outlet_leaks</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
+        <extracomment>check.restrictor</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
+        <extracomment>check.restrictor_as_card</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
+        <extracomment>check.restrictor_off</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
+        <extracomment>pad.oil_locks</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
         <extracomment>pad.diesel_wet</extracomment>
         <translation>Kein Öl in einen Diesel: Es kann den Motor blockieren und ein Pleuel verbiegen.</translation>
@@ -6363,9 +6473,9 @@
         <translation>Variable Steuerzeiten: Der Schluss kann %1 nach jeder Seite liegen.</translation>
     </message>
     <message>
-        <source>The cranking speed is not noted: it is assumed.</source>
+        <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
         <extracomment>note.speed_assumed</extracomment>
-        <translation>Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen.</translation>
+        <translation type="unfinished">Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: taken as cold.</source>
@@ -6403,9 +6513,24 @@
         <translation>Das Modell selbst kann um %1 falsch sein: noch nicht an wirklichen Motoren ausgezählt.</translation>
     </message>
     <message>
-        <source>Left out: the starter&apos;s sag within a turn, waves in the ports, oil mist, crevices.</source>
+        <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
+        <extracomment>note.restrictor_doubt</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
+        <extracomment>note.band</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
+        <extracomment>note.speed_dip</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Left out: waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
-        <translation>Unberücksichtigt: das Nachgeben des Anlassers innerhalb einer Umdrehung, Wellen in den Kanälen, Ölnebel, Spalte.</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>four-stroke</source>
@@ -7688,6 +7813,11 @@
         <translation>Haltedruck</translation>
     </message>
     <message>
+        <source>leakage of cylinder</source>
+        <extracomment>input:leakage</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>restrictor</source>
         <extracomment>input:restrictor</extracomment>
         <translation>Drosselbohrung</translation>
@@ -8051,6 +8181,46 @@
         <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
         <extracomment>from:oil_rise</extracomment>
         <translation>Öl, das bleibt, macht den Brennraum kleiner und den Messwert höher, ohne dass es einen Kolbenring abdichtet.</translation>
+    </message>
+    <message>
+        <source>What makers say of such a leak</source>
+        <extracomment>from:bands</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The leak is converted to the tester that each band was written for, and judged there.</source>
+        <extracomment>from:bands</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Difference between cylinders</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As a limit means it</source>
+        <extracomment>from:put_right</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model sizes what was otherwise; each loss is taken off the reading.</source>
+        <extracomment>from:put_right</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>How full the chamber is</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The oil put in against the chamber at top dead centre.</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>What the hose takes off</source>
@@ -9563,9 +9733,9 @@
         <translation>Unsicherheit eines angenommenen Schlusses, nach jeder Seite.</translation>
     </message>
     <message>
-        <source>One standard deviation of what road engines have.</source>
+        <source>Two standard deviations of what road engines have, as every +- on these pages.</source>
         <extracomment>closing-doubt, comment</extracomment>
-        <translation>Eine Standardabweichung dessen, was Straßenmotoren haben.</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
@@ -9573,9 +9743,9 @@
         <translation>Unsicherheit eines Schlusses, der auf der Karte steht, nach jeder Seite.</translation>
     </message>
     <message>
-        <source>Wear of the drive and clearance.</source>
+        <source>Wear of the drive and clearance; two standard deviations.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation>Verschleiß des Antriebs und Ventilspiel.</translation>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
@@ -9611,6 +9781,36 @@
         <source>Starters turn an engine without plugs at 200 to 350 rpm.</source>
         <extracomment>cranking-speed, comment; speed-unknown-doubt, comment</extracomment>
         <translation>Anlasser drehen einen Motor ohne Zündkerzen mit 200 bis 350 U/min.</translation>
+    </message>
+    <message>
+        <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
+        <extracomment>speed-dip, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in odds.json: the starter slows down where the gas pushes back.</source>
+        <extracomment>speed-dip, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Doubt of that factor, one standard uncertainty as a share of the speed.</source>
+        <extracomment>speed-dip-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>As in odds.json.</source>
+        <extracomment>speed-dip-doubt, comment; speed-unknown-doubt, comment; speed-known-doubt, comment; day-scatter, comment</extracomment>
+        <translation>Wie in odds.json.</translation>
+    </message>
+    <message>
+        <source>Doubt of a cranking speed that was not noted, one standard uncertainty.</source>
+        <extracomment>speed-unknown-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The same of one that was noted.</source>
+        <extracomment>speed-known-doubt, text</extracomment>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
@@ -9733,9 +9933,29 @@
         <translation>Etwa 5 ml, ein Teelöffel: die Zahl jenes Handbuchs für einen Autozylinder, hier für kleine genommen.</translation>
     </message>
     <message>
-        <source>What the cranking model may be out by for a whole engine, as a share of the reading.</source>
+        <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>
+        <extracomment>oil-most-of-chamber, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>The oil does not lie flat, and the figures on the card are not exact. Above 90 % no sum is done.</source>
+        <extracomment>oil-most-of-chamber, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where the amount of oil is not noted, no more than this share of the chamber is taken.</source>
+        <extracomment>oil-assumed-of-chamber, text</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A teaspoon fills most of the chamber of a very small engine.</source>
+        <extracomment>oil-assumed-of-chamber, comment</extracomment>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>What the cranking model may be out by for a whole engine, one standard uncertainty as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation>Worum das Durchdrehmodell bei einem ganzen Motor falsch sein kann, als Anteil des Messwerts.</translation>
+        <translation type="unfinished">Worum das Durchdrehmodell bei einem ganzen Motor falsch sein kann, als Anteil des Messwerts.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
@@ -9816,11 +10036,6 @@
         <source>Scatter of all final readings of one engine from one day to the next where the cranking speed is not noted: speed, battery, weather.</source>
         <extracomment>day-scatter, text</extracomment>
         <translation>Streuung aller Endwerte eines Motors von einem Tag zum anderen, wo die Anlasserdrehzahl nicht notiert ist: Drehzahl, Batterie, Wetter.</translation>
-    </message>
-    <message>
-        <source>As in odds.json.</source>
-        <extracomment>day-scatter, comment</extracomment>
-        <translation>Wie in odds.json.</translation>
     </message>
     <message>
         <source>The same where the cranking speed is noted.</source>
@@ -12433,9 +12648,9 @@
         <translation>Einen wichtigen Messwert wiederholen. Wiederholungen zeigen die Streuung der Messungen, nicht den eigenen Fehler des Manometers.</translation>
     </message>
     <message>
-        <source>Touch a number to see where it comes from, what went in and how much doubt each part brings.</source>
+        <source>Touch a number to see where it comes from, what went in and what it rests on.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation>Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und wie viel Unsicherheit jeder Teil beiträgt.</translation>
+        <translation type="unfinished">Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und wie viel Unsicherheit jeder Teil beiträgt.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
@@ -13292,6 +13507,46 @@
         <translation>Ventilspiel</translation>
     </message>
     <message>
+        <source>Photos</source>
+        <translation>Fotos</translation>
+    </message>
+    <message>
+        <source>Notes and second opinions</source>
+        <translation>Notizen und zweite Meinungen</translation>
+    </message>
+    <message>
+        <source>Typed</source>
+        <translation>Eingetippt</translation>
+    </message>
+    <message>
+        <source>The needle reads</source>
+        <translation>Der Zeiger zeigt</translation>
+    </message>
+    <message>
+        <source>Needle not read</source>
+        <translation>Zeiger nicht abgelesen</translation>
+    </message>
+    <message>
+        <source>On</source>
+        <translation>Zu</translation>
+    </message>
+    <message>
+        <source>Opinion</source>
+        <translation>Meinung</translation>
+    </message>
+    <message>
+        <source>In words</source>
+        <translation>In Worten</translation>
+    </message>
+    <message>
+        <source>By</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>This photo is not stored here.</source>
+        <translation>Dieses Foto ist hier nicht gespeichert.</translation>
+    </message>
+    <message>
         <source>Where air was heard or felt</source>
         <translation>Wo Luft gehört oder gefühlt wurde</translation>
     </message>
@@ -13388,10 +13643,6 @@
         <translation>Kontakt</translation>
     </message>
     <message>
-        <source>Session</source>
-        <translation>Sitzung</translation>
-    </message>
-    <message>
         <source>Job number</source>
         <translation>Auftragsnummer</translation>
     </message>
@@ -13476,10 +13727,6 @@
         <translation>Ventil</translation>
     </message>
     <message>
-        <source>Found</source>
-        <translation>Vorgefunden</translation>
-    </message>
-    <message>
         <source>Left at</source>
         <translation>Eingestellt auf</translation>
     </message>
@@ -13514,6 +13761,10 @@
     <message>
         <source>From</source>
         <translation>Herkunft</translation>
+    </message>
+    <message>
+        <source>Taken from</source>
+        <translation>Entnommen aus</translation>
     </message>
     <message>
         <source>Points at</source>
@@ -13808,8 +14059,8 @@
         <translation>Alle Messwerte eines Manometers teilen den größten Teil seines Fehlers; deshalb lassen sich Zylinder genauer miteinander vergleichen als jeder mit einem Grenzwert.</translation>
     </message>
     <message>
-        <source>A verdict follows the figure as read. One that passes its limit by less than the gauge&apos;s own uncertainty is called borderline.</source>
-        <translation>Ein Urteil folgt der abgelesenen Zahl. Eine, die ihren Grenzwert um weniger als die eigene Unsicherheit des Manometers verfehlt oder einhält, heißt grenzwertig.</translation>
+        <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than the gauge&apos;s own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
@@ -15548,6 +15799,10 @@
     <message>
         <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
         <translation>Die Skala wurde gefunden, aber nicht der Zeiger. Das Foto noch einmal ohne Blendung darauf aufnehmen.</translation>
+    </message>
+    <message>
+        <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
