@@ -20,8 +20,8 @@ namespace lapwing::print {
 namespace {
 
 constexpr double side_margin = mm(15);
-constexpr double head_margin = mm(16);
-constexpr double foot_margin = mm(15);
+constexpr double head_margin = mm(14);
+constexpr double foot_margin = mm(13);
 
 struct Furniture {
     QString left;   ///< engine and session
@@ -75,11 +75,11 @@ void paint_furniture(QPainter& painter, const Furniture& furniture, const QSizeF
     const double width = page.width() - 2 * side_margin;
     const double half = width / 2.0 - mm(3);
     if (number > 1) {
-        line_at(painter, furniture.left, styles::running, side_margin, mm(9), width * 0.68);
+        line_at(painter, furniture.left, styles::running, side_margin, mm(8), width * 0.68);
         line_at(painter, furniture.right, styles::in(styles::running, Qt::AlignRight),
-                side_margin + width * 0.7, mm(9), width * 0.3);
+                side_margin + width * 0.7, mm(8), width * 0.3);
     }
-    const double foot = page.height() - mm(12);
+    const double foot = page.height() - mm(11);
     line_at(painter, furniture.made, styles::running, side_margin, foot, half);
     const QString pages = text_of(report::Label::page_of).arg(number).arg(count);
     line_at(painter, pages, styles::in(styles::running, Qt::AlignRight), side_margin + width - half, foot,

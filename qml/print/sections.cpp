@@ -21,8 +21,8 @@ struct Manner {
     double type = 1.0;
 };
 
-constexpr double evidence_type = 0.92;
-constexpr double small_print_type = 0.85;
+constexpr double evidence_type = 0.89;
+constexpr double small_print_type = 0.83;
 
 std::size_t widest_strips(const report::Section& section) {
     std::size_t bores = 0;
@@ -45,6 +45,8 @@ Manner manner_of(const report::Section& section) {
         case Label::cautions:
             return {1, 1.0};
         case Label::where_it_leaks:
+        case Label::weakened:
+        case Label::limits:
             return {2, evidence_type};
         case Label::before_after:
             return {widest_strips(section) > most_bores_in_a_column ? 0 : 3, evidence_type};
@@ -53,12 +55,10 @@ Manner manner_of(const report::Section& section) {
         case Label::remarks:
         case Label::why:
         case Label::contradictions:
-        case Label::weakened:
-        case Label::limits:
         case Label::clearances:
         case Label::crankcase:
-            return {5, evidence_type};
         case Label::conditions:
+            return {5, evidence_type};
         case Label::not_done:
         case Label::engine:
         case Label::uncertainty:

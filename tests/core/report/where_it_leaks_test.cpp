@@ -38,7 +38,7 @@ TEST(ReportOdds, StandFirstOfTheEvidenceAndOnlyWhereTheyAreKnown) {
     ASSERT_NE(at, headings.end());
     for (Label before : {Label::in_short, Label::plan, Label::cautions})
         EXPECT_LT(std::ranges::find(headings, before), at);
-    EXPECT_EQ(at + 1, std::ranges::find(headings, Label::readings));
+    EXPECT_LT(at, std::ranges::find(headings, Label::readings));
 }
 
 TEST(ReportOdds, DrawTheSharesLargestFirstAndNameTheSmallOnes) {
