@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <charconv>
 
+#include "core/base/utf8.h"
 #include "core/model/check.h"
 
 namespace lapwing::exchange {
@@ -144,7 +145,8 @@ Result<BagInfo> parse_bag_info(std::string_view text) {
         }
         const auto colon = line.find(':');
         if (colon == 0 || colon == std::string_view::npos)
-            return fail("bag.info", "bag-info.txt has a line without a label: \"{}\".", line.substr(0, 80));
+            return fail("bag.info", "bag-info.txt has a line without a label: \"{}\".",
+                        line.substr(0, cut_between_letters(line, 80)));
         out.emplace_back(std::string(trimmed(line.substr(0, colon))),
                          std::string(trimmed(line.substr(colon + 1))));
     }
@@ -176,7 +178,7 @@ Result<std::optional<Oxum>> payload_oxum(const BagInfo& info) {
 
 std::optional<Error> path_fault(std::string_view path) {
     std::string shown;
-    for (const char c : path.substr(0, 120))
+    for (const char c : path.substr(0, cut_between_letters(path, 120)))
         shown += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
     if (!model::is_utf8(path)) shown = "?";
     const auto refuse = [&](std::string_view why) {

@@ -10,6 +10,7 @@
 #include <rapidcheck/gtest.h>
 
 #include "core/exchange/session_file.h"
+#include "core/model/check.h"
 #include "tests/core/exchange/packed.h"
 
 namespace lapwing::exchange {
@@ -93,6 +94,16 @@ TEST(BagText, BagInfoLinesMayBeContinued) {  // 2.2.2
     EXPECT_EQ(info->front().second, "one\ntwo");
     EXPECT_EQ(*payload_oxum(*info), (Oxum{12, 3}));
     EXPECT_FALSE(parse_bag_info("no label\n"));
+}
+
+TEST(BagText, WhatIsShownOfALongTextIsCutBetweenLetters) {
+    std::string umlauts = "/";
+    for (int i = 0; i < 400; ++i)
+        umlauts += "\u00dc";  // of two bytes
+    for (const auto& text : {umlauts, "/x" + umlauts}) {
+        EXPECT_TRUE(model::is_utf8(path_fault(text)->english));
+        EXPECT_TRUE(model::is_utf8(parse_bag_info(text).error().english));
+    }
 }
 
 TEST(BagText, PayloadOxumStandsOnceAndIsTwoNumbers) {  // 2.2.2: MUST NOT be repeated
