@@ -18,13 +18,17 @@ build_jobs() {
     echo "$cores"
 }
 
-# configure_and_build PRESET [CMAKE OPTION...]
+# configure_and_build PRESET [CMAKE OPTION...] [--target TARGET...]
 configure_and_build() {
-    local preset=$1
+    local preset=$1 options=()
     shift
-    command -v ccache >/dev/null && set -- -DCMAKE_CXX_COMPILER_LAUNCHER=ccache "$@"
-    cmake --preset "$preset" "$@" </dev/null || return
-    NINJA_STATUS='[%f/%t, %es] ' cmake --build ".build/$preset" --parallel "$(build_jobs)" </dev/null
+    while [ $# -gt 0 ] && [ "$1" != --target ]; do
+        options+=("$1")
+        shift
+    done
+    command -v ccache >/dev/null && options+=(-DCMAKE_CXX_COMPILER_LAUNCHER=ccache)
+    cmake --preset "$preset" "${options[@]}" </dev/null || return
+    NINJA_STATUS='[%f/%t, %es] ' cmake --build ".build/$preset" --parallel "$(build_jobs)" "$@" </dev/null
 }
 
 # packages_in SECTION...: the names that platform/linux/packages lists there.
