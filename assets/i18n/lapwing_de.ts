@@ -2120,6 +2120,11 @@
         <translation>Bei der Verknüpfung mit „%1“ stimmt die Angabe des Eintrags nicht (%2): noch einmal anhängen.</translation>
     </message>
     <message>
+        <source>not name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>nicht nennen</translation>
+    </message>
+    <message>
         <source>record to hang on</source>
         <extracomment>goes into the sentence of an error</extracomment>
         <translation>verknüpfter Eintrag</translation>
@@ -2691,6 +2696,7 @@
     </message>
     <message>
         <source>%1 of %2%3 is outside what this sum can take. Give %4 to %5%6.</source>
+        <extracomment>of several codes</extracomment>
         <translation>%1 von %2%3 liegt außerhalb dessen, was diese Rechnung verträgt. %4 bis %5%6 angeben.</translation>
     </message>
     <message>
@@ -2827,6 +2833,16 @@
         <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
         <extracomment>leakdown.check_hole</extracomment>
         <translation>%1 kPa von %2 kPa gehalten sagt nichts über die Drosselbohrung: Das Prüfloch ist %3. Ein Loch von etwa der Größe der Drosselbohrung nehmen.</translation>
+    </message>
+    <message>
+        <source>blocked or too small</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>verstopft oder zu klein</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>zu groß</translation>
     </message>
     <message>
         <source>A reading that loses nothing or holds nothing says nothing about the leak&apos;s law. Take two readings that hold something between zero and the set pressure.</source>
@@ -3081,7 +3097,7 @@
     <message>
         <source>%1 was moved or removed while Lapwing had it open, so this was not stored. Put its folder back and do it again; or close Lapwing and open it again.</source>
         <extracomment>store.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 wurde verschoben oder entfernt, während Lapwing damit arbeitete; darum wurde dies nicht gespeichert. Den Ordner zurücklegen und es noch einmal tun; oder Lapwing schließen und wieder öffnen.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
@@ -3126,12 +3142,22 @@
     <message>
         <source>The library %1 is %2, though there was one before.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Bibliothek %1 ist %2, obwohl es vorher eine gab.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>leer</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>nicht da</translation>
     </message>
     <message>
         <source>The file of the library was gone. The backup of %1 stands in for it; what was recorded after that is not in it.</source>
         <extracomment>store.restored_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei der Bibliothek war weg. An ihre Stelle tritt die Sicherung vom %1; was danach erfasst wurde, ist nicht darin.</translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
@@ -3141,7 +3167,7 @@
     <message>
         <source>The file of the library was gone and no backup of it can be used. An empty library was started. Session files handed over before can be opened again.</source>
         <extracomment>store.started_anew_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Datei der Bibliothek war weg, und keine Sicherung davon ist brauchbar. Eine leere Bibliothek wurde begonnen. Früher übergebene Sitzungsdateien lassen sich wieder öffnen.</translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
@@ -3375,7 +3401,7 @@
     </message>
     <message>
         <source>This %1 is no longer in the library. Go back and look again.</source>
-        <extracomment>record.gone</extracomment>
+        <extracomment>of several codes; record.gone</extracomment>
         <translation>Dieser Eintrag („%1“) ist nicht mehr im Bestand. Zurückgehen und noch einmal nachsehen.</translation>
     </message>
     <message>
@@ -5635,22 +5661,22 @@
     <message>
         <source>%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held against the limit.</source>
         <extracomment>why.put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Abgelesen %1. Ohne das, was den Messwert behindert hat, sind das etwa %2: Dies wird am Grenzwert gemessen.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
         <extracomment>why.put_right_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass es sich nicht unterscheiden lässt: erst beheben, was im Weg stand, dann noch einmal prüfen.</translation>
     </message>
     <message>
         <source>The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows how much that took off: hold it open, then test again.</source>
         <extracomment>why.lowered_throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Drosselklappe war geschlossen, und ohne Bohrung, Hub und Verdichtungsverhältnis auf der Karte weiß niemand, wie viel das gekostet hat: offen halten und noch einmal prüfen.</translation>
     </message>
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and without bore, stroke and compression ratio on the card nobody knows how much that took off: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und ohne Bohrung, Hub und Verdichtungsverhältnis auf der Karte weiß niemand, wie viel das gekostet hat: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -5675,22 +5701,22 @@
     <message>
         <source>Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault.</source>
         <extracomment>leak.bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Von %1 veröffentlichten Bereichen, jeder auf seinem eigenen Prüfgerät: in Ordnung sagen %2, grenzwertig %3, Fehler %4.</translation>
     </message>
     <message>
         <source>The cylinders&apos; leakages lie %1 apart; %2 is allowed (%3).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Druckverluste der Zylinder liegen %1 auseinander; zulässig sind %2 (%3).</translation>
     </message>
     <message>
         <source>The cylinders&apos; leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Die Druckverluste der Zylinder liegen %1 auseinander: mehr als %2, und bis %3 heißt das nur, noch einmal hinzusehen (%4).</translation>
     </message>
     <message>
         <source>Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zylinder %4 verliert %1 mehr als Zylinder %5; zulässig sind %2 (%3).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -5700,7 +5726,7 @@
     <message>
         <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close_to_band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6220,52 +6246,52 @@
     <message>
         <source>The needle stands at zero.</source>
         <extracomment>check.zero</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeiger steht auf null.</translation>
     </message>
     <message>
         <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
         <extracomment>check.zero_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Zeiger steht %1 neben null. Mit dieser Prüfung behalten, zählt das zur Unsicherheit jedes Messwerts.</translation>
     </message>
     <message>
         <source>%1 apart; this gauge&apos;s class allows %2.</source>
         <extracomment>check.reference_within</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 auseinander; die Klasse dieses Manometers lässt %2 zu.</translation>
     </message>
     <message>
         <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
         <extracomment>check.reference_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 auseinander, mehr als die %2, die die Klasse dieses Manometers zulässt: seinen Messwerten weniger trauen oder es ersetzen.</translation>
     </message>
     <message>
         <source>It holds: %1 lost.</source>
         <extracomment>check.outlet_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Es hält: %1 verloren.</translation>
     </message>
     <message>
         <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
         <extracomment>check.outlet_leaks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 verloren bei geschlossenem Ausgang: Das Prüfgerät selbst würde an einem Zylinder, der gut dichtet, %2 Druckverlust zeigen.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
         <extracomment>check.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1. Auf der Karte eintragen: Damit werden Messwerte umgerechnet.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
         <extracomment>check.restrictor_as_card</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2: Das passt zusammen.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
         <extracomment>check.restrictor_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
     </message>
     <message>
         <source>%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
@@ -6475,7 +6501,7 @@
     <message>
         <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
         <extracomment>note.speed_assumed</extracomment>
-        <translation type="unfinished">Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen.</translation>
+        <translation>Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen und kann um %1 falsch sein.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: taken as cold.</source>
@@ -6515,22 +6541,22 @@
     <message>
         <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
         <extracomment>note.restrictor_doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der wirksame Querschnitt der Drosselbohrung des Prüfgeräts kann um %1 falsch sein.</translation>
     </message>
     <message>
         <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
         <extracomment>note.band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %5 bei %2. In Ordnung bis %3, ein Fehler über %4.</translation>
     </message>
     <message>
         <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
         <extracomment>note.speed_dip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Anlasser wird langsamer, wo das Gas zurückdrückt: Gerechnet wird mit %1 der mittleren Drehzahl.</translation>
     </message>
     <message>
         <source>Left out: waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Nicht berücksichtigt: Schwingungen in den Kanälen, Ölnebel, Spalte.</translation>
     </message>
     <message>
         <source>four-stroke</source>
@@ -7815,7 +7841,7 @@
     <message>
         <source>leakage of cylinder</source>
         <extracomment>input:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Druckverlust von Zylinder</translation>
     </message>
     <message>
         <source>restrictor</source>
@@ -8185,42 +8211,42 @@
     <message>
         <source>What makers say of such a leak</source>
         <extracomment>from:bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Was Hersteller zu so einem Leck sagen</translation>
     </message>
     <message>
         <source>The leak is converted to the tester that each band was written for, and judged there.</source>
         <extracomment>from:bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Leck wird auf das Prüfgerät umgerechnet, für das der jeweilige Bereich geschrieben wurde, und dort beurteilt.</translation>
     </message>
     <message>
         <source>Difference between cylinders</source>
         <extracomment>from:leak_spread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unterschied zwischen den Zylindern</translation>
     </message>
     <message>
         <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
         <extracomment>from:leak_spread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Der Druckverlust jedes Zylinders auf dem Prüfgerät, für das die Regel geschrieben wurde.</translation>
     </message>
     <message>
         <source>As a limit means it</source>
         <extracomment>from:put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie ein Grenzwert es meint</translation>
     </message>
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model sizes what was otherwise; each loss is taken off the reading.</source>
         <extracomment>from:put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell schätzt ab, was davon abwich; jeder Verlust wird aus dem Messwert herausgerechnet.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
         <extracomment>from:oil_fill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie voll der Brennraum ist</translation>
     </message>
     <message>
         <source>The oil put in against the chamber at top dead centre.</source>
         <extracomment>from:oil_fill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das eingefüllte Öl gegen den Brennraum im oberen Totpunkt.</translation>
     </message>
     <message>
         <source>What the hose takes off</source>
@@ -9735,7 +9761,7 @@
     <message>
         <source>Two standard deviations of what road engines have, as every +- on these pages.</source>
         <extracomment>closing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Zwei Standardabweichungen dessen, was Straßenmotoren haben, wie jedes ± auf diesen Seiten.</translation>
     </message>
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
@@ -9745,7 +9771,7 @@
     <message>
         <source>Wear of the drive and clearance; two standard deviations.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Verschleiß des Antriebs und Ventilspiel; zwei Standardabweichungen.</translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
@@ -9785,17 +9811,17 @@
     <message>
         <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
         <extracomment>speed-dip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Drehzahl nahe dem oberen Totpunkt im Verhältnis zur mittleren Anlasserdrehzahl, die ein Drehzahlmesser zeigt.</translation>
     </message>
     <message>
         <source>As in odds.json: the starter slows down where the gas pushes back.</source>
         <extracomment>speed-dip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wie in odds.json: Der Anlasser wird langsamer, wo das Gas zurückdrückt.</translation>
     </message>
     <message>
         <source>Doubt of that factor, one standard uncertainty as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit dieses Faktors, eine Standardunsicherheit als Anteil der Drehzahl.</translation>
     </message>
     <message>
         <source>As in odds.json.</source>
@@ -9805,12 +9831,12 @@
     <message>
         <source>Doubt of a cranking speed that was not noted, one standard uncertainty.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Unsicherheit einer nicht notierten Anlasserdrehzahl, eine Standardunsicherheit.</translation>
     </message>
     <message>
         <source>The same of one that was noted.</source>
         <extracomment>speed-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dasselbe für eine notierte.</translation>
     </message>
     <message>
         <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
@@ -9935,27 +9961,27 @@
     <message>
         <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>
         <extracomment>oil-most-of-chamber, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Vor Öl, das diesen Anteil des Brennraums oder mehr füllt, wird gewarnt: Es kann den Motor blockieren.</translation>
     </message>
     <message>
         <source>The oil does not lie flat, and the figures on the card are not exact. Above 90 % no sum is done.</source>
         <extracomment>oil-most-of-chamber, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Das Öl liegt nicht eben, und die Zahlen auf der Karte sind nicht genau. Über 90 % wird nicht gerechnet.</translation>
     </message>
     <message>
         <source>Where the amount of oil is not noted, no more than this share of the chamber is taken.</source>
         <extracomment>oil-assumed-of-chamber, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Wo die Ölmenge nicht notiert ist, wird höchstens dieser Anteil des Brennraums angenommen.</translation>
     </message>
     <message>
         <source>A teaspoon fills most of the chamber of a very small engine.</source>
         <extracomment>oil-assumed-of-chamber, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Ein Teelöffel füllt den größten Teil des Brennraums eines sehr kleinen Motors.</translation>
     </message>
     <message>
         <source>What the cranking model may be out by for a whole engine, one standard uncertainty as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation type="unfinished">Worum das Durchdrehmodell bei einem ganzen Motor falsch sein kann, als Anteil des Messwerts.</translation>
+        <translation>Worum das Durchdrehmodell bei einem ganzen Motor falsch sein kann, eine Standardunsicherheit als Anteil des Messwerts.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
@@ -12650,7 +12676,7 @@
     <message>
         <source>Touch a number to see where it comes from, what went in and what it rests on.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished">Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und wie viel Unsicherheit jeder Teil beiträgt.</translation>
+        <translation>Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und worauf sie beruht.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
@@ -14060,7 +14086,7 @@
     </message>
     <message>
         <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than the gauge&apos;s own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Urteil folgt der abgelesenen Zahl; eine, die den Grenzwert des Herstellers um weniger als die Unsicherheit des Manometers überschreitet, heißt grenzwertig. Ein Messwert, den ein Schlauch, eine geschlossene Drosselklappe, ein kalter Motor oder eine schwache Batterie gesenkt hat, wird vorher berichtigt.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
@@ -14268,6 +14294,14 @@
         <translation>Einstellungen</translation>
     </message>
     <message>
+        <source>Language</source>
+        <translation>Sprache</translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>wie das System</translation>
+    </message>
+    <message>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
@@ -14290,10 +14324,6 @@
     <message>
         <source>Look</source>
         <translation>Aussehen</translation>
-    </message>
-    <message>
-        <source>as the system</source>
-        <translation>wie das System</translation>
     </message>
     <message>
         <source>workshop, dark</source>
@@ -15802,7 +15832,7 @@
     </message>
     <message>
         <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>Auf dem Zifferblatt ist mehr als ein Zeiger, und das Foto verrät nicht, welcher abzulesen ist. Den Wert eingeben.</translation>
     </message>
     <message>
         <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
@@ -16123,10 +16153,6 @@
         <translation>Danach zu erwartende Trockenprüfung: %1 bis %2</translation>
     </message>
     <message>
-        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
-        <translation>Danach in neun von zehn Fällen zu erwartende Trockenprüfung: %1 bis %2</translation>
-    </message>
-    <message>
         <source>%1, cylinder %2</source>
         <translation>%1, Zylinder %2</translation>
     </message>
@@ -16156,6 +16182,10 @@
     <message>
         <source>Everything</source>
         <translation>Alles</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
+        <translation>Danach in neun von zehn Fällen zu erwartende Trockenprüfung: %1 bis %2</translation>
     </message>
     <message>
         <source>Noted %1</source>
@@ -16381,12 +16411,12 @@
         <translation>Druckverlust auf einem Prüfgerät mit %1 und %2: im Bereich bis, grenzwertig bis</translation>
     </message>
     <message>
-        <source>As a tester&apos;s maker says. </source>
-        <translation>Nach Angabe des Herstellers eines Prüfgeräts. </translation>
+        <source>As a tester&apos;s maker says. %1</source>
+        <translation>Nach Angabe des Herstellers eines Prüfgeräts. %1</translation>
     </message>
     <message>
-        <source>Aircraft. </source>
-        <translation>Luftfahrzeuge. </translation>
+        <source>Aircraft. %1</source>
+        <translation>Luftfahrzeuge. %1</translation>
     </message>
     <message>
         <source>%1 and %2</source>

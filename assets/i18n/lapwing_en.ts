@@ -5,9 +5,9 @@
     <name>WipeLock</name>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Touches count again in %n second.</numerusform>
+            <numerusform>Touches count again in %n seconds.</numerusform>
         </translation>
     </message>
 </context>
@@ -15,9 +15,9 @@
     <name>lapwing::PlanModel</name>
     <message numerus="yes">
         <source>%n price(s) too long to add up</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n price too long to add up</numerusform>
+            <numerusform>%n prices too long to add up</numerusform>
         </translation>
     </message>
 </context>
@@ -25,9 +25,9 @@
     <name>lapwing::SessionModel</name>
     <message numerus="yes">
         <source>%n left out</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n left out</numerusform>
+            <numerusform>%n left out</numerusform>
         </translation>
     </message>
 </context>

@@ -2120,6 +2120,11 @@
         <translation>Un vínculo a «%1» no encaja con su registro (%2): adjuntarlo de nuevo.</translation>
     </message>
     <message>
+        <source>not name</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>no nombrar</translation>
+    </message>
+    <message>
         <source>record to hang on</source>
         <extracomment>goes into the sentence of an error</extracomment>
         <translation>registro del que depende</translation>
@@ -2691,6 +2696,7 @@
     </message>
     <message>
         <source>%1 of %2%3 is outside what this sum can take. Give %4 to %5%6.</source>
+        <extracomment>of several codes</extracomment>
         <translation>%1 de %2%3 está fuera de lo que este cálculo admite. Dar de %4 a %5%6.</translation>
     </message>
     <message>
@@ -2827,6 +2833,16 @@
         <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
         <extracomment>leakdown.check_hole</extracomment>
         <translation>Mantener %1 kPa de %2 kPa no dice nada del restrictor: el agujero de control es %3. Usar un agujero de la medida del restrictor más o menos.</translation>
+    </message>
+    <message>
+        <source>blocked or too small</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>tapado o demasiado pequeño</translation>
+    </message>
+    <message>
+        <source>too large</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>demasiado grande</translation>
     </message>
     <message>
         <source>A reading that loses nothing or holds nothing says nothing about the leak&apos;s law. Take two readings that hold something between zero and the set pressure.</source>
@@ -3081,7 +3097,7 @@
     <message>
         <source>%1 was moved or removed while Lapwing had it open, so this was not stored. Put its folder back and do it again; or close Lapwing and open it again.</source>
         <extracomment>store.gone</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 se movió o se quitó mientras Lapwing lo tenía abierto, así que esto no se guardó. Devolver la carpeta a su sitio y hacerlo otra vez; o cerrar Lapwing y volver a abrirlo.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be written (%2). Check that the folder exists, belongs to you and is not write-protected.</source>
@@ -3126,12 +3142,22 @@
     <message>
         <source>The library %1 is %2, though there was one before.</source>
         <extracomment>store.damaged</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La biblioteca %1 está %2, aunque antes había una.</translation>
+    </message>
+    <message>
+        <source>empty</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>vacía</translation>
+    </message>
+    <message>
+        <source>missing</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>ausente</translation>
     </message>
     <message>
         <source>The file of the library was gone. The backup of %1 stands in for it; what was recorded after that is not in it.</source>
         <extracomment>store.restored_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la biblioteca había desaparecido. En su lugar está la copia de seguridad del %1; lo registrado después no está en ella.</translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
@@ -3141,7 +3167,7 @@
     <message>
         <source>The file of the library was gone and no backup of it can be used. An empty library was started. Session files handed over before can be opened again.</source>
         <extracomment>store.started_anew_lost</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El archivo de la biblioteca había desaparecido y ninguna copia de seguridad se puede usar. Se empezó una biblioteca vacía. Los archivos de sesión entregados antes se pueden volver a abrir.</translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
@@ -3375,7 +3401,7 @@
     </message>
     <message>
         <source>This %1 is no longer in the library. Go back and look again.</source>
-        <extracomment>record.gone</extracomment>
+        <extracomment>of several codes; record.gone</extracomment>
         <translation>Esto ya no está en la biblioteca (%1). Volver y mirar de nuevo.</translation>
     </message>
     <message>
@@ -5635,22 +5661,22 @@
     <message>
         <source>%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held against the limit.</source>
         <extracomment>why.put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 según se leyó. Sin lo que estorbaba a la lectura, son unos %2: esto es lo que se compara con el límite.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
         <extracomment>why.put_right_close</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está tan cerca del límite inferior de %2 que no se puede distinguir: corregir lo que estorbaba y volver a probar.</translation>
     </message>
     <message>
         <source>The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows how much that took off: hold it open, then test again.</source>
         <extracomment>why.lowered_throttle</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La mariposa estaba cerrada, y sin diámetro, carrera y relación de compresión en la ficha nadie sabe cuánto quitó eso: mantenerla abierta y volver a probar.</translation>
     </message>
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and without bore, stroke and compression ratio on the card nobody knows how much that took off: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La válvula de retención del manómetro está detrás de la manguera, y sin diámetro, carrera y relación de compresión en la ficha nadie sabe cuánto quitó eso: usar un manómetro con la válvula de retención en el agujero de la bujía.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -5675,22 +5701,22 @@
     <message>
         <source>Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault.</source>
         <extracomment>leak.bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>De %1 bandas publicadas, cada una en su propio comprobador: %2 dicen en rango, %3 dudoso, %4 fallo.</translation>
     </message>
     <message>
         <source>The cylinders&apos; leakages lie %1 apart; %2 is allowed (%3).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pérdidas de los cilindros difieren en %1; se admite %2 (%3).</translation>
     </message>
     <message>
         <source>The cylinders&apos; leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Las pérdidas de los cilindros difieren en %1: más de %2, y hasta %3 solo pide mirar otra vez (%4).</translation>
     </message>
     <message>
         <source>Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El cilindro %4 pierde %1 más que el cilindro %5; se admite %2 (%3).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -5700,7 +5726,7 @@
     <message>
         <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close_to_band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6220,52 +6246,52 @@
     <message>
         <source>The needle stands at zero.</source>
         <extracomment>check.zero</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La aguja está en cero.</translation>
     </message>
     <message>
         <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
         <extracomment>check.zero_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La aguja está a %1 del cero. Guardado con esta comprobación, cuenta en la duda de cada lectura.</translation>
     </message>
     <message>
         <source>%1 apart; this gauge&apos;s class allows %2.</source>
         <extracomment>check.reference_within</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Difieren en %1; la clase de este manómetro admite %2.</translation>
     </message>
     <message>
         <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
         <extracomment>check.reference_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Difieren en %1, más de los %2 que admite la clase de este manómetro: fiarse menos de sus lecturas, o cambiarlo.</translation>
     </message>
     <message>
         <source>It holds: %1 lost.</source>
         <extracomment>check.outlet_holds</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Aguanta: se pierde %1.</translation>
     </message>
     <message>
         <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
         <extracomment>check.outlet_leaks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se pierde %1 con la salida cerrada: el propio comprobador marcaría %2 de pérdida en un cilindro que cierra bien.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
         <extracomment>check.restrictor</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Según este agujero el restrictor es de %1. Escribirlo en la ficha: con él se convierten las lecturas.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
         <extracomment>check.restrictor_as_card</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Según este agujero el restrictor es de %1; la ficha dice %2: concuerdan.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
         <extracomment>check.restrictor_off</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Según este agujero el restrictor es de %1; la ficha dice %2. Las lecturas se convierten con el de la ficha: corregirlo allí.</translation>
     </message>
     <message>
         <source>%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
@@ -6475,7 +6501,7 @@
     <message>
         <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
         <extracomment>note.speed_assumed</extracomment>
-        <translation type="unfinished">La velocidad de arranque no está anotada: se supone.</translation>
+        <translation>La velocidad de arranque no está anotada: se supone, y puede desviarse en %1.</translation>
     </message>
     <message>
         <source>Cold or warm is not noted: taken as cold.</source>
@@ -6515,22 +6541,22 @@
     <message>
         <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
         <extracomment>note.restrictor_doubt</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El área efectiva del restrictor del comprobador puede desviarse en %1.</translation>
     </message>
     <message>
         <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
         <extracomment>note.band</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>%1: %5 a %2. En rango hasta %3, fallo por encima de %4.</translation>
     </message>
     <message>
         <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
         <extracomment>note.speed_dip</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El arranque se frena donde el gas empuja en contra: se cuenta con %1 de la velocidad media.</translation>
     </message>
     <message>
         <source>Left out: waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>No se tienen en cuenta: ondas en los conductos, niebla de aceite, rendijas.</translation>
     </message>
     <message>
         <source>four-stroke</source>
@@ -7815,7 +7841,7 @@
     <message>
         <source>leakage of cylinder</source>
         <extracomment>input:leakage</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>pérdida del cilindro</translation>
     </message>
     <message>
         <source>restrictor</source>
@@ -8185,42 +8211,42 @@
     <message>
         <source>What makers say of such a leak</source>
         <extracomment>from:bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo que dicen los fabricantes de una fuga así</translation>
     </message>
     <message>
         <source>The leak is converted to the tester that each band was written for, and judged there.</source>
         <extracomment>from:bands</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La fuga se convierte al comprobador para el que se escribió cada banda, y se juzga allí.</translation>
     </message>
     <message>
         <source>Difference between cylinders</source>
         <extracomment>from:leak_spread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Diferencia entre cilindros</translation>
     </message>
     <message>
         <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
         <extracomment>from:leak_spread</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>La pérdida de cada cilindro en el comprobador para el que se escribió la regla.</translation>
     </message>
     <message>
         <source>As a limit means it</source>
         <extracomment>from:put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como lo entiende un límite</translation>
     </message>
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model sizes what was otherwise; each loss is taken off the reading.</source>
         <extracomment>from:put_right</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula de retención en el agujero de la bujía. El modelo calcula lo que fue distinto; cada pérdida se descuenta de la lectura.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
         <extracomment>from:oil_fill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo llena que está la cámara</translation>
     </message>
     <message>
         <source>The oil put in against the chamber at top dead centre.</source>
         <extracomment>from:oil_fill</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite echado frente a la cámara en el punto muerto superior.</translation>
     </message>
     <message>
         <source>What the hose takes off</source>
@@ -9735,7 +9761,7 @@
     <message>
         <source>Two standard deviations of what road engines have, as every +- on these pages.</source>
         <extracomment>closing-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Dos desviaciones típicas de lo que tienen los motores de carretera, como cada ± de estas páginas.</translation>
     </message>
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
@@ -9745,7 +9771,7 @@
     <message>
         <source>Wear of the drive and clearance; two standard deviations.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Desgaste de la distribución y juego; dos desviaciones típicas.</translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
@@ -9785,17 +9811,17 @@
     <message>
         <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
         <extracomment>speed-dip, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad cerca del punto muerto superior respecto a la velocidad media de arranque, que es la que marca un cuentavueltas.</translation>
     </message>
     <message>
         <source>As in odds.json: the starter slows down where the gas pushes back.</source>
         <extracomment>speed-dip, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Como en odds.json: el arranque se frena donde el gas empuja en contra.</translation>
     </message>
     <message>
         <source>Doubt of that factor, one standard uncertainty as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de ese factor, una incertidumbre típica como parte de la velocidad.</translation>
     </message>
     <message>
         <source>As in odds.json.</source>
@@ -9805,12 +9831,12 @@
     <message>
         <source>Doubt of a cranking speed that was not noted, one standard uncertainty.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Duda de una velocidad de arranque no anotada, una incertidumbre típica.</translation>
     </message>
     <message>
         <source>The same of one that was noted.</source>
         <extracomment>speed-known-doubt, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo de una anotada.</translation>
     </message>
     <message>
         <source>Cylinder walls of a warm engine whose coolant temperature is not noted.</source>
@@ -9935,27 +9961,27 @@
     <message>
         <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>
         <extracomment>oil-most-of-chamber, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Se avisa del aceite que llena esta parte de la cámara o más: puede bloquear el motor.</translation>
     </message>
     <message>
         <source>The oil does not lie flat, and the figures on the card are not exact. Above 90 % no sum is done.</source>
         <extracomment>oil-most-of-chamber, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>El aceite no queda plano, y las cifras de la ficha no son exactas. Por encima del 90 % no se hace ningún cálculo.</translation>
     </message>
     <message>
         <source>Where the amount of oil is not noted, no more than this share of the chamber is taken.</source>
         <extracomment>oil-assumed-of-chamber, text</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Donde la cantidad de aceite no está anotada, se toma como mucho esta parte de la cámara.</translation>
     </message>
     <message>
         <source>A teaspoon fills most of the chamber of a very small engine.</source>
         <extracomment>oil-assumed-of-chamber, comment</extracomment>
-        <translation type="unfinished"></translation>
+        <translation>Una cucharadita llena la mayor parte de la cámara de un motor muy pequeño.</translation>
     </message>
     <message>
         <source>What the cranking model may be out by for a whole engine, one standard uncertainty as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation type="unfinished">Lo que puede desviarse el modelo de arranque para un motor entero, como parte de la lectura.</translation>
+        <translation>Lo que puede desviarse el modelo de arranque para un motor entero, una incertidumbre típica como parte de la lectura.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
@@ -12650,7 +12676,7 @@
     <message>
         <source>Touch a number to see where it comes from, what went in and what it rests on.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation type="unfinished">Tocar un número para ver de dónde sale, qué datos entraron y cuánta duda aporta cada parte.</translation>
+        <translation>Tocar un número para ver de dónde sale, qué datos entraron y en qué se apoya.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
@@ -14060,7 +14086,7 @@
     </message>
     <message>
         <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than the gauge&apos;s own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
-        <translation type="unfinished"></translation>
+        <translation>El veredicto sigue la cifra tal como se leyó; la que pasa el límite del fabricante por menos que la incertidumbre propia del manómetro se llama dudosa. Una lectura que bajó por una manguera, una mariposa cerrada, un motor frío o una batería débil se corrige antes.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
@@ -14268,6 +14294,14 @@
         <translation>Ajustes</translation>
     </message>
     <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+    <message>
+        <source>as the system</source>
+        <translation>como el sistema</translation>
+    </message>
+    <message>
         <source>Units</source>
         <translation>Unidades</translation>
     </message>
@@ -14290,10 +14324,6 @@
     <message>
         <source>Look</source>
         <translation>Aspecto</translation>
-    </message>
-    <message>
-        <source>as the system</source>
-        <translation>como el sistema</translation>
     </message>
     <message>
         <source>workshop, dark</source>
@@ -15802,7 +15832,7 @@
     </message>
     <message>
         <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
-        <translation type="unfinished"></translation>
+        <translation>En la esfera hay más de una aguja, y la foto no dice cuál hay que leer. Escribir el valor.</translation>
     </message>
     <message>
         <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
@@ -16123,10 +16153,6 @@
         <translation>Prueba en seco esperada después: %1 a %2</translation>
     </message>
     <message>
-        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
-        <translation>Prueba en seco esperada después, en nueve casos de diez: %1 a %2</translation>
-    </message>
-    <message>
         <source>%1, cylinder %2</source>
         <translation>%1, cilindro %2</translation>
     </message>
@@ -16156,6 +16182,10 @@
     <message>
         <source>Everything</source>
         <translation>Todo</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after it, in nine cases of ten: %1 to %2</source>
+        <translation>Prueba en seco esperada después, en nueve casos de diez: %1 a %2</translation>
     </message>
     <message>
         <source>Noted %1</source>
@@ -16381,12 +16411,12 @@
         <translation>Pérdida en un comprobador de %1 y %2: en rango hasta, en el límite hasta</translation>
     </message>
     <message>
-        <source>As a tester&apos;s maker says. </source>
-        <translation>Como dice el fabricante de un comprobador. </translation>
+        <source>As a tester&apos;s maker says. %1</source>
+        <translation>Como dice el fabricante de un comprobador. %1</translation>
     </message>
     <message>
-        <source>Aircraft. </source>
-        <translation>Aeronaves. </translation>
+        <source>Aircraft. %1</source>
+        <translation>Aeronaves. %1</translation>
     </message>
     <message>
         <source>%1 and %2</source>

@@ -8,6 +8,7 @@ import re
 import shutil
 import subprocess
 import tempfile
+import typing
 import xml.etree.ElementTree as ET
 from dataclasses import dataclass
 from pathlib import Path
@@ -119,8 +120,14 @@ def tokens(path):
     return out
 
 
+class Call(typing.NamedTuple):
+    name: str
+    arguments: list  # a string for each that is nothing but one, None for any other
+    within: list     # the strings inside the others
+
+
 def calls(path):
-    """(name, arguments) of everything written name(...); an argument that is one string is a str, any other None."""
+    """Everything that is written name(...)."""
     found = tokens(path)
     for at in range(len(found) - 1):
         if found[at][0] != "name" or found[at + 1] != ("other", "("):
@@ -141,7 +148,9 @@ def calls(path):
             else:
                 argument.append(token)
         arguments.append(argument)
-        yield found[at][1], [each[0][1] if len(each) == 1 and each[0][0] == "string" else None for each in arguments]
+        yield Call(found[at][1], [each[0][1] if len(each) == 1 and each[0][0] == "string" else None
+                                  for each in arguments],
+                   [token[1] for each in arguments if len(each) > 1 for token in each if token[0] == "string"])
 
 
 def sources_in(*rooms):
@@ -154,7 +163,7 @@ def sources_in(*rooms):
 def of_tables():
     """The tables of qml/format: SAY(code, english), TITLE(code, name, formula in words)."""
     found = [Text("Findings", text, hint=arguments[0], place=place)
-             for path, place in sources_in("qml/format") for name, arguments in calls(path)
+             for path, place in sources_in("qml/format") for name, arguments, _ in calls(path)
              if name in ("SAY", "TITLE") and None not in arguments for text in arguments[1:] if text]
     # The same English under two codes may be two words elsewhere ("none"): there the code tells them apart.
     codes = {}
@@ -178,12 +187,13 @@ NAMING = {
     "core/workflow": {"there"},
     "core/calculators": {"needs"},
 }
+SEVERAL = "of several codes"
 PART = "goes into the sentence of an error"
 CODE = re.compile(r"[a-z_0-9]+(\.[a-z_0-9]+)+")
 
 
 def numbered(pattern):
-    """As core/base/result.h does it: each field gets its number."""
+    """The pattern with a number for each field, as Qt's translations want it."""
     count = 0
 
     def number(match):
@@ -199,11 +209,14 @@ def numbered(pattern):
 def of_errors():
     for path, place in sources_in("core", *SPEAKING):
         naming = NAMING.get(place.rpartition("/")[0], ())
-        for name, arguments in calls(path):
+        for name, arguments, within in calls(path):
             if name in FAILING and len(arguments) > FAILING[name] + 1:
                 code, pattern = arguments[FAILING[name]:FAILING[name] + 2]
                 if pattern and (code is None or CODE.fullmatch(code)):
-                    yield Text("Errors", numbered(pattern), hint=code or "", place=place)
+                    yield Text("Errors", numbered(pattern), hint=code or SEVERAL, place=place)
+                    # is_there ? "empty" : "missing"
+                    yield from (Text("Errors", word, hint=PART, place=place) for word in within
+                                if re.fullmatch(r"[A-Za-z][a-z]+( [a-z]+)*", word))
             elif name in naming:
                 for text in arguments:
                     if text and not CODE.fullmatch(text):
@@ -248,3 +261,14 @@ def texts_of(value, place, hint):
             if shown and isinstance(text, str) and text:
                 yield Text("Reference", text, hint=f"{hint}, {field}" if hint else field, place=place)
         yield from texts_of(inner, place, hint)
+
+
+def error_patterns(texts):
+    """The patterns of errors by code, for the app: it tells by them what an English sentence was made from."""
+    found = {}
+    for text in texts:
+        if text.context == "Errors":
+            for code in text.hint.split("; "):
+                if CODE.fullmatch(code) or code == SEVERAL:
+                    found.setdefault("" if code == SEVERAL else code, []).append(text.source)
+    return json.dumps(found, indent=1, ensure_ascii=False, sort_keys=True) + "\n"

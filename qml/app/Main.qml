@@ -44,6 +44,15 @@ Window {
         value: window.app.settings.leftHand
     }
 
+    Connections {
+        target: window.app
+
+        // At the start the theme has looked itself.
+        function onLanguageChanged() {
+            Theme.rightToLeft = Qt.locale().textDirection === Qt.RightToLeft;
+        }
+    }
+
     Binding {
         target: Theme
         property: "bigKeys"

@@ -125,6 +125,15 @@ FocusScope {
         stack.push(items, T.StackView.Immediate);
     }
 
+    // Every page again, with the texts of another language; the place stays.
+    function buildAnew() {
+        messages.item?.hide();
+        stack.clear(T.StackView.Immediate);
+        stack.push(firstPage, {}, T.StackView.Immediate);
+        side.setUp();
+        reopen();
+    }
+
     // Named nowhere as a type: that alone would have its file read with the first page.
     function spokenMessages(): var {
         messages.active = true;
@@ -182,6 +191,8 @@ FocusScope {
         clip: true
 
         initialItem: Component {
+            id: firstPage
+
             Loader {
                 // The first page is plain, or an empty right pane when the list stands beside it.
                 Component.onCompleted: load()
@@ -260,6 +271,10 @@ FocusScope {
 
         function onTold(text: string) {
             shell.tell(text);
+        }
+
+        function onLanguageChanged() {
+            shell.buildAnew();
         }
 
         function onOpenRequested(file: string) {

@@ -24,6 +24,10 @@ namespace {
 
 constexpr auto housekeeping_after = std::chrono::milliseconds(1500);
 
+QString settings_file(const platform::Devices& devices) {
+    return QString::fromStdString((devices.paths.data() / "settings.ini").string());
+}
+
 }  // namespace
 
 Result<std::unique_ptr<Composition>> Composition::make(platform::Devices devices, const Clock& clock) {
@@ -41,10 +45,20 @@ Composition::Composition(platform::Devices devices, workflow::Opened opened, fin
       desk_(std::move(opened.desk)),
       told_(std::move(opened.told)),
       reference_(std::move(reference)),
-      settings_(std::make_unique<AppSettings>(
-          QString::fromStdString((devices.paths.data() / "settings.ini").string()))),
-      look_(std::make_unique<LookModel>(devices_.appearance, *settings_)),
-      context_(std::make_unique<AppContext>(*desk_, devices_, *settings_, reference_)) {}
+      settings_(std::make_unique<AppSettings>(settings_file(devices))),
+      look_(std::make_unique<LookModel>(devices_.appearance, *settings_)) {
+    // Before anything is said or formatted.
+    language_.choose(settings_->language());
+    context_ = std::make_unique<AppContext>(*desk_, devices_, *settings_, reference_);
+    // Queued: the page that it was chosen on is built anew.
+    QObject::connect(
+        settings_.get(), &AppSettings::languageChanged, context_.get(),
+        [this] {
+            language_.choose(settings_->language());
+            context_->changeLanguage();
+        },
+        Qt::QueuedConnection);
+}
 
 // Pages hold the context, and the desk's threads call back into it: both go before it does.
 Composition::~Composition() {
@@ -60,6 +74,8 @@ void Composition::addImports(QQmlEngine& engine) {
 QQuickWindow* Composition::showTrouble(QQmlApplicationEngine& engine, const platform::Devices& devices,
                                        const Error& error) {
     addImports(engine);
+    auto* language = new Language(&engine);
+    language->choose(AppSettings(settings_file(devices)).language());
     const format::Formatter format({}, QLocale());
     engine.setInitialProperties(
         {{QStringLiteral("message"), format.text(error)},
@@ -79,6 +95,8 @@ QQuickWindow* Composition::show(QQmlApplicationEngine& engine) {
                                  {QStringLiteral("look"), QVariant::fromValue(look_.get())},
                                  {QStringLiteral("greetings"), told}});
     engine.load(QUrl(QStringLiteral("qrc:/qml/Lapwing/App/Main.qml")));
+    // What stands outside the pages, which are built anew.
+    QObject::connect(context_.get(), &AppContext::languageChanged, &engine, &QQmlEngine::retranslate);
     if (!engine.rootObjects().isEmpty())
         window_ = qobject_cast<QQuickWindow*>(engine.rootObjects().constFirst());
     // When the person can see the app and it has nothing else to do.

@@ -14,6 +14,7 @@
 #include "core/findings/reference.h"
 #include "core/workflow/desk.h"
 #include "platform/api/devices.h"
+#include "qml/app/language.h"
 #include "qml/viewmodels/app_context.h"
 #include "qml/viewmodels/app_settings.h"
 #include "qml/viewmodels/look_model.h"
@@ -49,6 +50,7 @@ private:
     std::vector<Error> told_;
     findings::Reference reference_;
     std::unique_ptr<AppSettings> settings_;
+    Language language_;
     std::unique_ptr<LookModel> look_;
     std::unique_ptr<AppContext> context_;
     QPointer<QQuickWindow> window_;

@@ -52,7 +52,10 @@ int main(int argc, char** argv) {
                                   QStringLiteral("LOOK"));
     const QCommandLineOption text(QStringLiteral("text"), QStringLiteral("Choose the text size, 100 to 200."),
                                   QStringLiteral("PERCENT"));
-    options.addOptions({data, tour, once, size, look, text});
+    const QCommandLineOption language(QStringLiteral("language"),
+                                      QStringLiteral("Choose the language: system, en, de or es."),
+                                      QStringLiteral("LANGUAGE"));
+    options.addOptions({data, tour, once, size, look, text, language});
     options.addPositionalArgument(QStringLiteral("file"),
                                   QStringLiteral("Show what is in this session file or backup; nothing is "
                                                  "brought in before you say so."),
@@ -98,6 +101,7 @@ int main(int argc, char** argv) {
     if (!window) return 4;
     if (options.isSet(look)) (*made)->settings().setLook(options.value(look));
     if (options.isSet(text)) (*made)->settings().setTextPercent(options.value(text).toInt());
+    if (options.isSet(language)) (*made)->settings().setLanguage(options.value(language));
     if (const auto sides = options.value(size).split(QLatin1Char('x')); sides.size() == 2)
         window->resize(sides[0].toInt(), sides[1].toInt());
     outside.listen([&](const QString& handed_over) {

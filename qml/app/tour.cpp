@@ -10,7 +10,6 @@
 #include <QMouseEvent>
 #include <QQuickItem>
 #include <QQuickWindow>
-#include <algorithm>
 #include <cstdio>
 #include <functional>
 
@@ -67,9 +66,6 @@ public:
         return true;
     }
 
-    /// Whether a text with that part stands somewhere on the page.
-    bool reads(const QString& part) const { return reads(window_.contentItem(), part); }
-
     void go(const QString& page, const QVariantMap& args) {
         QMetaObject::invokeMethod(find(QStringLiteral("shell")), "go", Q_ARG(QString, page),
                                   Q_ARG(QVariant, QVariant(args)));
@@ -88,14 +84,6 @@ public:
     }
 
 private:
-    static bool reads(const QQuickItem* item, const QString& part) {
-        if (!item->isVisible()) return false;
-        if (item->property("text").toString().contains(part)) return true;
-        const auto children = item->childItems();
-        return std::any_of(children.begin(), children.end(),
-                           [&](const QQuickItem* child) { return reads(child, part); });
-    }
-
     static QQuickItem* find(QQuickItem* item, const QString& name) {
         if (!item->isVisible()) return nullptr;
         if (item->objectName() == name) return item;
@@ -220,7 +208,7 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
     for (const auto& [name, page, args] : pages) {
         hand.go(page, args);
         // What is worked out off the screen comes a moment later.
-        hand.wait([&] { return !hand.reads(QStringLiteral("Working it out")); }, 30'000);
+        hand.wait([&] { return hand.find(QStringLiteral("working")) == nullptr; }, 30'000);
         good = hand.shoot(name) && good;
     }
 

@@ -16,7 +16,25 @@ QString text_of(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-/// Puts "%1" to "%9" in at one go, so that a percent sign in a person's own text stays what it is.
+QDateTime where_noted(Timestamp at) {
+    return QDateTime::fromMSecsSinceEpoch(at.unix_ms, Qt::OffsetFromUTC, at.offset_min * 60);
+}
+
+/// Day, month and year in the locale's own order, the month as a word: 03/04 is March to some and April to
+/// others.
+QString date_pattern(const QLocale& locale) {
+    const QString own = locale.dateFormat(QLocale::ShortFormat);
+    const qsizetype day = own.indexOf(u'd');
+    const qsizetype month = own.indexOf(u'M');
+    if (own.indexOf(u'y') < day) return QStringLiteral("yyyy MMM d");
+    if (month < day) return QStringLiteral("MMM d, yyyy");
+    // Where a day in words is an ordinal, it has its point: "14. März".
+    const bool ordinal = locale.dateFormat(QLocale::LongFormat).contains(QStringLiteral("d. M"));
+    return ordinal ? QStringLiteral("d. MMM yyyy") : QStringLiteral("d MMM yyyy");
+}
+
+}  // namespace
+
 QString filled(const QString& pattern, const QStringList& args) {
     QString out;
     for (qsizetype i = 0; i < pattern.size(); ++i) {
@@ -32,24 +50,8 @@ QString filled(const QString& pattern, const QStringList& args) {
     return out.trimmed();
 }
 
-QDateTime where_noted(Timestamp at) {
-    return QDateTime::fromMSecsSinceEpoch(at.unix_ms, Qt::OffsetFromUTC, at.offset_min * 60);
-}
-
-/// Day, month and year in the locale's own order, the month as a word: 03/04 is March to some and April to
-/// others.
-QString date_pattern(const QLocale& locale) {
-    const QString own = locale.dateFormat(QLocale::ShortFormat);
-    const qsizetype day = own.indexOf(u'd');
-    const qsizetype month = own.indexOf(u'M');
-    if (own.indexOf(u'y') < day) return QStringLiteral("yyyy MMM d");
-    return month < day ? QStringLiteral("MMM d, yyyy") : QStringLiteral("d MMM yyyy");
-}
-
-}  // namespace
-
-QString translated(const char* english) {
-    return QCoreApplication::translate("Findings", english);
+QString translated(const char* english, std::string_view code) {
+    return QCoreApplication::translate("Findings", english, std::string(code).c_str());
 }
 
 Formatter::Formatter(Choice choice, QLocale locale) : choice_(choice), locale_(std::move(locale)) {
@@ -65,8 +67,8 @@ bool Formatter::knowsWord(const std::string& code) {
 }
 
 QString Formatter::text(const findings::Word& word) const {
-    if (const char* english = wordOf(word.code)) return translated(english);
-    if (const char* english = titleOf(word.code)) return translated(english);
+    if (const char* english = wordOf(word.code)) return translated(english, word.code);
+    if (const char* english = titleOf(word.code)) return translated(english, word.code);
     // A word from a newer core: better its bare name than nothing.
     return text_of(word.code).section(u':', 1);
 }
@@ -106,19 +108,26 @@ bool Formatter::opensWithNoDifference(const findings::Message& message) const {
 }
 
 QString Formatter::text(const findings::Message& message) const {
-    const char* english = opensWithNoDifference(message) ? sentenceOf(message.code + "/alike") : nullptr;
-    if (!english) english = sentenceOf(message.code);
+    std::string code = opensWithNoDifference(message) ? message.code + "/alike" : message.code;
+    if (!sentenceOf(code)) code = message.code;
+    const char* english = sentenceOf(code);
     if (!english) return {};
     QStringList args;
-    for (const findings::Arg& arg : message.args)
-        args += text(arg);
-    return filled(translated(english), args);
+    for (const findings::Arg& arg : message.args) {
+        const auto* words = std::get_if<std::string>(&arg);
+        args += words && tellsAnError(code) ? error(*words) : text(arg);
+    }
+    return filled(translated(english, code), args);
+}
+
+bool Formatter::tellsAnError(std::string_view code) {
+    return code == "model.refused" || code == "odds.no_cranking_model";
 }
 
 QStringList Formatter::lines(const findings::Derivation& derivation) const {
     QStringList out;
     out += text(derivation.title);
-    if (const char* words = inWordsOf(derivation.title.code)) out += translated(words);
+    if (const char* words = inWordsOf(derivation.title.code)) out += translated(words, derivation.title.code);
     if (!derivation.symbols.empty()) out += text_of(derivation.symbols);
     for (const findings::Input& input : derivation.inputs) {
         const QString symbol =
@@ -133,15 +142,6 @@ QStringList Formatter::lines(const findings::Derivation& derivation) const {
 
 QString Formatter::text(const findings::Derivation& derivation) const {
     return lines(derivation).join(u'\n');
-}
-
-QString Formatter::text(const Error& error) const {
-    const QString pattern = QCoreApplication::translate("Errors", error.code.c_str());
-    if (pattern == text_of(error.code)) return text_of(error.english);
-    QStringList args;
-    for (const std::string& arg : error.args)
-        args += text_of(arg);
-    return filled(pattern, args);
 }
 
 QString Formatter::typedText(const std::string& digits, std::string_view unit) const {

@@ -51,7 +51,7 @@ public:
     [[nodiscard]] QStringList lines(const findings::Derivation& derivation) const;
     [[nodiscard]] QString text(const findings::Derivation& derivation) const;
 
-    /// The error's sentence in the user's language, or in English where there is no translation of its code.
+    /// The error's sentence in the user's language, or in English where there is no translation of it.
     [[nodiscard]] QString text(const Error& error) const;
 
     /// The trade word for a word of the core: name(Exit::joint) is "head gasket".
@@ -89,6 +89,9 @@ public:
 
 private:
     [[nodiscard]] bool opensWithNoDifference(const findings::Message& message) const;
+    /// Whether the sentence of that code ends with an error's, in English.
+    [[nodiscard]] static bool tellsAnError(std::string_view code);
+    [[nodiscard]] QString error(const std::string& english) const;
     [[nodiscard]] QString typedText(const std::string& digits, std::string_view unit) const;
 
     Choice choice_;

@@ -157,9 +157,10 @@ QList<Line> lines_of(const Formatter& format, const Record& record, const NameOf
 }
 
 QString field_name(const std::string& path) {
-    const char* english = fieldOf(path);
-    if (!english) english = fieldOf(std::string_view(path).substr(path.rfind('.') + 1));
-    return english ? translated(english) : plain(path);
+    std::string_view known = path;
+    if (!fieldOf(known)) known.remove_prefix(path.rfind('.') + 1);
+    const char* english = fieldOf(known);
+    return english ? translated(english, known) : plain(path);
 }
 
 QString of_cylinder(const QString& what, int cylinder) {

@@ -4,9 +4,11 @@
 #pragma once
 
 #include <QString>
+#include <QStringList>
 #include <string_view>
 
-/// English source texts by code; lupdate finds them in the context "Findings". Internal to this room.
+/// English source texts by code; assets/i18n/gather finds them for the context "Findings". Internal to this
+/// room.
 namespace lapwing::format {
 
 /// Null for a code that has no text. "<code>/alike" is said instead of <code> where the difference that it
@@ -23,6 +25,10 @@ const char* inWordsOf(std::string_view code);  ///< its formula in words; may be
 /// Name of a record's field, by its path ("limits.lowest") or last name.
 const char* fieldOf(std::string_view path);
 
-QString translated(const char* english);
+/// Puts "%1" to "%9" in at one go, so that a percent sign in a person's own text stays what it is.
+QString filled(const QString& pattern, const QStringList& args);
+
+/// `code` tells apart what one English word stands for under two codes ("none").
+QString translated(const char* english, std::string_view code = {});
 
 }  // namespace lapwing::format

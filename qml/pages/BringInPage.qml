@@ -47,6 +47,7 @@ AppPage {
         anchors.fill: parent
 
         LText {
+            objectName: "working"
             width: parent.width
             visible: viewModel.busy
             text: qsTr("Reading and checking it …")

@@ -34,6 +34,7 @@ AppPage {
         spacing: Theme.gap
 
         LText {
+            objectName: "working"
             width: parent.width
             visible: !changes.ready
             text: qsTr("Working it out …")

@@ -44,6 +44,7 @@ AppPage {
         }
 
         LText {
+            objectName: "working"
             width: parent.width
             visible: !viewModel.ready
             text: qsTr("Working it out …")

@@ -24,6 +24,7 @@ Column {
     }
 
     LText {
+        objectName: "working"
         width: parent.width
         visible: list.proposing
         text: qsTr("Working it out …")

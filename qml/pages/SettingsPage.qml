@@ -28,6 +28,33 @@ AppPage {
         anchors.fill: parent
         spacing: Theme.gap
 
+        // Every language under its own name: who got into a wrong one finds the way back.
+        ChoiceRow {
+            objectName: "language"
+            width: parent.width
+            label: qsTr("Language")
+            options: [
+                {
+                    value: "system",
+                    text: qsTr("as the system")
+                },
+                {
+                    value: "en",
+                    text: "English"
+                },
+                {
+                    value: "de",
+                    text: "Deutsch"
+                },
+                {
+                    value: "es",
+                    text: "Español"
+                }
+            ]
+            current: page.settings.language
+            onChosen: value => page.settings.language = value
+        }
+
         LText {
             width: parent.width
             role: "heading"

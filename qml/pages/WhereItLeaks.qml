@@ -26,6 +26,7 @@ Column {
     }
 
     LText {
+        objectName: "working"
         width: parent.width
         visible: !part.known
         text: qsTr("Working it out …")

@@ -51,10 +51,17 @@ AppContext::AppContext(workflow::Desk& desk, platform::Devices& devices, AppSett
             QMetaObject::invokeMethod(
                 this, [this, error] { tell(error); }, Qt::QueuedConnection);
     });
-    connect(&settings_, &AppSettings::unitsChanged, this, [this] {
-        format_ = format::Formatter(choice_of(settings_), QLocale());
-        emit formatChanged();
-    });
+    connect(&settings_, &AppSettings::unitsChanged, this, &AppContext::formatAnew);
+}
+
+void AppContext::formatAnew() {
+    format_ = format::Formatter(choice_of(settings_), QLocale());
+    emit formatChanged();
+}
+
+void AppContext::changeLanguage() {
+    formatAnew();
+    emit languageChanged();
 }
 
 void AppContext::run(workflow::Intent intent, QObject* receiver, Done done) {

@@ -73,6 +73,9 @@ public:
     /// Shows a sentence to the person.
     void tell(const Error& error);
 
+    /// The texts and the default locale were exchanged: formats anew, and has every page built anew.
+    void changeLanguage();
+
 signals:
     /// Something was committed. On the UI thread.
     void changed(const lapwing::workflow::Change& change);
@@ -83,8 +86,11 @@ signals:
     void openRequested(const QString& file);
     /// Units, language or number format changed: everything shown must be formatted anew.
     void formatChanged();
+    /// Every text is another one now.
+    void languageChanged();
 
 private:
+    void formatAnew();
     void run(workflow::Intent intent, QObject* receiver, Done done, bool undoable);
 
     workflow::Desk& desk_;

@@ -54,6 +54,9 @@ bool AppSettings::callFirst() const {
 QString AppSettings::paper() const {
     return one_of(file_->value("report/paper").toString(), {"A4", "Letter"});
 }
+QString AppSettings::language() const {
+    return one_of(file_->value("language").toString(), {"system", "en", "de", "es"});
+}
 
 void AppSettings::setPressureUnit(const QString& symbol) {
     file_->setValue("units/pressure", symbol);
@@ -98,6 +101,10 @@ void AppSettings::setCallFirst(bool on) {
 void AppSettings::setPaper(const QString& paper) {
     file_->setValue("report/paper", paper);
     emit unitsChanged();
+}
+void AppSettings::setLanguage(const QString& language) {
+    file_->setValue("language", language);
+    emit languageChanged();
 }
 
 }  // namespace lapwing

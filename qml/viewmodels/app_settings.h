@@ -29,6 +29,7 @@ class AppSettings : public QObject {
     Q_PROPERTY(QString author READ author WRITE setAuthor NOTIFY authorChanged)
     Q_PROPERTY(bool callFirst READ callFirst WRITE setCallFirst NOTIFY handlingChanged)
     Q_PROPERTY(QString paper READ paper WRITE setPaper NOTIFY unitsChanged)
+    Q_PROPERTY(QString language READ language WRITE setLanguage NOTIFY languageChanged)
 
 public:
     explicit AppSettings(const QString& file, QObject* parent = nullptr);
@@ -41,9 +42,10 @@ public:
     [[nodiscard]] bool bigKeys() const;
     [[nodiscard]] bool haptics() const;
     [[nodiscard]] bool volumeKeeps() const;
-    [[nodiscard]] QString author() const;  ///< who writes notes here; empty until asked for
-    [[nodiscard]] bool callFirst() const;  ///< "my call" before the findings are shown
-    [[nodiscard]] QString paper() const;   ///< "A4" or "Letter"
+    [[nodiscard]] QString author() const;    ///< who writes notes here; empty until asked for
+    [[nodiscard]] bool callFirst() const;    ///< "my call" before the findings are shown
+    [[nodiscard]] QString paper() const;     ///< "A4" or "Letter"
+    [[nodiscard]] QString language() const;  ///< "system", "en", "de" or "es"
 
     void setPressureUnit(const QString& symbol);
     void setClearanceUnit(const QString& symbol);
@@ -56,12 +58,14 @@ public:
     void setAuthor(const QString& name);
     void setCallFirst(bool on);
     void setPaper(const QString& paper);
+    void setLanguage(const QString& language);
 
 signals:
     void unitsChanged();
     void lookChanged();
     void handlingChanged();
     void authorChanged();
+    void languageChanged();
 
 private:
     QSettings* file_;

@@ -71,8 +71,8 @@ QVariantList SettingsModel::limits() const {
         QString text = tr("Leakage on a tester of %1 and %2: in range up to, borderline up to")
                            .arg(shown(format, Dimension::gauge_pressure, band.set.si()),
                                 shown(format, Dimension::length, band.restrictor.si()));
-        if (band.scope == BandScope::maker) text = tr("As a tester's maker says. ") + text;
-        if (band.scope == BandScope::aircraft) text = tr("Aircraft. ") + text;
+        if (band.scope == BandScope::maker) text = tr("As a tester's maker says. %1").arg(text);
+        if (band.scope == BandScope::aircraft) text = tr("Aircraft. %1").arg(text);
         list << item(text,
                      tr("%1 and %2")
                          .arg(shown(format, Dimension::share, band.good),

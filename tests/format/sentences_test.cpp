@@ -3,7 +3,13 @@
 
 #include <gtest/gtest.h>
 
+#include <QCoreApplication>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QRegularExpression>
+#include <QTranslator>
 #include <filesystem>
 #include <fstream>
 #include <regex>
@@ -188,6 +194,68 @@ TEST(Sentences, AnErrorWithoutTranslationIsSaidInEnglish) {
               "Made by a newer version.");
 }
 
+/// Says the patterns of errors in marks, and one word.
+class Marked : public QTranslator {
+public:
+    QString translate(const char* context, const char* source, const char*, int) const override {
+        const QString text = QString::fromUtf8(source);
+        if (QString::fromLatin1(context) != QLatin1String("Errors")) return {};
+        if (text == QLatin1String("Bore")) return QStringLiteral("Bohrung");
+        return text.contains(QStringLiteral("%1")) ? u'<' + text + u'>' : QString();
+    }
+    [[nodiscard]] bool isEmpty() const override { return false; }
+};
+
+class Errors : public testing::Test {
+protected:
+    Errors() { QCoreApplication::installTranslator(&marked_); }
+    ~Errors() override { QCoreApplication::removeTranslator(&marked_); }
+
+    int argc_ = 0;
+    QCoreApplication app_{argc_, nullptr};
+    Marked marked_;
+    Formatter german_{Choice{}, QLocale(QLocale::German)};
+};
+
+TEST_F(Errors, AreSaidInTheLanguageWithItsWordsNumbersAndCauses) {
+    const QString why = QStringLiteral(
+        "%1 in the engine card is %2 mm: possible is 1 to 1500. Check the digits and the unit.");
+    EXPECT_EQ(german_.text(Error{"model.out_of_range", {}, why.arg("Bore", "0.5").toStdString()}),
+              "<" + why.arg("Bohrung", "0,5") + ">");
+    EXPECT_EQ(german_.text(Error{"record.impossible",
+                                 {},
+                                 "The file is not right at engine: " + why.arg("Bore", "0.5").toStdString()}),
+              "<The file is not right at engine: <" + why.arg("Bohrung", "0,5") + ">>");
+    // A version is no number, and what fits no pattern stays as it is.
+    EXPECT_EQ(german_.text(
+                  Error{"record.bad_version", {}, "\"1.5\" is not a version of session files, such as 1.0."}),
+              "<\"1.5\" is not a version of session files, such as 1.0.>");
+    EXPECT_EQ(german_.text(Error{"no.such", {}, "Nobody knows 0.5."}), "Nobody knows 0.5.");
+}
+
+TEST_F(Errors, EveryPatternThatWasGatheredIsKnownAgain) {
+    QFile file(QStringLiteral(LAPWING_SOURCE_DIR "/assets/i18n/errors.json"));
+    ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+    const auto codes = QJsonDocument::fromJson(file.readAll()).object();
+    int known = 0;
+    for (auto code = codes.begin(); code != codes.end(); ++code)
+        for (const auto& pattern : code.value().toArray()) {
+            QString english = pattern.toString();
+            if (!english.contains(QStringLiteral("%1"))) continue;
+            QStringList args;
+            for (int i = 1; english.contains(u'%' + QString::number(i)); ++i) {
+                args << QStringLiteral("part%1").arg(i);
+                english.replace(u'%' + QString::number(i), args.back());
+            }
+            const QString said = german_.text(Error{code.key().toStdString(), {}, english.toStdString()});
+            EXPECT_TRUE(said.startsWith(u'<') && said.endsWith(u'>')) << english.toStdString();
+            for (const QString& arg : args)
+                EXPECT_TRUE(said.contains(arg)) << said.toStdString();
+            ++known;
+        }
+    EXPECT_GT(known, 100);
+}
+
 TEST(Sentences, ADerivationNamesNumberFormulaInputsAndSource) {
     Derivation from;
     from.title = Word{"from:leakage"};
@@ -220,6 +288,8 @@ TEST(Dates, WriteTheMonthAsAWordInTheLocalesOrder) {
     };
     EXPECT_EQ(in(QLocale::English, QLocale::UnitedStates), "Apr 3, 2026");
     EXPECT_EQ(in(QLocale::English, QLocale::India), "3 Apr 2026");
+    EXPECT_EQ(in(QLocale::German, QLocale::Germany), QString::fromUtf8("3. Apr. 2026"));
+    EXPECT_EQ(in(QLocale::Spanish, QLocale::Spain), "3 abr 2026");
     EXPECT_TRUE(in(QLocale::Japanese, QLocale::Japan).startsWith("2026"));
 }
 

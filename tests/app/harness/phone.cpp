@@ -19,6 +19,7 @@ void prepare_process() {
     qputenv("QT_QPA_PLATFORM", "offscreen");
     qputenv("QT_QUICK_BACKEND", "software");
     qputenv("QT_SCALE_FACTOR", "1");
+    qputenv("LC_ALL", "C.UTF-8");  // the app asks for the system's language
     QLocale::setDefault(QLocale::c());
 }
 

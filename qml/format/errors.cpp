@@ -1,0 +1,110 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
+#include <QRegularExpression>
+#include <algorithm>
+#include <vector>
+
+#include "qml/format/formatter.h"
+#include "qml/format/tables.h"
+
+/// Errors in another language. The core makes their English sentences; here a sentence is taken apart by the
+/// pattern that it was made from, and said again by the pattern's translation. What fits no pattern stays
+/// English.
+namespace lapwing::format {
+namespace {
+
+struct Pattern {
+    QString code;  ///< may be empty: of several codes
+    QString english;
+    QRegularExpression match;
+};
+
+QRegularExpression match_of(const QString& english) {
+    static const QRegularExpression place(QStringLiteral("%\\d"));
+    QString out;
+    qsizetype from = 0;
+    for (auto at = place.globalMatch(english); at.hasNext();) {
+        const auto found = at.next();
+        out += QRegularExpression::escape(english.mid(from, found.capturedStart() - from)) +
+               QStringLiteral("(.*?)");
+        from = found.capturedEnd();
+    }
+    return QRegularExpression(
+        QRegularExpression::anchoredPattern(out + QRegularExpression::escape(english.mid(from))),
+        QRegularExpression::DotMatchesEverythingOption);
+}
+
+/// What assets/i18n/gather found in the sources; the most particular one first.
+const std::vector<Pattern>& patterns() {
+    static const auto all = [] {
+        std::vector<Pattern> out;
+        QFile file(QStringLiteral(":/i18n/errors.json"));
+        if (!file.open(QIODevice::ReadOnly)) return out;
+        const auto codes = QJsonDocument::fromJson(file.readAll()).object();
+        for (auto code = codes.begin(); code != codes.end(); ++code)
+            for (const auto& english : code.value().toArray())
+                out.push_back({code.key(), english.toString(), match_of(english.toString())});
+        std::ranges::stable_sort(out, std::greater{}, [](const Pattern& one) { return one.english.size(); });
+        return out;
+    }();
+    return all;
+}
+
+class Retold {
+public:
+    explicit Retold(const QLocale& locale) : locale_(locale) {}
+
+    QString operator()(const QString& code, const QString& english) const {
+        // Some errors carry another one's sentence under a code of their own.
+        for (const bool of_the_code : {true, false})
+            for (const Pattern& pattern : patterns()) {
+                const bool of_it = pattern.code == code || pattern.code.isEmpty();
+                if (of_it != of_the_code) continue;
+                if (const auto found = pattern.match.match(english); found.hasMatch())
+                    return said(pattern, found);
+            }
+        return english;
+    }
+
+private:
+    QString said(const Pattern& pattern, const QRegularExpressionMatch& found) const {
+        QStringList args;
+        for (int i = 1; i <= found.lastCapturedIndex(); ++i)
+            args += part(pattern.code, found.captured(i));
+        return filled(QCoreApplication::translate("Errors", pattern.english.toUtf8().constData()), args);
+    }
+
+    QString part(const QString& code, const QString& arg) const {
+        // The core's own words have a translation; file names and what people typed have none.
+        QString out = QCoreApplication::translate("Errors", arg.toUtf8().constData());
+        if (out != arg) return out;
+        // The error that caused this one.
+        if (arg.size() > 12 && arg.contains(u' ') && arg.endsWith(u'.')) return (*this)(QString(), arg);
+        static const QRegularExpression number(QStringLiteral("^-?\\d+\\.\\d+(e[+-]?\\d+)?( \\S+)?$"));
+        // Versions of files have a point everywhere.
+        static const QRegularExpression versioned(QStringLiteral("^(record|bag|backup|store)\\."));
+        if (number.match(out).hasMatch() && !versioned.match(code).hasMatch())
+            out.replace(u'.', locale_.decimalPoint());
+        return out;
+    }
+
+    const QLocale& locale_;
+};
+
+}  // namespace
+
+QString Formatter::text(const Error& error) const {
+    return Retold(locale_)(QString::fromStdString(error.code), QString::fromStdString(error.english));
+}
+
+QString Formatter::error(const std::string& english) const {
+    return Retold(locale_)(QString(), QString::fromStdString(english));
+}
+
+}  // namespace lapwing::format
