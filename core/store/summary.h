@@ -13,14 +13,14 @@
 
 namespace lapwing::store {
 
-/// What a line of the list of engines shows, read without opening the engines' whole cards. No more than that:
-/// thousands of these are read before the first frame.
+/// What a line of the list of engines shows, read without opening the engines' whole cards. No more than
+/// that: thousands of these are read before the first frame.
 struct EngineSummary {
     EngineId id;
     std::string name;
     std::string description;
     std::vector<std::string> tags;
-    int cylinders = 0;  ///< 1 to 16
+    int cylinders = 0;                            ///< 1 to 16
     std::optional<SessionId> last_session;        ///< the one opened last
     std::optional<Timestamp> last_opened_at;      ///< of that session
     std::string last_title;                       ///< of that session

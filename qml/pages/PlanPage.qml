@@ -33,8 +33,18 @@ AppPage {
         onAdded: line => page.change(line)
     }
 
+    // What is proposed, and what others say, would give the findings away.
+    MyCallGate {
+        id: gate
+
+        anchors.fill: parent
+        app: page.app
+        sessionId: page.sessionId
+    }
+
     ScrollColumn {
         anchors.fill: parent
+        visible: !gate.closed
         spacing: Theme.gap
 
         ErrorCard {
@@ -140,7 +150,7 @@ AppPage {
         },
         BigButton {
             objectName: "addLine"
-            enabled: viewModel.found
+            enabled: viewModel.found && !gate.closed
             text: qsTr("Add a line")
             onClicked: viewModel.addLine()
         }

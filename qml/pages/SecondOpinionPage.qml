@@ -45,8 +45,18 @@ AppPage {
         app: page.app
     }
 
+    // What is proposed, and what others say, would give the findings away.
+    MyCallGate {
+        id: gate
+
+        anchors.fill: parent
+        app: page.app
+        sessionId: page.sessionId
+    }
+
     ScrollColumn {
         anchors.fill: parent
+        visible: !gate.closed
 
         ErrorCard {
             width: parent.width

@@ -213,6 +213,14 @@ void MentorTest::a_call_before_the_findings() {
     DO(thumb.touch(QStringLiteral("callFirst")));
     DO(thumb.write(QStringLiteral("author"), QStringLiteral("Kim")));
     const QVariantMap here{{"sessionId", QString::fromStdString(session.text())}};
+    // No way round it: proposals and headlines would give the findings away.
+    for (const auto& page : {QStringLiteral("Plan"), QStringLiteral("SecondOpinion")}) {
+        phone.go(page, here);
+        DO(thumb.appears(QStringLiteral("commitCall")));
+        settle(300);
+        QVERIFY(!thumb.sees(QStringLiteral("proposals")));
+        QVERIFY(!thumb.words().join(QLatin1Char(' ')).contains(QStringLiteral("Cylinder 2 reads")));
+    }
     phone.go(QStringLiteral("Session"), here);
     DO(thumb.reads(QStringLiteral("Your own call first")));
     // The tiles are made anew when the findings are there.
