@@ -81,9 +81,11 @@ std::vector<LegendEntry> legend_entries(const Wording& wording) {
                  charts::paint_state_mark(painter, area, state, styles::bore);
              }});
     const auto add = [&](double width, report::Label label, auto paint) {
+        // German nouns have their capital wherever they stand.
+        const bool small = wording.formatter().locale().language() != QLocale::German;
         const QString word = text_of(label);
         entries.push_back(
-            {width, word.left(1).toLower() + word.mid(1),
+            {width, small ? word.left(1).toLower() + word.mid(1) : word,
              [paint](QPainter& painter, const QRectF& area) { paint(painter, area, styles::bore); }});
     };
     add(legend_picture, report::Label::lowest, charts::paint_notch);
