@@ -182,7 +182,7 @@ QString twin_ready_to_test(Phone& phone) {
 
 QString text_of_pdf(const QString& file) {
     QProcess reader;
-    reader.start(QStringLiteral("pdftotext"), {QStringLiteral("-layout"), file, QStringLiteral("-")});
+    reader.start(QStringLiteral("pdftotext"), {file, QStringLiteral("-")});
     if (!reader.waitForFinished(20000) || reader.exitCode() != 0) return {};
     return QString::fromUtf8(reader.readAllStandardOutput()).simplified();
 }

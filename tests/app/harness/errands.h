@@ -52,7 +52,7 @@ private:
 /// A session of a twin whose cautions were read, put there without the interface. Its id.
 QString twin_ready_to_test(Phone& phone);
 
-/// The text of a PDF, line by line as it stands on the page. Empty when pdftotext is not there.
+/// The text of a PDF, column by column as a person reads the page. Empty when pdftotext is not there.
 QString text_of_pdf(const QString& file);
 
 }  // namespace lapwing::test
