@@ -5989,9 +5989,9 @@
         <translation>Der Motor war kalt: Er zeigt nach dem Modell etwa %1 weniger als warm.</translation>
     </message>
     <message>
-        <source>The volume before the check valve takes about %1 off every reading: they compare with each other, not with factory limits.</source>
+        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
         <extracomment>weak.hose</extracomment>
-        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg: Sie sind untereinander vergleichbar, nicht mit Werksgrenzwerten.</translation>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg. Bevor ein Werksgrenzwert darüber urteilt, wird es wieder dazugerechnet; der Zweifel daran bleibt.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>

@@ -5989,9 +5989,9 @@
         <translation>El motor estaba frío: da alrededor de %1 menos que caliente, según el modelo.</translation>
     </message>
     <message>
-        <source>The volume before the check valve takes about %1 off every reading: they compare with each other, not with factory limits.</source>
+        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
         <extracomment>weak.hose</extracomment>
-        <translation>El volumen antes de la válvula antirretorno quita alrededor de %1 a cada lectura: se comparan entre sí, no con los límites de fábrica.</translation>
+        <translation>El volumen delante de la válvula antirretorno quita cerca de %1 a cada lectura. Se vuelve a sumar antes de que un límite de fábrica las juzgue; su duda queda.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>

@@ -239,9 +239,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "it."),
     SAY("weak.cold_by", "The engine was cold: it reads about %1 lower than warm, as the model has it."),
     SAY("weak.hose",
-        "The volume before the check valve takes about %1 off every reading: they compare with each other, "
-        "not "
-        "with factory limits."),
+        "The volume before the check valve takes about %1 off every reading. It is put back before a factory "
+        "limit "
+        "judges them; its doubt stays."),
     SAY("weak.tyre_core",
         "A tyre-valve core opens late and takes about %1 off every reading, as the model has it."),
     SAY("weak.battery", "The battery showed %1: a slow starter makes every cylinder read low."),
