@@ -16016,7 +16016,7 @@
     </message>
     <message>
         <source>Pulls</source>
-        <translation>Emboladas</translation>
+        <translation>Emb.</translation>
     </message>
     <message>
         <source>Oil</source>
