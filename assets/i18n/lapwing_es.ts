@@ -16016,7 +16016,7 @@
     </message>
     <message>
         <source>Pulls</source>
-        <translation>Emb.</translation>
+        <translation>Ciclos</translation>
     </message>
     <message>
         <source>Oil</source>
