@@ -9539,6 +9539,26 @@
         <translation>Wirkt auf Leckfläche und Durchfluss; hebt sich auf, wenn zwei Prüfgeräte mit gleichem Beiwert verglichen werden.</translation>
     </message>
     <message>
+        <source>From this bore on a cylinder is tested behind the larger restrictor.</source>
+        <extracomment>large-bore, text</extracomment>
+        <translation>Ab dieser Bohrung wird ein Zylinder hinter der größeren Drosselbohrung geprüft.</translation>
+    </message>
+    <message>
+        <source>Bores of 5.00 in and over.</source>
+        <extracomment>large-bore, comment</extracomment>
+        <translation>Bohrungen von 5,00 in und mehr.</translation>
+    </message>
+    <message>
+        <source>Restrictor of a tester whose own is not known, for such a bore.</source>
+        <extracomment>restrictor-diameter-large, text</extracomment>
+        <translation>Drosselbohrung eines Prüfgeräts, dessen eigene nicht bekannt ist, bei einer solchen Bohrung.</translation>
+    </message>
+    <message>
+        <source>0.060 in for bores of 5.00 in and over, 0.040 in under it.</source>
+        <extracomment>restrictor-diameter-large, comment</extracomment>
+        <translation>0,060 in bei Bohrungen von 5,00 in und mehr, darunter 0,040 in.</translation>
+    </message>
+    <message>
         <source>Restrictor of a tester whose own is not known.</source>
         <extracomment>restrictor-diameter, text</extracomment>
         <translation>Drosselbohrung eines Prüfgeräts, dessen eigene nicht bekannt ist.</translation>

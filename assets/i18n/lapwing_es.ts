@@ -9539,6 +9539,26 @@
         <translation>Escala el área y el caudal de fuga; se anula cuando se comparan dos comprobadores con el mismo coeficiente.</translation>
     </message>
     <message>
+        <source>From this bore on a cylinder is tested behind the larger restrictor.</source>
+        <extracomment>large-bore, text</extracomment>
+        <translation>Desde este diámetro un cilindro se prueba tras el restrictor mayor.</translation>
+    </message>
+    <message>
+        <source>Bores of 5.00 in and over.</source>
+        <extracomment>large-bore, comment</extracomment>
+        <translation>Diámetros de 5,00 in o más.</translation>
+    </message>
+    <message>
+        <source>Restrictor of a tester whose own is not known, for such a bore.</source>
+        <extracomment>restrictor-diameter-large, text</extracomment>
+        <translation>Restrictor de un comprobador cuyo propio no se conoce, con un diámetro así.</translation>
+    </message>
+    <message>
+        <source>0.060 in for bores of 5.00 in and over, 0.040 in under it.</source>
+        <extracomment>restrictor-diameter-large, comment</extracomment>
+        <translation>0,060 in con diámetros de 5,00 in o más, 0,040 in por debajo.</translation>
+    </message>
+    <message>
         <source>Restrictor of a tester whose own is not known.</source>
         <extracomment>restrictor-diameter, text</extracomment>
         <translation>Restrictor de un comprobador cuyo restrictor no se conoce.</translation>

@@ -81,6 +81,12 @@ Case case_of(const Dossier& dossier, const Visit& visit, const Reference& refere
     return out;
 }
 
+double usual_restrictor_m(const Engine& engine, const Reference& reference) {
+    constexpr double hair = 1e-9;
+    const bool large = engine.bore && engine.bore->value.si() >= reference.assumed("large-bore") - hair;
+    return reference.assumed(large ? "restrictor-diameter-large" : "restrictor-diameter");
+}
+
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
     auto readings = standing(at.visit.readings, test, cylinder);
     if (readings.empty()) return readings;

@@ -51,6 +51,9 @@ struct Case {
 Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,
              const FindingsOptions& options);
 
+/// Diameter, m, of the restrictor that a cylinder of this bore is tested behind where the tester's own is not
+/// known.
+double usual_restrictor_m(const Engine& engine, const Reference& reference);
 /// The readings that count: standing, and of one tag (that of the options, or the newest reading's).
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder);
 /// The tester of a reading: its own, or the session's for that test; null when neither is said.

@@ -65,7 +65,7 @@ physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, doubl
     out.set_gauge_pa = set_pa;
     out.ambient_pa = at.site.ambient_pa;
     out.restrictor_diameter_m =
-        tester && tester->restrictor ? tester->restrictor->si() : at.reference.assumed("restrictor-diameter");
+        tester && tester->restrictor ? tester->restrictor->si() : usual_restrictor_m(at.engine, at.reference);
     out.restrictor_cd =
         tester && tester->restrictor_cd ? tester->restrictor_cd->si() : at.reference.assumed("restrictor-cd");
     return out;
@@ -120,8 +120,7 @@ std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length re
     return 1.0 - *held / set.si();
 }
 
-std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor,
-                                  const Reference& reference) {
+std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor) {
     const physics::TesterPneumatics to = other(shown, set, restrictor);
     const auto converted = [&](physics::LeakLaw law) -> std::optional<Derived> {
         const auto leakage = [&](const physics::TesterPneumatics& from,
@@ -149,9 +148,8 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
         out.from.source = say("source.physics", std::string("isentropic nozzle flow, continuity"));
         out.from.notes.push_back(say("note.law_range"));
         if (!shown.restrictor_known)
-            out.from.notes.push_back(
-                say("note.restrictor_unknown",
-                    figure(Dimension::length, reference.assumed("restrictor-diameter"))));
+            out.from.notes.push_back(say("note.restrictor_unknown",
+                                         figure(Dimension::length, shown.tester.restrictor_diameter_m)));
         return out;
     };
     auto orifice = converted(physics::LeakLaw::orifice);
@@ -165,8 +163,8 @@ std::optional<OnTester> on_makers_tester(const Case& at, const HeldOfSet& shown)
     if (!card.leakage_set) return std::nullopt;
     const Length restrictor = card.leakage_restrictor
                                   ? card.leakage_restrictor->value()
-                                  : Length::from_si(at.reference.assumed("restrictor-diameter"));
-    return on_tester(shown, card.leakage_set->value(), restrictor, at.reference);
+                                  : Length::from_si(usual_restrictor_m(at.engine, at.reference));
+    return on_tester(shown, card.leakage_set->value(), restrictor);
 }
 
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
@@ -191,7 +189,7 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     for (const OnTester& tester : testers)
         if (tester.set == band.set && tester.restrictor == band.restrictor) leakage = tester.orifice;
     if (!leakage) {
-        const auto converted = on_tester(shown, band.set, band.restrictor, at.reference);
+        const auto converted = on_tester(shown, band.set, band.restrictor);
         if (!converted) return State::none;
         leakage = converted->orifice;
     }

@@ -35,8 +35,7 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const
                                      const Derived& held, double typed_step_pa, const Scatter& scatter = {});
 
 /// The same leak on another tester, at the shop's own air pressure.
-std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor,
-                                  const Reference& reference);
+std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor);
 
 /// Leakage alone on another tester, orifice law; absent where the sums fail.
 std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor);

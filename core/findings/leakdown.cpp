@@ -34,7 +34,8 @@ std::optional<HeldOfSet> shown_of(const Case& at, const std::vector<const Readin
                        {scatter_u95(at, readings, &Reading::set), scatter_u95(at, readings, &Reading::held)});
 }
 
-void add_bands(LeakDown& out, const HeldOfSet& shown, const Reference& reference) {
+void add_bands(const Case& at, LeakDown& out, const HeldOfSet& shown) {
+    const Reference& reference = at.reference;
     struct Done {
         Pressure set;
         Length restrictor;
@@ -42,10 +43,13 @@ void add_bands(LeakDown& out, const HeldOfSet& shown, const Reference& reference
     };
     std::vector<Done> done;  // most bands share one tester
     for (const LeakageBand& band : reference.leakage) {
+        const Length restrictor = band.restrictor_by_bore
+                                      ? Length::from_si(usual_restrictor_m(at.engine, reference))
+                                      : band.restrictor;
         auto known = std::ranges::find_if(
-            done, [&](const Done& one) { return one.set == band.set && one.restrictor == band.restrictor; });
+            done, [&](const Done& one) { return one.set == band.set && one.restrictor == restrictor; });
         if (known == done.end()) {
-            done.push_back({band.set, band.restrictor, leakage_on(shown, band.set, band.restrictor)});
+            done.push_back({band.set, restrictor, leakage_on(shown, band.set, restrictor)});
             known = std::prev(done.end());
         }
         if (known->leakage) out.bands.push_back({band.id, band.judge(*known->leakage), *known->leakage});
@@ -70,14 +74,14 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
         out.readings.push_back(reading->id);
     if (auto makers = on_makers_tester(at, *shown)) out.on_testers.push_back(std::move(*makers));
     for (const ReferenceTester& reference : at.reference.testers)
-        if (auto converted = on_tester(*shown, reference.set, reference.restrictor, at.reference))
+        if (auto converted = on_tester(*shown, reference.set, reference.restrictor))
             out.on_testers.push_back(std::move(*converted));
     out.state = judge_leak(at, *shown, out.on_testers, out.why);
     LeakSizes sizes = leak_sizes(*shown);
     out.leak_area = std::move(sizes.area);
     out.leak_hole = std::move(sizes.hole);
     out.flow = std::move(sizes.flow);
-    add_bands(out, *shown, at.reference);
+    add_bands(at, out, *shown);
     out.bands_say = bands_say(out.bands, at.reference);
     if (const auto others = at_one_set_pressure(at, cylinder, true); !others.empty()) {
         const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);

@@ -143,7 +143,7 @@ private:
         out_.leakage = shown->leakage;
         out_.leak_hole = leak_sizes(*shown).hole;
         const LeakageBand& band = at_.reference.deciding_band();
-        out_.converted = on_tester(*shown, band.set, band.restrictor, at_.reference);
+        out_.converted = on_tester(*shown, band.set, band.restrictor);
         std::vector<OnTester> testers;
         if (out_.converted) testers.push_back(*out_.converted);
         std::vector<Remark> why;

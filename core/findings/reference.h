@@ -73,7 +73,8 @@ struct LeakageBand {
     double borderline = 0.2;
     std::optional<double> spread_good;  ///< most between the best and the worst cylinder
     std::optional<double> spread_borderline;
-    bool gives_state = false;  ///< whether it decides a cylinder's state, or is only shown
+    bool restrictor_by_bore = false;  ///< large bores are tested behind the larger restrictor
+    bool gives_state = false;         ///< whether it decides a cylinder's state, or is only shown
     Basis basis;
 
     [[nodiscard]] State judge(double leakage) const;

@@ -96,6 +96,7 @@ LeakageBand band(const json& at) {
     if (at.contains("spread_good")) out.spread_good = share(at, "spread_good");
     if (at.contains("spread_borderline")) out.spread_borderline = share(at, "spread_borderline");
     out.gives_state = at.at("gives_state").get<bool>();
+    out.restrictor_by_bore = at.value("restrictor_by_bore", false);
     out.basis = basis(at);
     return out;
 }
@@ -149,6 +150,8 @@ void whole(const Reference& reference) {
             throw Malformed(fmt::format("steps: \"{}\" is missing", Words<PrepareStep>::list[i]));
     for (const char* id : {"restrictor-cd",
                            "restrictor-diameter",
+                           "restrictor-diameter-large",
+                           "large-bore",
                            "gauge-class",
                            "unknown-scale",
                            "gauge-offset",

@@ -128,7 +128,7 @@ void add_testers(const Case& at, std::vector<Remark>& out) {
         if (leak_down && !tester->supply_gauge) out.push_back(remark("weak.one_gauge", tester->name));
         if (leak_down && !tester->restrictor)
             out.push_back(remark("weak.restrictor_unknown", tester->name,
-                                 figure(Dimension::length, at.reference.assumed("restrictor-diameter"))));
+                                 figure(Dimension::length, usual_restrictor_m(at.engine, at.reference))));
     }
 }
 

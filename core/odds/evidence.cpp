@@ -248,8 +248,9 @@ private:
         LeakCurve wanted;
         wanted.set_pa = set_pa;
         wanted.ambient_pa = at_.site.ambient_pa;
-        const double diameter = tester && tester->restrictor ? tester->restrictor->si()
-                                                             : reference_.assumed("restrictor-diameter");
+        const double diameter = tester && tester->restrictor
+                                    ? tester->restrictor->si()
+                                    : findings::usual_restrictor_m(at_.engine, reference_);
         const double cd = tester && tester->restrictor_cd ? tester->restrictor_cd->si()
                                                           : reference_.assumed("restrictor-cd");
         wanted.restrictor_m2 = cd * physics::circle_area_m2(diameter);

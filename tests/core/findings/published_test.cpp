@@ -189,6 +189,35 @@ TEST(Published, EveryBandSaysItsOwnOfOneLeak) {
     EXPECT_GE(leak.bands_say->from.front().notes.size(), 5U);
 }
 
+TEST(Published, FaaAc4313LargeBoresAreTestedBehind0060In) {
+    // FAA AC 43.13-1B change 1, par. 8-14: 0.040 in under a bore of 5.00 in, 0.060 in from there on. 80/60
+    // behind 0.040 in is the same leak as 75.3 of 80 psi behind 0.060 in (computed from the formula, a second
+    // opinion).
+    const auto verdict_at = [](const char* bore) {
+        Bench bench(1);
+        bench.engine().bore = Sourced<TypedLength>{*TypedLength::make(bore, units::inch), Origin::manual, ""};
+        Tester& tester = bench.tester(TesterKind::leak_down, "100", "psi", "0.6");
+        tester.restrictor = Bench::mm("1.016");
+        bench.leak(1, "80", "60");
+        const auto found = bench.find();
+        const auto& bands = found.cylinder(1)->leak_down->bands;
+        return *std::ranges::find(bands, "ac-43.13-1b", &BandVerdict::band);
+    };
+    EXPECT_NEAR(verdict_at("4.99").leakage, 0.25, 1e-6);
+    EXPECT_NEAR(verdict_at("5.00").leakage, 1.0 - 75.3 / 80.0, 0.001);
+    // A tester whose restrictor nobody knows is taken as the one for that bore.
+    Bench bench(1);
+    bench.engine().bore = Sourced<TypedLength>{*TypedLength::make("5.125", units::inch), Origin::manual, ""};
+    bench.leak(1, "80", "60");
+    const auto large = bench.find();
+    bench.engine().bore = Sourced<TypedLength>{*TypedLength::make("3.5", units::inch), Origin::manual, ""};
+    const auto small = bench.find();
+    // 1.5 times the diameter is 2.25 times the area (arithmetic).
+    EXPECT_NEAR(large.cylinder(1)->leak_down->leak_area->figure.si /
+                    small.cylinder(1)->leak_down->leak_area->figure.si,
+                2.25, 1e-6);
+}
+
 TEST(Published, TheMakersTesterWinsOverTheTradesBand) {
     // Rotax 915 iA allows 45 %: 40 % on the maker's own 6 bar tester with 1 mm is in range there.
     Bench bench(1);
