@@ -30,6 +30,7 @@ void PlanJobTest::from_readings_to_a_plan_on_paper() {
     DO(thumb.touch(QStringLiteral("line_adjuster")));
     DO(thumb.touch(QStringLiteral("option_hydraulic")));
     DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    settle(300);  // the card is laid out anew after the commit
     DO(errands.card_line(QStringLiteral("Factory limits"), QStringLiteral("lowest"), QStringLiteral("8.0"),
                          QStringLiteral("bar")));
     DO(errands.new_session());
