@@ -5669,14 +5669,14 @@
         <translation>%1 liegt so nah am unteren Grenzwert von %2, dass es sich nicht unterscheiden lässt: erst beheben, was im Weg stand, dann noch einmal prüfen.</translation>
     </message>
     <message>
-        <source>The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows how much that took off: hold it open, then test again.</source>
+        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
         <extracomment>why.lowered_throttle</extracomment>
-        <translation>Die Drosselklappe war geschlossen, und ohne Bohrung, Hub und Verdichtungsverhältnis auf der Karte weiß niemand, wie viel das gekostet hat: offen halten und noch einmal prüfen.</translation>
+        <translation>Die Drosselklappe war geschlossen, und wie viel das gekostet hat, lässt sich nicht berechnen: offen halten und noch einmal prüfen.</translation>
     </message>
     <message>
-        <source>The gauge&apos;s check valve sits behind the hose, and without bore, stroke and compression ratio on the card nobody knows how much that took off: use a gauge whose check valve sits at the plug hole.</source>
+        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und ohne Bohrung, Hub und Verdichtungsverhältnis auf der Karte weiß niemand, wie viel das gekostet hat: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
+        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -5709,14 +5709,14 @@
         <translation>Die Druckverluste der Zylinder liegen %1 auseinander; zulässig sind %2 (%3).</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4).</source>
+        <source>The cylinders&apos; leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Die Druckverluste der Zylinder liegen %1 auseinander: mehr als %2, und bis %3 heißt das nur, noch einmal hinzusehen (%4).</translation>
+        <translation>Die Druckverluste der Zylinder liegen %1 auseinander: über %2 noch einmal hinsehen, über %3 ist es ein Fehler (%4).</translation>
     </message>
     <message>
-        <source>Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3).</source>
+        <source>Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>Zylinder %4 verliert %1 mehr als Zylinder %5; zulässig sind %2 (%3).</translation>
+        <translation>Zylinder %4 verliert am meisten, Zylinder %5 am wenigsten: %1 auseinander; zulässig sind %2 (%3).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -6289,7 +6289,7 @@
         <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
     </message>
     <message>
-        <source>%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
+        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
         <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
     </message>
@@ -7839,6 +7839,11 @@
         <translation>Haltedruck</translation>
     </message>
     <message>
+        <source>correction for what stood in the way</source>
+        <extracomment>input:put_right</extracomment>
+        <translation>Korrektur für das, was im Weg stand</translation>
+    </message>
+    <message>
         <source>leakage of cylinder</source>
         <extracomment>input:leakage</extracomment>
         <translation>Druckverlust von Zylinder</translation>
@@ -8229,14 +8234,14 @@
         <translation>Der Druckverlust jedes Zylinders auf dem Prüfgerät, für das die Regel geschrieben wurde.</translation>
     </message>
     <message>
-        <source>As a limit means it</source>
+        <source>Put right for the limit</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Wie ein Grenzwert es meint</translation>
+        <translation>Für den Grenzwert richtiggestellt</translation>
     </message>
     <message>
-        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model sizes what was otherwise; each loss is taken off the reading.</source>
+        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell schätzt ab, was davon abwich; jeder Verlust wird aus dem Messwert herausgerechnet.</translation>
+        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>

@@ -5669,14 +5669,14 @@
         <translation>%1 está tan cerca del límite inferior de %2 que no se puede distinguir: corregir lo que estorbaba y volver a probar.</translation>
     </message>
     <message>
-        <source>The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows how much that took off: hold it open, then test again.</source>
+        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
         <extracomment>why.lowered_throttle</extracomment>
-        <translation>La mariposa estaba cerrada, y sin diámetro, carrera y relación de compresión en la ficha nadie sabe cuánto quitó eso: mantenerla abierta y volver a probar.</translation>
+        <translation>La mariposa estaba cerrada, y no se puede calcular cuánto quitó eso: mantenerla abierta y probar de nuevo.</translation>
     </message>
     <message>
-        <source>The gauge&apos;s check valve sits behind the hose, and without bore, stroke and compression ratio on the card nobody knows how much that took off: use a gauge whose check valve sits at the plug hole.</source>
+        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>La válvula de retención del manómetro está detrás de la manguera, y sin diámetro, carrera y relación de compresión en la ficha nadie sabe cuánto quitó eso: usar un manómetro con la válvula de retención en el agujero de la bujía.</translation>
+        <translation>La válvula de retención del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula de retención esté en el agujero de la bujía.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -5709,14 +5709,14 @@
         <translation>Las pérdidas de los cilindros difieren en %1; se admite %2 (%3).</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4).</source>
+        <source>The cylinders&apos; leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Las pérdidas de los cilindros difieren en %1: más de %2, y hasta %3 solo pide mirar otra vez (%4).</translation>
+        <translation>Las fugas de los cilindros difieren en %1: por encima de %2, mirar otra vez; por encima de %3 es un fallo (%4).</translation>
     </message>
     <message>
-        <source>Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3).</source>
+        <source>Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>El cilindro %4 pierde %1 más que el cilindro %5; se admite %2 (%3).</translation>
+        <translation>El cilindro %4 es el que más pierde y el %5 el que menos: %1 de diferencia; se admite %2 (%3).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -6289,7 +6289,7 @@
         <translation>Según este agujero el restrictor es de %1; la ficha dice %2. Las lecturas se convierten con el de la ficha: corregirlo allí.</translation>
     </message>
     <message>
-        <source>%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
+        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
         <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
     </message>
@@ -7839,6 +7839,11 @@
         <translation>presión mantenida</translation>
     </message>
     <message>
+        <source>correction for what stood in the way</source>
+        <extracomment>input:put_right</extracomment>
+        <translation>corrección de lo que estorbaba</translation>
+    </message>
+    <message>
         <source>leakage of cylinder</source>
         <extracomment>input:leakage</extracomment>
         <translation>pérdida del cilindro</translation>
@@ -8229,14 +8234,14 @@
         <translation>La pérdida de cada cilindro en el comprobador para el que se escribió la regla.</translation>
     </message>
     <message>
-        <source>As a limit means it</source>
+        <source>Put right for the limit</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Como lo entiende un límite</translation>
+        <translation>Corregida para el límite</translation>
     </message>
     <message>
-        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model sizes what was otherwise; each loss is taken off the reading.</source>
+        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula de retención en el agujero de la bujía. El modelo calcula lo que fue distinto; cada pérdida se descuenta de la lectura.</translation>
+        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula de retención en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>

@@ -8,6 +8,7 @@
 
 #include "core/calculators/pieces.h"
 #include "core/findings/instruments.h"
+#include "core/uncertainty/coverage.h"
 
 namespace lapwing::calculators {
 namespace {
@@ -45,8 +46,16 @@ CheckSays against_reference(const Tester& tester, const TesterCheck& check,
 std::optional<CheckSays> outlet_blocked(const Tester& tester, const TesterCheck& check,
                                         const findings::Reference& reference) {
     if (!(check.set->si() > 0.0)) return std::nullopt;
-    const double lost = check.set->si() - check.shown->si();
-    const bool passes = std::abs(lost) <= most_off_pa(tester, check, reference);
+    const double set = check.set->si(), shown = check.shown->si(), lost = set - shown;
+    // Read off one dial most of its error is the same both times; off two nothing cancels.
+    const auto dial = [&](const Gauge& gauge) {
+        return findings::instrument_of(&gauge, set, check.shown->step_si(), reference).gauge;
+    };
+    const auto after = dial(tester.gauge);
+    const double most = tester.supply_gauge ? uncertainty::expanded(uncertainty::u_difference_two_gauges_pa(
+                                                  dial(*tester.supply_gauge), set, after, shown))
+                                            : findings::u95_difference(after, set, shown);
+    const bool passes = std::abs(lost) <= most;
     return CheckSays{remark(passes ? "check.outlet_holds" : "check.outlet_leaks",
                             figure(Dimension::pressure_difference, lost),
                             figure(Dimension::share, lost / check.set->si())),

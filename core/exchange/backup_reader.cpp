@@ -152,8 +152,10 @@ Status BackupReader::check_engines(const Files& files, const Sums& sums, const P
     std::vector<std::pair<std::string, Damaged>> damaged;
     const auto hurt = [&](const std::string& path, Error why) {
         const auto named = names_.find(path);
-        damaged.emplace_back(engine_of(path), Damaged{named == names_.end() ? std::string{} : named->second,
-                                                      false, std::move(why)});
+        std::string name = named == names_.end() ? std::string{} : named->second;
+        // A file that someone put in, or that belongs to nothing known, is called as it is.
+        if (name.empty() && engine_of(path).empty()) name = path;
+        damaged.emplace_back(engine_of(path), Damaged{std::move(name), false, std::move(why)});
     };
     const auto go_on = [&] { return progress(std::min(whole.size() + damaged.size(), of_), of_); };
     for (const auto& [path, entry] : files) {

@@ -59,6 +59,7 @@ struct Making {
     const Progress& progress;
     fs::path scratch;  ///< of the session file in hand
     std::vector<Planned> plan;
+    std::vector<Dossier> dealt;  ///< portions of the engine in hand, all of one moment
     std::vector<ManifestLine> payload;
     std::vector<Gap> gaps;
     std::size_t done = 0;
@@ -158,7 +159,9 @@ private:
         auto outgoing = making().order.engine(planned_.engine);
         if (!outgoing) return making().stop(outgoing.error());
         outgoing->limits = making().order.limits;
-        auto dealt = portions(std::move(outgoing->dossier), outgoing->limits);
+        auto& dealt = making().dealt;
+        // Dealt once for all its portions: what changes in between can't fall through between two of them.
+        if (planned_.portion == 0) dealt = portions(std::move(outgoing->dossier), outgoing->limits);
         if (dealt.size() != planned_.of)
             return making().stop(
                 fail("backup.changed",
@@ -264,7 +267,7 @@ Status pack(const fs::path& file, Making& making) {
 Result<std::vector<Gap>> write_backup(const fs::path& target, const BackupOrder& order,
                                       const Progress& progress) {
     const auto temporary = temporary_beside(target);
-    Making making{order, progress, temporary_beside(target), {}, {}, {}, 0, {}};
+    Making making{order, progress, temporary_beside(target), {}, {}, {}, {}, 0, {}};
     const auto packed = pack(temporary, making);
     std::error_code ignored;
     fs::remove(making.scratch, ignored);

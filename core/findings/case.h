@@ -75,7 +75,8 @@ std::optional<ModelFacts> model_of_visit(const Case& at);
 
 /// State and reasons of one cranking reading against limits, or what the model (may be null) and makers in
 /// general expect.
-void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model);
+/// @param tester that it was read with; null: not known
+void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model, const Tester* tester);
 /// The reading had nothing lain before the check valve. Only where the model has a hose_loss.
 Derived without_hose(const Cranking& reading, const ModelFacts& model);
 /// State and reasons, with what the model says beside them.

@@ -33,6 +33,9 @@ CrankWay::CrankWay(const ModelInputs& from, const ModelInputs& to, ModelRuns& ru
     if (!has_model_) return;
     here_ = cranking_case(from);
     there_ = cranking_case(to);
+    // As everywhere: at the speed that counts, near top dead centre.
+    here_.speed_rad_s *= from.speed_dip;
+    there_.speed_rad_s *= to.speed_dip;
     here_.ambient_pa = there_.ambient_pa = physics::sea_level_pa;
 }
 

@@ -81,23 +81,29 @@ Derived as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
                        std::hypot(final.u95.value_or(0.0) * by.factor, final.si * by.u95)),
                 by.from.front()};
     out.from.title = Word{"from:put_right"};
-    out.from.symbols = "p / (1 − x₁) / (1 − x₂) …";
-    out.from.inputs.insert(out.from.inputs.begin(), input("reading", "p", final));
+    out.from.symbols = "p k";
+    out.from.inputs.insert(out.from.inputs.begin(),
+                           {input("reading", "p", final),
+                            input("put_right", "k", figure(Dimension::number, by.factor, by.u95))});
     return out;
 }
 
-/// Something lowered the readings, and the card lacks what it takes to work out how much.
-std::optional<std::string_view> lowered_by_who_knows(const Case& at, const ModelFacts* model) {
-    if (model && model->inputs.silence == ModelSilence::none) return std::nullopt;
+/// Something lowered the reading, and how much can't be worked out: data is missing on the card, or the model
+/// refuses such an engine.
+std::optional<std::string_view> lowered_by_who_knows(const Case& at, const Tester* tester) {
     if (throttle_closed(at.visit.session, at.engine)) return "why.lowered_throttle";
-    const Tester* tester = tester_of(at, TestKind::dry, {});
     if (tester && tester->check_valve_at == CheckValveAt::gauge_end) return "why.lowered_hose";
     return std::nullopt;
 }
 
+/// The model would put the reading right, but is still at work.
+bool still_to_come(const Case& at, const Tester* tester, const ModelFacts* model) {
+    return !model && below_par(model_inputs(at.engine, at.visit.session, at.reference, tester));
+}
+
 }  // namespace
 
-void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model) {
+void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model, const Tester* tester) {
     const Limits& limits = at.limits;
     if (at.decompressor_works()) {
         reading.why.push_back(remark("why.decompressor"));
@@ -137,14 +143,17 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model)
         because("why.below_low", *limits.low);
     }
     if (limits.high && reading.final.figure.si > limits.high->figure.si)
-        because("why.above_high", *limits.high);
+        reading.why.push_back({say("why.above_high", reading.final.figure, limits.high->figure),
+                               {reading.final.from, limits.high->from}});
     if (reading.why.empty())
         because(limits.low ? "why.in_range" : "why.above_lowest", limits.low ? *limits.low : *limits.lowest);
     if (put_right) {
         Remark said = remark("why.put_right", reading.final.figure, final);
         said.from = model->correction->from;
         reading.why.insert(reading.why.begin(), std::move(said));
-    } else if (const auto lowered = lowered_by_who_knows(at, model);
+    } else if (reading.state == State::fault && still_to_come(at, tester, model)) {
+        reading.state = State::none;
+    } else if (const auto lowered = lowered_by_who_knows(at, tester);
                lowered && reading.state == State::fault) {
         reading.state = State::borderline;
         reading.why.push_back(remark(*lowered));
@@ -168,7 +177,9 @@ Derived without_hose(const Cranking& reading, const ModelFacts& model) {
 
 void judge_dry(const Case& at, int cylinder, Cranking& reading) {
     const auto model = model_of(at, TestKind::dry, cylinder);
-    judge_by_limits(at, reading, model ? &*model : nullptr);
+    const auto readings = counted(at, TestKind::dry, cylinder);
+    judge_by_limits(at, reading, model ? &*model : nullptr,
+                    tester_of(at, TestKind::dry, readings.back()->tester));
     if (model && model->hose_loss) reading.without_hose = without_hose(reading, *model);
 }
 

@@ -108,7 +108,7 @@ private:
         if (entry_.first && entry_.first->si() > entry_.final->si())
             ask("pad.first_over_final", figure_of(*entry_.first), figure_of(*entry_.final));
         if (entry_.test == TestKind::dry) {
-            judge_by_limits(at_, reading, model_);
+            judge_by_limits(at_, reading, model_, tester_);
             out_.state = reading.state;
             return;
         }

@@ -99,7 +99,14 @@ private:
     /// What is not noted is cold to the model; it may have been warm.
     void heat(const findings::ModelInputs& inputs, EngineHeat was, EngineHeat is, findings::CrankWay& model,
               Factor& out) const {
-        if (was == is) return;
+        if (was == is) {
+            // Neither noted: one of the two may have been warm.
+            if (was == EngineHeat::unknown) {
+                out.widen(maybe_cold(inputs).doubt);
+                out.widen(maybe_cold(inputs_).doubt);
+            }
+            return;
+        }
         out.take(model.heat(), now_.reference.assumed("correction-doubt"));
         if (was == EngineHeat::unknown) {
             const Factor then = maybe_cold(inputs);

@@ -3,6 +3,7 @@
 
 #include "core/report/make_report.h"
 
+#include "core/odds/verdict.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -33,6 +34,8 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
                   session.job_number,
                   head(engine, session, options),
                   {}};
+    // As on the screen: the most telling test first where the odds are known.
+    const auto steps = options.leaks ? odds::steps_by_worth(found, *options.leaks, reference) : found.next;
     // The owner reads from the top: what was asked, what was found, what to do and what it costs; then what
     // it rests on; then how the numbers were made.
     for (Section& section : std::vector<Section>{
@@ -40,8 +43,8 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              in_short(engine, found),
              remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
              plan(visit),
-             worth_doing_next(found),
-             cautions(found, reference),
+             worth_doing_next(steps),
+             cautions(steps, reference),
              where_it_leaks(found, options.leaks, reference),
              remarks(Label::weakened, found, nullptr, found.weakened_by),
              limits(engine, found),

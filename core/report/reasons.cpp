@@ -153,18 +153,18 @@ Section remarks(Label heading, const Findings& found,
     return section;
 }
 
-Section worth_doing_next(const Findings& found) {
+Section worth_doing_next(const std::vector<findings::NextStep>& steps) {
     Sentences sentences;
-    for (const findings::NextStep& step : found.next)
+    for (const findings::NextStep& step : steps)
         sentences.sentences.push_back(plain(step.reason));
     Section section{Label::worth_doing_next, {}};
     add_block(section, sentences, !sentences.sentences.empty());
     return section;
 }
 
-Section cautions(const Findings& found, const findings::Reference& reference) {
+Section cautions(const std::vector<findings::NextStep>& steps, const findings::Reference& reference) {
     std::vector<std::string_view> places;
-    for (const findings::NextStep& step : found.next)
+    for (const findings::NextStep& step : steps)
         places.push_back(place_of(step.action));
     places.emplace_back("findings");
     places.emplace_back("plan");

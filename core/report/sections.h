@@ -39,8 +39,9 @@ Section why(const findings::Findings& found);
 Section remarks(Label heading, const findings::Findings& found,
                 std::vector<findings::Remark> findings::CylinderFindings::*of_cylinder,
                 const std::vector<findings::Remark>& of_engine);
-Section worth_doing_next(const findings::Findings& found);
-Section cautions(const findings::Findings& found, const findings::Reference& reference);
+Section worth_doing_next(const std::vector<findings::NextStep>& steps);
+/// Those of the next steps, and of what a report always leads to.
+Section cautions(const std::vector<findings::NextStep>& steps, const findings::Reference& reference);
 Section plan(const Visit& visit);
 Section uncertainty(const findings::Findings& found);
 Section worked(const findings::Findings& found);

@@ -114,13 +114,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "way, "
         "then test again."),
     SAY("why.lowered_throttle",
-        "The throttle was closed, and without bore, stroke and compression ratio on the card nobody knows "
-        "how much "
-        "that took off: hold it open, then test again."),
+        "The throttle was closed, and how much that took off can't be worked out: hold it open, then test "
+        "again."),
     SAY("why.lowered_hose",
-        "The gauge's check valve sits behind the hose, and without bore, stroke and compression ratio on the "
-        "card "
-        "nobody knows how much that took off: use a gauge whose check valve sits at the plug hole."),
+        "The gauge's check valve sits behind the hose, and how much that took off can't be worked out: use a "
+        "gauge "
+        "whose check valve sits at the plug hole."),
     SAY("why.throttle_closed",
         "The throttle was closed: the reading is not held against what is expected of an open one."),
     SAY("why.decompressor",
@@ -133,8 +132,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault."),
     SAY("leak.spread_holds", "The cylinders' leakages lie %1 apart; %2 is allowed (%3)."),
     SAY("leak.spread_borderline",
-        "The cylinders' leakages lie %1 apart: more than %2, and up to %3 only calls for another look (%4)."),
-    SAY("leak.spread_fails", "Cylinder %4 leaks %1 more than cylinder %5; %2 is allowed (%3)."),
+        "The cylinders' leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4)."),
+    SAY("leak.spread_fails", "Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3)."),
     SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
     SAY("why.leak_close_to_band",
         "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
@@ -332,7 +331,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "put it "
         "right there."),
     SAY("pad.oil_locks",
-        "%1 of oil fill %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn "
+        "%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn "
         "the "
         "engine by hand before it is cranked."),
     SAY("pad.diesel_wet", "No oil into a diesel: it can lock the engine and bend a rod."),

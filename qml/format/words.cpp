@@ -272,6 +272,7 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:highest", "highest cylinder"),
     SAY("input:set", "set pressure"),
     SAY("input:held", "held pressure"),
+    SAY("input:put_right", "correction for what stood in the way"),
     SAY("input:leakage", "leakage of cylinder"),
     SAY("input:restrictor", "restrictor"),
     SAY("input:ambient", "air pressure"),
@@ -357,10 +358,10 @@ const std::unordered_map<std::string_view, Title> titles = {
           "The leak is converted to the tester that each band was written for, and judged there."),
     TITLE("from:leak_spread", "Difference between cylinders",
           "Every cylinder's leakage on the tester that the rule was written for."),
-    TITLE("from:put_right", "As a limit means it",
+    TITLE("from:put_right", "Put right for the limit",
           "Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at "
           "the plug "
-          "hole. The model sizes what was otherwise; each loss is taken off the reading."),
+          "hole. The model works out what each difference took off, and that is put back."),
     TITLE("from:oil_fill", "How full the chamber is",
           "The oil put in against the chamber at top dead centre."),
     TITLE("from:hose_loss", "What the hose takes off",
