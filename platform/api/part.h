@@ -7,6 +7,10 @@
 #include <QDir>
 #include <QLibrary>
 
+#ifdef Q_OS_IOS
+#include <dlfcn.h>
+#endif
+
 #include "core/base/result.h"
 
 namespace lapwing::platform {
@@ -15,6 +19,10 @@ namespace lapwing::platform {
 /// program's folder first among ours, or in ../lib/lapwing of it), and finds `function` in it. It is never
 /// let go again: a thread may be in it to the very end. "part.missing" when this installation lacks it.
 inline Result<QFunctionPointer> load_part(const QString& name, const char* function) {
+#ifdef Q_OS_IOS
+    // Linked in, and kept there by platform/phone.cmake.
+    if (auto* const found = dlsym(RTLD_DEFAULT, function)) return reinterpret_cast<QFunctionPointer>(found);
+#endif
     const QDir program(QCoreApplication::applicationDirPath());
     QStringList folders{program.path(), program.filePath(QStringLiteral("../lib/lapwing"))};
     folders += QCoreApplication::libraryPaths();
