@@ -5164,14 +5164,29 @@
         <translation>Niemand hat an Zylinder %1 gehorcht, während die Luft anlag: Ohne das sagen Zahlen allein wenig darüber, wo es undicht ist.</translation>
     </message>
     <message>
+        <source>No air was put on cylinder %1: cranking readings alone say little about where it leaks. Do a leak-down and listen at every exit.</source>
+        <extracomment>odds.no_air</extracomment>
+        <translation>An Zylinder %1 wurde keine Luft angelegt: Kompressionswerte allein sagen wenig darüber, wo er undicht ist. Eine Druckverlustprüfung machen und an jedem Austritt horchen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
         <extracomment>odds.unsure_numbers</extracomment>
         <translation>Zylinder %1: unsicher. Die Rechnung hat sich nicht gut genug eingependelt, um Wahrscheinlichkeiten zu zeigen.</translation>
     </message>
     <message>
-        <source>Cylinder %1: only the readings marked &quot;%2&quot; count here; those of another state are kept apart.</source>
+        <source>Cylinder %1: earlier readings that tell nothing of its state &quot;%2&quot; are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
-        <translation>Zylinder %1: Hier zählen nur die Messwerte mit der Kennzeichnung „%2“; die aus einem anderen Zustand bleiben getrennt.</translation>
+        <translation>Zylinder %1: Frühere Messwerte, die über seinen Zustand „%2“ nichts sagen, bleiben außen vor.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: of the parts that were not touched before &quot;%2&quot;, earlier readings tell as well. Touched parts count as new ones: what they were tells nothing of what they are.</source>
+        <extracomment>odds.earlier_state_shared</extracomment>
+        <translation>Zylinder %1: Über die Teile, die vor „%2“ nicht angefasst wurden, sagen auch frühere Messwerte etwas. Angefasste Teile zählen als neue: Was sie waren, sagt nichts darüber, was sie sind.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: cranking readings from before it ran are left out; it was colder then.</source>
+        <extracomment>odds.earlier_state_ran</extracomment>
+        <translation>Zylinder %1: Kompressionswerte von vor dem Laufen zählen nicht; da war er noch kälter.</translation>
     </message>
     <message>
         <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>

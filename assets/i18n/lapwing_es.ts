@@ -5164,14 +5164,29 @@
         <translation>Nadie escuchó en el cilindro %1 mientras el aire estaba puesto: sin eso, los números solos dicen poco de por dónde fuga.</translation>
     </message>
     <message>
+        <source>No air was put on cylinder %1: cranking readings alone say little about where it leaks. Do a leak-down and listen at every exit.</source>
+        <extracomment>odds.no_air</extracomment>
+        <translation>No se puso aire en el cilindro %1: las lecturas de compresión por sí solas dicen poco de por dónde fuga. Hacer una prueba de estanqueidad y escuchar en cada salida.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
         <extracomment>odds.unsure_numbers</extracomment>
         <translation>Cilindro %1: incierto. El cálculo no se estabilizó lo bastante para mostrar probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1: only the readings marked &quot;%2&quot; count here; those of another state are kept apart.</source>
+        <source>Cylinder %1: earlier readings that tell nothing of its state &quot;%2&quot; are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
-        <translation>Cilindro %1: aquí solo cuentan las lecturas marcadas «%2»; las de otro estado se mantienen aparte.</translation>
+        <translation>Cilindro %1: las lecturas anteriores que no dicen nada de su estado «%2» se mantienen aparte.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: of the parts that were not touched before &quot;%2&quot;, earlier readings tell as well. Touched parts count as new ones: what they were tells nothing of what they are.</source>
+        <extracomment>odds.earlier_state_shared</extracomment>
+        <translation>Cilindro %1: sobre las piezas que no se tocaron antes de «%2» también dicen algo las lecturas anteriores. Las piezas tocadas cuentan como nuevas: lo que fueron no dice nada de lo que son.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: cranking readings from before it ran are left out; it was colder then.</source>
+        <extracomment>odds.earlier_state_ran</extracomment>
+        <translation>Cilindro %1: las lecturas de compresión de antes de que funcionara no cuentan; entonces estaba más frío.</translation>
     </message>
     <message>
         <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>

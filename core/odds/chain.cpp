@@ -34,9 +34,13 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
     shared_block_ = make(0, shared_count);
     cylinder_effort_.assign(count, 1.0);
     const auto note = [&](const PathPlace& path) { path_at_[path.area] = path_at_[path.cranking] = &path; };
-    for (const auto& cylinder : model.cylinders())
+    for (const auto& cylinder : model.cylinders()) {
         for (const PathPlace& path : cylinder.own)
             note(path);
+        for (const auto& state : cylinder.earlier)
+            for (const PathPlace& path : state.apart)
+                note(path);
+    }
     for (const PathPlace& joint : model.joints())
         note(joint);
     joint_effort_.assign(model.joints().size(), 1.0);
@@ -194,7 +198,7 @@ void Chain::move_shared() {
 
 /// A path's area changes and what it is while cranking stays.
 void Chain::trade(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].own;
+    const auto paths = own_paths(one_state(cylinder));
     const PathPlace& path = paths[one_of(paths.size())];
     const auto& map = model_.maps()[path.map];
     const double old_area = map.log_area(z_[path.area]);
@@ -209,8 +213,15 @@ void Chain::trade(std::size_t cylinder) {
     judge(log_prior, std::span(&cylinder, 1));
 }
 
+const EngineModel::State& Chain::one_state(std::size_t cylinder) {
+    const auto& own = model_.cylinders()[cylinder];
+    if (own.earlier.empty()) return own;
+    const std::size_t state = one_of(own.earlier.size() + 1);
+    return state == 0 ? static_cast<const EngineModel::State&>(own) : own.earlier[state - 1];
+}
+
 void Chain::redraw(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].own;
+    const auto paths = own_paths(one_state(cylinder));
     const PathPlace& path = paths[one_of(paths.size())];
     set(path.area, normal());
     if (uniform() < 0.5) set(path.cranking, normal());

@@ -96,9 +96,24 @@ private:
         double rings = 0.0;
     };
     [[nodiscard]] Wet wet(std::size_t cylinder) const;
-    /// Sets what oil did so that the wet reading is what it was. The change of the prior's logarithm and of
-    /// the measure; absent: no oil could do that.
+    /// And what else is kept: the leak of each state, the newest first. The newest alone needs no keeping.
+    struct Kept {
+        Wet wet;
+        std::array<Amount, Words<Tag>::list.size()> sums;
+    };
+    [[nodiscard]] Kept kept(std::size_t cylinder) const;
+    [[nodiscard]] Amount sum(const EngineModel::State& state) const;
+    /// Sets what oil did so that the wet reading is what it was, and mostly touched parts so that each state
+    /// leaks what it did. The change of the prior's logarithm and of the measure; absent: nothing could do
+    /// that.
+    std::optional<double> keep(std::size_t cylinder, const Kept& before);
     std::optional<double> keep_wet(std::size_t cylinder, const Wet& before);
+    std::optional<double> keep_sum(const EngineModel::State& state, const Amount& before);
+    /// The newest state or one before it, and its own paths.
+    [[nodiscard]] const EngineModel::State& one_state(std::size_t cylinder);
+    [[nodiscard]] std::span<const PathPlace> own_paths(const EngineModel::State& state) const {
+        return std::span(state.all).first(model_.cylinders()[state.cylinder].own.size());
+    }
 
     /// Sets one unknown for the move at hand; `judge` keeps or undoes all that were set.
     void set(std::size_t place, double value);

@@ -61,7 +61,7 @@ void Chain::put(const PathPlace& path, const Amount& amount) {
 
 /// A little or a lot from one path to another.
 void Chain::divide(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].own;
+    const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
     const std::size_t i = one_of(paths.size());
     std::size_t j = one_of(paths.size() - 1);
@@ -88,17 +88,17 @@ void Chain::divide(std::size_t cylinder) {
     const auto logs = [](const Weighed& of) {
         return of.both() + std::log(of.amount.standing) + std::log(of.amount.cranking);
     };
-    const Wet before = wet(cylinder);
+    const Kept before = kept(cylinder);
     put(paths[i], new_one.amount);
     put(paths[j], new_two.amount);
-    const auto oil = keep_wet(cylinder, before);
-    if (!oil) return take_back();
-    judge(logs(new_one) + logs(new_two) - logs(old_one) - logs(old_two) + *oil, std::span(&cylinder, 1));
+    const auto more = keep(cylinder, before);
+    if (!more) return take_back();
+    judge(logs(new_one) + logs(new_two) - logs(old_one) - logs(old_two) + *more, std::span(&cylinder, 1));
 }
 
 /// One of two paths is drawn anew from the prior, the other takes what is left.
 void Chain::redivide(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].own;
+    const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
     // Rings have the most to give.
     const std::size_t i = uniform() < 0.6 ? 0 : one_of(paths.size());
@@ -124,17 +124,17 @@ void Chain::redivide(std::size_t cylinder) {
         const Weighed& less = a.amount.standing < b.amount.standing ? a : b;
         return a.both() + b.both() - std::log(std::exp(a.standing) + std::exp(b.standing)) - less.cranking;
     };
-    const Wet before = wet(cylinder);
+    const Kept before = kept(cylinder);
     put(paths[i], one);
     put(paths[j], two);
-    const auto oil = keep_wet(cylinder, before);
-    if (!oil) return take_back();
-    judge(over_proposal(new_one, new_two) - over_proposal(old_one, old_two) + *oil, std::span(&cylinder, 1));
+    const auto more = keep(cylinder, before);
+    if (!more) return take_back();
+    judge(over_proposal(new_one, new_two) - over_proposal(old_one, old_two) + *more, std::span(&cylinder, 1));
 }
 
 /// Two paths exchange places, one of them the largest, which it is afterwards as well.
 void Chain::exchange(std::size_t cylinder) {
-    const auto& paths = model_.cylinders()[cylinder].own;
+    const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
     std::size_t i = 0;
     for (std::size_t path = 1; path < paths.size(); ++path)
@@ -146,12 +146,12 @@ void Chain::exchange(std::size_t cylinder) {
     const Weighed new_one = weigh(paths[i], old_two.amount);
     const Weighed new_two = weigh(paths[j], old_one.amount);
     if (!old_one.possible || !old_two.possible || !new_one.possible || !new_two.possible) return;
-    const Wet before = wet(cylinder);
+    const Kept before = kept(cylinder);
     put(paths[i], new_one.amount);
     put(paths[j], new_two.amount);
-    const auto oil = keep_wet(cylinder, before);
-    if (!oil) return take_back();
-    judge(new_one.both() + new_two.both() - old_one.both() - old_two.both() + *oil, std::span(&cylinder, 1));
+    const auto more = keep(cylinder, before);
+    if (!more) return take_back();
+    judge(new_one.both() + new_two.both() - old_one.both() - old_two.both() + *more, std::span(&cylinder, 1));
 }
 
 }  // namespace lapwing::odds

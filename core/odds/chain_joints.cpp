@@ -185,20 +185,20 @@ void Chain::reopen(std::size_t joint) {
     };
     const double log_prior = over_proposal(hole_after, &Side::new_rings, &Side::new_other) -
                              over_proposal(old_hole, &Side::old_rings, &Side::old_other);
-    const std::array before{wet(first), wet(second)};
+    const std::array before{kept(first), kept(second)};
     put(hole, new_hole);
     for (std::size_t s = 0; s < 2; ++s) {
         put(*sides[s].rings, rings[s]);
         if (sides[s].other) put(*sides[s].other, others[s]);
     }
-    double oil = 0.0;
+    double kept_prior = 0.0;
     for (std::size_t s = 0; s < 2; ++s) {
-        const auto kept = keep_wet(cylinders[s], before[s]);
-        if (!kept) return take_back();
-        oil += *kept;
+        const auto more = keep(cylinders[s], before[s]);
+        if (!more) return take_back();
+        kept_prior += *more;
     }
     touched_.assign({first, second});
-    judge(log_prior + oil, touched_);
+    judge(log_prior + kept_prior, touched_);
 }
 
 }  // namespace lapwing::odds

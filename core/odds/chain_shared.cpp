@@ -22,7 +22,7 @@ double Chain::usual_held(std::size_t cylinder, const EngineModel::SharedState& a
     const LeakEvidence& like = model_.evidence().cylinders[cylinder].leaks.back();
     EngineModel::Leaks leaks;
     leaks.standing_m2 = standing_[cylinder].leak;
-    return model_.held(z_, at, cylinder, leaks, like).shown_pa / like.set_pa;
+    return model_.held(z_, at, model_.cylinders()[cylinder], leaks, like).shown_pa / like.set_pa;
 }
 
 namespace {
@@ -68,7 +68,7 @@ void Chain::learn_to_follow() {
             const auto held = [&](double factor) {
                 EngineModel::Leaks leaks;
                 leaks.standing_m2 = leak * factor;
-                return model_.held(z_, shared_, c, leaks, read.leaks.back());
+                return model_.held(z_, shared_, model_.cylinders()[c], leaks, read.leaks.back());
             };
             const double set = read.leaks.back().set_pa;
             const double slope =

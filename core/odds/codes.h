@@ -23,8 +23,11 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.tdc_first", "c"},         // wrong-TDC question: leak-down and exits left out
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
     {"odds.not_listened", "c"},
-    {"odds.unsure_numbers", "c"},        // too few effective samples
-    {"odds.earlier_state_apart", "cw"},  // readings of another state were not used; the state that was
+    {"odds.no_air", "c"},                 // cranking readings only
+    {"odds.unsure_numbers", "c"},         // too few effective samples
+    {"odds.earlier_state_apart", "cw"},   // readings of another state were not used; the state that was
+    {"odds.earlier_state_shared", "cw"},  // they were, of what was not touched before this state
+    {"odds.earlier_state_ran", "c"},      // cranking readings from before it ran were not
     {"odds.depends_on_assumptions", "cw"},
     {"odds.fresh_hone", "c"},  // reading after new rings not comparable at first
     {"odds.companion", "cc"},

@@ -63,6 +63,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         curves_.emplace_back(curve);
     for (const CylinderEvidence& from : evidence.cylinders) {
         Cylinder cylinder;
+        cylinder.cylinder = cylinders_.size();
         cylinder.first = size_;
         for (std::size_t i = 0; i < from.paths.size(); ++i)
             cylinder.own.push_back(
@@ -70,15 +71,19 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         cylinder.level = size_++;
         cylinder.oil_kept = size_++;
         cylinder.oil_seals = size_++;
-        cylinder.last = size_;
         cylinder.all = cylinder.own;
+        add_earlier(from, cylinder);
+        cylinder.last = size_;
         cylinders_.push_back(std::move(cylinder));
     }
     const AreaPrior joint = area_prior(at, findings::Path::next_cylinder, evidence.bore_m);
     for (std::size_t i = 0; i < evidence.joints.size(); ++i) {
         joints_.push_back(add_path(joint));
-        for (const std::size_t side : {evidence.joints[i].first, evidence.joints[i].second})
+        for (const std::size_t side : {evidence.joints[i].first, evidence.joints[i].second}) {
             cylinders_[side].all.push_back(joints_.back());
+            for (State& state : cylinders_[side].earlier)
+                state.all.push_back(joints_.back());
+        }
     }
     if (!cylinders_.empty())
         for (const PathPlace& path : cylinders_.front().all)
@@ -103,6 +108,25 @@ PathPlace EngineModel::add_path(const AreaPrior& prior) {
     return out;
 }
 
+/// A part that was touched is another one, and nothing ties the two but what all parts have in common.
+void EngineModel::add_earlier(const CylinderEvidence& from, Cylinder& cylinder) {
+    for (std::size_t i = 0; i < from.earlier.size(); ++i) {
+        const EarlierState& read = from.earlier[i];
+        State state = i == 0 ? static_cast<const State&>(cylinder) : cylinder.earlier.back();
+        state.apart.clear();
+        for (std::size_t path = 0; path < read.same.size(); ++path) {
+            if (read.same[path]) continue;
+            if (i == 0) cylinder.apart.push_back(cylinder.all[path]);
+            state.all[path] =
+                add_path(area_prior(assumptions_, from.paths[path], evidence_.bore_m, read.fault_odds[path]));
+            state.apart.push_back(state.all[path]);
+        }
+        if (read.wet) state.oil_kept = size_++;
+        if (!read.same.front()) state.oil_seals = size_++;
+        cylinder.earlier.push_back(std::move(state));
+    }
+}
+
 void EngineModel::shared(std::span<const double> z, SharedState& out) const {
     if (surface_) surface_->slice({z[Shared::ratio], z[closing], z[heat], z[speed]}, out.slice);
     out.level = std::exp(level_doubt_ * z[Shared::level]);
@@ -124,9 +148,9 @@ double EngineModel::engine_likelihood(const SharedState& at) const {
     return out;
 }
 
-EngineModel::Leaks EngineModel::leaks(std::span<const double> z, std::size_t cylinder) const {
+EngineModel::Leaks EngineModel::leaks(std::span<const double> z, const State& state) const {
     Leaks out;
-    const auto& paths = cylinders_[cylinder].all;
+    const auto& paths = state.all;
     for (std::size_t i = 0; i < paths.size(); ++i) {
         const double area = std::exp(log_area(z, paths[i]));
         const double cranking = area * std::exp(static_to_cranking_ * z[paths[i].cranking]);
@@ -141,9 +165,9 @@ EngineModel::Leaks EngineModel::leaks(std::span<const double> z, std::size_t cyl
     return out;
 }
 
-double EngineModel::left_open(std::span<const double> z, std::size_t cylinder, OilSeal seal) const {
+double EngineModel::left_open(std::span<const double> z, const State& state, OilSeal seal) const {
     if (seal == 0.0) return 1.0;
-    const double fresh = logistic(seals_mean_ + seals_spread_ * z[cylinders_[cylinder].oil_seals]);
+    const double fresh = logistic(seals_mean_ + seals_spread_ * z[state.oil_seals]);
     return seal == 1.0 ? fresh : std::pow(fresh, seal);
 }
 
@@ -161,16 +185,13 @@ double EngineModel::z_of_fresh_oil(double share) const {
     return (logit(share) - seals_mean_) / seals_spread_;
 }
 
-CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedState& at,
-                                        std::size_t cylinder, const Leaks& leaks,
-                                        const CrankEvidence& like) const {
-    const Cylinder& own = cylinders_[cylinder];
-    const double leak =
-        leaks.cranking_m2 - leaks.cranking_rings_m2 * (1.0 - left_open(z, cylinder, like.seal));
+CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedState& at, const State& state,
+                                        const Leaks& leaks, const CrankEvidence& like) const {
+    const double leak = leaks.cranking_m2 - leaks.cranking_rings_m2 * (1.0 - left_open(z, state, like.seal));
     const double oil = like.oil_put_in_m3 > 0.0
-                           ? like.oil_put_in_m3 * logistic(kept_mean_ + kept_spread_ * z[own.oil_kept])
+                           ? like.oil_put_in_m3 * logistic(kept_mean_ + kept_spread_ * z[state.oil_kept])
                            : 0.0;
-    const double level = at.level * std::exp(cylinder_doubt_ * z[own.level]);
+    const double level = at.level * std::exp(cylinder_doubt_ * z[state.level]);
     const double shown = level * (1.0 + like.gain * at.gain);
     const double offset = like.offset_pa * at.offset;
     if (!like.first_pa) return {0.0, at.slice.final_pa(leak, oil) * shown + offset};
@@ -203,10 +224,10 @@ double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, con
     return out;
 }
 
-EngineModel::Held EngineModel::held(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+EngineModel::Held EngineModel::held(std::span<const double> z, const SharedState& at, const State& state,
                                     const Leaks& leaks, const LeakEvidence& like) const {
     const HeldCurve& curve = curves_[like.curve];
-    const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - left_open(z, cylinder, like.seal));
+    const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - left_open(z, state, like.seal));
     const auto point = curve.at(std::log(leak) - curve.log_restrictor() - at.log_restrictor);
     const double held = point.held_share * like.set_pa;
     Held out;
@@ -229,29 +250,29 @@ double EngineModel::likelihood_held(const Held& predicted, const LeakEvidence& r
     return log_normal(read.held_pa - predicted.shown_pa, predicted.noise_pa);
 }
 
-EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedState& at, const State& state,
                                       const Leaks& leaks, const ExitEvidence& exit) const {
     Heard out;
-    out.open = left_open(z, cylinder, exit.seal);
+    out.open = left_open(z, state, exit.seal);
     out.leak_m2 = leaks.standing_m2 - leaks.rings_m2 * (1.0 - out.open);
     const HeldCurve& curve = curves_[exit.curve];
     out.point = curve.at(std::log(out.leak_m2) - curve.log_restrictor() - at.log_restrictor);
     out.loudest_m2 = leaks.path_m2[0] * out.open;
-    for (std::size_t i = 1; i < cylinders_[cylinder].all.size(); ++i)
+    for (std::size_t i = 1; i < state.all.size(); ++i)
         out.loudest_m2 = std::max(out.loudest_m2, leaks.path_m2[i]);
     return out;
 }
 
 std::array<double, 4> EngineModel::loudness(std::span<const double> z, const SharedState& at,
-                                            std::size_t cylinder, const Leaks& leaks,
+                                            const State& state, const Leaks& leaks,
                                             const ExitEvidence& exit) const {
-    return loudness(at, cylinder, leaks, exit, heard(z, at, cylinder, leaks, exit));
+    return loudness(at, state, leaks, exit, heard(z, at, state, leaks, exit));
 }
 
-std::array<double, 4> EngineModel::loudness(const SharedState& at, std::size_t cylinder, const Leaks& leaks,
+std::array<double, 4> EngineModel::loudness(const SharedState& at, const State& state, const Leaks& leaks,
                                             const ExitEvidence& exit, const Heard& heard) const {
-    const std::size_t own = cylinders_[cylinder].own.size();
-    const auto& joints = evidence_.cylinders[cylinder].joints;
+    const auto& joints = evidence_.cylinders[state.cylinder].joints;
+    const std::size_t own = state.all.size() - joints.size();
     double here = 0.0;
     for (const Source& source : exit.sources) {
         std::size_t place = source.place;
@@ -287,24 +308,33 @@ std::array<double, 4> EngineModel::loudness(const SharedState& at, std::size_t c
 }
 
 double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedState& at,
-                                        std::size_t cylinder, const Leaks& leaks) const {
+                                        std::size_t cylinder, const Leaks& leaks_now) const {
     const CylinderEvidence& read = evidence_.cylinders[cylinder];
+    const Cylinder& own = cylinders_[cylinder];
+    double out = state_likelihood(z, at, own, read, leaks_now);
+    for (std::size_t i = 0; i < own.earlier.size(); ++i)
+        out += state_likelihood(z, at, own.earlier[i], read.earlier[i], leaks(z, own.earlier[i]));
+    return out;
+}
+
+double EngineModel::state_likelihood(std::span<const double> z, const SharedState& at, const State& state,
+                                     const StateReadings& read, const Leaks& leaks) const {
     double out = 0.0;
     if (surface_) {
-        if (read.dry) out += likelihood_cranking(reading(z, at, cylinder, leaks, *read.dry), at, *read.dry);
-        if (read.wet) out += likelihood_cranking(reading(z, at, cylinder, leaks, *read.wet), at, *read.wet);
+        if (read.dry) out += likelihood_cranking(reading(z, at, state, leaks, *read.dry), at, *read.dry);
+        if (read.wet) out += likelihood_cranking(reading(z, at, state, leaks, *read.wet), at, *read.wet);
     }
     for (const LeakEvidence& leak : read.leaks)
-        out += likelihood_held(held(z, at, cylinder, leaks, leak), leak);
+        out += likelihood_held(held(z, at, state, leaks, leak), leak);
     if (read.exits.empty()) return out;
     double chance = 1.0;  // a slip keeps every factor well above nothing
     const ExitEvidence* last = nullptr;
     Heard common;
     for (const ExitEvidence& exit : read.exits) {
         if (!last || last->curve != exit.curve || last->seal != exit.seal)
-            common = heard(z, at, cylinder, leaks, exit);
+            common = heard(z, at, state, leaks, exit);
         last = &exit;
-        chance *= loudness(at, cylinder, leaks, exit, common)[static_cast<std::size_t>(exit.loudness)];
+        chance *= loudness(at, state, leaks, exit, common)[static_cast<std::size_t>(exit.loudness)];
     }
     return out + std::log(chance);
 }

@@ -45,15 +45,22 @@ class EngineModel {
 public:
     EngineModel(const Evidence& evidence, const Assumptions& assumptions, const CrankSurface* surface);
 
-    /// What a cylinder's own unknowns are.
-    struct Cylinder {
-        std::size_t first = 0;  ///< its unknowns are first to last - 1
-        std::size_t last = 0;
-        std::vector<PathPlace> own;  ///< as CylinderEvidence::paths
-        std::vector<PathPlace> all;  ///< own, then its joints
-        std::size_t level = 0;       ///< place of what the cranking model is out by for this cylinder
+    /// Places of what one state of a cylinder hangs on.
+    struct State {
+        std::size_t cylinder = 0;
+        std::vector<PathPlace> all;    ///< as CylinderEvidence::paths, then its joints
+        std::vector<PathPlace> apart;  ///< of these: which no newer state has; of the newest: no older one
+        std::size_t level = 0;         ///< what the cranking model is out by for this cylinder
         std::size_t oil_kept = 0;
         std::size_t oil_seals = 0;
+    };
+
+    /// The newest state, and all unknowns of a cylinder.
+    struct Cylinder : State {
+        std::size_t first = 0;  ///< its unknowns are first to last - 1
+        std::size_t last = 0;
+        std::vector<PathPlace> own;  ///< `all` without the joints
+        std::vector<State> earlier;  ///< as CylinderEvidence::earlier
     };
 
     /// Everything that follows from the shared unknowns alone.
@@ -95,12 +102,15 @@ public:
         double cranking_rings_m2 = 0.0;
         std::array<double, 16> path_m2{};  ///< as Cylinder::all
     };
-    [[nodiscard]] Leaks leaks(std::span<const double> z, std::size_t cylinder) const;
-    /// For who knows the cylinder's leaks already.
+    [[nodiscard]] Leaks leaks(std::span<const double> z, const State& state) const;
+    [[nodiscard]] Leaks leaks(std::span<const double> z, std::size_t cylinder) const {
+        return leaks(z, cylinders_[cylinder]);
+    }
+    /// For who knows the leaks of the cylinder's newest state already.
     [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
                                              std::size_t cylinder, const Leaks& leaks) const;
     /// Share of the rings' leak that oil leaves open.
-    [[nodiscard]] double left_open(std::span<const double> z, std::size_t cylinder, OilSeal seal) const;
+    [[nodiscard]] double left_open(std::span<const double> z, const State& state, OilSeal seal) const;
     /// A share between nothing and all of it, from its unknown; `slope` by the unknown.
     struct Share {
         double value = 0.0;
@@ -111,17 +121,17 @@ public:
     /// The unknown at which fresh oil leaves this share of the rings' leak; 0 < `share` < 1.
     [[nodiscard]] double z_of_fresh_oil(double share) const;
     [[nodiscard]] CrankSurface::Pair reading(std::span<const double> z, const SharedState& at,
-                                             std::size_t cylinder, const Leaks& leaks,
+                                             const State& state, const Leaks& leaks,
                                              const CrankEvidence& like) const;
     struct Held {
         double shown_pa = 0.0;
         double noise_pa = 0.0;
     };
-    [[nodiscard]] Held held(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+    [[nodiscard]] Held held(std::span<const double> z, const SharedState& at, const State& state,
                             const Leaks& leaks, const LeakEvidence& like) const;
     /// Chances of nothing, faint, clear, strong.
     [[nodiscard]] std::array<double, 4> loudness(std::span<const double> z, const SharedState& at,
-                                                 std::size_t cylinder, const Leaks& leaks,
+                                                 const State& state, const Leaks& leaks,
                                                  const ExitEvidence& exit) const;
     [[nodiscard]] bool has_cranking_model() const { return surface_ != nullptr; }
     /// What a reading of one cylinder scatters by about what its leak gives, as a share of it.
@@ -137,11 +147,14 @@ private:
         double open = 1.0;        ///< of the rings, left by oil
         double loudest_m2 = 0.0;  ///< the largest path
     };
-    [[nodiscard]] Heard heard(std::span<const double> z, const SharedState& at, std::size_t cylinder,
+    [[nodiscard]] Heard heard(std::span<const double> z, const SharedState& at, const State& state,
                               const Leaks& leaks, const ExitEvidence& exit) const;
-    [[nodiscard]] std::array<double, 4> loudness(const SharedState& at, std::size_t cylinder,
+    [[nodiscard]] std::array<double, 4> loudness(const SharedState& at, const State& state,
                                                  const Leaks& leaks, const ExitEvidence& exit,
                                                  const Heard& heard) const;
+    [[nodiscard]] double state_likelihood(std::span<const double> z, const SharedState& at,
+                                          const State& state, const StateReadings& read,
+                                          const Leaks& leaks) const;
     struct Thresholds {
         std::array<double, 3> odds{};  ///< flow in L/min to the power 1/hearing
         double slip = 0.0;             ///< chance that a note has nothing to do with the flow
@@ -150,6 +163,7 @@ private:
 
     std::size_t add_map(const AreaPrior& prior);
     PathPlace add_path(const AreaPrior& prior);
+    void add_earlier(const CylinderEvidence& from, Cylinder& cylinder);
     [[nodiscard]] double likelihood_cranking(const CrankSurface::Pair& predicted, const SharedState& at,
                                              const CrankEvidence& read) const;
 

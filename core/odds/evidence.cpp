@@ -12,6 +12,7 @@
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
 #include "core/odds/levels.h"
+#include "core/odds/states.h"
 #include "core/physics/leakdown.h"
 
 namespace lapwing::odds {
@@ -20,30 +21,6 @@ namespace {
 using findings::Case;
 using findings::Path;
 using findings::say;
-
-/// The state that a cylinder was last tested in.
-std::optional<Tag> newest_tag(const Visit& visit, int cylinder) {
-    std::optional<Tag> out;
-    std::int64_t newest = 0;
-    const auto look = [&](Tag tag, std::int64_t at) {
-        if (out && at < newest) return;
-        out = tag;
-        newest = at;
-    };
-    for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
-        for (const Reading* reading : standing(visit.readings, test, cylinder))
-            look(reading->tag, reading->taken_at.unix_ms);
-    for (const ExitNote* note : standing(visit.exits, cylinder))
-        look(note->tag, note->at.unix_ms);
-    return out;
-}
-
-bool has_other_tags(const Visit& visit, int cylinder, Tag tag) {
-    for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
-        for (const Reading* reading : standing(visit.readings, test, cylinder))
-            if (reading->tag != tag) return true;
-    return false;
-}
 
 double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
     double sum = 0.0;
@@ -176,23 +153,66 @@ private:
             if (out_.joints[joint].first == out_.cylinders.size() ||
                 out_.joints[joint].second == out_.cylinders.size())
                 cylinder.joints.push_back(joint);
-        cylinder.tag = at_.options.tag.value_or(newest_tag(visit_, number).value_or(Tag::as_found));
+        const std::vector<TestedState> states = states_of(visit_, number);
+        const Tag newest = states.empty() ? Tag::as_found : states.front().tag;
+        cylinder.tag = at_.options.tag.value_or(newest);
         add_paths(cylinder);
+        cylinder.fault_odds = fault_odds(cylinder, visit_);
+        read(cylinder);
+        if (!at_.options.tag) add_earlier(states, cylinder);
+        out_.cylinders.push_back(std::move(cylinder));
+    }
+
+    /// The readings of the cylinder that carry its tag.
+    void read(CylinderEvidence& cylinder) {
         const Case state = findings::case_of(dossier_, visit_, reference_, {cylinder.tag});
-        if (!at_.options.tag && has_other_tags(visit_, number, cylinder.tag))
-            cylinder.reasons.push_back(
-                say("odds.earlier_state_apart", number, findings::word_of(cylinder.tag)));
         if (out_.cranking) {
-            cylinder.dry = cranking(state, TestKind::dry, number);
-            if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, number);
+            cylinder.dry = cranking(state, TestKind::dry, cylinder.number);
+            if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, cylinder.number);
         }
         add_leaks(state, cylinder);
         add_exits(state, cylinder);
         sort_out_contradictions(state, assumptions_, cylinder);
-        out_.cylinders.push_back(std::move(cylinder));
     }
 
-    void add_paths(CylinderEvidence& cylinder) {
+    void add_earlier(const std::vector<TestedState>& states, CylinderEvidence& cylinder) {
+        std::vector<bool> same(cylinder.paths.size(), true);  // as in the state that was taken up last
+        bool ran = false;
+        bool apart = false;
+        std::vector<double> odds = cylinder.fault_odds;
+        for (std::size_t i = 1; i < states.size(); ++i) {
+            const Tag done = states[i - 1].tag;
+            for (std::size_t path = 0; path < same.size(); ++path)
+                same[path] = same[path] && !touches(done, cylinder.paths[path], visit_, cylinder.number);
+            ran = ran || done == Tag::after_running;
+            if (done == Tag::after_adjustment) odds = fault_odds(cylinder, before_adjustment(visit_));
+            apart = apart || anything_changes(done);
+            if (apart) break;
+            CylinderEvidence then;
+            then.number = cylinder.number;
+            then.tag = states[i].tag;
+            then.paths = cylinder.paths;
+            then.joints = cylinder.joints;
+            read(then);
+            if (ran) {  // its conditions are noted once for the visit, and running warmed it
+                then.dry.reset();
+                then.wet.reset();
+            }
+            apart = !then.contradictions.empty() || then.wrong_tdc_suspected;
+            if (apart || then.empty()) continue;
+            EarlierState state{std::move(then), same};
+            state.fault_odds = odds;
+            cylinder.earlier.push_back(std::move(state));
+            same.assign(same.size(), true);
+        }
+        const auto newest = findings::word_of(cylinder.tag);
+        if (apart) cylinder.reasons.push_back(say("odds.earlier_state_apart", cylinder.number, newest));
+        if (cylinder.earlier.empty()) return;
+        cylinder.reasons.push_back(say("odds.earlier_state_shared", cylinder.number, newest));
+        if (ran) cylinder.reasons.push_back(say("odds.earlier_state_ran", cylinder.number));
+    }
+
+    void add_paths(CylinderEvidence& cylinder) const {
         std::vector<Path>& paths = cylinder.paths;
         paths = {Path::rings};
         if (!at_.two_stroke()) paths.insert(paths.end(), {Path::intake, Path::exhaust});
@@ -200,8 +220,13 @@ private:
         if (engine_.cooling != Cooling::air) paths.push_back(Path::coolant);
         if (engine_.decompressor == Decompressor::manual || engine_.decompressor == Decompressor::automatic)
             paths.push_back(Path::decompressor);
-        const auto clearances = findings::clearances_of(at_, cylinder.number);
-        for (const Path path : paths) {
+    }
+
+    [[nodiscard]] std::vector<double> fault_odds(const CylinderEvidence& cylinder, const Visit& visit) const {
+        const auto clearances =
+            findings::clearances_of(findings::case_of(dossier_, visit, reference_, {}), cylinder.number);
+        std::vector<double> out;
+        for (const Path path : cylinder.paths) {
             double odds = 1.0;
             const bool intake = path == Path::intake;
             if (findings::is_valve(path)) {
@@ -212,8 +237,9 @@ private:
                 else if (recorded)
                     odds = assumptions_.at("clearance-good-odds");
             }
-            cylinder.fault_odds.push_back(odds);
+            out.push_back(odds);
         }
+        return out;
     }
 
     [[nodiscard]] OilSeal seal_of(Oiled oiled) const {
@@ -363,9 +389,7 @@ private:
 }  // namespace
 
 bool Evidence::empty() const {
-    return std::ranges::all_of(cylinders, [](const CylinderEvidence& cylinder) {
-        return !cylinder.dry && !cylinder.wet && cylinder.leaks.empty() && cylinder.exits.empty();
-    });
+    return std::ranges::all_of(cylinders, &CylinderEvidence::StateReadings::empty);
 }
 
 Evidence evidence_of(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,

@@ -71,16 +71,30 @@ struct LeakCurve {
     double restrictor_m2 = 0.0;  ///< effective
 };
 
-struct CylinderEvidence {
-    int number = 1;
+/// What one state of a cylinder was tested by.
+struct StateReadings {
     Tag tag = Tag::as_found;
-    std::vector<findings::Path> paths;  ///< its own; joints to neighbours stand apart
-    std::vector<double> fault_odds;     ///< what clearances say: factor on the odds of each
-    std::vector<std::size_t> joints;    ///< places in Evidence::joints
+    std::vector<double> fault_odds;  ///< what clearances say: factor on the odds of each path
     std::optional<CrankEvidence> dry;
     std::optional<CrankEvidence> wet;
     std::vector<LeakEvidence> leaks;
     std::vector<ExitEvidence> exits;
+
+    [[nodiscard]] bool empty() const { return !dry && !wet && leaks.empty() && exits.empty(); }
+};
+
+/// A state before something was done to the cylinder. What was done made the parts that it touched new ones,
+/// of which this tells nothing; the others are what they were.
+struct EarlierState : StateReadings {
+    std::vector<bool> same;  ///< by path: still the same part in the state after this one
+};
+
+/// A cylinder in its newest state, with what earlier ones tell of it.
+struct CylinderEvidence : StateReadings {
+    int number = 1;
+    std::vector<findings::Path> paths;  ///< its own; joints to neighbours stand apart
+    std::vector<std::size_t> joints;    ///< places in Evidence::joints
+    std::vector<EarlierState> earlier;  ///< newest first
     std::vector<ExitEvidence> to_hear;  ///< exits that nobody listened at yet
     bool wrong_tdc_suspected = false;   ///< then its leak-down and exits are left out
     std::vector<findings::Message> contradictions;
@@ -109,8 +123,8 @@ struct Evidence {
     [[nodiscard]] bool empty() const;
 };
 
-/// `tag`: only readings that carry it; absent: of each cylinder those of its newest state. Readings of
-/// different states of one cylinder are never mixed.
+/// `tag`: only readings that carry it; absent: of each cylinder its newest state, and of earlier ones what
+/// they tell of the parts that were not touched since (states.h).
 Evidence evidence_of(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
                      const Assumptions& assumptions, std::optional<Tag> tag);
 

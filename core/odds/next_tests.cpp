@@ -89,7 +89,8 @@ double gain_of_reading(const EngineModel& model, const Thinned& draws, std::size
                        const CrankEvidence& like, Random& random) {
     std::vector<Predicted> predicted;
     for (const auto& one : draws.all) {
-        const double final = model.reading(one.z, one.shared, cylinder, one.leaks, like).final_pa;
+        const double final =
+            model.reading(one.z, one.shared, model.cylinders()[cylinder], one.leaks, like).final_pa;
         predicted.push_back({final, model.crank_noise_pa(final, like)});
     }
     return gain_of_number(draws, predicted, random);
@@ -99,7 +100,8 @@ double gain_of_leak_down(const EngineModel& model, const Thinned& draws, std::si
                          Random& random) {
     std::vector<Predicted> predicted;
     for (const auto& one : draws.all) {
-        const auto held = model.held(one.z, one.shared, cylinder, one.leaks, model.evidence().leak_like);
+        const auto held =
+            model.held(one.z, one.shared, model.cylinders()[cylinder], one.leaks, model.evidence().leak_like);
         predicted.push_back({held.shown_pa, held.noise_pa});
     }
     return gain_of_number(draws, predicted, random);
@@ -112,7 +114,8 @@ double gain_of_listening(const EngineModel& model, const Thinned& draws, std::si
     for (std::size_t i = 0; i < draws.all.size(); ++i) {
         const auto& one = draws.all[i];
         for (const ExitEvidence& exit : exits) {
-            chances[i].push_back(model.loudness(one.z, one.shared, cylinder, one.leaks, exit));
+            chances[i].push_back(
+                model.loudness(one.z, one.shared, model.cylinders()[cylinder], one.leaks, exit));
             double u = random.uniform();
             std::size_t word = 0;
             while (word < 3 && u >= chances[i].back()[word])

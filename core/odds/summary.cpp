@@ -55,21 +55,30 @@ UnderOther under(const OtherAssumptions& other, const EngineModel& model, const 
         changed.set(id, value);
     const auto& evidence = model.evidence().cylinders[cylinder];
     const auto& place = model.cylinders()[cylinder];
+    std::vector<PathPlace> places = place.all;
     std::vector<AreaPrior> priors;
-    for (std::size_t i = 0; i < place.all.size(); ++i)
-        priors.push_back(
-            i < place.own.size()
-                ? area_prior(changed, evidence.paths[i], model.evidence().bore_m, evidence.fault_odds[i])
-                : area_prior(changed, Path::next_cylinder, model.evidence().bore_m));
+    const auto prior_of = [&](Path path, double odds) {
+        priors.push_back(area_prior(changed, path, model.evidence().bore_m, odds));
+    };
+    for (std::size_t i = 0; i < places.size(); ++i)
+        i < place.own.size() ? prior_of(evidence.paths[i], evidence.fault_odds[i])
+                             : prior_of(Path::next_cylinder, 1.0);
+    // What was touched since was drawn from the same assumptions.
+    for (std::size_t k = 0; k < place.earlier.size(); ++k)
+        for (std::size_t i = 0; i < evidence.paths.size(); ++i) {
+            if (evidence.earlier[k].same[i]) continue;
+            places.push_back(place.earlier[k].all[i]);
+            prior_of(evidence.paths[i], evidence.earlier[k].fault_odds[i]);
+        }
     std::vector<double> chances(paths.size() + 1, 0.0);
     double squares = 0.0, count = 0.0;
     thinned(draws.count(), 4000, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         double weight = 1.0;
-        for (std::size_t i = 0; i < place.all.size(); ++i) {
-            const AreaPrior& old = model.prior(place.all[i]);
+        for (std::size_t i = 0; i < places.size(); ++i) {
+            const AreaPrior& old = model.prior(places[i]);
             if (priors[i] == old) continue;
-            const double log_area = model.log_area(z, place.all[i]);
+            const double log_area = model.log_area(z, places[i]);
             const double fault = old.fault_given(log_area);
             weight *= fault * priors[i].fault / old.fault +
                       (1.0 - fault) * (1.0 - priors[i].fault) / (1.0 - old.fault);
@@ -156,7 +165,7 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
                 leaks.cranking_m2 += after - before;
                 if (path == 0) leaks.cranking_rings_m2 = after;
             }
-            const double mean = model.reading(z, shared, cylinder, leaks, like).final_pa;
+            const double mean = model.reading(z, shared, place, leaks, like).final_pa;
             readings[repair].push_back(mean * std::exp(day * random.normal()) +
                                        model.crank_noise_pa(mean, like) * random.normal());
         }
@@ -174,6 +183,7 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
 
 std::vector<findings::Message> misfits(const EngineModel& model, const Draws& draws, std::size_t cylinder) {
     const CylinderEvidence& own = model.evidence().cylinders[cylinder];
+    const EngineModel::State& newest = model.cylinders()[cylinder];
     double dry = 0.0, wet = 0.0, leak = 0.0, count = 0.0;
     thinned(draws.count(), 300, [&](std::size_t draw) {
         const auto z = draws.z(draw);
@@ -181,14 +191,14 @@ std::vector<findings::Message> misfits(const EngineModel& model, const Draws& dr
         model.shared(z, shared);
         const auto leaks = model.leaks(z, cylinder);
         const auto off = [&](const CrankEvidence& read) {
-            const double final = model.reading(z, shared, cylinder, leaks, read).final_pa;
+            const double final = model.reading(z, shared, newest, leaks, read).final_pa;
             return (read.final_pa - final) / model.crank_noise_pa(final, read);
         };
         count += 1.0;
         if (own.dry) dry += off(*own.dry);
         if (own.wet) wet += off(*own.wet);
         if (!own.leaks.empty()) {
-            const auto held = model.held(z, shared, cylinder, leaks, own.leaks.back());
+            const auto held = model.held(z, shared, newest, leaks, own.leaks.back());
             leak += (own.leaks.back().held_pa - held.shown_pa) / held.noise_pa;
         }
     });

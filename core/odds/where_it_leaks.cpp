@@ -22,8 +22,12 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvide
                  CylinderOdds& out) {
     const int number = evidence.number;
     if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
-    if (!evidence.leaks.empty() && evidence.exits.empty() && out.seals_well < 1.0 - worth_saying)
-        out.reasons.push_back(say("odds.not_listened", number));
+    const auto any = [&](auto has) { return has(evidence) || std::ranges::any_of(evidence.earlier, has); };
+    const bool air = any([](const StateReadings& state) { return !state.leaks.empty(); });
+    const bool listened = any([](const StateReadings& state) { return !state.exits.empty(); });
+    if (out.measured && !listened && !evidence.wrong_tdc_suspected && evidence.contradictions.empty() &&
+        out.seals_well < 1.0 - worth_saying)
+        out.reasons.push_back(say(air ? "odds.not_listened" : "odds.no_air", number));
     const auto recorded = [&](ValveSide side) {
         return std::ranges::any_of(standing(visit.clearances, number),
                                    [&](const Clearance* one) { return one->side == side; });

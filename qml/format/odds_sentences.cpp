@@ -49,10 +49,20 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about "
         "where "
         "it leaks."),
+    SAY("odds.no_air",
+        "No air was put on cylinder %1: cranking readings alone say little about where it leaks. Do a "
+        "leak-down "
+        "and listen at every exit."),
     SAY("odds.unsure_numbers",
         "Cylinder %1: unsure. The working out did not settle well enough to show odds."),
     SAY("odds.earlier_state_apart",
-        "Cylinder %1: only the readings marked \"%2\" count here; those of another state are kept apart."),
+        "Cylinder %1: earlier readings that tell nothing of its state \"%2\" are kept apart."),
+    SAY("odds.earlier_state_shared",
+        "Cylinder %1: of the parts that were not touched before \"%2\", earlier readings tell as well. "
+        "Touched "
+        "parts count as new ones: what they were tells nothing of what they are."),
+    SAY("odds.earlier_state_ran",
+        "Cylinder %1: cranking readings from before it ran are left out; it was colder then."),
     SAY("odds.depends_on_assumptions",
         "Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2."),
     SAY("odds.fresh_hone",

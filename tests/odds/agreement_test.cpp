@@ -174,6 +174,7 @@ TEST(Chances, AreAsWellKnownAsIsSaid) {
 INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
                          testing::Values(Part{"dry_and_wet", {true, false, false, true, false}},
                                          Part{"exits", {false, false, false, false, true}},
+                                         Part{"staked", {true, false, true, false, true, true}},
                                          Part{"everything", {}}),
                          [](const auto& of) { return std::string(of.param.name); });
 

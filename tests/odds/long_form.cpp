@@ -174,7 +174,7 @@ int write_report(const std::filesystem::path& folder, int engines, std::uint64_t
         "# Odds held against drawn engines\n\n{} engines of two cylinders in each row, seed {}, working "
         "assumptions version {}.\n\n",
         engines, seed, assumptions.version));
-    const Result any = run(assumptions, reference, baselines, {}, true, engines, seed);
+    const Result any = run(assumptions, reference, baselines, {}, TestsMade::any_subset, engines, seed);
     plot_ranks(any, folder / "ranks.png");
     plot_said(any, folder / "said.png");
     say("## Ranks of the truth, any subset of evidence (ranks.png, said.png)\n\n| | p |\n|---|---|\n");
@@ -203,9 +203,11 @@ int write_report(const std::filesystem::path& folder, int engines, std::uint64_t
     };
     World assumed;
     add({.name = "as assumed, any subset"}, any, true);
-    add(assumed, run(assumptions, reference, baselines, assumed, false, engines, seed + 1), true);
+    add(assumed, run(assumptions, reference, baselines, assumed, TestsMade::all, engines, seed + 1), true);
+    add({.name = "as assumed, then staked"},
+        run(assumptions, reference, baselines, assumed, TestsMade::then_staked, engines, seed + 3), true);
     for (const World& world : other_worlds())
-        add(world, run(assumptions, reference, baselines, world, false, engines, seed + 2), false);
+        add(world, run(assumptions, reference, baselines, world, TestsMade::all, engines, seed + 2), false);
     plot_worlds(results, folder / "worlds.png");
     say("\n## Missed\n\n");
     for (const std::string& one : misses)

@@ -118,7 +118,7 @@ const std::vector<std::string>& rank_names() {
 }
 
 Result run(const Assumptions& assumptions, const findings::Reference& reference, const Baselines& baselines,
-           const World& world, bool random_tests, int engines, std::uint64_t seed) {
+           const World& world, TestsMade which, int engines, std::uint64_t seed) {
     Result out;
     out.scores.resize(2 * static_cast<std::size_t>(engines));
     SurfaceCache surfaces;
@@ -130,10 +130,12 @@ Result run(const Assumptions& assumptions, const findings::Reference& reference,
             // Each engine has numbers of its own, whichever thread takes it.
             const std::uint64_t own = seed * 1'000'003ULL + static_cast<std::uint64_t>(i);
             Tests tests;
-            if (random_tests) {
+            if (which != TestsMade::all) {
                 std::mt19937_64 pick(own ^ 0x5bd1e995ULL);
                 const auto made = [&](int of_ten) { return static_cast<int>(pick() % 10) < of_ten; };
                 tests = {made(9), made(5), made(8), made(5), made(7)};
+                tests.staked = which == TestsMade::then_staked;
+                tests.wet = tests.wet && !tests.staked;
             }
             const Drawn drawn = draw(assumptions, reference, world, tests, own);
             const Evidence evidence =

@@ -70,9 +70,11 @@ struct Result {
     [[nodiscard]] std::vector<int> rank_histogram(std::size_t name, std::size_t bins) const;
 };
 
-/// `random_tests`: each test is made or left out by chance, to try any subset of evidence.
+/// Which tests an engine gets: all; any subset, by chance; such a subset without oil, its valves staked and
+/// air put on again.
+enum class TestsMade { all, any_subset, then_staked };
 Result run(const Assumptions& assumptions, const findings::Reference& reference, const Baselines& baselines,
-           const World& world, bool random_tests, int engines, std::uint64_t seed);
+           const World& world, TestsMade made, int engines, std::uint64_t seed);
 
 /// The worlds that differ from the assumptions.
 std::vector<World> other_worlds();

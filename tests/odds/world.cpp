@@ -55,6 +55,7 @@ public:
             cylinder(number);
         for (int number = 1; number <= count_; ++number) {
             readings(number);
+            if (tests_.staked) stake(number);
             after_repairs(number);
         }
         return std::move(out_);
@@ -269,6 +270,7 @@ private:
         clock_.move_by(std::chrono::seconds(60));
         reading.taken_at = clock_.now();
         reading.oiled = Oiled::no;
+        reading.tag = tag_;
         auto& readings = out_.dossier.visits.front().readings;
         readings.push_back(reading);
         return readings.back();
@@ -352,6 +354,7 @@ private:
             heard.loudness = static_cast<Loudness>(level);
             heard.by = by;
             heard.neighbour = neighbour;
+            heard.tag = tag_;
             heard.at = clock_.now();
             out_.dossier.visits.front().exits.push_back(heard);
         };
@@ -372,6 +375,21 @@ private:
             note(Exit::next_plug_hole, joints_[place].area_m2 + through_valves, ListenedBy::ear, "ear",
                  neighbour);
         }
+    }
+
+    /// Valves that were struck leak as any valve may. Air goes on again, over rings that are as they were.
+    void stake(int number) {
+        TrueCylinder& one = out_.cylinders[static_cast<std::size_t>(number - 1)];
+        for (const Path valve : {Path::intake, Path::exhaust}) {
+            const auto place =
+                static_cast<std::size_t>(std::ranges::find(one.paths, valve) - one.paths.begin());
+            one.area_m2[place] = area(valve);
+            one.cranking_share[place] = cranking_share();
+        }
+        tag_ = Tag::after_staking;
+        leak_down(number, one);
+        if (tests_.exits && u() < 0.5) exits(number, one);
+        tag_ = Tag::as_found;
     }
 
     void after_repairs(int number) {
@@ -411,6 +429,7 @@ private:
     std::normal_distribution<double> normal_;
     std::uniform_real_distribution<double> uniform_;
     FixedClock clock_{Timestamp{1'773'480'600'000, 60}};
+    Tag tag_ = Tag::as_found;
     bool companions_ = false;
     physics::CrankingCase case_;
     double level_ = 1.0, offset_pa_ = 0.0, gain_ = 0.0, leak_offset_pa_ = 0.0, droop_ = 0.0,

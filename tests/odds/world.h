@@ -41,6 +41,7 @@ struct Tests {
     bool leak_down = true;
     bool wet = true;
     bool exits = true;
+    bool staked = false;  ///< then both valves are struck and air goes on again; not after oil
 };
 
 struct TrueCylinder {

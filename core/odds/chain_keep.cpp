@@ -6,16 +6,70 @@
 
 #include "core/odds/chain.h"
 
-/// A wet reading is kept through a move by what the oil did: how well it sealed the rings, or how much of it
-/// stayed in the chamber.
+/// What is kept through a move that divides a leak anew. A wet reading, by what the oil did: how well it
+/// sealed the rings, or how much of it stayed in the chamber. The leak in all of a cylinder's other states,
+/// by what was touched between them.
 namespace lapwing::odds {
 
 Chain::Wet Chain::wet(std::size_t cylinder) const {
     const auto& read = model_.evidence().cylinders[cylinder].wet;
     if (!read) return {};
     const auto all = leaks(cylinder);
-    const double less = all.cranking_rings_m2 * (1.0 - model_.left_open(z_, cylinder, read->seal));
+    const double less =
+        all.cranking_rings_m2 * (1.0 - model_.left_open(z_, model_.cylinders()[cylinder], read->seal));
     return {less, all.cranking_m2 - less, all.cranking_rings_m2};
+}
+
+Chain::Kept Chain::kept(std::size_t cylinder) const {
+    Kept out{wet(cylinder), {}};
+    const auto& own = model_.cylinders()[cylinder];
+    if (own.earlier.empty()) return out;
+    out.sums[0] = sum(own);
+    for (std::size_t i = 0; i < own.earlier.size(); ++i)
+        out.sums[i + 1] = sum(own.earlier[i]);
+    return out;
+}
+
+Chain::Amount Chain::sum(const EngineModel::State& state) const {
+    Amount out;
+    for (const PathPlace& path : state.all) {
+        out.standing += m2_[path.area];
+        out.cranking += m2_[path.cranking];
+    }
+    return out;
+}
+
+std::optional<double> Chain::keep(std::size_t cylinder, const Kept& before) {
+    double log_prior = 0.0;
+    const auto& own = model_.cylinders()[cylinder];
+    if (!own.earlier.empty() && uniform() < 0.5) {
+        // The newest first: what makes up in one state is a part of older ones.
+        for (std::size_t i = 0; i <= own.earlier.size(); ++i) {
+            const auto more = keep_sum(i == 0 ? own : own.earlier[i - 1], before.sums[i]);
+            if (!more) return std::nullopt;
+            log_prior += *more;
+        }
+    }
+    const auto oil = keep_wet(cylinder, before.wet);
+    return oil ? std::optional(log_prior + *oil) : std::nullopt;
+}
+
+/// A part that another state does not have makes up for what the others pass more or less. A shear: by m2 it
+/// keeps volume.
+std::optional<double> Chain::keep_sum(const EngineModel::State& state, const Amount& before) {
+    const Amount now = sum(state);
+    const Amount more{before.standing - now.standing, before.cranking - now.cranking};
+    constexpr double rounding = 1e-9;
+    if (state.apart.empty() || (std::abs(more.standing) <= rounding * before.standing &&
+                                std::abs(more.cranking) <= rounding * before.cranking))
+        return 0.0;
+    const PathPlace& part = state.apart[one_of(state.apart.size())];
+    const Weighed old = weigh(part, amount(part));
+    const Weighed made_up =
+        weigh(part, {old.amount.standing + more.standing, old.amount.cranking + more.cranking});
+    if (!old.possible || !made_up.possible) return std::nullopt;
+    put(part, made_up.amount);
+    return made_up.both() - old.both();
 }
 
 std::optional<double> Chain::keep_wet(std::size_t cylinder, const Wet& before) {
