@@ -3310,9 +3310,9 @@
         <translation>Das Bild mit dem markierten Zeiger ließ sich nicht zeichnen.</translation>
     </message>
     <message>
-        <source>The photo could not be written as a JPEG.</source>
+        <source>The photo could not be written as a JPEG, so it was not kept. Close other apps, then try again.</source>
         <extracomment>vision.internal</extracomment>
-        <translation>Das Foto ließ sich nicht als JPEG schreiben.</translation>
+        <translation>Das Foto ließ sich nicht als JPEG schreiben und wurde deshalb nicht behalten. Andere Apps schließen und noch einmal versuchen.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
@@ -6907,6 +6907,31 @@
         <source>photo only</source>
         <extracomment>read_settled:photo only</extracomment>
         <translation>nur Foto</translation>
+    </message>
+    <message>
+        <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
+        <extracomment>read_refusal:no_dial</extracomment>
+        <translation>Kein rundes Zifferblatt gefunden. Den Ring mit dem Manometer ausfüllen und noch einmal fotografieren.</translation>
+    </message>
+    <message>
+        <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
+        <extracomment>read_refusal:no_scale</extracomment>
+        <translation>Ein Zifferblatt wurde gefunden, aber seine Skala nicht. Das Foto näher, schärfer und ohne Spiegelung aufnehmen.</translation>
+    </message>
+    <message>
+        <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
+        <extracomment>read_refusal:no_needle</extracomment>
+        <translation>Die Skala wurde gefunden, aber der Zeiger nicht. Noch einmal ohne Spiegelung darauf fotografieren.</translation>
+    </message>
+    <message>
+        <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
+        <extracomment>read_refusal:two_needles</extracomment>
+        <translation>Auf dem Zifferblatt ist mehr als ein Zeiger, und das Foto verrät nicht, welcher abzulesen ist. Den Wert eintippen.</translation>
+    </message>
+    <message>
+        <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
+        <extracomment>read_refusal:unsure</extracomment>
+        <translation>Die Ablesung ist zu zweifelhaft. Das Foto gerade von vorn und ohne Spiegelung aufnehmen oder den Wert eintippen.</translation>
     </message>
     <message>
         <source>leave it</source>
@@ -15642,6 +15667,13 @@
     </message>
 </context>
 <context>
+    <name>lapwing::EvidenceBacked</name>
+    <message>
+        <source>%1, differs from what was typed</source>
+        <translation>%1, weicht vom Eingetippten ab</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::FindingsModel</name>
     <message>
         <source>dry test, mean of %1</source>
@@ -15859,26 +15891,6 @@
 <context>
     <name>lapwing::NeedleModel</name>
     <message>
-        <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
-        <translation>Kein rundes Zifferblatt gefunden. Den Ring mit dem Manometer füllen und das Foto noch einmal aufnehmen.</translation>
-    </message>
-    <message>
-        <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
-        <translation>Ein Zifferblatt wurde gefunden, aber nicht seine Skala. Das Foto näher, schärfer und ohne Blendung aufnehmen.</translation>
-    </message>
-    <message>
-        <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
-        <translation>Die Skala wurde gefunden, aber nicht der Zeiger. Das Foto noch einmal ohne Blendung darauf aufnehmen.</translation>
-    </message>
-    <message>
-        <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
-        <translation>Auf dem Zifferblatt ist mehr als ein Zeiger, und das Foto verrät nicht, welcher abzulesen ist. Den Wert eingeben.</translation>
-    </message>
-    <message>
-        <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
-        <translation>Die Ablesung ist zu unsicher, um sie anzugeben. Das Foto gerade von vorn und ohne Blendung aufnehmen oder den Wert eintippen.</translation>
-    </message>
-    <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
         <translation>Unter „Bedingungen“ angeben, welches Prüfgerät benutzt wird: Der Bereich seines Manometers ist nötig, um das Foto abzulesen.</translation>
     </message>
@@ -15917,6 +15929,10 @@
     <message>
         <source>Keep %1 as a reading: %2</source>
         <translation>%1 als Messwert übernehmen: %2</translation>
+    </message>
+    <message>
+        <source>Read again with the gauge&apos;s range as it is now: %1</source>
+        <translation>Mit dem jetzigen Messbereich des Manometers neu ablesen: %1</translation>
     </message>
 </context>
 <context>
@@ -16161,6 +16177,10 @@
     <message>
         <source>measured again</source>
         <translation>noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>its photo reads %1: not settled</source>
+        <translation>das Foto zeigt %1: nicht entschieden</translation>
     </message>
 </context>
 <context>

@@ -3310,9 +3310,9 @@
         <translation>No se pudo dibujar la imagen con la aguja marcada.</translation>
     </message>
     <message>
-        <source>The photo could not be written as a JPEG.</source>
+        <source>The photo could not be written as a JPEG, so it was not kept. Close other apps, then try again.</source>
         <extracomment>vision.internal</extracomment>
-        <translation>La foto no se pudo escribir como JPEG.</translation>
+        <translation>La foto no se pudo escribir como JPEG, así que no se guardó. Cerrar otras aplicaciones e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
@@ -6907,6 +6907,31 @@
         <source>photo only</source>
         <extracomment>read_settled:photo only</extracomment>
         <translation>solo foto</translation>
+    </message>
+    <message>
+        <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
+        <extracomment>read_refusal:no_dial</extracomment>
+        <translation>No se encontró una esfera redonda. Llenar el anillo con el manómetro y repetir la foto.</translation>
+    </message>
+    <message>
+        <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
+        <extracomment>read_refusal:no_scale</extracomment>
+        <translation>Se encontró una esfera, pero no su escala. Hacer la foto más cerca, más nítida y sin reflejos.</translation>
+    </message>
+    <message>
+        <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
+        <extracomment>read_refusal:no_needle</extracomment>
+        <translation>Se encontró la escala, pero no la aguja. Repetir la foto sin reflejos encima.</translation>
+    </message>
+    <message>
+        <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
+        <extracomment>read_refusal:two_needles</extracomment>
+        <translation>Hay más de una aguja en la esfera y la foto no dice cuál hay que leer. Escribir el valor.</translation>
+    </message>
+    <message>
+        <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
+        <extracomment>read_refusal:unsure</extracomment>
+        <translation>La lectura es demasiado dudosa para darla. Hacer la foto de frente y sin reflejos, o escribir el valor.</translation>
     </message>
     <message>
         <source>leave it</source>
@@ -15642,6 +15667,13 @@
     </message>
 </context>
 <context>
+    <name>lapwing::EvidenceBacked</name>
+    <message>
+        <source>%1, differs from what was typed</source>
+        <translation>%1, difiere de lo escrito</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::FindingsModel</name>
     <message>
         <source>dry test, mean of %1</source>
@@ -15859,26 +15891,6 @@
 <context>
     <name>lapwing::NeedleModel</name>
     <message>
-        <source>No round dial was found. Fill the ring with the gauge and take the photo again.</source>
-        <translation>No se encontró una esfera redonda. Llenar el anillo con el manómetro y hacer la foto de nuevo.</translation>
-    </message>
-    <message>
-        <source>A dial was found, but not its scale. Take the photo closer, sharper and without glare.</source>
-        <translation>Se encontró una esfera, pero no su escala. Hacer la foto más cerca, más nítida y sin reflejos.</translation>
-    </message>
-    <message>
-        <source>The scale was found, but not the needle. Take the photo again without glare on it.</source>
-        <translation>Se encontró la escala, pero no la aguja. Hacer la foto de nuevo sin reflejos en ella.</translation>
-    </message>
-    <message>
-        <source>There is more than one needle on the dial, and the photo does not tell which of them to read. Type the value.</source>
-        <translation>En la esfera hay más de una aguja, y la foto no dice cuál hay que leer. Escribir el valor.</translation>
-    </message>
-    <message>
-        <source>The reading is too doubtful to give. Take the photo square on and without glare, or type the value.</source>
-        <translation>La lectura es demasiado dudosa para darla. Hacer la foto de frente y sin reflejos, o escribir el valor.</translation>
-    </message>
-    <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
         <translation>Decir en Condiciones qué comprobador se usa: para leer la foto hace falta el rango de su manómetro.</translation>
     </message>
@@ -15917,6 +15929,10 @@
     <message>
         <source>Keep %1 as a reading: %2</source>
         <translation>Guardar %1 como lectura: %2</translation>
+    </message>
+    <message>
+        <source>Read again with the gauge&apos;s range as it is now: %1</source>
+        <translation>Leer de nuevo con el rango actual del manómetro: %1</translation>
     </message>
 </context>
 <context>
@@ -16161,6 +16177,10 @@
     <message>
         <source>measured again</source>
         <translation>medido de nuevo</translation>
+    </message>
+    <message>
+        <source>its photo reads %1: not settled</source>
+        <translation>su foto indica %1: sin decidir</translation>
     </message>
 </context>
 <context>

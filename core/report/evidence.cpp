@@ -6,6 +6,7 @@
 
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
+#include "core/uncertainty/coverage.h"
 
 namespace lapwing::report {
 
@@ -83,12 +84,13 @@ void add_reading(Photo& to, const Reading& reading) {
 void add_needle(Photo& to, const Attachment& photo) {
     if (photo.read_value) {
         const std::optional<double> u95 =
-            photo.read_uncertainty ? std::optional(photo.read_uncertainty->si()) : std::nullopt;
+            photo.read_uncertainty ? std::optional(uncertainty::expanded(photo.read_uncertainty->si()))
+                                   : std::nullopt;
         Line line{Label::needle_reads, findings::figure_of(*photo.read_value, u95)};
         if (photo.read_settled) line.emplace_back(word_of(*photo.read_settled));
         to.lines.push_back(std::move(line));
     } else if (!photo.read_refusal.empty()) {
-        to.lines.push_back({Label::needle_not_read, OwnWords{photo.read_refusal}});
+        to.lines.push_back({Label::needle_not_read, findings::Word{"read_refusal:" + photo.read_refusal}});
     }
 }
 

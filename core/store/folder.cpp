@@ -49,6 +49,7 @@ Status sync(const std::filesystem::path& path, int flags) {
 Result<std::unique_ptr<FolderLock>> FolderLock::take(const Places& places) {
     std::error_code error;
     const bool is_new = !std::filesystem::exists(places.library(), error);
+    const bool is_ours = !std::filesystem::exists(places.folder, error);
     if (auto made = is_new ? make_folders(places.folder) : Status(); !made) {
         const auto& code = made.error().code;
         return cannot_write(places.folder, code == "file.no_space"      ? ENOSPC
@@ -56,6 +57,8 @@ Result<std::unique_ptr<FolderLock>> FolderLock::take(const Places& places) {
                                            : code == "file.not_found"   ? ENOTDIR
                                                                         : EIO);
     }
+    // Private to its owner; a folder that someone had made before keeps the rights that they gave it.
+    if (is_ours) std::filesystem::permissions(places.folder, std::filesystem::perms::owner_all, error);
 
     const int descriptor = ::open(places.lock().c_str(), O_RDWR | O_CREAT | O_CLOEXEC, 0600);
     if (descriptor < 0) return cannot_write(places.folder, errno);

@@ -124,6 +124,26 @@ std::int64_t write_step(Connection& connection, const Step& info) {
     return number;
 }
 
+/// The newest step, where it stands and touched every record of `edits`.
+std::optional<std::int64_t> last_step_of(Connection& connection, std::span<const Edit> edits) {
+    Query newest(connection, "SELECT number, undone FROM step ORDER BY number DESC LIMIT 1");
+    if (!newest.next() || newest.integer(1) != 0) return std::nullopt;
+    const std::int64_t number = newest.integer(0);
+    for (const auto& edit : edits) {
+        const auto* put_edit = std::get_if<Put>(&edit);
+        const Uuid id = put_edit ? id_of(put_edit->record) : std::get<Remove>(edit).id;
+        Query touched(connection, "SELECT 1 FROM step_image WHERE step = ? AND id = ?");
+        if (!touched.with(number, id.text()).next()) return std::nullopt;
+    }
+    return number;
+}
+
+int next_position(Connection& connection, std::int64_t step) {
+    Query query(connection, "SELECT coalesce(max(position) + 1, 0) FROM step_image WHERE step = ?");
+    query.with(step).next();
+    return static_cast<int>(query.integer(0));
+}
+
 std::vector<Image> images_of(Connection& connection, std::int64_t step, const char* order) {
     Query query(
         connection,
@@ -195,15 +215,18 @@ Result<Outcome> apply(Connection& connection, Step info, std::span<const Edit> e
         if (auto sound = connection.mend_journal(); !sound) return tl::unexpected(sound.error());
         SQLite::Transaction transaction(connection.db(), SQLite::TransactionBehavior::IMMEDIATE);
         Outcome outcome;
-        int position = 0;
         info.number = 0;
+        if (info.part_of_last)
+            if (const auto last = last_step_of(connection, edits))
+                info = find_step(connection, *last, false).value();
+        int position = info.number == 0 ? 0 : next_position(connection, info.number);
         for (const auto& edit : edits) {
             const Image image = image_of(connection, edit);
             if (image.before == image.after) continue;
             auto status = set_record(connection, image.kind, image.id, image.before, image.after,
                                      Removal::wished, outcome.change);
             if (!status) return tl::unexpected(status.error());
-            if (position == 0) info.number = write_step(connection, info);
+            if (info.number == 0) info.number = write_step(connection, info);
             write_image(connection, info.number, position++, image);
         }
         if (auto stored = connection.commit(transaction); !stored) return tl::unexpected(stored.error());

@@ -36,6 +36,9 @@ struct Step {
     std::vector<std::string> args;
     Timestamp at;
     bool undone = false;
+    /// Asked of apply(): done and undone with the newest step, provided that one stands and touched each of
+    /// these records too; else a step of its own. For what the program adds by itself to what a person did.
+    bool part_of_last = false;
 
     bool operator==(const Step&) const = default;
 };

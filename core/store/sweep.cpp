@@ -7,6 +7,8 @@
 #include <chrono>
 #include <set>
 
+#include "core/store/recordings.h"
+
 namespace lapwing::store {
 namespace {
 
@@ -59,6 +61,17 @@ Sweep sweep(const Places& places, const Named& named) {
         if (undoable.contains(name))
             found.for_undo.push_back(file);
         else if (is_settled(entry))
+            found.without_record.push_back(file);
+    }
+    // A recording that nothing says what it hangs on.
+    std::set<fs::path> known;
+    for (const auto& recording : Recordings(places.recordings()).left_over())
+        known.insert(recording.sound);
+    for (const auto& entry : fs::directory_iterator(places.recordings(), error)) {
+        if (!entry.is_regular_file(error)) continue;
+        const StoredFile file{entry.path(), static_cast<long long>(entry.file_size(error))};
+        found.attachment_bytes += file.bytes;
+        if (entry.path().extension() == ".wav" && !known.contains(entry.path()) && is_settled(entry))
             found.without_record.push_back(file);
     }
     std::ranges::sort(found.without_record, {}, &StoredFile::path);

@@ -175,48 +175,6 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
 
 }  // namespace
 
-std::string_view code(Refusal refusal) {
-    switch (refusal) {
-        case Refusal::none:
-            return "";
-        case Refusal::no_dial:
-            return "no_dial";
-        case Refusal::no_scale:
-            return "no_scale";
-        case Refusal::no_needle:
-            return "no_needle";
-        case Refusal::two_needles:
-            return "two_needles";
-        case Refusal::unsure:
-            return "unsure";
-    }
-    return "";
-}
-
-std::string_view sentence(Refusal refusal) {
-    switch (refusal) {
-        case Refusal::none:
-            return "";
-        case Refusal::no_dial:
-            return "No round dial was found on the photo. Fill the picture with the gauge and take it again.";
-        case Refusal::no_scale:
-            return "A dial was found, but not its scale. Take the photo closer, sharper and without glare on "
-                   "the glass.";
-        case Refusal::no_needle:
-            return "The scale was found, but not the needle. Take the photo again without glare on the "
-                   "needle.";
-        case Refusal::two_needles:
-            return "There is more than one needle on the dial, and the photo does not tell which of them to "
-                   "read. Type "
-                   "the value.";
-        case Refusal::unsure:
-            return "The reading is too doubtful to give. Take the photo again, square on and without glare, "
-                   "or type "
-                   "the value.";
-    }
-    return "";
-}
-
 Result<NeedleReading> read_needle(std::span<const std::byte> photo, const DialRange& range,
                                   const NeedleOptions& options) {
     if (auto fits = check(range); !fits) return tl::unexpected(fits.error());

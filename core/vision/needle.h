@@ -37,9 +37,13 @@ enum class Refusal {
     two_needles,  ///< a second needle, such as one that holds the highest reading
     unsure,       ///< something was found, but too little speaks for it
 };
-[[nodiscard]] std::string_view code(Refusal refusal);
-/// What the person can do about it: one sentence in English.
-[[nodiscard]] std::string_view sentence(Refusal refusal);
+/// "no_dial": what is stored with the photo; qml/format says it in words ("read_refusal:no_dial"). Empty for
+/// none. Here whole: who only hands it on need not carry the library that looks into photos.
+[[nodiscard]] constexpr std::string_view code(Refusal refusal) {
+    constexpr std::array<std::string_view, 6> codes{"",          "no_dial",     "no_scale",
+                                                    "no_needle", "two_needles", "unsure"};
+    return codes.at(static_cast<std::size_t>(refusal));
+}
 
 struct Point {
     double x = 0.0;

@@ -11,14 +11,12 @@
 
 namespace lapwing::vision {
 
-inline constexpr int keepable_side_px = 4000;  ///< longer side; 12 megapixels at 4:3
+inline constexpr int keepable_side_px =
+    4096;  ///< longer side; above it most phones give no more detail of a dial
 
 /// The photo as it is kept: upright, a JPEG of at most `keepable_side_px`, and nothing in the file but the
 /// picture: no place, no device, no time, no preview. It is encoded anew in any case, because tags hide in
 /// many corners of a file. Errors are those of reading the file.
 [[nodiscard]] Result<std::vector<std::byte>> make_keepable(std::span<const std::byte> photo);
-
-/// A small upright JPEG of it; `longest_side` in px, 16 to 2000. Never larger than the photo.
-[[nodiscard]] Result<std::vector<std::byte>> thumbnail(std::span<const std::byte> photo, int longest_side);
 
 }  // namespace lapwing::vision

@@ -30,6 +30,7 @@ struct Command {
     /// The records come with the lineage that they should have (from a file, or settled). All others that
     /// change are marked as changed here and now.
     bool keeps_lineage = false;
+    bool part_of_last = false;  ///< see store::Step
 };
 
 /// What an intent may look at while it turns into a command.

@@ -78,6 +78,14 @@ Intent save_attachment(Attachment attachment) {
     };
 }
 
+Intent note_needle(Attachment attachment) {
+    return [save = save_attachment(std::move(attachment))](const Now& now) -> Result<Command> {
+        auto command = save(now);
+        if (command) command->part_of_last = true;
+        return command;
+    };
+}
+
 Intent remove_attachment(AttachmentId id) {
     return remove_one<AttachmentId, Attachment>(id, "attachment.remove", [](const Attachment& attachment) {
         return std::string(word(attachment.kind));

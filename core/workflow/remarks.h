@@ -21,6 +21,8 @@ Intent commit_calls(std::vector<Note> calls);
 
 /// "attachment.keep"; args: kind. Its bytes must lie in the library's folder already (Desk::files).
 Intent save_attachment(Attachment attachment);
+/// What the needle reader made of a photo. Undone with the photo when it was taken just before.
+Intent note_needle(Attachment attachment);
 Intent remove_attachment(AttachmentId id);
 
 Intent save_plan_line(PlanLine line);  ///< "plan.keep"; args: option

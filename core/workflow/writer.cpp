@@ -58,6 +58,7 @@ void Writer::run(Intent intent, Desk::Done done) {
         info.name = std::move(command->name);
         info.args = std::move(command->args);
         info.at = clock_.now();
+        info.part_of_last = command->part_of_last;
         finish(library_->apply(std::move(info), command->edits), done);
     });
 }

@@ -13,6 +13,7 @@
 #include "platform/cli/answer.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/verbs.h"
+#include "qml/format/formatter.h"
 
 namespace lapwing::cli {
 namespace {
@@ -27,6 +28,12 @@ vision::DialRange range_of(const Pressure& min, const Pressure& max, Arguments& 
         return units::deg.number(typed->value());
     };
     return {max.unit().number(min.value()), max.number(), angle("--sweep"), angle("--start")};
+}
+
+std::string in_words(vision::Refusal refusal) {
+    return format::Formatter{}
+        .text(findings::Word{fmt::format("read_refusal:{}", vision::code(refusal))})
+        .toStdString();
 }
 
 std::string decimals(double value, double u) {
@@ -52,7 +59,7 @@ void print_json(const vision::NeedleReading& reading, const vision::DialRange& r
     const double start_deg = range.start_deg.value_or(-reading.sweep_deg / 2);
     put("needle_angle_deg", !reading.refused(), start_deg + reading.needle_angle_deg);
     if (reading.refused()) {
-        out["why"] = vision::sentence(reading.refusal);
+        out["why"] = in_words(reading.refusal);
         out["refusal"] = vision::code(reading.refusal);
     }
     fmt::print("{}\n", out.dump());
@@ -81,7 +88,7 @@ Outcome run(Arguments& arguments) {
     if (arguments.json()) {
         print_json(*reading, range, unit);
     } else if (reading->refused()) {
-        fmt::print("{}\n", vision::sentence(reading->refusal));
+        fmt::print("{}\n", in_words(reading->refusal));
     } else {
         const double expanded = 2 * reading->u;
         fmt::print("reads {} {} ± {} {}, confidence {:.0f} %\n", decimals(reading->value, expanded),

@@ -28,6 +28,7 @@ int fail_with(const lapwing::Error& error) {
 
 int main(int argc, char** argv) {
     QGuiApplication::setApplicationName(QStringLiteral("lapwing"));
+    QGuiApplication::setApplicationVersion(QStringLiteral(LAPWING_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lapwing"));
     QGuiApplication::setDesktopFileName(QStringLiteral("lapwing"));
     QGuiApplication gui(argc, argv);
@@ -35,6 +36,7 @@ int main(int argc, char** argv) {
     QCommandLineParser options;
     options.setApplicationDescription(QStringLiteral("Tests of how well an engine's cylinders seal."));
     options.addHelpOption();
+    options.addVersionOption();
     const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Keep the library in FOLDER."),
                                   QStringLiteral("FOLDER"));
     const QCommandLineOption tour(

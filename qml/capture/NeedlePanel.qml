@@ -43,12 +43,25 @@ Panel {
             onChosen: value => panel.needle.settle(value)
         }
 
+        Repeater {
+            model: panel.needle.offers
+
+            SideButton {
+                required property var modelData
+
+                objectName: "keepAsReading_" + modelData.value
+                width: parent.width
+                text: modelData.text
+                onClicked: panel.needle.keepAsReading(modelData.value)
+            }
+        }
+
         SideButton {
-            objectName: "keepAsReading"
+            objectName: "readAgain"
             width: parent.width
             visible: text !== ""
-            text: panel.needle.offer
-            onClicked: panel.needle.keepAsReading()
+            text: panel.needle.again
+            onClicked: panel.needle.readAgain()
         }
 
         LText {

@@ -17,11 +17,14 @@ BigButton {
     property double began: 0
 
     function begin() {
-        began = recording ? 0 : Date.now();
-        if (recording)
+        if (recording) {
+            began = 0;
             note.stop();
-        else
+        } else {
             note.start();
+            // Not before: opening the microphone may take longer than a tap.
+            began = Date.now();
+        }
     }
 
     function letGo() {

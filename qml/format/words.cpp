@@ -80,6 +80,19 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("read_settled:as typed", "as typed"),
     SAY("read_settled:left open", "left open"),
     SAY("read_settled:photo only", "photo only"),
+    SAY("read_refusal:no_dial",
+        "No round dial was found. Fill the ring with the gauge and take the photo again."),
+    SAY("read_refusal:no_scale",
+        "A dial was found, but not its scale. Take the photo closer, sharper and without glare."),
+    SAY("read_refusal:no_needle",
+        "The scale was found, but not the needle. Take the photo again without glare on it."),
+    SAY("read_refusal:two_needles",
+        "There is more than one needle on the dial, and the photo does not tell which of them to read. Type "
+        "the "
+        "value."),
+    SAY("read_refusal:unsure",
+        "The reading is too doubtful to give. Take the photo square on and without glare, or type the "
+        "value."),
     SAY("plan:leave it", "leave it"),
     SAY("plan:quick fix", "quick fix"),
     SAY("plan:strip", "strip"),

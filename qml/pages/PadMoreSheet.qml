@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
+import Lapwing.Capture
 import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
@@ -14,6 +15,7 @@ Sheet {
 
     signal howTo
     signal wipe
+    signal evidence(name: string)
 
     title: model.cylinder > 0 ? qsTr("Cylinder %1").arg(model.cylinder) : model.title
 
@@ -30,6 +32,17 @@ Sheet {
         text: qsTr("Take the decimal point away again")
         onClicked: {
             sheet.model.dropPoint();
+            sheet.close();
+        }
+    }
+
+    // Of the reading that stands, or of the cylinder while there is none.
+    EvidenceButtons {
+        width: parent.width
+        visible: sheet.model.cylinder > 0
+        tie: ({})
+        onGo: name => {
+            sheet.evidence(name);
             sheet.close();
         }
     }

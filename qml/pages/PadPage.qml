@@ -21,10 +21,10 @@ KeyedPage {
         });
     }
 
-    // Of the gauge: of the reading that stands, or first of all, to read the number off it.
-    function takePhoto() {
+    // Of the reading that stands, or of the cylinder: a photo may come first, to read the number off it.
+    function takeEvidence(name: string) {
         const standing = Array.from(viewModel.history).filter(reading => !reading.replaced).pop();
-        go("Photo", {
+        go(name, {
             sessionId: sessionId,
             to: standing ? "reading" : "cylinder",
             record: standing ? standing.id : "",
@@ -85,13 +85,13 @@ KeyedPage {
             text: qsTr("Next TDC")
             onClicked: page.showNextTdc()
         },
-        // With the air on there is no room for it; Leak hunt offers it at every exit.
+        // Where there is no room for it, More has it.
         IconWord {
             objectName: "photo"
             visible: !page.turns && !page.crowded
             symbol: "photo"
             text: qsTr("Photo")
-            onClicked: page.takePhoto()
+            onClicked: page.takeEvidence("Photo")
         },
         BigButton {
             objectName: "keep"
@@ -118,6 +118,7 @@ KeyedPage {
             model: viewModel
             onClosed: more.active = false
             onWipe: page.go("Wipe", {})
+            onEvidence: name => page.takeEvidence(name)
             onHowTo: page.go("HowToCard", {
                 card: page.test
             })

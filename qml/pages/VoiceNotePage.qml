@@ -18,6 +18,7 @@ AppPage {
     property int cylinder: 0
     // What a photo of it usually shows: of no use here, handed on with the rest.
     property string kind
+    property string test
 
     readonly property bool keepsAwake: true
 

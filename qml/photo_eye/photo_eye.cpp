@@ -3,17 +3,12 @@
 
 #include "qml/viewmodels/photo_eye.h"
 
-#include <opencv2/imgcodecs.hpp>
 #include <span>
-#include <vector>
 
-#include "core/vision/decode.h"
+#include "core/vision/photo.h"
 
 namespace lapwing {
 namespace {
-
-constexpr int longest_side = 4096;  ///< px
-constexpr int jpeg_quality = 92;
 
 std::span<const std::byte> bytes_of(const QByteArray& file) {
     return std::as_bytes(std::span(file.constData(), std::size_t(file.size())));
@@ -22,12 +17,9 @@ std::span<const std::byte> bytes_of(const QByteArray& file) {
 class CvPhotoEye final : public PhotoEye {
 public:
     [[nodiscard]] Result<QByteArray> keepable(const QByteArray& file) const override {
-        const auto photo = vision::decode(bytes_of(file), longest_side);
-        if (!photo) return tl::unexpected(photo.error());
-        std::vector<unsigned char> jpeg;
-        // Written anew from its pixels alone: no tag of the old file can come along.
-        cv::imencode(".jpg", photo->colour, jpeg, {cv::IMWRITE_JPEG_QUALITY, jpeg_quality});
-        return QByteArray(reinterpret_cast<const char*>(jpeg.data()), qsizetype(jpeg.size()));
+        const auto jpeg = vision::make_keepable(bytes_of(file));
+        if (!jpeg) return tl::unexpected(jpeg.error());
+        return QByteArray(reinterpret_cast<const char*>(jpeg->data()), qsizetype(jpeg->size()));
     }
 
     [[nodiscard]] Result<vision::NeedleReading> needle(const QByteArray& file,

@@ -87,7 +87,7 @@ bool CalculatorModel::read() {
         const auto visit = id ? app()->desk().visit(*id) : std::nullopt;
         const auto engine = visit ? app()->desk().engine(visit->session.engine) : std::nullopt;
         if (!engine) return false;
-        sheet_ = calculators::worksheet_of({*engine, app()->desk().testers(), {}}, *visit);
+        sheet_ = calculators::worksheet_of({*engine, app()->desk().testers(), {}, {}}, *visit);
         // What a cylinder held says nothing of the drilled hole.
         if (calculator_ == Calculator::restrictor) sheet_.held.reset();
     }

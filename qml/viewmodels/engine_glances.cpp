@@ -51,7 +51,7 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     const auto visit = summary.last_session ? desk.visit(*summary.last_session) : std::nullopt;
     if (!engine || !visit) return EngineGlance::blank(summary.cylinders);
     EngineGlance glance;
-    const Dossier dossier{*engine, desk.testers(), {}};
+    const Dossier dossier{*engine, desk.testers(), {}, {}};
     findings::FindingsOptions options;
     options.beside = false;
     const auto found = findings::find(dossier, *visit, reference, options);

@@ -6,6 +6,7 @@
 #include <QUrl>
 #include <algorithm>
 
+#include "core/findings/photo_reading.h"
 #include "core/store/attachment_files.h"
 #include "qml/format/record_words.h"
 #include "qml/viewmodels/length_text.h"
@@ -78,6 +79,10 @@ QVariantMap EvidenceBacked::itemOf(const Attachment& one) const {
         photo && one.photo_of ? format().heading(*one.photo_of) : format().heading(one.kind);
     QStringList detail{placeOf(one.tie), format().shortDateTime(one.taken_at)};
     if (!one.caption.empty()) detail << QString::fromStdString(one.caption);
+    QString read = one.read_value ? format().typed(*one.read_value) : QString();
+    if (const auto* reading = with_id(visit().readings, one.tie.record);
+        reading && findings::photo_unsettled(*reading, one))
+        read = tr("%1, differs from what was typed").arg(read);
     return {{"id", QString::fromStdString(one.id.text())},
             {"kind", QString::fromUtf8(word(one.kind).data())},
             {"file", urlOf(one)},
@@ -85,7 +90,7 @@ QVariantMap EvidenceBacked::itemOf(const Attachment& one) const {
             {"detail", detail.join(QStringLiteral(" · "))},
             {"seconds", seconds},
             {"length", length_text(seconds)},
-            {"reading", one.read_value ? format().typed(*one.read_value) : QString()}};
+            {"reading", read}};
 }
 
 }  // namespace lapwing

@@ -6,7 +6,6 @@
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
-#include <QThreadPool>
 #include <optional>
 
 #include "core/workflow/remarks.h"
@@ -25,8 +24,8 @@ using Made = Result<std::optional<Attachment>>;
 /// Makes the file on another thread and then keeps its record. `committed` is called before `kept`.
 void make_and_keep(AppContext& app, std::function<Made()> make, Kept kept,
                    std::function<void()> committed = {}) {
-    QThreadPool::globalInstance()->start([guard = QPointer(&app), make = std::move(make),
-                                          kept = std::move(kept), committed = std::move(committed)] {
+    app.background().start([guard = QPointer(&app), make = std::move(make), kept = std::move(kept),
+                            committed = std::move(committed)] {
         auto made = make();
         QMetaObject::invokeMethod(
             qApp,

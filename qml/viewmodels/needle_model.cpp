@@ -49,33 +49,6 @@ workflow::Intent together(workflow::Intent first, workflow::Intent second) {
     };
 }
 
-/// In the user's language. The library behind vision::sentence is not to be linked here: it is large.
-QString why_refused(vision::Refusal refusal) {
-    switch (refusal) {
-        case vision::Refusal::no_dial:
-            return NeedleModel::tr(
-                "No round dial was found. Fill the ring with the gauge and take the photo again.");
-        case vision::Refusal::no_scale:
-            return NeedleModel::tr(
-                "A dial was found, but not its scale. Take the photo closer, sharper and without "
-                "glare.");
-        case vision::Refusal::no_needle:
-            return NeedleModel::tr(
-                "The scale was found, but not the needle. Take the photo again without glare on it.");
-        case vision::Refusal::two_needles:
-            return NeedleModel::tr(
-                "There is more than one needle on the dial, and the photo does not tell which of them to "
-                "read. Type the value.");
-        case vision::Refusal::unsure:
-            return NeedleModel::tr(
-                "The reading is too doubtful to give. Take the photo square on and without glare, or "
-                "type the value.");
-        case vision::Refusal::none:
-            break;
-    }
-    return {};
-}
-
 QByteArray whole(const QString& name) {
     QFile file(name);
     return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
@@ -98,6 +71,7 @@ void NeedleModel::setPhotoId(const QString& id) {
     seen_.reset();
     why_.clear();
     looked_at_.clear();
+    looking_ = false;
     emit photoChanged();
     emit changed();
 }
@@ -110,6 +84,19 @@ void NeedleModel::refresh() {
 const Reading* NeedleModel::reading() const {
     return photo() && photo()->tie.to == TiedTo::reading ? with_id(visit().readings, photo()->tie.record)
                                                          : nullptr;
+}
+
+const Reading* NeedleModel::typedReading() const {
+    const auto* one = reading();
+    if (!one || one->from == ReadingFrom::typed) return one;
+    const auto* before =
+        one->replaces ? with_id(visit().readings, std::optional(one->replaces->uuid)) : nullptr;
+    return before && before->from == ReadingFrom::typed ? before : nullptr;
+}
+
+std::optional<TypedPressure> NeedleModel::typed() const {
+    const auto* one = typedReading();
+    return one ? findings::typed_off_gauge(*one) : std::nullopt;
 }
 
 const Tester* NeedleModel::tester() const {
@@ -151,7 +138,7 @@ void NeedleModel::look() {
     vision::DialRange range{.min = 0.0, .max = full_scale_};
     if (scale.sweep) range.sweep_deg = scale.sweep->number();
     const QString file = QString::fromStdString(app()->desk().files().path(photo()->sha256).string());
-    QThreadPool::globalInstance()->start([guard = QPointer(this), eye = *eye, file, range, this_one] {
+    app()->background().start([guard = QPointer(this), eye = *eye, file, range, this_one] {
         auto seen = eye->needle(whole(file), range);
         const QSize size = QImageReader(file, "jpg").size();
         QMetaObject::invokeMethod(
@@ -173,11 +160,12 @@ void NeedleModel::look() {
 void NeedleModel::take(const vision::NeedleReading& seen) {
     seen_ = seen;
     if (seen.refused()) {
-        why_ = why_refused(seen.refusal);
+        const std::string code(vision::code(seen.refusal));
+        why_ = format().text(findings::Word{"read_refusal:" + code});
         if (photo() && !photo()->read_value && photo()->read_refusal.empty()) {
             Attachment changed = *photo();
-            changed.read_refusal = why_.toStdString();
-            app()->run(workflow::save_attachment(changed), this);
+            changed.read_refusal = code;
+            app()->run(workflow::note_needle(changed), this);
         }
         return;
     }
@@ -202,7 +190,7 @@ void NeedleModel::store(double value, double u, std::optional<double> confidence
         changed.read_confidence = TypedRatio::from(units::one.quantity(*confidence), units::one, 2);
     changed.read_refusal.clear();
     changed.read_settled.reset();
-    app()->run(workflow::save_attachment(changed), this);
+    app()->run(confidence ? workflow::note_needle(changed) : workflow::save_attachment(changed), this);
 }
 
 QString NeedleModel::state() const {
@@ -221,19 +209,18 @@ QString NeedleModel::line() const {
         text += QStringLiteral(" ± ") +
                 format().locale().toString(both, 'f', decimals_for(one->read_uncertainty->number()));
     }
-    const auto typed = reading() ? findings::typed_off_gauge(*reading()) : std::nullopt;
-    if (typed) text += tr(", you typed %1").arg(format().typed(*typed));
+    if (const auto typed = this->typed()) text += tr(", you typed %1").arg(format().typed(*typed));
     if (!one->read_confidence) text += tr(" (needle set by hand)");
     return text;
 }
 
 bool NeedleModel::differs() const {
-    const auto typed = reading() ? findings::typed_off_gauge(*reading()) : std::nullopt;
+    const auto typed = this->typed();
     return typed && photo() && findings::photo_differs(*typed, *photo());
 }
 
 QVariantList NeedleModel::choices() const {
-    const auto typed = reading() ? findings::typed_off_gauge(*reading()) : std::nullopt;
+    const auto typed = this->typed();
     if (!typed || !photo() || !photo()->read_value) return {};
     const auto choice = [](ReadSettled value, const QString& text) {
         return QVariantMap{{"value", QString::fromUtf8(word(value).data())}, {"text", text}};
@@ -251,20 +238,24 @@ QString NeedleModel::settled() const {
 
 void NeedleModel::settle(const QString& text) {
     const auto way = from_word<ReadSettled>(text.toStdString());
-    const auto* typed = reading();
-    if (!way || !photo() || !typed || !photo()->read_value) return;
+    const auto* standing = reading();
+    const auto* typed = typedReading();
+    if (!way || !photo() || !typed || !photo()->read_value || photo()->read_settled == way) return;
     Attachment changed = *photo();
     changed.read_settled = way;
-    if (*way != ReadSettled::as_read) return app()->run(workflow::save_attachment(changed), this);
-    // What was typed stays in the history; the reading of the photo stands in for it.
-    Reading corrected = *typed;
-    corrected.id = app()->desk().make_id<ReadingId>();
-    corrected.taken_at = app()->desk().clock().now();
-    corrected.from = ReadingFrom::photo;
-    corrected.replaces = typed->id;
-    (corrected.held ? corrected.held : corrected.final) = photo()->read_value;
-    changed.tie.record = corrected.id.uuid;
-    app()->run(together(workflow::redo_reading(typed->id, corrected), workflow::save_attachment(changed)),
+    const bool by_photo = *way == ReadSettled::as_read;
+    if (by_photo == (standing != typed)) return app()->run(workflow::save_attachment(changed), this);
+    // Which number stands for the reading changes: the other stays in the history. It was taken when it was
+    // taken, whenever somebody decides.
+    Reading instead = *typed;
+    instead.id = app()->desk().make_id<ReadingId>();
+    instead.lineage = {};
+    if (by_photo) {
+        instead.from = ReadingFrom::photo;
+        (instead.held ? instead.held : instead.final) = photo()->read_value;
+    }
+    changed.tie.record = instead.id.uuid;
+    app()->run(together(workflow::redo_reading(standing->id, instead), workflow::save_attachment(changed)),
                this);
 }
 
@@ -309,25 +300,58 @@ void NeedleModel::turn(double degrees) {
     emit changed();
 }
 
-QString NeedleModel::offer() const {
-    const auto kind = from_word<TestKind>(test_.toStdString());
-    const bool here = photo() && photo()->tie.to == TiedTo::cylinder && photo()->read_value;
-    if (!here || (kind != TestKind::dry && kind != TestKind::wet)) return {};
-    return tr("Keep %1 as a reading: %2").arg(format().typed(*photo()->read_value), format().name(*kind));
+std::optional<TypedPressure> NeedleModel::setPressure() const {
+    const Reading* newest = nullptr;
+    for (const auto& one : visit().readings)
+        if (one.test == TestKind::leak_down && one.set) newest = &one;
+    return newest ? newest->set : std::nullopt;
 }
 
-void NeedleModel::keepAsReading() {
-    if (offer().isEmpty()) return;
+QVariantList NeedleModel::offers() const {
+    QVariantList list;
+    if (!photo() || photo()->tie.to != TiedTo::cylinder || !photo()->read_value) return list;
+    const auto pad = from_word<TestKind>(test_.toStdString());
+    for (const TestKind kind : {TestKind::dry, TestKind::wet, TestKind::leak_down}) {
+        if (pad && *pad != kind) continue;
+        if (kind == TestKind::wet && engine().fuel == Fuel::diesel) continue;
+        if (kind == TestKind::leak_down && !setPressure()) continue;
+        list << QVariantMap{
+            {"value", QString::fromUtf8(word(kind).data())},
+            {"text",
+             tr("Keep %1 as a reading: %2").arg(format().typed(*photo()->read_value), format().name(kind))}};
+    }
+    return list;
+}
+
+void NeedleModel::keepAsReading(const QString& test) {
+    const auto kind = from_word<TestKind>(test.toStdString());
+    if (!kind || offers().isEmpty()) return;
     Reading read;
     read.id = app()->desk().make_id<ReadingId>();
     read.session = session().id;
-    read.test = *from_word<TestKind>(test_.toStdString());
+    read.test = *kind;
     read.cylinder = photo()->tie.cylinder.value_or(1);
     read.from = ReadingFrom::photo;
-    read.final = photo()->read_value;
+    if (*kind == TestKind::leak_down) read.set = setPressure();
+    (*kind == TestKind::leak_down ? read.held : read.final) = photo()->read_value;
     Attachment changed = *photo();
     changed.tie = {TiedTo::reading, read.id.uuid, {}, {}};
     app()->run(together(workflow::keep_reading(read), workflow::save_attachment(changed)), this);
+}
+
+QString NeedleModel::again() const {
+    const auto* one = photo();
+    if (!adjustable() || !one || !one->read_value || !one->read_confidence) return {};
+    const double stored = unit_.number(one->read_value->value());
+    const double u = std::max(seen_->u, 0.001 * full_scale_);
+    if (std::abs(seen_->value - stored) <= u) return {};
+    return tr("Read again with the gauge's range as it is now: %1")
+        .arg(
+            format().typed(TypedPressure::from(unit_.quantity(seen_->value), unit_, decimals_for(seen_->u))));
+}
+
+void NeedleModel::readAgain() {
+    if (!again().isEmpty()) store(seen_->value, seen_->u, seen_->confidence);
 }
 
 }  // namespace lapwing

@@ -26,7 +26,8 @@ class NeedleModel : public lapwing::EvidenceBacked {
     Q_PROPERTY(QString ring READ ring NOTIFY changed)
     Q_PROPERTY(QString needle READ needle NOTIFY changed)
     Q_PROPERTY(bool adjustable READ adjustable NOTIFY changed)
-    Q_PROPERTY(QString offer READ offer NOTIFY changed)
+    Q_PROPERTY(QVariantList offers READ offers NOTIFY changed)
+    Q_PROPERTY(QString again READ again NOTIFY changed)
 
 public:
     explicit NeedleModel(QObject* parent = nullptr);
@@ -48,14 +49,18 @@ public:
     [[nodiscard]] QString ring() const;
     [[nodiscard]] QString needle() const;
     [[nodiscard]] bool adjustable() const { return seen_ && !seen_->refused(); }
-    /// "Keep 6.4 bar as the dry test's reading", where none was typed yet.
-    [[nodiscard]] QString offer() const;
+    /// {value: the test, text: "Keep 6.4 bar as a reading: dry test"}, where the photo came first: of the
+    /// test whose pad it was taken from, or each that it can be of.
+    [[nodiscard]] QVariantList offers() const;
+    /// Offers to read it anew where the gauge's range was corrected since; else empty.
+    [[nodiscard]] QString again() const;
 
     Q_INVOKABLE void settle(const QString& word);
     /// Turns the needle by hand; what it reads then counts.
     Q_INVOKABLE void turn(double degrees);
     /// Keeps what the photo reads as a new reading, marked as read from the photo, and ties the photo to it.
-    Q_INVOKABLE void keepAsReading();
+    Q_INVOKABLE void keepAsReading(const QString& test);
+    Q_INVOKABLE void readAgain();
 
 signals:
     void photoChanged();
@@ -67,7 +72,13 @@ protected:
 private:
     [[nodiscard]] const Attachment* photo() const { return attachment(photo_id_); }
     [[nodiscard]] const Reading* reading() const;
+    /// What a person typed, though the photo stands in for it by now; null where the number came off the
+    /// photo.
+    [[nodiscard]] const Reading* typedReading() const;
+    [[nodiscard]] std::optional<TypedPressure> typed() const;
     [[nodiscard]] const Tester* tester() const;
+    /// The set pressure of the leak-down as it stood last.
+    [[nodiscard]] std::optional<TypedPressure> setPressure() const;
     void look();
     void take(const vision::NeedleReading& seen);
     void store(double value, double u, std::optional<double> confidence);

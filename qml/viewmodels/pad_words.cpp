@@ -4,6 +4,7 @@
 // What the pad says around the figure: headings, fields, the rail, earlier readings, cautions.
 #include <algorithm>
 
+#include "core/findings/photo_reading.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/pad_model.h"
 
@@ -94,6 +95,10 @@ QVariantList PadModel::history() const {
             format().name(reading.tag) + QStringLiteral(" · ") + format().shortDateTime(reading.taken_at);
         if (reading.oiled == Oiled::before) about += QStringLiteral(" · ") + tr("rings oiled before");
         if (replaced) about += QStringLiteral(" · ") + tr("measured again");
+        for (const auto& photo : visit().attachments)
+            if (photo.tie.record == reading.id.uuid && findings::photo_unsettled(reading, photo) && !replaced)
+                about += QStringLiteral(" · ") +
+                         tr("its photo reads %1: not settled").arg(format().typed(*photo.read_value));
         list << QVariantMap{{"id", QString::fromStdString(reading.id.text())},
                             {"text", text},
                             {"about", about},

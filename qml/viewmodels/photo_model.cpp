@@ -70,7 +70,8 @@ void PhotoModel::lookOrRest() {
 }
 
 void PhotoModel::look() {
-    if (camera_) return;
+    // It is on already: a picture that didn't come, or a file that couldn't be taken, stood in between.
+    if (camera_) return go(looking);
     allow(platform::Permission::camera, [this] {
         if (!live_ || hidden_ || camera_) return;
         const auto media = app()->devices().media.media();
@@ -159,6 +160,7 @@ void PhotoModel::focusAt(double x, double y) {
 Attachment PhotoModel::blankPhoto() const {
     Attachment photo = blank();
     photo.photo_of = from_word<PhotoOf>(kind_.toStdString()).value_or(PhotoOf::other);
+    if (retaken_) photo.tie = *retaken_;
     return photo;
 }
 
@@ -168,6 +170,7 @@ void PhotoModel::keepOutcome(const Result<Attachment>& kept) {
         return;
     }
     photo_ = QString::fromStdString(kept->id.text());
+    retaken_.reset();
     off();
     go(shown);
     emit photoChanged();
@@ -216,6 +219,8 @@ void PhotoModel::remove() {
 }
 
 void PhotoModel::retake() {
+    // The new one takes the old one's place, whatever page this was opened from.
+    if (const auto* photo = attachment(photo_)) retaken_ = photo->tie;
     remove();
     lookOrRest();
 }

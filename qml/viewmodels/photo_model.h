@@ -80,6 +80,7 @@ private:
     bool torch_ = false;
     QString photo_;
     QString kind_ = QStringLiteral("gauge");
+    std::optional<Tie> retaken_;  ///< what the photo hung on that is taken again
     QImage frame_;
     platform::Camera* camera_ = nullptr;  ///< while it is on
 };

@@ -4,7 +4,6 @@
 #include "qml/viewmodels/voice_note_model.h"
 
 #include <QGuiApplication>
-#include <QThreadPool>
 #include <algorithm>
 #include <cmath>
 
@@ -99,7 +98,7 @@ void VoiceNoteModel::hear(std::span<const std::int16_t> samples) {
 /// Onto the storage itself, so that a flat battery costs seconds and not the whole note.
 void VoiceNoteModel::syncNow() {
     synced_s_ = tape_->seconds();
-    QThreadPool::globalInstance()->start([sound = recording_->sound] { (void)store::sync_file(sound); });
+    app()->background().start([sound = recording_->sound] { (void)store::sync_file(sound); });
 }
 
 void VoiceNoteModel::stop() {

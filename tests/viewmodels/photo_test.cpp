@@ -102,6 +102,36 @@ private slots:
         QVERIFY(bench.shop.desk->files().has(bench.stored()[0].sha256));
     }
 
+    void a_retaken_photo_hangs_on_what_the_first_one_did() {
+        Bench bench;
+        QVERIFY(bench.take());
+        // Opened from the list of all photos, which knows no tie.
+        PhotoModel again;
+        again.setSessionId(text_id(bench.session));
+        complete(again, bench.shop);
+        again.setPhotoId(text_id(bench.stored()[0].id));
+        again.setLive(true);
+        again.retake();
+        bench.shop.settle();
+        again.take();
+        QVERIFY(QTest::qWaitFor([&] { return again.state() == shown; }, 5000));
+        QCOMPARE(bench.stored()[0].tie.to, TiedTo::cylinder);
+        QCOMPARE(bench.stored()[0].tie.cylinder, 1);
+        QCOMPARE(bench.stored()[0].photo_of, PhotoOf::plug);
+    }
+
+    void what_the_needle_reads_is_undone_with_the_photo() {
+        Bench bench;
+        QVERIFY(bench.take());
+        Attachment read = bench.stored()[0];
+        read.read_value = TypedPressure::make("6.4", units::bar).value();
+        bench.shop.desk->run(workflow::note_needle(read));
+        bench.shop.settle();
+        QVERIFY(bench.stored()[0].read_value);
+        bench.shop.undo();
+        QVERIFY(bench.stored().empty());
+    }
+
     void a_camera_that_cannot_be_had_says_why() {
         Bench bench;
         bench.shop.fake.permissions.answer = platform::Permissions::State::denied;
@@ -130,6 +160,8 @@ private slots:
         QVERIFY(!bench.photo.blocked().isEmpty());
         QVERIFY(bench.stored().empty());
         bench.eye().refusal.reset();
+        bench.photo.lookAgain();  // what the page's "Try again" does
+        QCOMPARE(bench.photo.state(), looking);
         bench.photo.take();
         QVERIFY(bench.waits_for(shown));
     }

@@ -55,6 +55,38 @@ TEST_F(Journal, SaysWhatChanged) {
     EXPECT_EQ(gone->change.sessions, std::set{session.id});
 }
 
+TEST_F(Journal, UndoesWithTheLastStepWhatTheProgramAddedToIt) {
+    ASSERT_TRUE(apply({Put{engine}, Put{session}}));
+    auto reading = sample::reading(session.id);
+    const auto first = apply({Put{reading}});
+    ASSERT_TRUE(first) << why(first);
+    reading.pulls = 6;
+    Step more;
+    more.name = "test.more";
+    more.at = sample::clock().now();
+    more.part_of_last = true;
+    const std::vector<Edit> added{Put{reading}};
+    const auto joined = library->apply(more, added);
+    ASSERT_TRUE(joined) << why(joined);
+    EXPECT_EQ(joined->step.number, first->step.number);
+    EXPECT_EQ(queries().visit(session.id).value()->readings[0].pulls, 6);
+    ASSERT_TRUE(library->undo(first->step.number));
+    EXPECT_TRUE(queries().visit(session.id).value()->readings.empty());
+    ASSERT_TRUE(library->redo(first->step.number));
+    EXPECT_EQ(queries().visit(session.id).value()->readings[0].pulls, 6);
+
+    // Something else was done in between: what is added now is a step of its own.
+    session.title = "Again";
+    ASSERT_TRUE(apply({Put{session}}));
+    reading.pulls = 7;
+    const std::vector<Edit> later{Put{reading}};
+    const auto apart = library->apply(more, later);
+    ASSERT_TRUE(apart) << why(apart);
+    EXPECT_GT(apart->step.number, first->step.number + 1);
+    ASSERT_TRUE(library->undo(apart->step.number));
+    EXPECT_EQ(queries().visit(session.id).value()->readings[0].pulls, 6);
+}
+
 TEST_F(Journal, DoesAllOfACommandOrNothing) {
     const auto orphan = sample::reading(SessionId::make(sample::clock()));
     const auto failed = apply({Put{engine}, Put{session}, Put{orphan}});

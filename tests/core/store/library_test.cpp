@@ -56,6 +56,18 @@ TEST(LibraryOpen, MakesTheFolderAndKeepsWhatIsPut) {
     EXPECT_EQ((*library)->queries().engine(engine.id).value(), engine);
 }
 
+TEST(LibraryOpen, IsPrivateToItsOwnerWhereItMadeTheFolder) {
+    const sample::Folder folder;
+    const auto made = folder.path() / "new";
+    ASSERT_TRUE(Library::open(made, sample::clock()));
+    EXPECT_EQ(fs::status(made).permissions(), fs::perms::owner_all);
+    const auto shared = folder.path() / "shared";
+    fs::create_directory(shared);
+    fs::permissions(shared, fs::perms::owner_all | fs::perms::group_read);
+    ASSERT_TRUE(Library::open(shared, sample::clock()));
+    EXPECT_EQ(fs::status(shared).permissions(), fs::perms::owner_all | fs::perms::group_read);
+}
+
 TEST(LibraryOpen, UsesTheSafetySettingsItPromises) {
     const sample::Folder folder;
     auto connection = Connection::open(folder.path() / "x.sqlite", Access::write);

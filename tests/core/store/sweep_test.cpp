@@ -9,6 +9,7 @@
 
 #include "core/store/attachment_files.h"
 #include "core/store/library.h"
+#include "core/store/recordings.h"
 #include "tests/core/store/sample.h"
 
 namespace lapwing::store {
@@ -54,6 +55,22 @@ protected:
     std::unique_ptr<Library> library_;
     SessionId session_;
 };
+
+TEST_F(SweepTest, FindsARecordingThatNothingSaysWhatItHangsOn) {
+    const auto folder = library_->places().recordings();
+    Attachment note = sample::attachment(session_, std::string(64, '0'), 1);
+    note.photo_of.reset();
+    const auto known = Recordings(folder).begin(note);
+    ASSERT_TRUE(known) << why(known);
+    for (const auto& sound : {known->sound, folder / "alone.wav"}) {
+        std::ofstream(sound) << "words";
+        fs::last_write_time(sound, fs::file_time_type::clock::now() - std::chrono::hours(1));
+    }
+    const auto found = look();
+    ASSERT_EQ(found.without_record.size(), 1U);
+    EXPECT_EQ(found.without_record[0].path, folder / "alone.wav");
+    EXPECT_GE(found.attachment_bytes, 10);
+}
 
 TEST_F(SweepTest, FindsNothingWhereAllIsWell) {
     apply({Put{keep("one")}, Put{keep("three")}});
