@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <numeric>
 
 namespace lapwing::odds {
 
@@ -33,7 +34,14 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
         cylinder_blocks_.push_back(make(cylinder.first, cylinder.last));
     shared_block_ = make(0, shared_count);
     cylinder_effort_.assign(count, 1.0);
-    const auto note = [&](const PathPlace& path) { path_at_[path.area] = path_at_[path.cranking] = &path; };
+    for (const auto& cylinder : model.cylinders()) {
+        const auto paths = cylinder.own.size();
+        path_effort_.emplace_back(paths, 1.0 / static_cast<double>(paths));
+    }
+    const auto note = [&](const PathPlace& path) {
+        path_at_[path.area] = path_at_[path.cranking] = &path;
+        all_paths_.push_back(&path);
+    };
     for (const auto& cylinder : model.cylinders()) {
         for (const PathPlace& path : cylinder.own)
             note(path);
@@ -123,8 +131,9 @@ void Chain::watch() {
 
 void Chain::share_out_effort() {
     if (watched_count_ < 100.0) return;
-    constexpr double open = 0.06;     // standard deviation of a share that is not settled
-    constexpr double matters = 0.03;  // share of a joint
+    constexpr double open = 0.06;      // standard deviation of a share that is not settled
+    constexpr double matters = 0.03;   // share of a joint
+    constexpr double settled = 0.015;  // what a path counts for whose share is known
     std::ranges::fill(joint_effort_, 0.25);
     for (std::size_t c = 0; c < watched_.size(); ++c) {
         double widest = 0.0;
@@ -132,11 +141,16 @@ void Chain::share_out_effort() {
         for (std::size_t path = 0; path < watched_[c].size(); ++path) {
             const double mean = watched_[c][path].sum / watched_count_;
             const double variance = watched_[c][path].squares / watched_count_ - mean * mean;
-            widest = std::max(widest, std::sqrt(std::max(variance, 0.0)));
+            const double spread = std::sqrt(std::max(variance, 0.0));
+            widest = std::max(widest, spread);
+            if (path < place.own.size()) path_effort_[c][path] = spread + settled;
             if (path >= place.own.size() && mean > matters)
                 joint_effort_[model_.evidence().cylinders[c].joints[path - place.own.size()]] = 1.0;
         }
         cylinder_effort_[c] = widest > open ? 1.0 : 0.5;
+        const double all = std::accumulate(path_effort_[c].begin(), path_effort_[c].end(), 0.0);
+        for (double& effort : path_effort_[c])
+            effort /= all;
     }
 }
 
@@ -171,7 +185,8 @@ void Chain::move_cylinder(std::size_t cylinder) {
     exchange(cylinder);
     redivide(cylinder);
     redraw(cylinder);
-    trade(cylinder);
+    const auto paths = own_paths(one_state(cylinder));
+    trade(paths[one_of(paths.size())], std::span(&cylinder, 1));
     block(cylinder_blocks_[cylinder], cylinder);
     if (model_.evidence().cylinders[cylinder].wet) oil(cylinder);
     divide(cylinder);
@@ -190,6 +205,7 @@ void Chain::oil(std::size_t cylinder) {
 }
 
 void Chain::move_shared() {
+    rescale();
     block(shared_block_, whole_engine, true);
     partial(0, shared_count, whole_engine, true);
     partial(0, shared_count, whole_engine, true);
@@ -197,9 +213,7 @@ void Chain::move_shared() {
 }
 
 /// A path's area changes and what it is while cranking stays.
-void Chain::trade(std::size_t cylinder) {
-    const auto paths = own_paths(one_state(cylinder));
-    const PathPlace& path = paths[one_of(paths.size())];
+void Chain::trade(const PathPlace& path, std::span<const std::size_t> cylinders) {
     const auto& map = model_.maps()[path.map];
     const double old_area = map.log_area(z_[path.area]);
     const double area = old_area + 0.4 * normal();
@@ -210,7 +224,7 @@ void Chain::trade(std::size_t cylinder) {
                              0.5 * (cranking * cranking - z_[path.cranking] * z_[path.cranking]);
     set(path.area, z);
     set(path.cranking, cranking);
-    judge(log_prior, std::span(&cylinder, 1));
+    judge(log_prior, cylinders);
 }
 
 const EngineModel::State& Chain::one_state(std::size_t cylinder) {
@@ -291,6 +305,23 @@ void Chain::shape(Block& of) const {
     const Eigen::MatrixXd covariance =
         (of.spread + 0.2 * prior_weight * Eigen::MatrixXd::Identity(size, size)) / (of.count + prior_weight);
     of.factor = covariance.llt().matrixL();
+}
+
+std::size_t Chain::one_path(std::size_t cylinder) {
+    const auto& effort = path_effort_[cylinder];
+    double left = uniform();
+    std::size_t path = 0;
+    while (path + 1 < effort.size() && left >= effort[path])
+        left -= effort[path++];
+    return path;
+}
+
+std::pair<std::size_t, std::size_t> Chain::two_paths(std::size_t cylinder) {
+    const std::size_t one = one_path(cylinder);
+    std::size_t two = one;
+    while (two == one)
+        two = one_path(cylinder);
+    return {one, two};
 }
 
 std::size_t Chain::one_of(std::size_t count) {

@@ -50,12 +50,13 @@ private:
     void move_cylinder(std::size_t cylinder);
     void move_joint(std::size_t joint);
     void move_shared();
+    void rescale();
     void divide(std::size_t cylinder);
     void redivide(std::size_t cylinder);
     void exchange(std::size_t cylinder);
     void reopen(std::size_t joint);
-    void widen(std::size_t joint);
-    void trade(std::size_t cylinder);
+    void shift(std::size_t joint);
+    void trade(const PathPlace& path, std::span<const std::size_t> cylinders);
     void redraw(std::size_t cylinder);
     void oil(std::size_t cylinder);
     void partial(std::size_t first, std::size_t last, std::size_t cylinder, bool follows = false);
@@ -64,6 +65,9 @@ private:
     void shape(Block& of) const;
     void watch();
     void share_out_effort();
+    /// A path of a cylinder, or two of them in either order; mostly those of which least is known.
+    [[nodiscard]] std::size_t one_path(std::size_t cylinder);
+    [[nodiscard]] std::pair<std::size_t, std::size_t> two_paths(std::size_t cylinder);
     void learn_to_follow();
 
     /// What a path passes, effective m2: standing still and while cranking.
@@ -106,7 +110,13 @@ private:
     /// Sets what oil did so that the wet reading is what it was, and mostly touched parts so that each state
     /// leaks what it did. The change of the prior's logarithm and of the measure; absent: nothing could do
     /// that.
-    std::optional<double> keep(std::size_t cylinder, const Kept& before);
+    std::optional<double> keep(std::size_t cylinder, const Kept& before, bool wet_is_kept = false);
+    /// What oil leaves of two paths while cranking; `kept`: the sum that counts is that past the oil.
+    struct OilShare {
+        double one = 1.0, two = 1.0;
+        bool kept = false;
+    };
+    [[nodiscard]] OilShare oil_share(std::size_t cylinder, std::size_t one, std::size_t two);
     std::optional<double> keep_wet(std::size_t cylinder, const Wet& before);
     std::optional<double> keep_sum(const EngineModel::State& state, const Amount& before);
     /// The newest state or one before it, and its own paths.
@@ -138,6 +148,9 @@ private:
     std::vector<double> z_;
     std::vector<double> m2_;                 ///< areas, at the places of the unknowns that they hang on
     std::vector<const PathPlace*> path_at_;  ///< by place; null: not a path's
+    std::vector<const PathPlace*> all_paths_;
+    std::vector<std::pair<double, double>>
+        joint_turns_;  ///< of `follow`: change of logarithms, standing, cranking
     EngineModel::SharedState shared_;
     EngineModel::SharedState proposed_;
     double engine_log_ = 0.0;
@@ -154,6 +167,7 @@ private:
     /// How often a cylinder's and a joint's moves are made: often where much is open. Learned while warming
     /// up.
     std::vector<double> cylinder_effort_, joint_effort_;
+    std::vector<std::vector<double>> path_effort_;  ///< by own path; adds up to one. Learned likewise
     struct Watched {
         double sum = 0.0, squares = 0.0;
         double cranking = 0.0;  ///< sum of shares while cranking

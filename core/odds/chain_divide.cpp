@@ -59,13 +59,19 @@ void Chain::put(const PathPlace& path, const Amount& amount) {
     set(path.cranking, (std::log(amount.cranking) - area) / model_.static_to_cranking());
 }
 
+/// Where there is a wet reading and no dry one, the leak past oiled rings is what is read, and mostly kept.
+Chain::OilShare Chain::oil_share(std::size_t cylinder, std::size_t one, std::size_t two) {
+    const CylinderEvidence& read = model_.evidence().cylinders[cylinder];
+    if (read.dry || !read.wet || uniform() < 0.3) return {};
+    const double left = model_.left_open(z_, model_.cylinders()[cylinder], read.wet->seal);
+    return {one == 0 ? left : 1.0, two == 0 ? left : 1.0, true};
+}
+
 /// A little or a lot from one path to another.
 void Chain::divide(std::size_t cylinder) {
     const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
-    const std::size_t i = one_of(paths.size());
-    std::size_t j = one_of(paths.size() - 1);
-    if (j >= i) ++j;
+    const auto [i, j] = two_paths(cylinder);
     const Amount one = amount(paths[i]);
     const Amount two = amount(paths[j]);
     constexpr std::array strides{0.3, 1.0, 2.5};
@@ -77,8 +83,11 @@ void Chain::divide(std::size_t cylinder) {
         return std::pair(all * odds / (1.0 + odds), all / (1.0 + odds));
     };
     const auto [standing_one, standing_two] = divided(one.standing, two.standing, step);
-    const auto [cranking_one, cranking_two] =
-        divided(one.cranking, two.cranking, step + 0.3 * std::min(stride, 1.0) * normal());
+    const OilShare oil = oil_share(cylinder, i, j);
+    const auto [oiled_one, oiled_two] = divided(oil.one * one.cranking, oil.two * two.cranking,
+                                                step + 0.3 * std::min(stride, 1.0) * normal());
+    const double cranking_one = oiled_one / oil.one;
+    const double cranking_two = oiled_two / oil.two;
     const Weighed old_one = weigh(paths[i], one);
     const Weighed old_two = weigh(paths[j], two);
     const Weighed new_one = weigh(paths[i], {standing_one, cranking_one});
@@ -91,7 +100,7 @@ void Chain::divide(std::size_t cylinder) {
     const Kept before = kept(cylinder);
     put(paths[i], new_one.amount);
     put(paths[j], new_two.amount);
-    const auto more = keep(cylinder, before);
+    const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
     judge(logs(new_one) + logs(new_two) - logs(old_one) - logs(old_two) + *more, std::span(&cylinder, 1));
 }
@@ -100,34 +109,38 @@ void Chain::divide(std::size_t cylinder) {
 void Chain::redivide(std::size_t cylinder) {
     const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
-    // Rings have the most to give.
-    const std::size_t i = uniform() < 0.6 ? 0 : one_of(paths.size());
-    std::size_t j = one_of(paths.size() - 1);
-    if (j >= i) ++j;
+    const auto [i, j] = two_paths(cylinder);
     const Weighed old_one = weigh(paths[i], amount(paths[i]));
     const Weighed old_two = weigh(paths[j], amount(paths[j]));
     const double standing = old_one.amount.standing + old_two.amount.standing;
-    const double cranking = old_one.amount.cranking + old_two.amount.cranking;
+    const OilShare oil = oil_share(cylinder, i, j);
+    const double oiled = oil.one * old_one.amount.cranking + oil.two * old_two.amount.cranking;
     const bool first = uniform() < 0.5;
     const double drawn = drawn_standing(paths[first ? i : j]);
     Amount one{first ? drawn : standing - drawn, 0.0};
     Amount two{standing - one.standing, 0.0};
     if (!(one.standing > 0.0 && two.standing > 0.0)) return;
     // The smaller one is what it pleases while cranking, too.
-    Amount& smaller = one.standing < two.standing ? one : two;
-    smaller.cranking = drawn_cranking(smaller.standing);
-    (one.standing < two.standing ? two : one).cranking = cranking - smaller.cranking;
+    if (one.standing < two.standing) {
+        one.cranking = drawn_cranking(one.standing);
+        two.cranking = (oiled - oil.one * one.cranking) / oil.two;
+    } else {
+        two.cranking = drawn_cranking(two.standing);
+        one.cranking = (oiled - oil.two * two.cranking) / oil.one;
+    }
     const Weighed new_one = weigh(paths[i], one);
     const Weighed new_two = weigh(paths[j], two);
     if (!old_one.possible || !old_two.possible || !new_one.possible || !new_two.possible) return;
-    const auto over_proposal = [](const Weighed& a, const Weighed& b) {
-        const Weighed& less = a.amount.standing < b.amount.standing ? a : b;
-        return a.both() + b.both() - std::log(std::exp(a.standing) + std::exp(b.standing)) - less.cranking;
+    const auto over_proposal = [&](const Weighed& a, const Weighed& b) {
+        const bool less = a.amount.standing < b.amount.standing;
+        // What is drawn by m2 takes up the sum by its weight there.
+        return a.both() + b.both() - std::log(std::exp(a.standing) + std::exp(b.standing)) -
+               (less ? a : b).cranking + std::log(less ? oil.one : oil.two);
     };
     const Kept before = kept(cylinder);
     put(paths[i], one);
     put(paths[j], two);
-    const auto more = keep(cylinder, before);
+    const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
     judge(over_proposal(new_one, new_two) - over_proposal(old_one, old_two) + *more, std::span(&cylinder, 1));
 }
@@ -143,13 +156,16 @@ void Chain::exchange(std::size_t cylinder) {
     if (j >= i) ++j;
     const Weighed old_one = weigh(paths[i], amount(paths[i]));
     const Weighed old_two = weigh(paths[j], amount(paths[j]));
-    const Weighed new_one = weigh(paths[i], old_two.amount);
-    const Weighed new_two = weigh(paths[j], old_one.amount);
+    const OilShare oil = oil_share(cylinder, i, j);
+    const Weighed new_one =
+        weigh(paths[i], {old_two.amount.standing, old_two.amount.cranking * oil.two / oil.one});
+    const Weighed new_two =
+        weigh(paths[j], {old_one.amount.standing, old_one.amount.cranking * oil.one / oil.two});
     if (!old_one.possible || !old_two.possible || !new_one.possible || !new_two.possible) return;
     const Kept before = kept(cylinder);
     put(paths[i], new_one.amount);
     put(paths[j], new_two.amount);
-    const auto more = keep(cylinder, before);
+    const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
     judge(new_one.both() + new_two.both() - old_one.both() - old_two.both() + *more, std::span(&cylinder, 1));
 }

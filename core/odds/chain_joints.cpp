@@ -20,49 +20,81 @@ void Chain::move_joint(std::size_t joint) {
     const auto& [first, second] = model_.evidence().joints[joint];
     touched_.assign({first, second});
     judge(0.0, touched_);
+    trade(path, touched_);
     reopen(joint);
-    reopen(joint);
-    widen(joint);
+    for (int i = 0; i < 8; ++i)
+        shift(joint);
 }
 
-/// A joint passes a little more or less, and a path of either cylinder makes up for it.
-void Chain::widen(std::size_t joint) {
-    const PathPlace& hole = model_.joints()[joint];
+/// A joint passes more or less, and one path of either cylinder makes up for it: a little or a lot, perhaps
+/// while cranking only, all that one of the two did, or what comes of one of the three being drawn anew.
+void Chain::shift(std::size_t joint) {
     const auto& [first, second] = model_.evidence().joints[joint];
-    const auto& own_one = model_.cylinders()[first].own;
-    const auto& own_two = model_.cylinders()[second].own;
-    // Rings have the most to give.
-    const bool rings = uniform() < 0.5;
-    const PathPlace& one = own_one[rings ? 0 : one_of(own_one.size())];
-    const PathPlace& two = own_two[rings ? 0 : one_of(own_two.size())];
-    const auto& map_hole = model_.maps()[hole.map];
-    const auto& map_one = model_.maps()[one.map];
-    const auto& map_two = model_.maps()[two.map];
-    const double j = map_hole.log_area(z_[hole.area]);
-    const double a = map_one.log_area(z_[one.area]);
-    const double b = map_two.log_area(z_[two.area]);
-    const double new_j = j + 0.15 * normal();
-    const double less = std::exp(j) - std::exp(new_j);
-    const double left_a = std::exp(a) + less;
-    const double left_b = std::exp(b) + less;
-    if (!(left_a > 0.0 && left_b > 0.0)) return;
-    const double new_a = std::log(left_a);
-    const double new_b = std::log(left_b);
-    if (new_j <= map_hole.least() || new_j >= map_hole.most() || new_a <= map_one.least() ||
-        new_a >= map_one.most() || new_b <= map_two.least() || new_b >= map_two.most())
-        return;
-    const double z_hole = map_hole.z(new_j);
-    const double z_one = map_one.z(new_a);
-    const double z_two = map_two.z(new_b);
-    const double log_prior = map_hole.log_density(z_hole) + map_one.log_density(z_one) +
-                             map_two.log_density(z_two) - map_hole.log_density(z_[hole.area]) -
-                             map_one.log_density(z_[one.area]) - map_two.log_density(z_[two.area]) + a -
-                             new_a + b - new_b;
-    set(hole.area, z_hole);
-    set(one.area, z_one);
-    set(two.area, z_two);
+    const std::array parts{&model_.joints()[joint], &model_.cylinders()[first].own[one_path(first)],
+                           &model_.cylinders()[second].own[one_path(second)]};
+    std::array<Weighed, 3> old;
+    std::array<Amount, 3> next;
+    for (std::size_t i = 0; i < 3; ++i)
+        old[i] = weigh(*parts[i], amount(*parts[i]));
+    const auto make_up = [&](double Amount::*of) {
+        for (const std::size_t side : {1U, 2U})
+            next[side].*of = old[0].amount.*of + old[side].amount.*of - next[0].*of;
+    };
+    const double kind = uniform();
+    const bool cranking_only = kind < 0.15;
+    const bool by_steps = kind < 0.5;
+    const bool drawn_anew = kind >= 0.6;
+    if (by_steps) {
+        constexpr std::array strides{0.1, 0.35, 1.2};
+        const double stride = strides[one_of(strides.size())];
+        const double step = cranking_only ? 0.0 : stride * normal();
+        const double more = (cranking_only ? stride : 0.3 * std::min(stride, 1.0)) * normal();
+        next[0].standing = old[0].amount.standing * std::exp(step);
+        next[0].cranking = old[0].amount.cranking * std::exp(step + more);
+    } else if (!drawn_anew) {
+        next[0] = old[1 + one_of(2)].amount;
+    } else {
+        const std::size_t which = one_of(3);
+        const double drawn = drawn_standing(*parts[which]);
+        next[0].standing = which == 0 ? drawn : old[0].amount.standing + old[which].amount.standing - drawn;
+    }
+    make_up(&Amount::standing);
+    if (std::ranges::any_of(next, [](const Amount& one) { return !(one.standing > 0.0); })) return;
+    const auto smallest = [](const auto& of, auto standing) {
+        return static_cast<std::size_t>(std::ranges::min_element(of, {}, standing) - of.begin());
+    };
+    if (drawn_anew) {
+        // The smallest is what it pleases while cranking, too.
+        const std::size_t free = smallest(next, &Amount::standing);
+        const double drawn = drawn_cranking(next[free].standing);
+        next[0].cranking = free == 0 ? drawn : old[0].amount.cranking + old[free].amount.cranking - drawn;
+    }
+    make_up(&Amount::cranking);
+    std::array<Weighed, 3> now;
+    for (std::size_t i = 0; i < 3; ++i) {
+        now[i] = weigh(*parts[i], next[i]);
+        if (!old[i].possible || !now[i].possible) return;
+    }
+    const auto over_proposal = [&](const std::array<Weighed, 3>& at) {
+        double out = at[0].both() + at[1].both() + at[2].both();
+        // Even steps in the logarithms of the joint's areas.
+        if (by_steps) out += std::log(at[0].amount.standing) + std::log(at[0].amount.cranking);
+        if (!drawn_anew) return out;
+        const double most = std::max({at[0].standing, at[1].standing, at[2].standing});
+        double either = 0.0;
+        for (const Weighed& one : at)
+            either += std::exp(one.standing - most);
+        const auto free = smallest(at, [](const Weighed& one) { return one.amount.standing; });
+        return out - most - std::log(either) - at[free].cranking;
+    };
+    const std::array before{kept(first), kept(second)};
+    for (std::size_t i = 0; i < 3; ++i)
+        put(*parts[i], next[i]);
+    const auto one = keep(first, before[0]);
+    const auto two = one ? keep(second, before[1]) : std::nullopt;
+    if (!two) return take_back();
     touched_.assign({first, second});
-    judge(log_prior, touched_);
+    judge(over_proposal(now) - over_proposal(old) + *one + *two, touched_);
 }
 
 /// One hole in a joint or faults of its neighbours: what the joint, the rings and perhaps one more path of

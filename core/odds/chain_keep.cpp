@@ -39,7 +39,7 @@ Chain::Amount Chain::sum(const EngineModel::State& state) const {
     return out;
 }
 
-std::optional<double> Chain::keep(std::size_t cylinder, const Kept& before) {
+std::optional<double> Chain::keep(std::size_t cylinder, const Kept& before, bool wet_is_kept) {
     double log_prior = 0.0;
     const auto& own = model_.cylinders()[cylinder];
     if (!own.earlier.empty() && uniform() < 0.5) {
@@ -50,6 +50,7 @@ std::optional<double> Chain::keep(std::size_t cylinder, const Kept& before) {
             log_prior += *more;
         }
     }
+    if (wet_is_kept) return log_prior;
     const auto oil = keep_wet(cylinder, before.wet);
     return oil ? std::optional(log_prior + *oil) : std::nullopt;
 }

@@ -47,7 +47,7 @@ void Chain::learn_to_follow() {
     if (watched_count_ < 100.0) return;
     for (std::size_t c = 0; c < standing_.size(); ++c) {
         const CylinderEvidence& read = model_.evidence().cylinders[c];
-        const std::size_t paths = model_.cylinders()[c].own.size();
+        const std::size_t paths = model_.cylinders()[c].all.size();
         std::vector<double> standing, cranking;
         for (std::size_t path = 0; path < paths; ++path) {
             standing.push_back(watched_[c][path].sum / watched_count_);
@@ -83,32 +83,70 @@ void Chain::learn_to_follow() {
 std::optional<double> Chain::follow() {
     model_.shared(z_, proposed_);
     double log_prior = 0.0;
+    const auto turn = [&](const PathPlace& path, double more, double turned) {
+        if (more != 0.0) {
+            const AreaMap& map = model_.maps()[path.map];
+            const double old = z_[path.area];
+            const double area = map.log_area(old) + more;
+            if (area <= map.least() || area >= map.most()) return false;
+            const double now = map.z(area);
+            set(path.area, now);
+            log_prior += map.log_density(now) - map.log_density(old);
+        }
+        const double old = z_[path.cranking];
+        const double now = old + (turned - more) / model_.static_to_cranking();
+        set(path.cranking, now);
+        log_prior += 0.5 * (old * old - now * now);
+        return true;
+    };
+    joint_turns_.assign(model_.joints().size(), {});
     for (std::size_t c = 0; c < standing_.size(); ++c) {
         const bool standing = standing_[c].leak > 0.0;
         const bool cranking = cranking_[c].leak > 0.0;
         const double held = standing ? usual_held(c, proposed_) - usual_held(c, shared_) : 0.0;
         const double rise = cranking ? usual_reading(c, proposed_) - usual_reading(c, shared_) : 0.0;
-        const auto& own = model_.cylinders()[c].own;
-        for (std::size_t path = 0; path < own.size(); ++path) {
-            double turned = cranking ? cranking_[c].by_path[path] * rise : 0.0;
-            if (held != 0.0) {
-                const AreaMap& map = model_.maps()[own[path].map];
-                const double old = z_[own[path].area];
-                const double more = standing_[c].by_path[path] * held;
-                const double area = map.log_area(old) + more;
-                if (area <= map.least() || area >= map.most()) return std::nullopt;
-                const double now = map.z(area);
-                set(own[path].area, now);
-                log_prior += map.log_density(now) - map.log_density(old);
-                turned -= more;
+        const auto& place = model_.cylinders()[c];
+        for (std::size_t path = 0; path < place.all.size(); ++path) {
+            const double more = standing ? standing_[c].by_path[path] * held : 0.0;
+            const double turned = cranking ? cranking_[c].by_path[path] * rise : 0.0;
+            if (path < place.own.size()) {
+                if (!turn(place.own[path], more, turned)) return std::nullopt;
+                continue;
             }
-            const double old = z_[own[path].cranking];
-            const double now = old + turned / model_.static_to_cranking();
-            set(own[path].cranking, now);
-            log_prior += 0.5 * (old * old - now * now);
+            // A joint follows what either side asks for, half and half.
+            auto& joint = joint_turns_[model_.evidence().cylinders[c].joints[path - place.own.size()]];
+            joint.first += 0.5 * more;
+            joint.second += 0.5 * turned;
         }
     }
+    for (std::size_t j = 0; j < joint_turns_.size(); ++j)
+        if (!turn(model_.joints()[j], joint_turns_[j].first, joint_turns_[j].second)) return std::nullopt;
     return log_prior;
+}
+
+/// Every hole is a little larger, and the restrictor with it: pressures tell nothing of that. Who listens
+/// hears a little less well, then, and while cranking all pass what they did.
+void Chain::rescale() {
+    const double more = model_.restrictor_doubt() * 0.8 * normal();
+    double log_prior = 0.0;
+    const auto move = [&](std::size_t place, double by) {
+        const double old = z_[place];
+        set(place, old + by);
+        log_prior += 0.5 * (old * old - z_[place] * z_[place]);
+    };
+    move(Shared::restrictor, more / model_.restrictor_doubt());
+    move(Shared::listener, -more / model_.listener_spread());
+    for (const PathPlace* path : all_paths_) {
+        const AreaMap& map = model_.maps()[path->map];
+        const double old = z_[path->area];
+        const double area = map.log_area(old) + more;
+        if (area <= map.least() || area >= map.most()) return take_back();
+        const double now = map.z(area);
+        set(path->area, now);
+        log_prior += map.log_density(now) - map.log_density(old);
+        move(path->cranking, -more / model_.static_to_cranking());
+    }
+    judge_all(log_prior);
 }
 
 }  // namespace lapwing::odds

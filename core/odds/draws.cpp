@@ -149,10 +149,10 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
             if (cancel.stop_requested()) return std::nullopt;
             for (Chain& chain : all) {
                 chain.sweep();
-                out.add(model, chain);
+                out.add(model, chain, enough);
             }
         }
-        // What is enough stays enough: only the others are counted again.
+        // What is enough stays enough, and is drawn no more.
         bool all_enough = true;
         for (std::size_t c = 0; c < cylinders; ++c) {
             if (!enough[c]) enough[c] = out.effective(c) >= enough_effective;
@@ -163,11 +163,12 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
     return out;
 }
 
-void Draws::add(const EngineModel& model, const Chain& chain) {
+void Draws::add(const EngineModel& model, const Chain& chain, const std::vector<bool>& enough) {
     const auto z = chain.z();
     z_.insert(z_.end(), z.begin(), z.end());
     ++count_;
     for (std::size_t c = 0; c < shares_.size(); ++c) {
+        if (enough[c]) continue;
         const auto leaks = chain.leaks(c);
         const std::size_t own = model.cylinders()[c].own.size();
         const std::size_t all = model.cylinders()[c].all.size();
@@ -200,16 +201,17 @@ void Draws::add(const EngineModel& model, const Chain& chain) {
 }
 
 double Draws::effective(std::size_t cylinder) const {
-    EffectiveDraws effective(count_);
-    double out = static_cast<double>(count_);
+    const std::size_t draws = count(cylinder);
+    EffectiveDraws effective(draws);
+    auto out = static_cast<double>(draws);
     for (const auto& share : shares_[cylinder])
         out = std::min(out, effective(share));
     for (const auto& fault : faults_[cylinder])
-        out = std::min(out, effective.of_chance(count_, [&](std::size_t i) { return fault[i]; }));
+        out = std::min(out, effective.of_chance(draws, [&](std::size_t i) { return fault[i]; }));
     const auto& mains = mains_[cylinder];
     for (std::size_t main = 0; main <= shares_[cylinder].size(); ++main)
         out = std::min(
-            out, effective.of_chance(count_, [&](std::size_t i) { return mains[i] == main ? 1.0 : 0.0; }));
+            out, effective.of_chance(draws, [&](std::size_t i) { return mains[i] == main ? 1.0 : 0.0; }));
     return out;
 }
 

@@ -25,15 +25,19 @@ public:
     static std::optional<Draws> make(const EngineModel& model, std::uint64_t seed,
                                      const std::stop_token& cancel);
 
+    /// All draws.
     [[nodiscard]] std::size_t count() const { return count_; }
+    /// Those that count for a cylinder: the first ones, until there were enough of them. Later it moved
+    /// seldom, and what is drawn seldom would dilute the rest.
+    [[nodiscard]] std::size_t count(std::size_t cylinder) const { return areas_[cylinder].size(); }
     [[nodiscard]] std::span<const double> z(std::size_t draw) const {
         return std::span(z_).subspan(draw * size_, size_);
     }
-    /// Share of the leak by reported path, of one cylinder, in all draws.
+    /// Share of the leak by reported path, of one cylinder, in its draws.
     [[nodiscard]] std::span<const float> share(std::size_t cylinder, std::size_t path) const {
         return shares_[cylinder][path];
     }
-    /// Chance of a fault by reported path, of one cylinder, in all draws.
+    /// Chance of a fault by reported path, of one cylinder, in its draws.
     [[nodiscard]] std::span<const float> fault(std::size_t cylinder, std::size_t path) const {
         return faults_[cylinder][path];
     }
@@ -46,7 +50,8 @@ public:
     [[nodiscard]] double effective(std::size_t cylinder) const;
 
 private:
-    void add(const EngineModel& model, const Chain& chain);
+    /// `enough`: cylinders that need no more draws.
+    void add(const EngineModel& model, const Chain& chain, const std::vector<bool>& enough);
 
     std::size_t size_ = 0;
     std::size_t count_ = 0;

@@ -80,6 +80,8 @@ public:
     [[nodiscard]] const Evidence& evidence() const { return evidence_; }
     [[nodiscard]] const Assumptions& assumptions() const { return assumptions_; }
     [[nodiscard]] double static_to_cranking() const { return static_to_cranking_; }
+    [[nodiscard]] double restrictor_doubt() const { return restrictor_doubt_; }
+    [[nodiscard]] double listener_spread() const { return listener_; }
 
     void shared(std::span<const double> z, SharedState& out) const;
     /// Log likelihoods: of the readings that stand for the whole engine, and of one cylinder's.

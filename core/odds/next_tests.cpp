@@ -41,8 +41,8 @@ Thinned thin(const EngineModel& model, const Draws& draws, std::size_t cylinder)
     Thinned out;
     out.outcomes = reported_paths(model.evidence(), cylinder).size() + 1;
     std::vector<double> chances(out.outcomes, 0.0);
-    const std::size_t step = std::max<std::size_t>(1, draws.count() / most_draws);
-    for (std::size_t i = 0; i < draws.count(); i += step) {
+    const std::size_t step = std::max<std::size_t>(1, draws.count(cylinder) / most_draws);
+    for (std::size_t i = 0; i < draws.count(cylinder); i += step) {
         Thinned::One one{draws.z(i), {}, model.leaks(draws.z(i), cylinder), draws.main(cylinder)[i]};
         model.shared(one.z, one.shared);
         chances[one.main] += 1.0;

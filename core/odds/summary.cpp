@@ -72,7 +72,7 @@ UnderOther under(const OtherAssumptions& other, const EngineModel& model, const 
         }
     std::vector<double> chances(paths.size() + 1, 0.0);
     double squares = 0.0, count = 0.0;
-    thinned(draws.count(), 4000, [&](std::size_t draw) {
+    thinned(draws.count(cylinder), 4000, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         double weight = 1.0;
         for (std::size_t i = 0; i < places.size(); ++i) {
@@ -107,7 +107,7 @@ CylinderOdds summarise(const EngineModel& model, const Draws& draws, std::size_t
     const auto mains = draws.main(cylinder);
     std::vector<double> chances(paths.size() + 1, 0.0);
     for (const std::uint8_t main : mains)
-        chances[main] += 1.0 / static_cast<double>(draws.count());
+        chances[main] += 1.0 / static_cast<double>(draws.count(cylinder));
     for (std::size_t path = 0; path < paths.size(); ++path) {
         const auto share = draws.share(cylinder, path);
         out.paths.push_back({paths[path], interval(std::vector<float>(share.begin(), share.end())),
@@ -145,7 +145,7 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
     std::vector<Path> repairs = own.paths;
     std::erase(repairs, Path::coolant);  // comes with the gasket
     std::vector<std::vector<double>> readings(repairs.size());
-    thinned(draws.count(), 800, [&](std::size_t draw) {
+    thinned(draws.count(cylinder), 800, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         EngineModel::SharedState shared;
         model.shared(z, shared);
@@ -185,7 +185,7 @@ std::vector<findings::Message> misfits(const EngineModel& model, const Draws& dr
     const CylinderEvidence& own = model.evidence().cylinders[cylinder];
     const EngineModel::State& newest = model.cylinders()[cylinder];
     double dry = 0.0, wet = 0.0, leak = 0.0, count = 0.0;
-    thinned(draws.count(), 300, [&](std::size_t draw) {
+    thinned(draws.count(cylinder), 300, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         EngineModel::SharedState shared;
         model.shared(z, shared);

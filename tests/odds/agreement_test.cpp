@@ -105,7 +105,7 @@ TEST_P(Agreement, OfSharesAndMainPaths) {
             const auto draws = *Draws::make(model, static_cast<std::uint64_t>(seed), {});
             effective += std::min(draws.effective(0), draws.effective(1));
             for (std::size_t c = 0; c < 2; ++c) {
-                const double each = 1.0 / (seeds * static_cast<double>(draws.count()));
+                const double each = 1.0 / (seeds * static_cast<double>(draws.count(c)));
                 for (std::size_t path = 0; path < paths; ++path)
                     for (const float share : draws.share(c, path)) {
                         chained[c].mean[path] += each * share;
@@ -174,6 +174,7 @@ TEST(Chances, AreAsWellKnownAsIsSaid) {
 INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
                          testing::Values(Part{"dry_and_wet", {true, false, false, true, false}},
                                          Part{"exits", {false, false, false, false, true}},
+                                         Part{"wet_and_air", {false, false, true, true, false}},
                                          Part{"staked", {true, false, true, false, true, true}},
                                          Part{"everything", {}}),
                          [](const auto& of) { return std::string(of.param.name); });

@@ -68,10 +68,11 @@ Score score_of(const EngineModel& model, const Draws& draws, const Drawn& drawn,
     for (std::size_t path = 0; path < truth.paths.size(); ++path) {
         const double share = truth.area_m2[path] / total;
         out.share_inside.push_back(share >= odds.paths[path].share.lo && share <= odds.paths[path].share.hi);
-        out.ranks.push_back(
-            rank(draws.count(), share, [&](std::size_t i) { return draws.share(cylinder, path)[i]; }));
+        out.ranks.push_back(rank(draws.count(cylinder), share,
+                                 [&](std::size_t i) { return draws.share(cylinder, path)[i]; }));
     }
-    out.ranks.push_back(rank(draws.count(), total, [&](std::size_t i) { return draws.area(cylinder)[i]; }));
+    out.ranks.push_back(
+        rank(draws.count(cylinder), total, [&](std::size_t i) { return draws.area(cylinder)[i]; }));
     Random random(seed);
     const auto after = after_repairs(model, draws, cylinder, false, random);
     for (std::size_t i = 0; i < after.size(); ++i) {
