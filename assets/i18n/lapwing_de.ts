@@ -62,6 +62,10 @@
         <translation>Erst geprüft, dann gezeigt, dann mit dem zusammengeführt, was hier ist</translation>
     </message>
     <message>
+        <source>Nothing is recorded here yet, so there is nothing to back up. A backup is checked first, then shown, then brought in.</source>
+        <translation>Hier ist noch nichts aufgezeichnet, also gibt es nichts zu sichern. Eine Sicherung wird erst geprüft, dann gezeigt, dann eingespielt.</translation>
+    </message>
+    <message>
         <source>Restoring takes nothing away. What you deleted here and the backup still has comes back; what was changed on both sides is kept in both versions.</source>
         <translation>Wiederherstellen nimmt nichts weg. Was hier gelöscht wurde und in der Sicherung noch da ist, kommt zurück; was auf beiden Seiten geändert wurde, bleibt in beiden Fassungen erhalten.</translation>
     </message>
@@ -72,6 +76,10 @@
     <message>
         <source>Restore it</source>
         <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Choose a backup</source>
+        <translation>Sicherung wählen</translation>
     </message>
     <message>
         <source>Back up everything</source>
@@ -888,6 +896,28 @@
     </message>
 </context>
 <context>
+    <name>DeleteEngineSheet</name>
+    <message>
+        <source>Delete %1?</source>
+        <translation>%1 löschen?</translation>
+    </message>
+    <message numerus="yes">
+        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
+        <translation>
+            <numerusform>Damit geht %n Sitzung verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, solange es angeboten wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
+            <numerusform>Damit gehen %n Sitzungen verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, solange es angeboten wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Delete all of it</source>
+        <translation>Alles löschen</translation>
+    </message>
+    <message>
+        <source>Keep the engine</source>
+        <translation>Den Motor behalten</translation>
+    </message>
+</context>
+<context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>
@@ -1265,6 +1295,10 @@
     <message>
         <source>New session</source>
         <translation>Neue Sitzung</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Weiter: %1</translation>
     </message>
 </context>
 <context>
@@ -3585,6 +3619,11 @@
         <translation>Der Ton dieser Sprachnotiz fehlt im Bestand. Unter „Einstellungen“, „Speicher“ steht, was sich tun lässt.</translation>
     </message>
     <message>
+        <source>A restrictor of %1 is no tester&apos;s: they have about 0.5 to 3 mm (0.040 in are 1.02 mm). Look at the unit.</source>
+        <extracomment>tester.restrictor_unlikely</extracomment>
+        <translation>Eine Drosselbohrung von %1 hat kein Prüfgerät: üblich sind etwa 0,5 bis 3 mm (0,040 in sind 1,02 mm). Auf die Einheit sehen.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
         <translation>„%1“ ist keine Selbstprüfung: eine aus der Liste wählen.</translation>
@@ -3847,8 +3886,12 @@
         <translation>Eine Sprachnotiz brach ab, als Lapwing endete. Was bis dahin gesprochen wurde, ist behalten: %1 s.</translation>
     </message>
     <message>
-        <source>Some photos or voice notes and their entries have lost each other. Settings, Storage lists them and says what can be done.</source>
-        <translation>Einige Fotos oder Sprachnotizen und ihre Einträge haben einander verloren. „Einstellungen“, „Speicher“ führt sie auf und sagt, was sich tun lässt.</translation>
+        <source>Some photos or voice notes have lost their files. Settings, Storage lists them and says what can be done.</source>
+        <translation>Einige Fotos oder Sprachnotizen haben ihre Dateien verloren. „Einstellungen“, „Speicher“ führt sie auf und sagt, was sich tun lässt.</translation>
+    </message>
+    <message>
+        <source>Some photos or voice notes belong to no entry any more, perhaps of ones deleted long ago. Settings, Storage lists them: keep a copy or let them go.</source>
+        <translation>Einige Fotos oder Sprachnotizen gehören zu keinem Eintrag mehr, vielleicht zu längst gelöschten. „Einstellungen“, „Speicher“ führt sie auf: eine Kopie behalten oder löschen.</translation>
     </message>
 </context>
 <context>
@@ -8749,10 +8792,6 @@
     <message>
         <source>A question first</source>
         <translation>Erst eine Frage</translation>
-    </message>
-    <message>
-        <source>Next TDC</source>
-        <translation>Nächster OT</translation>
     </message>
     <message>
         <source>Listening by</source>
@@ -14486,6 +14525,13 @@
     </message>
 </context>
 <context>
+    <name>Shell</name>
+    <message>
+        <source>This page can&apos;t be opened. Close Lapwing and start it again; if that doesn&apos;t help, install it anew. Nothing that was kept is lost.</source>
+        <translation>Diese Seite lässt sich nicht öffnen. Lapwing schließen und neu starten; hilft das nicht, neu installieren. Was behalten wurde, ist nicht verloren.</translation>
+    </message>
+</context>
+<context>
     <name>SignaturePanel</name>
     <message>
         <source>Fingerprint of the key</source>
@@ -15665,6 +15711,10 @@
         <source>As found</source>
         <translation>Wie vorgefunden</translation>
     </message>
+    <message>
+        <source>After repair</source>
+        <translation>Nach der Reparatur</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::EvidenceBacked</name>
@@ -15867,6 +15917,14 @@
     <message>
         <source>Anywhere else: plug thread, crack, adapter ring</source>
         <translation>Sonst irgendwo: Kerzengewinde, Riss, Adapterring</translation>
+    </message>
+    <message>
+        <source>Next TDC</source>
+        <translation>Nächster OT</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Ventilspiel</translation>
     </message>
     <message>
         <source>Done</source>

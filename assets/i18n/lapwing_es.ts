@@ -62,6 +62,10 @@
         <translation>Primero se comprueba, luego se muestra y después se une con lo que hay aquí</translation>
     </message>
     <message>
+        <source>Nothing is recorded here yet, so there is nothing to back up. A backup is checked first, then shown, then brought in.</source>
+        <translation>Aquí todavía no hay nada registrado, así que no hay nada que guardar. Una copia de seguridad primero se comprueba, luego se muestra y después se incorpora.</translation>
+    </message>
+    <message>
         <source>Restoring takes nothing away. What you deleted here and the backup still has comes back; what was changed on both sides is kept in both versions.</source>
         <translation>Restaurar no quita nada. Lo que se borró aquí y la copia aún tiene vuelve; lo que se cambió en ambos lados se conserva en las dos versiones.</translation>
     </message>
@@ -72,6 +76,10 @@
     <message>
         <source>Restore it</source>
         <translation>Restaurar</translation>
+    </message>
+    <message>
+        <source>Choose a backup</source>
+        <translation>Elegir una copia</translation>
     </message>
     <message>
         <source>Back up everything</source>
@@ -888,6 +896,28 @@
     </message>
 </context>
 <context>
+    <name>DeleteEngineSheet</name>
+    <message>
+        <source>Delete %1?</source>
+        <translation>¿Borrar %1?</translation>
+    </message>
+    <message numerus="yes">
+        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
+        <translation>
+            <numerusform>Con él se va %n sesión: lecturas, fotos, notas de voz, planes. Deshacer lo devuelve todo mientras se ofrezca; después, solo una copia de seguridad o un archivo de sesión.</numerusform>
+            <numerusform>Con él se van %n sesiones: lecturas, fotos, notas de voz, planes. Deshacer lo devuelve todo mientras se ofrezca; después, solo una copia de seguridad o un archivo de sesión.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Delete all of it</source>
+        <translation>Borrarlo todo</translation>
+    </message>
+    <message>
+        <source>Keep the engine</source>
+        <translation>Conservar el motor</translation>
+    </message>
+</context>
+<context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>
@@ -1265,6 +1295,10 @@
     <message>
         <source>New session</source>
         <translation>Nueva sesión</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Seguir: %1</translation>
     </message>
 </context>
 <context>
@@ -3585,6 +3619,11 @@
         <translation>El sonido de esta nota de voz falta en la biblioteca. En Ajustes, Almacenamiento se dice qué se puede hacer.</translation>
     </message>
     <message>
+        <source>A restrictor of %1 is no tester&apos;s: they have about 0.5 to 3 mm (0.040 in are 1.02 mm). Look at the unit.</source>
+        <extracomment>tester.restrictor_unlikely</extracomment>
+        <translation>Un restrictor de %1 no es de ningún comprobador: tienen de 0,5 a 3 mm más o menos (0,040 in son 1,02 mm). Revisar la unidad.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
         <translation>«%1» no es un autocontrol: elegir uno de la lista.</translation>
@@ -3847,8 +3886,12 @@
         <translation>Una nota de voz se cortó cuando Lapwing terminó. Lo dicho hasta entonces se conserva: %1 s.</translation>
     </message>
     <message>
-        <source>Some photos or voice notes and their entries have lost each other. Settings, Storage lists them and says what can be done.</source>
-        <translation>Algunas fotos o notas de voz y sus entradas se han perdido de vista. Ajustes, Almacenamiento las enumera y dice qué se puede hacer.</translation>
+        <source>Some photos or voice notes have lost their files. Settings, Storage lists them and says what can be done.</source>
+        <translation>Algunas fotos o notas de voz han perdido sus archivos. Ajustes, Almacenamiento las enumera y dice qué se puede hacer.</translation>
+    </message>
+    <message>
+        <source>Some photos or voice notes belong to no entry any more, perhaps of ones deleted long ago. Settings, Storage lists them: keep a copy or let them go.</source>
+        <translation>Algunas fotos o notas de voz ya no pertenecen a ninguna entrada, quizá a entradas borradas hace tiempo. Ajustes, Almacenamiento las enumera: guardar una copia o borrarlas.</translation>
     </message>
 </context>
 <context>
@@ -8749,10 +8792,6 @@
     <message>
         <source>A question first</source>
         <translation>Antes, una pregunta</translation>
-    </message>
-    <message>
-        <source>Next TDC</source>
-        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>Listening by</source>
@@ -14486,6 +14525,13 @@
     </message>
 </context>
 <context>
+    <name>Shell</name>
+    <message>
+        <source>This page can&apos;t be opened. Close Lapwing and start it again; if that doesn&apos;t help, install it anew. Nothing that was kept is lost.</source>
+        <translation>Esta página no se puede abrir. Cerrar Lapwing y abrirlo de nuevo; si no ayuda, instalarlo otra vez. Nada de lo guardado se ha perdido.</translation>
+    </message>
+</context>
+<context>
     <name>SignaturePanel</name>
     <message>
         <source>Fingerprint of the key</source>
@@ -15665,6 +15711,10 @@
         <source>As found</source>
         <translation>Como se encontró</translation>
     </message>
+    <message>
+        <source>After repair</source>
+        <translation>Después de la reparación</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::EvidenceBacked</name>
@@ -15867,6 +15917,14 @@
     <message>
         <source>Anywhere else: plug thread, crack, adapter ring</source>
         <translation>En cualquier otro sitio: rosca de bujía, grieta, anillo del adaptador</translation>
+    </message>
+    <message>
+        <source>Next TDC</source>
+        <translation>Siguiente PMS</translation>
+    </message>
+    <message>
+        <source>Clearances</source>
+        <translation>Juego de válvulas</translation>
     </message>
     <message>
         <source>Done</source>

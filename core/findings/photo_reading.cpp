@@ -21,6 +21,8 @@ bool photo_differs(const TypedPressure& typed, const Attachment& photo) {
 }
 
 bool photo_unsettled(const Reading& reading, const Attachment& photo) {
+    // What turned out to be another picture says nothing of a gauge.
+    if (photo.photo_of && *photo.photo_of != PhotoOf::gauge) return false;
     const auto typed = typed_off_gauge(reading);
     const bool open = !photo.read_settled || photo.read_settled == ReadSettled::left_open;
     return typed && open && photo_differs(*typed, photo);

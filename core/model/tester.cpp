@@ -72,6 +72,12 @@ void check_check(Check& check, const TesterCheck& done) {
 
 }  // namespace
 
+AccuracyScheme scheme_of(const std::string& accuracy) {
+    if (is_en_class(accuracy)) return AccuracyScheme::en_837_1;
+    if (is_asme_grade(accuracy)) return AccuracyScheme::asme_b40_100;
+    return AccuracyScheme::unknown;
+}
+
 Result<Tester> checked(Tester tester) {
     Check check("tester");
     check.id(tester.id.uuid, "id");

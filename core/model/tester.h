@@ -106,6 +106,10 @@ struct Tester {
 /// accuracy class for its scheme, a set pressure within the scale.
 Result<Tester> checked(Tester tester);
 
+/// The standard whose class or grade this is ("1.6": EN 837-1, "2A": ASME B40.100); unknown for anything
+/// else.
+AccuracyScheme scheme_of(const std::string& accuracy);
+
 /// Most recent check of one kind, or null.
 const TesterCheck* last_check(const Tester& tester, TesterCheckKind kind);
 

@@ -75,7 +75,8 @@ Sweep sweep(const Places& places, const Named& named) {
             found.without_record.push_back(file);
     }
     std::ranges::sort(found.without_record, {}, &StoredFile::path);
-    found.library_bytes = bytes_below(places.library());
+    for (const char* beside : {"", "-wal", "-shm"})
+        found.library_bytes += bytes_below(places.library().string() + beside);
     found.backup_bytes = bytes_below(places.backups());
     return found;
 }

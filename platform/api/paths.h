@@ -11,7 +11,9 @@ namespace lapwing::platform {
 class Paths {
 public:
     virtual ~Paths() = default;
-    /// The library: database, photos, voice notes. Private to the app, part of the system's own backup.
+    /// The library: database, photos, voice notes. Private to the app. On Android in no backup
+    /// of the system's (allowBackup is off): nothing leaves the device by itself, the app makes its own
+    /// backups.
     [[nodiscard]] virtual std::filesystem::path data() const = 0;
     /// Reports, session files and backups that the person asked for and can find without the app.
     [[nodiscard]] virtual std::filesystem::path documents() const = 0;

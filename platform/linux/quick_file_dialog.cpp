@@ -3,6 +3,7 @@
 
 #include "platform/linux/quick_file_dialog.h"
 
+#include <QFileInfo>
 #include <QGuiApplication>
 #include <QQmlComponent>
 #include <QStandardPaths>
@@ -11,6 +12,18 @@
 
 namespace lapwing::platform {
 namespace {
+
+/// The name itself when it is free, else the next one with a number: "report (2).pdf".
+QString beside(const QString& file) {
+    const QFileInfo wanted(file);
+    QString free = file;
+    for (int number = 2; QFileInfo::exists(free); ++number)
+        free = QStringLiteral("%1/%2 (%3)%4")
+                   .arg(wanted.path(), wanted.completeBaseName())
+                   .arg(number)
+                   .arg(wanted.suffix().isEmpty() ? QString() : QLatin1Char('.') + wanted.suffix());
+    return free;
+}
 
 /// Carries the dialog's answer to the caller, once, and ends the dialog.
 class Bridge final : public QObject {
@@ -24,7 +37,10 @@ public:
 
 private slots:
     void chosen(const QUrl& file) {
-        if (file.isLocalFile()) return finish(std::optional(file.toLocalFile()));
+        // This dialog doesn't ask before a file is replaced, so none is.
+        const bool saving = parent()->property("saving").toBool();
+        if (file.isLocalFile())
+            return finish(std::optional(saving ? beside(file.toLocalFile()) : file.toLocalFile()));
         finish(fail("picker.not_local", "{} is not on this computer. Copy it here first.",
                     file.toString().toStdString()));
     }

@@ -80,7 +80,10 @@ FocusScope {
                 name: name,
                 args: args
             }]);
-        stack.push(url(name), properties(args));
+        if (!stack.push(url(name), properties(args))) {
+            places = places.slice(0, -1);
+            tell(qsTr("This page can't be opened. Close Lapwing and start it again; if that doesn't help, install it anew. Nothing that was kept is lost."));
+        }
         keepPlace();
     }
 

@@ -41,6 +41,11 @@ Rectangle {
     Accessible.name: message
     Accessible.ignored: !visible
 
+    // What lies under it is not touched through it.
+    MouseArea {
+        anchors.fill: parent
+    }
+
     Timer {
         id: timer
 

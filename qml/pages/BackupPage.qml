@@ -31,7 +31,7 @@ AppPage {
 
         LText {
             width: parent.width
-            visible: !viewModel.possible && !viewModel.busy
+            visible: !viewModel.possible && !viewModel.busy && !viewModel.nothing
             text: qsTr("One file with all engines, sessions, photos, voice notes and testers, owners' names and contacts too. Keep it somewhere else than on this device.")
         }
 
@@ -121,10 +121,16 @@ AppPage {
         Tile {
             objectName: "openBackup"
             width: parent.width
-            visible: !viewModel.possible && !viewModel.busy
+            visible: !viewModel.possible && !viewModel.busy && !viewModel.nothing
             title: qsTr("Restore from a backup")
             detail: qsTr("Checked first, then shown, then merged with what is here")
             onClicked: viewModel.choose()
+        }
+
+        LText {
+            width: parent.width
+            visible: viewModel.nothing && !viewModel.possible && !viewModel.busy
+            text: qsTr("Nothing is recorded here yet, so there is nothing to back up. A backup is checked first, then shown, then brought in.")
         }
 
         LText {
@@ -178,10 +184,10 @@ AppPage {
             onClicked: viewModel.forget()
         },
         BigButton {
-            objectName: viewModel.possible ? "restore" : "backUp"
+            objectName: viewModel.possible ? "restore" : viewModel.nothing ? "chooseBackup" : "backUp"
             enabled: !viewModel.busy
-            text: viewModel.possible ? qsTr("Restore it") : qsTr("Back up everything")
-            onClicked: viewModel.possible ? viewModel.restore() : viewModel.backUp()
+            text: viewModel.possible ? qsTr("Restore it") : viewModel.nothing ? qsTr("Choose a backup") : qsTr("Back up everything")
+            onClicked: viewModel.possible ? viewModel.restore() : viewModel.nothing ? viewModel.choose() : viewModel.backUp()
         }
     ]
 }

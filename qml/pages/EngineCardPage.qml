@@ -14,6 +14,8 @@ AppPage {
     required property string engineId
 
     property bool allSessions: false
+    // A session of today is gone on with; a second one on a day is the exception.
+    readonly property bool goesOn: card.visits.length > 0 && card.visits[0].today
 
     signal go(name: string, args: var)
 
@@ -147,7 +149,7 @@ AppPage {
             width: parent.width
             visible: card.found
             text: qsTr("Delete this engine and its sessions")
-            onClicked: card.remove()
+            onClicked: card.visits.length > 0 ? sheets.show(deleting) : card.remove()
         }
     }
 
@@ -168,10 +170,35 @@ AppPage {
         }
     }
 
-    actions: BigButton {
-        objectName: "newSession"
-        enabled: card.found
-        text: qsTr("New session")
-        onClicked: starter.openSession(page.engineId)
+    // What takes sessions with it is asked about: Undo is gone in seconds, a year of work is not.
+    Component {
+        id: deleting
+
+        DeleteEngineSheet {
+            card: sheets.pageCard
+        }
     }
+
+    actions: [
+        IconWord {
+            objectName: "anotherSession"
+            visible: page.goesOn
+            symbol: "plus"
+            text: qsTr("New session")
+            onClicked: starter.openSession(page.engineId)
+        },
+        BigButton {
+            objectName: page.goesOn ? "goOn" : "newSession"
+            enabled: card.found
+            text: page.goesOn ? qsTr("Go on: %1").arg(card.visits[0].text) : qsTr("New session")
+            onClicked: {
+                if (page.goesOn)
+                    page.go("Session", {
+                        sessionId: card.visits[0].sessionId
+                    });
+                else
+                    starter.openSession(page.engineId);
+            }
+        }
+    ]
 }

@@ -63,13 +63,13 @@ AppPage {
             model: viewModel.questions
 
             ErrorCard {
-                required property string modelData
+                required property var modelData
 
                 width: parent.width
                 heading: qsTr("A question first")
-                message: modelData
-                action: qsTr("Next TDC")
-                onActed: page.go("NextTdc", {
+                message: modelData.text
+                action: modelData.action
+                onActed: page.go(modelData.page, {
                     sessionId: page.sessionId,
                     cylinder: viewModel.cylinder
                 })

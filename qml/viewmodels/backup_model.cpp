@@ -26,6 +26,14 @@ QString damaged_name(const exchange::Damaged& one) {
                               : QString::fromStdString(one.engine);
 }
 
+/// "2026-03-14 10.30", as file names may have it: two backups of one day don't replace each other.
+std::string minute_of(Timestamp at) {
+    std::string text = to_rfc3339(at).substr(0, 16);
+    std::ranges::replace(text, 'T', ' ');
+    std::ranges::replace(text, ':', '.');
+    return text;
+}
+
 /// The names of what is damaged, each once.
 QString left_out(const std::vector<exchange::Damaged>& damaged) {
     QStringList names;
@@ -113,13 +121,16 @@ void BackupModel::cancel() {
 
 // ---- Making one
 
+bool BackupModel::nothing() const {
+    return app_ && app_->desk().engines().empty() && app_->desk().testers().empty();
+}
+
 void BackupModel::backUp() {
-    if (busy() || saving_) return;
+    if (busy() || saving_ || nothing()) return;
     drop();
     const auto& desk = app_->desk();
     const auto folder = app_->devices().paths.scratch() / "backup";
-    const auto name =
-        "Lapwing " + to_rfc3339(desk.clock().now()).substr(0, 10) + std::string(exchange::backup_file_ending);
+    const auto name = "Lapwing " + minute_of(desk.clock().now()) + std::string(exchange::backup_file_ending);
     work(tr("Writing the backup"), [this, &desk, folder, name](const workflow::Progress& progress) -> Finish {
         std::error_code failed;
         fs::create_directories(folder, failed);

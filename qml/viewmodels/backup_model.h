@@ -33,6 +33,7 @@ class BackupModel : public QObject {
     Q_PROPERTY(QVariantList engines READ engines NOTIFY refreshed)
     Q_PROPERTY(QString holds READ holds NOTIFY refreshed)
     Q_PROPERTY(bool possible READ possible NOTIFY refreshed)
+    Q_PROPERTY(bool nothing READ nothing NOTIFY refreshed)
 
 public:
     explicit BackupModel(QObject* parent = nullptr);
@@ -51,7 +52,10 @@ public:
     [[nodiscard]] QString holds() const { return holds_; }           ///< all of it in a sentence
     [[nodiscard]] bool possible() const { return backup_ != nullptr; }
 
-    /// Makes a backup and asks where it goes.
+    /// The library holds nothing that a backup could keep.
+    [[nodiscard]] bool nothing() const;
+
+    /// Makes a backup and asks where it goes; not of an empty library.
     Q_INVOKABLE void backUp();
     /// Asks again where the backup that was made goes.
     Q_INVOKABLE void save();

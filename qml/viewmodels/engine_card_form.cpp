@@ -83,7 +83,8 @@ QVariantList EngineCardForm::sessionList() const {
         list << QVariantMap{
             {QStringLiteral("sessionId"), QString::fromStdString(session.id.text())},
             {QStringLiteral("text"), session.title.empty() ? date : QString::fromStdString(session.title)},
-            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))}};
+            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
+            {QStringLiteral("today"), date == format().shortDate(app()->desk().clock().now())}};
     }
     return list;
 }

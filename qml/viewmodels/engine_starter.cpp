@@ -3,6 +3,8 @@
 
 #include "qml/viewmodels/engine_starter.h"
 
+#include <algorithm>
+
 #include "core/workflow/engines.h"
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/engine_changes.h"
@@ -45,12 +47,24 @@ QString EngineStarter::addEngine(const QString& name, const QString& cylinders, 
     return {};
 }
 
+/// The first visit finds the engine as it is; one that follows ticked work looks whether that helped.
+QString EngineStarter::titleOfNext(EngineId engine) const {
+    const auto sessions = app_->desk().sessions(engine);
+    if (sessions.empty()) return tr("As found");
+    const auto newest = std::ranges::max_element(
+        sessions, {}, [](const Session& session) { return session.opened_at.unix_ms; });
+    const auto visit = app_->desk().visit(newest->id);
+    const bool repaired = visit && std::ranges::any_of(visit->plan, [](const PlanLine& line) {
+                              return line.done_at.has_value();
+                          });
+    return repaired ? tr("After repair") : QString();
+}
+
 void EngineStarter::openSession(const QString& engineId) {
     const auto engine = EngineId::parse(engineId.toStdString());
     if (!engine) return;
     const auto session = app_->desk().make_id<SessionId>();
-    const bool first = app_->desk().sessions(*engine).empty();
-    const QString title = first ? tr("As found") : QString();
+    const QString title = titleOfNext(*engine);
     app_->run(workflow::open_session(session, *engine, title.toStdString()), this,
               [this, id = QString::fromStdString(session.text())](const Result<workflow::Step>& step) {
                   if (step) emit sessionOpened(id);

@@ -37,6 +37,8 @@ signals:
     void sessionOpened(const QString& sessionId);
 
 private:
+    [[nodiscard]] QString titleOfNext(EngineId engine) const;
+
     AppContext* app_ = nullptr;
 };
 

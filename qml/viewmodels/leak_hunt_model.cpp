@@ -200,12 +200,23 @@ void LeakHuntModel::note(const QString& exit, int neighbour, const QString& loud
     app()->run(workflow::keep_exit(note), this);
 }
 
-QStringList LeakHuntModel::questions() const {
-    QStringList texts;
-    if (const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr)
-        for (const auto& question : found->questions)
-            texts << format().text(question.message);
-    return texts;
+QVariantList LeakHuntModel::questions() const {
+    QVariantList list;
+    const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
+    if (!found) return list;
+    for (const auto& question : found->questions) {
+        const auto& code = question.message.code;
+        QVariantMap item{{"text", format().text(question.message)}, {"page", ""}, {"action", ""}};
+        if (code == "question.tdc") {
+            item["page"] = QStringLiteral("NextTdc");
+            item["action"] = tr("Next TDC");
+        } else if (code == "question.clearance") {
+            item["page"] = QStringLiteral("Clearances");
+            item["action"] = tr("Clearances");
+        }
+        list << item;
+    }
+    return list;
 }
 
 int LeakHuntModel::nextCylinder() const {

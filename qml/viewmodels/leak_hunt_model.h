@@ -22,7 +22,7 @@ class LeakHuntModel : public lapwing::SessionBacked {
     Q_PROPERTY(QString method READ method WRITE setMethod NOTIFY refreshed)
     Q_PROPERTY(bool staked READ staked WRITE setStaked NOTIFY refreshed)
     Q_PROPERTY(bool canStake READ canStake NOTIFY refreshed)
-    Q_PROPERTY(QStringList questions READ questions NOTIFY refreshed)
+    Q_PROPERTY(QVariantList questions READ questions NOTIFY refreshed)
     Q_PROPERTY(QString doneText READ doneText NOTIFY refreshed)
     Q_PROPERTY(int nextCylinder READ nextCylinder NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
@@ -46,7 +46,8 @@ public:
     [[nodiscard]] bool staked() const { return staked_; }
     void setStaked(bool staked);
     [[nodiscard]] bool canStake() const { return engine().cycle == StrokeCycle::four; }
-    [[nodiscard]] QStringList questions() const;
+    /// {text, page: where it is answered, or empty, action: the button's word}
+    [[nodiscard]] QVariantList questions() const;
     [[nodiscard]] QString doneText() const;
     /// The next cylinder without a leak-down reading, in firing order; 0 when there is none.
     [[nodiscard]] int nextCylinder() const;

@@ -37,14 +37,14 @@ const T* with_id(const std::vector<T>& all, const std::optional<Uuid>& id) {
 }
 
 /// One step: done and undone together, under the name of the first.
-workflow::Intent together(workflow::Intent first, workflow::Intent second) {
-    return [first = std::move(first),
-            second = std::move(second)](const workflow::Now& now) -> Result<workflow::Command> {
-        auto command = first(now);
-        if (!command) return command;
-        auto more = second(now);
-        if (!more) return more;
-        command->edits.insert(command->edits.end(), more->edits.begin(), more->edits.end());
+workflow::Intent together(std::vector<workflow::Intent> all) {
+    return [all = std::move(all)](const workflow::Now& now) -> Result<workflow::Command> {
+        auto command = all.front()(now);
+        for (std::size_t i = 1; command && i < all.size(); ++i) {
+            auto more = all[i](now);
+            if (!more) return more;
+            command->edits.insert(command->edits.end(), more->edits.begin(), more->edits.end());
+        }
         return command;
     };
 }
@@ -194,6 +194,7 @@ void NeedleModel::store(double value, double u, std::optional<double> confidence
 }
 
 QString NeedleModel::state() const {
+    if (photo() && photo()->photo_of != PhotoOf::gauge) return {};
     if (looking_) return QStringLiteral("reading");
     if (photo() && photo()->read_value) return QStringLiteral("read");
     return why_.isEmpty() ? QString() : QStringLiteral("refused");
@@ -254,9 +255,15 @@ void NeedleModel::settle(const QString& text) {
         instead.from = ReadingFrom::photo;
         (instead.held ? instead.held : instead.final) = photo()->read_value;
     }
-    changed.tie.record = instead.id.uuid;
-    app()->run(together(workflow::redo_reading(standing->id, instead), workflow::save_attachment(changed)),
-               this);
+    std::vector<workflow::Intent> all{workflow::redo_reading(standing->id, instead)};
+    // It is the same measurement: whatever else hung on it goes along.
+    for (Attachment other : visit().attachments) {
+        if (other.tie.record != standing->id.uuid) continue;
+        if (other.id == changed.id) other = changed;
+        other.tie.record = instead.id.uuid;
+        all.push_back(workflow::save_attachment(other));
+    }
+    app()->run(together(std::move(all)), this);
 }
 
 QString NeedleModel::plane(double radius, double deg) const {
@@ -336,7 +343,7 @@ void NeedleModel::keepAsReading(const QString& test) {
     (*kind == TestKind::leak_down ? read.held : read.final) = photo()->read_value;
     Attachment changed = *photo();
     changed.tie = {TiedTo::reading, read.id.uuid, {}, {}};
-    app()->run(together(workflow::keep_reading(read), workflow::save_attachment(changed)), this);
+    app()->run(together({workflow::keep_reading(read), workflow::save_attachment(changed)}), this);
 }
 
 QString NeedleModel::again() const {

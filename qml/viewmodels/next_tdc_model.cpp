@@ -25,7 +25,8 @@ Result<double> turn_between(const Engine& engine, int from, int to) {
 }
 
 int next_in_firing_order(const Engine& engine, int cylinder) {
-    const auto& order = engine.firing_order;
+    // Without a firing order nobody knows the turn, but there is a next cylinder all the same.
+    const auto order = engine.firing_order.empty() ? numbers_in_order(engine) : engine.firing_order;
     const auto at = std::find(order.begin(), order.end(), cylinder);
     if (at == order.end()) return 0;
     return at + 1 == order.end() ? order.front() : *(at + 1);

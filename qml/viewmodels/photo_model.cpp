@@ -48,8 +48,8 @@ void PhotoModel::setPhotoId(const QString& id) {
 void PhotoModel::refresh() {
     const auto* photo = photo_.isEmpty() ? nullptr : attachment(photo_);
     if (photo && photo->photo_of) kind_ = QString::fromUtf8(word(*photo->photo_of).data());
-    // Undo of taking it, perhaps on another page.
-    if (!photo && !photo_.isEmpty() && found() && state() == shown) {
+    // Undo of taking it, perhaps on another page, or deleted since this place was left.
+    if (!photo && !photo_.isEmpty() && found() && state() != keeping) {
         photo_.clear();
         go(ready);
     }

@@ -25,6 +25,8 @@ protected:
     [[nodiscard]] std::optional<workflow::Intent> removal() const override;
 
 private:
+    [[nodiscard]] QString currency() const;
+
     PlanLine line_;
     Engine engine_;
 };

@@ -38,14 +38,14 @@ void add_cylinder(Lines& lines, const PlanLine& line, const Engine& engine) {
     });
 }
 
-void add_price(Lines& lines, const PlanLine& line, const format::Formatter& format) {
+void add_price(Lines& lines, const PlanLine& line, const QString& currency, const format::Formatter& format) {
     auto field = lines.line("price", Texts::tr("Price"), Kind::text);
     if (line.price)
         field.text = field.shown =
             forms::digits(line.price->digits, format) + u' ' + QString::fromStdString(line.price->currency);
     field.hint = Texts::tr("With its currency, such as 420 EUR.");
-    lines.special(field, [](PlanLine& changed, const FormEntry& entry) -> Status {
-        return price_of(entry.text).map([&](std::optional<Money> price) {
+    lines.special(field, [currency](PlanLine& changed, const FormEntry& entry) -> Status {
+        return price_of(entry.text, currency).map([&](std::optional<Money> price) {
             changed.price = std::move(price);
         });
     });
@@ -53,25 +53,27 @@ void add_price(Lines& lines, const PlanLine& line, const format::Formatter& form
 
 }  // namespace
 
-Result<std::optional<Money>> price_of(const QString& text) {
+Result<std::optional<Money>> price_of(const QString& text, const QString& currency) {
     const QString typed = text.simplified();
     if (typed.isEmpty()) return std::optional<Money>();
     static const QRegularExpression number(QStringLiteral("[0-9][0-9.,]*"));
     const auto found = number.match(typed);
     const auto digits = canonical_digits(found.captured().toStdString());
-    const QString rest = (typed.left(found.capturedStart()) + typed.mid(found.capturedEnd())).simplified();
+    QString rest = (typed.left(found.capturedStart()) + typed.mid(found.capturedEnd())).simplified();
     if (!found.hasMatch() || !digits || rest.contains(u'-') || rest.contains(number))
         return fail("plan.price",
                     "\"{}\" is not a price: type digits with at most one decimal mark and the currency, such "
                     "as 420 EUR.",
                     typed.toStdString());
+    if (rest.isEmpty()) rest = currency;
     if (rest.isEmpty())
         return fail("plan.currency", "\"{}\" names no currency: type it too, such as 420 EUR.",
                     typed.toStdString());
     return std::optional(Money{*digits, rest.toStdString()});
 }
 
-FormLines<PlanLine> plan_lines(const PlanLine& line, const Engine& engine, const format::Formatter& format) {
+FormLines<PlanLine> plan_lines(const PlanLine& line, const Engine& engine, const QString& currency,
+                               const format::Formatter& format) {
     Lines lines(line, format);
     lines.section(Texts::tr("Work"));
     lines.choice<PlanOption>("option", Texts::tr("What to do"), [](auto& l) -> auto& { return l.option; },
@@ -85,7 +87,7 @@ FormLines<PlanLine> plan_lines(const PlanLine& line, const Engine& engine, const
     lines.quantity(
         "labour", Texts::tr("Hours"), UnitList<TimeTag>{*Unit<TimeTag>::find("h"), units::minute},
         [](auto& l) -> auto& { return l.labour; });
-    add_price(lines, line, format);
+    add_price(lines, line, currency, format);
     lines.section(Texts::tr("Why"));
     lines.text(
         "reason", Texts::tr("Reason"), [](auto& l) -> auto& { return l.reason; }, Kind::long_text);

@@ -4,6 +4,7 @@
 #include "qml/viewmodels/session_model.h"
 
 #include <algorithm>
+#include <functional>
 
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/bores.h"
@@ -26,6 +27,19 @@ int cylinders_with(const Visit& visit, const Engine& engine, TestKind test) {
     return static_cast<int>(std::count_if(
         engine.cylinders.begin(), engine.cylinders.end(),
         [&](const Cylinder& cylinder) { return latest(visit.readings, test, cylinder.number) != nullptr; }));
+}
+
+/// `args` with the cylinder that stands worst in test `by` and that `open` is true of, where one is in doubt.
+QVariantMap at_the_doubtful(QVariantMap args, const std::optional<findings::Findings>& findings, TestKind by,
+                            const std::function<bool(const findings::CylinderFindings&)>& open) {
+    if (!findings) return args;
+    State worst = State::good;
+    for (const auto& cylinder : findings->cylinders)
+        if (const State state = state_of(&cylinder, by); state > worst && open(cylinder)) {
+            worst = state;
+            args["cylinder"] = cylinder.number;
+        }
+    return args;
 }
 
 }  // namespace
@@ -142,8 +156,12 @@ QVariantMap SessionModel::testTile(TestKind test) const {
                                                    .arg(format().text(expected.message.args[0]),
                                                         format().text(expected.message.args[1]));
     const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
-    return tile(key, format().heading(test), text, worst, "Pad",
-                {{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}}, bores(test));
+    QVariantMap args{{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}};
+    // Oil goes into the cylinder that read low, not into the first one of the engine.
+    if (test == TestKind::wet)
+        args = at_the_doubtful(std::move(args), findings(), TestKind::dry,
+                               [](const auto& cylinder) { return !cylinder.wet; });
+    return tile(key, format().heading(test), text, worst, "Pad", args, bores(test));
 }
 
 QVariantMap SessionModel::exitsTile() const {
@@ -157,7 +175,9 @@ QVariantMap SessionModel::exitsTile() const {
     const QString text = visit().exits.empty() ? tr("Listen where the air comes out, while it is on")
                          : heard.isEmpty()     ? tr("Listened, nothing heard")
                                                : heard.join(QStringLiteral("; "));
-    return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt", {{"sessionId", sessionId()}});
+    return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt",
+                at_the_doubtful({{"sessionId", sessionId()}}, findings(), TestKind::leak_down,
+                                [](const auto& cylinder) { return cylinder.exits.empty(); }));
 }
 
 QVariantMap SessionModel::crankcaseTile() const {

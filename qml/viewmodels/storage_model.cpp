@@ -168,11 +168,17 @@ void StorageModel::deleteLost(const QString& id) {
 void housekeeping(AppContext& app, const std::vector<store::Recording>& cut_off) {
     keep_cut_off(app, cut_off);
     sweep_for(app, &app, [&app](const Result<store::Sweep>& found) {
-        if (!found || (found->without_file.empty() && found->without_record.empty())) return;
-        emit app.told(
-            QCoreApplication::translate("Evidence",
-                                        "Some photos or voice notes and their entries have lost each other. "
-                                        "Settings, Storage lists them and says what can be done."));
+        if (!found) return;
+        if (!found->without_file.empty())
+            emit app.told(QCoreApplication::translate("Evidence",
+                                                      "Some photos or voice notes have lost their files. "
+                                                      "Settings, Storage lists them and says what "
+                                                      "can be done."));
+        else if (!found->without_record.empty())
+            emit app.told(QCoreApplication::translate(
+                "Evidence",
+                "Some photos or voice notes belong to no entry any more, perhaps of ones deleted long ago. "
+                "Settings, Storage lists them: keep a copy or let them go."));
     });
 }
 

@@ -11,6 +11,21 @@
 #include "qml/viewmodels/tester_checks.h"
 
 namespace lapwing {
+namespace {
+
+/// Millimetres and inches are easily mixed up: 0.040 in are 1.02 mm.
+Status check_restrictor(const TypedLength& diameter) {
+    constexpr double least_mm = 0.2, most_mm = 8.0;  // from memory: testers have 0.5 to 3 mm
+    const double mm = units::mm.number(diameter.value());
+    if (mm >= least_mm && mm <= most_mm) return {};
+    return fail(
+        "tester.restrictor_unlikely",
+        "A restrictor of {} is no tester's: they have about 0.5 to 3 mm (0.040 in are 1.02 mm). Look at the "
+        "unit.",
+        diameter.text());
+}
+
+}  // namespace
 
 bool TesterCardForm::read() {
     const auto id = TesterId::parse(recordId().toStdString());
@@ -28,6 +43,11 @@ void TesterCardForm::refresh() {
 Status TesterCardForm::take(const QString& key, const FormEntry& entry) {
     Tester changed = tester_;
     if (auto taken = tester_card_lines(tester_, format()).take(key, changed, entry); !taken) return taken;
+    if (key == QLatin1String("restrictor") && changed.restrictor)
+        if (auto likely = check_restrictor(*changed.restrictor); !likely) return likely;
+    // A class names its standard by itself: the one has numbers, the other letters.
+    for (Gauge* gauge : {&changed.gauge, changed.supply_gauge ? &*changed.supply_gauge : nullptr})
+        if (gauge && gauge->scheme == AccuracyScheme::unknown) gauge->scheme = scheme_of(gauge->accuracy);
     auto possible = checked(std::move(changed));
     if (!possible) return tl::unexpected(possible.error());
     tester_ = std::move(*possible);

@@ -16,6 +16,7 @@ import xml.etree.ElementTree as xml
 TOP = pathlib.Path(__file__).resolve().parents[2]
 SHARE = TOP / "platform/linux/share"
 MEDIA_TYPE = re.search(r'session_media_type = "([^"]+)"', (TOP / "core/exchange/session_file.h").read_text("utf-8")).group(1)
+BACKUP_TYPE = "application/vnd.lapwing.backup+zip"
 VERSION = re.search(r"project\(lapwing VERSION ([\d.]+)", (TOP / "CMakeLists.txt").read_text("utf-8")).group(1)
 
 
@@ -73,7 +74,7 @@ class Desktop(unittest.TestCase):
         self.assertEqual(re.search(r'setDesktopFileName\(QStringLiteral\("([^"]+)"', main).group(1), self.file.stem)
 
     def test_opens_session_files_and_has_an_icon(self):
-        self.assertEqual(self.entry["MimeType"], MEDIA_TYPE + ";")
+        self.assertEqual(self.entry["MimeType"], f"{MEDIA_TYPE};{BACKUP_TYPE};")
         self.assertTrue(self.entry["Exec"].endswith(" %f"))
         self.assertTrue((TOP / f"assets/icons/{self.entry['Icon']}.svg").is_file())
 
@@ -102,6 +103,10 @@ class FileType(unittest.TestCase):
         icon = MEDIA_TYPE.replace("/", "-")
         self.assertIn(icon, said)
         self.assertTrue((TOP / f"assets/icons/hicolor/scalable/mimetypes/{icon}.svg").is_file())
+
+    def test_a_backup_is_known_by_its_ending(self):
+        demo = (TOP / "assets/demo/orchard-v-twin.lapwing").read_bytes()
+        self.assertIn(f"standard::content-type: {BACKUP_TYPE}\n", self.type_of("2026-03-14.lapwing-backup", demo))
 
     def test_another_zip_is_not(self):
         demo = (TOP / "assets/demo/orchard-v-twin.lapwing").read_bytes()

@@ -3,6 +3,7 @@
 
 #include <QGuiApplication>
 #include <QQmlEngine>
+#include <QQuickItem>
 #include <QQuickWindow>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -29,7 +30,8 @@ private slots:
 
     void nothingIsPromisedWithoutADesktop();
     void theAppsOwnDialogStandsInForThePortal();
-    void aProposedFileIsOverwrittenWhole();
+    void theAppsOwnDialogTakesTheFileThatIsTouched();
+    void anOldFileStaysWhereTheDialogCannotAsk();
     void pathsFollowTheStandardFolders();
     void aSecondStartHandsItsFileToTheOpenWindow();
 
@@ -146,7 +148,48 @@ void LinuxTest::theAppsOwnDialogStandsInForThePortal() {
     QVERIFY(got && !*got);
 }
 
-void LinuxTest::aProposedFileIsOverwrittenWhole() {
+void LinuxTest::theAppsOwnDialogTakesTheFileThatIsTouched() {
+    QQmlEngine engine;
+    QQuickWindow window;
+    window.resize(412, 915);
+    window.show();
+    QVERIFY(QTest::qWaitForWindowActive(&window));
+    LinuxFilePicker picker(bus_, engine);
+    for (const char* name : {"a.pdf", "b.pdf", "c.pdf"})
+        write(QString::fromLatin1(name), name);
+    std::optional<QString> got;
+    picker.open(QStringLiteral("Open a report"), pdf_, [&](auto outcome) {
+        if (outcome && *outcome) got = **outcome;
+    });
+    auto* dialog = engine.findChild<QObject*>(QStringLiteral("chooseFile"));
+    QVERIFY(dialog);
+    dialog->setProperty("currentFolder", QUrl::fromLocalFile(folder_.path()));
+    const auto shown = [&](const char* property, const QString& text) -> QQuickItem* {
+        QList<QQuickItem*> left{window.contentItem()};
+        while (!left.isEmpty()) {
+            auto* item = left.takeLast();
+            if (item->property(property).toString() == text && item->isVisible()) return item;
+            left += item->childItems();
+        }
+        return nullptr;
+    };
+    const auto touch = [&](QQuickItem* item) {
+        QTest::mouseClick(&window, Qt::LeftButton, {},
+                          item->mapToScene({item->width() / 2, item->height() / 2}).toPoint());
+    };
+    QTRY_VERIFY(shown("fileName", QStringLiteral("b.pdf")));
+    touch(shown("fileName", QStringLiteral("c.pdf")));
+    QTest::qWait(50);
+    touch(shown("fileName", QStringLiteral("b.pdf")));
+    QTest::qWait(50);
+    auto* open = shown("text", QStringLiteral("Open"));
+    QVERIFY(open);
+    touch(open);
+    QTRY_VERIFY(got);
+    QCOMPARE(*got, folder_.filePath(QStringLiteral("b.pdf")));
+}
+
+void LinuxTest::anOldFileStaysWhereTheDialogCannotAsk() {
     QQmlEngine engine;
     QQuickWindow window;
     window.resize(412, 915);
@@ -157,12 +200,15 @@ void LinuxTest::aProposedFileIsOverwrittenWhole() {
     const QString old = write(QStringLiteral("old.pdf"), "an older and longer one");
     int calls = 0;
     picker.saveCopy(QStringLiteral("Save"), file, QStringLiteral("report.pdf"), pdf_.first(),
-                    [&](auto outcome) { calls += outcome && *outcome == old; });
+                    [&](auto outcome) {
+                        calls += outcome && *outcome == folder_.filePath(QStringLiteral("old (2).pdf"));
+                    });
     auto* dialog = engine.findChild<QObject*>(QStringLiteral("chooseFile"));
     QVERIFY(dialog);
     QMetaObject::invokeMethod(dialog, "chosen", Q_ARG(QUrl, QUrl::fromLocalFile(old)));
     QTRY_COMPARE(calls, 1);
-    QCOMPARE(read(old), QByteArray("new"));
+    QCOMPARE(read(old), QByteArray("an older and longer one"));
+    QCOMPARE(read(folder_.filePath(QStringLiteral("old (2).pdf"))), QByteArray("new"));
 }
 
 void LinuxTest::pathsFollowTheStandardFolders() {

@@ -62,10 +62,17 @@ class NoNetwork(unittest.TestCase):
             ["sums", "crank", *ENGINE],
             ["sums", "altitude", "--altitude", "240m"],
             ["sums", "unit", "80psi"],
+            ["sums", "hose", *ENGINE, "--hose", "12cm3"],
+            ["sums", "oil", *ENGINE, "--put-in", "5cm3"],
+            ["sums", "healthy", *ENGINE],
+            ["sums", "torque", "--bore", "73.4mm", "--stroke", "58.8mm", "--rod", "118mm", "--pressure", "5bar",
+             "--angle", "2deg"],
             ["demo", "-o", file],
             ["demo", "--engine", "six", "-o", other],
             ["check", file],
             ["findings", file],
+            ["history", file],
+            ["compare", file],
             ["csv", file, "-o", self.folder / "out.csv"],
             ["merge", file, file, "-o", self.folder / "merged.lapwing"],
             ["report", file, "-o", self.folder / "out.pdf"],
@@ -76,6 +83,22 @@ class NoNetwork(unittest.TestCase):
         # Whether it can be read is another test's question.
         answer = subprocess.run(needle, capture_output=True, timeout=60).returncode
         self.stays_off(*needle, code=answer)
+
+    def test_app_where_there_is_no_network(self):
+        # Not even a loopback that is up: whatever asked for a network would fail.
+        for alone in [["unshare", "--net"], ["unshare", "--map-root-user", "--net"]]:
+            if subprocess.run([*alone, "true"], capture_output=True).returncode == 0:
+                break
+        else:
+            self.skipTest("This system lets nobody have a network namespace of their own; test_app watches the calls.")
+        shots = self.folder / "alone"
+        (self.folder / "runtime").mkdir(mode=0o700, exist_ok=True)
+        env = dict(os.environ, HOME=str(self.folder), XDG_RUNTIME_DIR=str(self.folder / "runtime"),
+                   QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software")
+        ran = subprocess.run([*alone, APP, "--data", self.folder / "data-alone", "--demo-tour", shots], env=env,
+                             capture_output=True, text=True, timeout=200)
+        self.assertEqual(ran.returncode, 0, ran.stderr)
+        self.assertGreater(len(list(shots.glob("*.png"))), 10)
 
     def test_app(self):
         shots = self.folder / "shots"
