@@ -3539,6 +3539,11 @@
         <translation>„%1“ ist kein Bereich: zwei Zahlen mit Strich dazwischen eingeben, etwa 0,15-0,20, oder eine.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is still empty: type a number there.</source>
+        <extracomment>form.empty</extracomment>
+        <translation>„%1“ ist noch leer: eine Zahl eintippen.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is no whole number: type digits only for &quot;%2&quot;.</source>
         <extracomment>form.not_whole</extracomment>
         <translation>„%1“ ist keine ganze Zahl: für „%2“ nur Ziffern eingeben.</translation>
@@ -3552,6 +3557,11 @@
         <source>Nothing is chosen for &quot;%1&quot;: choose one.</source>
         <extracomment>form.choose_one</extracomment>
         <translation>Für „%1“ ist nichts gewählt: eines wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing is typed there yet: type a number.</source>
+        <extracomment>form.nothing</extracomment>
+        <translation>Dort steht noch nichts: eine Zahl eintippen.</translation>
     </message>
     <message>
         <source>This line is not there any more: go back and open the card again.</source>

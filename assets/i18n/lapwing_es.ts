@@ -3539,6 +3539,11 @@
         <translation>«%1» no es un rango: escribir dos cifras con un guion entre ellas, como 0,15-0,20, o una.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; is still empty: type a number there.</source>
+        <extracomment>form.empty</extracomment>
+        <translation>«%1» sigue vacío: escribir ahí un número.</translation>
+    </message>
+    <message>
         <source>&quot;%1&quot; is no whole number: type digits only for &quot;%2&quot;.</source>
         <extracomment>form.not_whole</extracomment>
         <translation>«%1» no es un número entero: escribir solo cifras en «%2».</translation>
@@ -3552,6 +3557,11 @@
         <source>Nothing is chosen for &quot;%1&quot;: choose one.</source>
         <extracomment>form.choose_one</extracomment>
         <translation>No se ha elegido nada en «%1»: elegir uno.</translation>
+    </message>
+    <message>
+        <source>Nothing is typed there yet: type a number.</source>
+        <extracomment>form.nothing</extracomment>
+        <translation>Ahí todavía no hay nada escrito: escribir un número.</translation>
     </message>
     <message>
         <source>This line is not there any more: go back and open the card again.</source>

@@ -130,6 +130,7 @@ KeyedPage {
         app: page.app
         sessionId: page.sessionId
         place: page.test
-        cautions: viewModel.cautions
+        // Where the test is refused there is nothing to be careful with.
+        cautions: viewModel.refused ? [] : viewModel.cautions
     }
 }

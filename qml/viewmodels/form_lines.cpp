@@ -47,6 +47,8 @@ QString origin_line(Origin origin, const std::string& note, const format::Format
 }
 
 Result<int> whole(const QString& text, const QString& label) {
+    if (text.trimmed().isEmpty())
+        return fail("form.empty", "\"{}\" is still empty: type a number there.", label.toStdString());
     bool ok = false;
     const int value = text.toInt(&ok);
     if (!ok)

@@ -40,6 +40,7 @@ inline Origin origin_of(const QString& word) {
 
 template <class Tag>
 Result<Typed<Tag>> typed(const QString& text, const QString& unit, Unit<Tag> otherwise) {
+    if (text.trimmed().isEmpty()) return fail("form.nothing", "Nothing is typed there yet: type a number.");
     return Typed<Tag>::make(text.toStdString(), Unit<Tag>::find(unit.toStdString()).value_or(otherwise));
 }
 
