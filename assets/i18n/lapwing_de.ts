@@ -924,6 +924,10 @@
         <translation>Woher kommt das</translation>
     </message>
     <message>
+        <source>Its ± comes from</source>
+        <translation>Das ± kommt von</translation>
+    </message>
+    <message>
         <source>Source: %1</source>
         <translation>Quelle: %1</translation>
     </message>
@@ -2762,11 +2766,6 @@
         <source>A decompressor lets the cylinder close later than its intake does: %1 to %2 degrees after bottom dead centre do not follow %3.</source>
         <extracomment>cranking.closing_range</extracomment>
         <translation>Ein Dekompressor lässt den Zylinder später schließen als sein Einlass: %1 bis %2 Grad nach dem unteren Totpunkt liegen nicht nach %3.</translation>
-    </message>
-    <message>
-        <source>A first puff of %1 kPa does not go with a last reading of %2 kPa. Give both, the first above 0 and not above the last.</source>
-        <extracomment>first_puff.readings</extracomment>
-        <translation>Ein erster Hub von %1 kPa passt nicht zu einem Endwert von %2 kPa. Beide angeben, den ersten über 0 und nicht über dem letzten.</translation>
     </message>
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
@@ -5108,7 +5107,7 @@
     </message>
     <message>
         <source>Where it leaks</source>
-        <extracomment>cause</extracomment>
+        <comment>cause</comment>
         <translation>Wo es undicht ist</translation>
     </message>
     <message>
@@ -5692,9 +5691,9 @@
         <translation>%1 liegt unter dem unteren Grenzwert von %2.</translation>
     </message>
     <message>
-        <source>%1 is so close to the lowest limit of %2 that the gauge can&apos;t tell them apart.</source>
+        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>why.close_to_lowest</extracomment>
-        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass das Manometer sie nicht unterscheiden kann.</translation>
+        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
@@ -5837,9 +5836,14 @@
         <translation>Zu weit unter dem höchsten: %1. Der Unterschied ist %2; der eigene Grenzwert des Motors ist %3.</translation>
     </message>
     <message>
-        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the gauge can&apos;t tell them apart.</source>
+        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
-        <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass das Manometer sie nicht unterscheiden kann.</translation>
+        <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
+        <extracomment>spread.difference_lowered</extracomment>
+        <translation>Die Zylinder unterscheiden sich dem Messwert nach um %1; der eigene Grenzwert des Motors ist %2. Was den Messwerten im Weg stand, hat auch den Unterschied verkleinert: beheben, dann noch einmal messen.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
@@ -5852,9 +5856,9 @@
         <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; der Hersteller verlangt mindestens %3.</translation>
     </message>
     <message>
-        <source>The cylinders differ by %1: less than the gauge&apos;s own uncertainty of %2. As far as this gauge can tell they are alike.</source>
+        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
         <extracomment>spread.within_gauge</extracomment>
-        <translation>Die Zylinder unterscheiden sich um %1: weniger als die eigene Unsicherheit des Manometers von %2. Soweit dieses Manometer es sagen kann, sind sie gleich.</translation>
+        <translation>Die Zylinder unterscheiden sich um %1: weniger als die Unsicherheit von %2, die Manometer und Wiederholungen mitbringen. Soweit diese Messwerte es sagen können, sind sie gleich.</translation>
     </message>
     <message>
         <source>The cylinders read the same.</source>
@@ -5877,9 +5881,9 @@
         <translation>Öl hob den Messwert um %1, weniger als %2: ein gebrochener Kolbenring oder die Zylinderkopfdichtung.</translation>
     </message>
     <message>
-        <source>The gauge can&apos;t tell this rise from %1 with certainty.</source>
+        <source>Gauge and repeats can&apos;t tell this rise from %1 with certainty.</source>
         <extracomment>thumb.wet_within_gauge</extracomment>
-        <translation>Das Manometer kann diesen Anstieg nicht sicher von %1 unterscheiden.</translation>
+        <translation>Manometer und Wiederholungen können diesen Anstieg nicht sicher von %1 unterscheiden.</translation>
     </message>
     <message>
         <source>The rise says little: the volume of the oil alone explains up to %1.</source>
@@ -6115,6 +6119,16 @@
         <source>%1: the restrictor is not known; %2 is assumed.</source>
         <extracomment>weak.restrictor_unknown</extracomment>
         <translation>%1: Die Drosselbohrung ist nicht bekannt; angenommen ist %2.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
+        <extracomment>weak.still_rising</extracomment>
+        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; da zeigt ein solches Manometer etwa %3 dessen, worauf es am Ende kommt.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
+        <extracomment>weak.few_pulls</extracomment>
+        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; Hersteller lesen nach %3 oder mehr ab.</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a hole (exponent %1).</source>
@@ -6397,6 +6411,16 @@
         <translation>Das Volumen von %1 Öl allein erklärt einen Anstieg von %2 bis %3.</translation>
     </message>
     <message>
+        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
+        <extracomment>fact.still_rising</extracomment>
+        <translation>Nach %1 Hüben zeigt ein dichter Zylinder etwa %2 dessen, worauf dieses Manometer am Ende kommt: weiter durchdrehen, bis der Zeiger steht.</translation>
+    </message>
+    <message>
+        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
+        <extracomment>fact.few_pulls</extracomment>
+        <translation>Nur %1 Hübe: Hersteller lesen nach %2 oder mehr ab. Weiter durchdrehen, bis der Zeiger steht.</translation>
+    </message>
+    <message>
         <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
         <extracomment>fact.without_hose</extracomment>
         <translation>Das Volumen vor dem Rückschlagventil nimmt etwa %1 weg: Ohne es wären es etwa %2.</translation>
@@ -6420,6 +6444,11 @@
         <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
         <extracomment>model.decompressor</extracomment>
         <translation>Der Dekompressor ist wirksam: Messwerte vergleichen nur Zylinder, sonst ist nichts von ihnen zu erwarten.</translation>
+    </message>
+    <message>
+        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
+        <extracomment>model.released</extracomment>
+        <translation>Mit arbeitendem Dekompressor zeigt ein solcher Motor etwa %1 bis %2, wenn nichts undicht ist. Das ist kein Grenzwert.</translation>
     </message>
     <message>
         <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
@@ -6477,9 +6506,29 @@
         <translation>Mittel aus %1 Messwerten; alle zählen.</translation>
     </message>
     <message>
-        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption).</source>
+        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption, with what the other cylinders&apos; repeats show).</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation>So wenige Wiederholungen kennen ihre Streuung schlecht: Sie wird mit einer üblichen von %1 zusammengenommen, die so viel zählt wie %2 weitere Wiederholungen (Annahme).</translation>
+        <translation>So wenige Wiederholungen kennen ihre Streuung schlecht: Sie wird mit einer üblichen von %1 zusammengenommen, die so viel zählt wie %2 weitere Wiederholungen (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+    </message>
+    <message>
+        <source>One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <extracomment>note.one_reading</extracomment>
+        <translation>Ein Messwert allein zeigt nicht, wie er sich wiederholen würde: Eine Streuung von %1 wird angenommen (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+    </message>
+    <message>
+        <source>One reading does not show how it would repeat: the leak&apos;s area is taken to change by %1 from one to the next (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <extracomment>note.leak_repeat</extracomment>
+        <translation>Ein Messwert allein zeigt nicht, wie er sich wiederholen würde: Die Fläche der undichten Stelle ändert sich angenommen um %1 von einem zum nächsten (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+    </message>
+    <message>
+        <source>Readings put right first for what stood in their way, as limits mean them.</source>
+        <extracomment>note.put_right</extracomment>
+        <translation>Messwerte zuerst um das berichtigt, was ihnen im Weg stand, so wie Grenzwerte sie meinen.</translation>
+    </message>
+    <message>
+        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
+        <extracomment>note.digits</extracomment>
+        <translation>Maße und Winkel gelten als genau bis auf eine halbe Einheit der letzten eingetippten Stelle.</translation>
     </message>
     <message>
         <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
@@ -7788,7 +7837,7 @@
     </message>
     <message>
         <source>taken off by the volume before the check valve</source>
-        <extracomment>calc:hose_loss</extracomment>
+        <comment>calc:hose_loss</comment>
         <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
     </message>
     <message>
@@ -7833,7 +7882,7 @@
     </message>
     <message>
         <source>torque on the crank</source>
-        <extracomment>calc:torque</extracomment>
+        <comment>calc:torque</comment>
         <translation>Drehmoment an der Kurbelwelle</translation>
     </message>
     <message>
@@ -7868,7 +7917,7 @@
     </message>
     <message>
         <source>air pressure at the shop</source>
-        <extracomment>input:station_pressure</extracomment>
+        <comment>input:station_pressure</comment>
         <translation>Luftdruck in der Werkstatt</translation>
     </message>
     <message>
@@ -7898,7 +7947,7 @@
     </message>
     <message>
         <source>compression ratio</source>
-        <extracomment>input:compression_ratio</extracomment>
+        <comment>input:compression_ratio</comment>
         <translation>Verdichtung</translation>
     </message>
     <message>
@@ -8008,7 +8057,7 @@
     </message>
     <message>
         <source>cranking speed</source>
-        <extracomment>input:speed</extracomment>
+        <comment>input:speed</comment>
         <translation>Anlasserdrehzahl</translation>
     </message>
     <message>
@@ -8105,6 +8154,136 @@
         <source>largest filling with the throttle closed</source>
         <extracomment>input:fill_most</extracomment>
         <translation>größte Füllung bei geschlossener Drosselklappe</translation>
+    </message>
+    <message>
+        <source>earliest closing with the decompressor at work</source>
+        <extracomment>input:released_least</extracomment>
+        <translation>frühestes Schließen bei arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>latest closing with the decompressor at work</source>
+        <extracomment>input:released_most</extracomment>
+        <translation>spätestes Schließen bei arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>input:hose_loss</comment>
+        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>input:torque</comment>
+        <translation>Drehmoment an der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>input:bar</comment>
+        <translation>Länge des Hebels</translation>
+    </message>
+    <message>
+        <source>Its ± comes from</source>
+        <extracomment>doubts</extracomment>
+        <translation>Das ± kommt von</translation>
+    </message>
+    <message>
+        <source>gauge, its class and zero</source>
+        <extracomment>doubt:gauge</extracomment>
+        <translation>Manometer, Klasse und Nullpunkt</translation>
+    </message>
+    <message>
+        <source>what can be read off the gauge</source>
+        <extracomment>doubt:resolution</extracomment>
+        <translation>Ablesbarkeit des Manometers</translation>
+    </message>
+    <message>
+        <source>scatter from one test to the next</source>
+        <extracomment>doubt:scatter</extracomment>
+        <translation>Streuung von Messung zu Messung</translation>
+    </message>
+    <message>
+        <source>the leak, from one reading to the next</source>
+        <extracomment>doubt:leak_repeat</extracomment>
+        <translation>die undichte Stelle, von Messung zu Messung</translation>
+    </message>
+    <message>
+        <source>regulator sagging unseen</source>
+        <extracomment>doubt:droop</extracomment>
+        <translation>unbemerktes Nachgeben des Reglers</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s area</source>
+        <extracomment>doubt:restrictor</extracomment>
+        <translation>Fläche der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>doubt:air_pressure</comment>
+        <translation>Luftdruck in der Werkstatt</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <extracomment>doubt:weather</extracomment>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>closing of intake or port</source>
+        <extracomment>doubt:closing</extracomment>
+        <translation>Schließen von Einlass oder Schlitz</translation>
+    </message>
+    <message>
+        <source>the model itself</source>
+        <extracomment>doubt:model</extracomment>
+        <translation>das Modell selbst</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>doubt:ratio</comment>
+        <translation>Verdichtung</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>doubt:speed</comment>
+        <translation>Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>warm or cold</source>
+        <extracomment>doubt:warmth</extracomment>
+        <translation>warm oder kalt</translation>
+    </message>
+    <message>
+        <source>amount of oil</source>
+        <extracomment>doubt:oil</extracomment>
+        <translation>Ölmenge</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <extracomment>doubt:reading</extracomment>
+        <translation>der Messwert</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <extracomment>doubt:angle</extracomment>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>bore, stroke and rod</source>
+        <extracomment>doubt:engine</extracomment>
+        <translation>Bohrung, Hub und Pleuel</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <extracomment>doubt:torque</extracomment>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>doubt:bar</comment>
+        <translation>Länge des Hebels</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>doubt:hole</comment>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>Factory limit here</source>
@@ -8383,7 +8562,7 @@
     </message>
     <message>
         <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <extracomment>from:restrictor</extracomment>
+        <comment>from:restrictor</comment>
         <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
     </message>
     <message>
@@ -8455,6 +8634,96 @@
         <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
         <extracomment>from:change</extracomment>
         <translation>Der spätere Messwert minus der frühere, nach den Maßstäben des späteren Termins; was an beiden gemeinsam falsch ist, hebt sich auf.</translation>
+    </message>
+    <message>
+        <source>With the decompressor at work</source>
+        <extracomment>from:released</extracomment>
+        <translation>Mit arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
+        <extracomment>from:released</extracomment>
+        <translation>Der Messwert des Modells, wenn der Zylinder so spät schließt, wie ein Dekompressor ihn lässt.</translation>
+    </message>
+    <message>
+        <source>After so many pulls</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Nach so vielen Hüben</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Der Messwert des Modells nach so vielen Hüben gegen den nach endlos vielen, an diesem Manometer.</translation>
+    </message>
+    <message>
+        <source>How many pulls</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Wie viele Hübe</translation>
+    </message>
+    <message>
+        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Manometer füllen sich Hub für Hub: Hersteller nennen, wie viele es braucht.</translation>
+    </message>
+    <message>
+        <source>Force at the end of the bar</source>
+        <extracomment>from:force</extracomment>
+        <translation>Kraft am Ende des Hebels</translation>
+    </message>
+    <message>
+        <source>The torque divided by the length of the bar.</source>
+        <extracomment>from:force</extracomment>
+        <translation>Das Drehmoment geteilt durch die Länge des Hebels.</translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Korrektur</translation>
+    </message>
+    <message>
+        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Der Messwert ohne etwas vor dem Rückschlagventil gegen den mit diesem Prüfgerät, nach dem Modell.</translation>
+    </message>
+    <message>
+        <source>Wet reading by volume alone</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Nasser Messwert allein durch das Volumen</translation>
+    </message>
+    <message>
+        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Der trockene Messwert, erhöht um das, was das Ölvolumen erklärt.</translation>
+    </message>
+    <message>
+        <source>Restrictor&apos;s effective area</source>
+        <extracomment>from:restrictor_area</extracomment>
+        <translation>Wirksame Fläche der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor_area</comment>
+        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <comment>from:odds</comment>
+        <translation>Wo es undicht ist</translation>
+    </message>
+    <message>
+        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
+        <extracomment>from:odds</extracomment>
+        <translation>Zylinder werden zufällig gezogen, hier und da so undicht, wie die Arbeitsannahmen es sagen, und jeder zählt so viel, wie solche Messwerte von ihm zu erwarten wären. Anteile und Chancen sind die aller gezogenen.</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after a repair</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Trockentest, der nach einer Reparatur zu erwarten ist</translation>
+    </message>
+    <message>
+        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Dieselben Zylinder noch einmal, das reparierte Teil so dicht wie ein gesundes; neun von zehn lesen innerhalb des Bereichs.</translation>
     </message>
     <message>
         <source>Neighbours</source>
@@ -9758,9 +10027,19 @@
         <translation>Übliche Streuung von Wiederholungen an einem Zylinder neben den Fehlern des Manometers selbst, als Anteil des Messwerts.</translation>
     </message>
     <message>
-        <source>The same scatter that the odds take for a final reading. One reading is shown with the gauge&apos;s doubt alone.</source>
+        <source>The same scatter that the odds take for a final reading. One reading alone is taken to scatter so; what repeats of the visit&apos;s cylinders show is pooled with it.</source>
         <extracomment>repeat-scatter, comment</extracomment>
-        <translation>Dieselbe Streuung, die die Wahrscheinlichkeiten für einen Endwert ansetzen. Ein einzelner Messwert wird nur mit der Unsicherheit des Manometers gezeigt.</translation>
+        <translation>Dieselbe Streuung, die die Chancen für einen Endwert annehmen. Ein Messwert allein streut angenommen so; was die Wiederholungen der Zylinder des Besuchs zeigen, wird damit zusammengenommen.</translation>
+    </message>
+    <message>
+        <source>Usual scatter of first puffs on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
+        <extracomment>first-scatter, text</extracomment>
+        <translation>Übliche Streuung der ersten Hübe an einem Zylinder neben den eigenen Fehlern des Manometers, als Anteil des Messwerts.</translation>
+    </message>
+    <message>
+        <source>As in odds.json: the first pull seldom starts at the same place of the stroke twice.</source>
+        <extracomment>first-scatter, comment</extracomment>
+        <translation>Wie in odds.json: Der erste Hub beginnt selten zweimal an derselben Stelle.</translation>
     </message>
     <message>
         <source>How many repeats the usual scatter counts for beside the scatter of the repeats themselves.</source>
@@ -9771,6 +10050,66 @@
         <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
         <extracomment>repeat-scatter-weight, comment</extracomment>
         <translation>Zusammengefasst nach JCGM 100, H.3.6: Ohne das schienen zwei etwas auseinanderliegende Wiederholungen weniger zu wissen als eine.</translation>
+    </message>
+    <message>
+        <source>A reading may still have been rising when a cylinder that seals well would have stood this far below what its gauge comes to after as many pulls.</source>
+        <extracomment>still-rising, text</extracomment>
+        <translation>Ein Messwert kann noch gestiegen sein, wenn ein dichter Zylinder nach ebenso vielen Hüben so weit unter dem stünde, worauf sein Manometer am Ende kommt.</translation>
+    </message>
+    <message>
+        <source>Less than repeats scatter anyway can&apos;t be told from it.</source>
+        <extracomment>still-rising, comment</extracomment>
+        <translation>Weniger, als Wiederholungen ohnehin streuen, lässt sich davon nicht unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Pulls that a final reading is taken after at the least, where the cranking model can&apos;t say how fast the gauge fills.</source>
+        <extracomment>least-pulls, text</extracomment>
+        <translation>Hübe, nach denen ein Endwert mindestens abgelesen wird, wo das Modell nicht sagen kann, wie schnell sich das Manometer füllt.</translation>
+    </message>
+    <message>
+        <source>First and last of 5 to 7 strokes are read.</source>
+        <extracomment>least-pulls, comment</extracomment>
+        <translation>Erster und letzter von 5 bis 7 Hüben werden abgelesen.</translation>
+    </message>
+    <message>
+        <source>A working decompressor acts as if the intake closed no earlier than this after bottom dead centre.</source>
+        <extracomment>decompressor-closing-least, text</extracomment>
+        <translation>Ein arbeitender Dekompressor wirkt, als schlösse der Einlass frühestens so lange nach dem unteren Totpunkt.</translation>
+    </message>
+    <message>
+        <source>Chosen so that small engines come to the 57 to 85 psi that a small-engine maker&apos;s manual prints.</source>
+        <extracomment>decompressor-closing-least, comment</extracomment>
+        <translation>So gewählt, dass kleine Motoren auf die 57 bis 85 psi kommen, die das Handbuch eines Kleinmotorenherstellers nennt.</translation>
+    </message>
+    <message>
+        <source>And no later than this.</source>
+        <extracomment>decompressor-closing-most, text</extracomment>
+        <translation>Und spätestens so lange danach.</translation>
+    </message>
+    <message>
+        <source>As above.</source>
+        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment</extracomment>
+        <translation>Wie oben.</translation>
+    </message>
+    <message>
+        <source>How far the weather moves the air pressure from the standard atmosphere&apos;s at an altitude.</source>
+        <extracomment>weather-doubt, text</extracomment>
+        <translation>Wie weit das Wetter den Luftdruck von dem der Normatmosphäre in einer Höhe wegbewegt.</translation>
+    </message>
+    <message>
+        <source>About 20 hPa to either side on 19 days of 20 in temperate country. A barometer in the shop does better.</source>
+        <extracomment>weather-doubt, comment</extracomment>
+        <translation>Etwa 20 hPa nach jeder Seite an 19 von 20 Tagen in gemäßigtem Klima. Ein Barometer in der Werkstatt weiß es besser.</translation>
+    </message>
+    <message>
+        <source>How far a barometer in the shop may be out.</source>
+        <extracomment>barometer-doubt, text</extracomment>
+        <translation>Wie weit ein Barometer in der Werkstatt danebenliegen kann.</translation>
+    </message>
+    <message>
+        <source>5 hPa: nobody compares it with another.</source>
+        <extracomment>barometer-doubt, comment</extracomment>
+        <translation>5 hPa: Niemand vergleicht es mit einem anderen.</translation>
     </message>
     <message>
         <source>A 12 V battery under this at rest is called flat.</source>
@@ -9976,11 +10315,6 @@
         <source>And the largest share.</source>
         <extracomment>closed-throttle-fill-most, text</extracomment>
         <translation>Und der größte Anteil.</translation>
-    </message>
-    <message>
-        <source>As above.</source>
-        <extracomment>closed-throttle-fill-most, comment; masking-from, comment</extracomment>
-        <translation>Wie oben.</translation>
     </message>
     <message>
         <source>Cranking speed that a flat battery is taken to give.</source>
@@ -10216,6 +10550,16 @@
         <source>Between 0.9 and 1.15 mm where 1.016 mm is assumed.</source>
         <extracomment>restrictor-unknown-doubt, comment</extracomment>
         <translation>Zwischen 0,9 und 1,15 mm, wo 1,016 mm angenommen ist.</translation>
+    </message>
+    <message>
+        <source>The same where the bore is large enough for the larger restrictor: the tester may have either.</source>
+        <extracomment>restrictor-unknown-doubt-large, text</extracomment>
+        <translation>Dasselbe, wo die Bohrung für die größere Drosselbohrung groß genug ist: Das Prüfgerät kann beide haben.</translation>
+    </message>
+    <message>
+        <source>AC 43.13-1B names 0.040 and 0.060 in: (60/40)² = 2.25 in area, which two of these standard uncertainties just reach.</source>
+        <extracomment>restrictor-unknown-doubt-large, comment</extracomment>
+        <translation>AC 43.13-1B nennt 0,040 und 0,060 in: (60/40)² = 2,25 in der Fläche, was zwei dieser Standardunsicherheiten gerade erreichen.</translation>
     </message>
     <message>
         <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
@@ -12788,9 +13132,9 @@
         <translation>Einen wichtigen Messwert wiederholen. Wiederholungen zeigen die Streuung der Messungen, nicht den eigenen Fehler des Manometers.</translation>
     </message>
     <message>
-        <source>Touch a number to see where it comes from, what went in and what it rests on.</source>
+        <source>Touch a number to see where it comes from, what went in, what it rests on and what its ± is made of.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation>Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist und worauf sie beruht.</translation>
+        <translation>Eine Zahl antippen, um zu sehen, woher sie kommt, was eingegangen ist, worauf sie beruht und woraus ihr ± besteht.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
@@ -16045,12 +16389,8 @@
         <translation>Mit Bohrung, Hub und Pleuel auf der Motorkarte kann die App sagen, wie stark %1 auf die Kurbelwelle drückt.</translation>
     </message>
     <message>
-        <source>%1 N m</source>
-        <translation>%1 N m</translation>
-    </message>
-    <message>
-        <source>at %1° from TDC: %2 N at the end of a 30 cm bar</source>
-        <translation>bei %1° vom OT: %2 N am Ende eines 30-cm-Hebels</translation>
+        <source>at %1° from TDC: %2 at the end of a 30 cm bar</source>
+        <translation>bei %1° vom OT: %2 am Ende eines 30-cm-Hebels</translation>
     </message>
 </context>
 <context>
@@ -16533,6 +16873,10 @@
     <message>
         <source>Usual cranking pressure (%1)</source>
         <translation>Üblicher Kompressionsdruck (%1)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 for bores of %3 and over)</source>
+        <translation>%1 (%2 für Bohrungen ab %3)</translation>
     </message>
     <message>
         <source>Leakage on a tester of %1 and %2: in range up to, borderline up to</source>

@@ -924,6 +924,10 @@
         <translation>De dónde sale esto</translation>
     </message>
     <message>
+        <source>Its ± comes from</source>
+        <translation>Su ± viene de</translation>
+    </message>
+    <message>
         <source>Source: %1</source>
         <translation>Fuente: %1</translation>
     </message>
@@ -2762,11 +2766,6 @@
         <source>A decompressor lets the cylinder close later than its intake does: %1 to %2 degrees after bottom dead centre do not follow %3.</source>
         <extracomment>cranking.closing_range</extracomment>
         <translation>Un descompresor hace que el cilindro cierre más tarde que su admisión: de %1 a %2 grados después del punto muerto inferior no van después de %3.</translation>
-    </message>
-    <message>
-        <source>A first puff of %1 kPa does not go with a last reading of %2 kPa. Give both, the first above 0 and not above the last.</source>
-        <extracomment>first_puff.readings</extracomment>
-        <translation>Una primera embolada de %1 kPa no concuerda con una última lectura de %2 kPa. Dar ambas, la primera mayor que 0 y no por encima de la última.</translation>
     </message>
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
@@ -5108,7 +5107,7 @@
     </message>
     <message>
         <source>Where it leaks</source>
-        <extracomment>cause</extracomment>
+        <comment>cause</comment>
         <translation>Por dónde fuga</translation>
     </message>
     <message>
@@ -5692,9 +5691,9 @@
         <translation>%1 está por debajo del límite inferior de %2.</translation>
     </message>
     <message>
-        <source>%1 is so close to the lowest limit of %2 that the gauge can&apos;t tell them apart.</source>
+        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>why.close_to_lowest</extracomment>
-        <translation>%1 está tan cerca del límite inferior de %2 que el manómetro no puede distinguirlos.</translation>
+        <translation>%1 está tan cerca del límite mínimo de %2 que el manómetro y las repeticiones no los distinguen.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
@@ -5744,7 +5743,7 @@
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>La válvula de retención del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula de retención esté en el agujero de la bujía.</translation>
+        <translation>La válvula antirretorno del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula antirretorno esté en el agujero de la bujía.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -5837,9 +5836,14 @@
         <translation>Demasiado por debajo del más alto: %1. La diferencia es %2; el límite propio del motor es %3.</translation>
     </message>
     <message>
-        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the gauge can&apos;t tell them apart.</source>
+        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
-        <translation>Demasiado por debajo del más alto según la lectura: %1. La diferencia es %2, tan cerca del límite de %3 que el manómetro no puede distinguirlos.</translation>
+        <translation>Según lo leído, demasiado por debajo del más alto: %1. La diferencia es de %2, tan cerca del límite de %3 que el manómetro y las repeticiones no los distinguen.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
+        <extracomment>spread.difference_lowered</extracomment>
+        <translation>Según lo leído, los cilindros se diferencian en %1; el límite propio del motor es %2. Lo que estorbó a las lecturas también redujo la diferencia: corregirlo y volver a medir.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
@@ -5852,9 +5856,9 @@
         <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; el fabricante pide al menos %3.</translation>
     </message>
     <message>
-        <source>The cylinders differ by %1: less than the gauge&apos;s own uncertainty of %2. As far as this gauge can tell they are alike.</source>
+        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
         <extracomment>spread.within_gauge</extracomment>
-        <translation>Los cilindros difieren en %1: menos que la propia incertidumbre del manómetro, %2. Hasta donde este manómetro puede decir, son iguales.</translation>
+        <translation>Los cilindros se diferencian en %1: menos que la incertidumbre de %2 que aportan el manómetro y las repeticiones. Hasta donde estas lecturas pueden decirlo, son iguales.</translation>
     </message>
     <message>
         <source>The cylinders read the same.</source>
@@ -5877,9 +5881,9 @@
         <translation>El aceite subió la lectura %1, menos de %2: un segmento roto o la junta de culata.</translation>
     </message>
     <message>
-        <source>The gauge can&apos;t tell this rise from %1 with certainty.</source>
+        <source>Gauge and repeats can&apos;t tell this rise from %1 with certainty.</source>
         <extracomment>thumb.wet_within_gauge</extracomment>
-        <translation>El manómetro no puede distinguir con certeza esta subida de %1.</translation>
+        <translation>El manómetro y las repeticiones no distinguen con seguridad esta subida de %1.</translation>
     </message>
     <message>
         <source>The rise says little: the volume of the oil alone explains up to %1.</source>
@@ -6115,6 +6119,16 @@
         <source>%1: the restrictor is not known; %2 is assumed.</source>
         <extracomment>weak.restrictor_unknown</extracomment>
         <translation>%1: no se sabe el restrictor; se supone %2.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
+        <extracomment>weak.still_rising</extracomment>
+        <translation>El cilindro %1 se leyó tras %2 emboladas, cuando un manómetro así muestra cerca del %3 de lo que llega a marcar.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
+        <extracomment>weak.few_pulls</extracomment>
+        <translation>El cilindro %1 se leyó tras %2 emboladas; los fabricantes leen tras %3 o más.</translation>
     </message>
     <message>
         <source>At two set pressures it leaks like a hole (exponent %1).</source>
@@ -6397,6 +6411,16 @@
         <translation>El volumen de %1 de aceite explica por sí solo una subida de %2 a %3.</translation>
     </message>
     <message>
+        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
+        <extracomment>fact.still_rising</extracomment>
+        <translation>Tras %1 emboladas, un cilindro que cierra bien muestra cerca del %2 de lo que este manómetro llega a marcar: seguir girando hasta que la aguja se detenga.</translation>
+    </message>
+    <message>
+        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
+        <extracomment>fact.few_pulls</extracomment>
+        <translation>Solo %1 emboladas: los fabricantes leen tras %2 o más. Seguir girando hasta que la aguja se detenga.</translation>
+    </message>
+    <message>
         <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
         <extracomment>fact.without_hose</extracomment>
         <translation>El volumen antes de la válvula antirretorno quita alrededor de %1: sin él esto sería alrededor de %2.</translation>
@@ -6420,6 +6444,11 @@
         <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
         <extracomment>model.decompressor</extracomment>
         <translation>El descompresor actúa: las lecturas solo comparan cilindros, no se espera nada más de ellas.</translation>
+    </message>
+    <message>
+        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
+        <extracomment>model.released</extracomment>
+        <translation>Con el descompresor actuando, un motor así marca entre %1 y %2 aproximadamente cuando nada fuga. No es un límite.</translation>
     </message>
     <message>
         <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
@@ -6477,9 +6506,29 @@
         <translation>Media de %1 lecturas; todas cuentan.</translation>
     </message>
     <message>
-        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption).</source>
+        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption, with what the other cylinders&apos; repeats show).</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation>Tan pocas repeticiones conocen mal su dispersión: se toma junto con una usual de %1, que cuenta como %2 repeticiones más (supuesto de trabajo).</translation>
+        <translation>Tan pocas repeticiones conocen mal su dispersión: se toma junto con una habitual de %1, que cuenta tanto como %2 repeticiones más (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+    </message>
+    <message>
+        <source>One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <extracomment>note.one_reading</extracomment>
+        <translation>Una sola lectura no muestra cómo se repetiría: se toma una dispersión de %1 (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+    </message>
+    <message>
+        <source>One reading does not show how it would repeat: the leak&apos;s area is taken to change by %1 from one to the next (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <extracomment>note.leak_repeat</extracomment>
+        <translation>Una sola lectura no muestra cómo se repetiría: se supone que el área de la fuga cambia un %1 de una a otra (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+    </message>
+    <message>
+        <source>Readings put right first for what stood in their way, as limits mean them.</source>
+        <extracomment>note.put_right</extracomment>
+        <translation>Lecturas corregidas primero por lo que las estorbaba, tal como las entienden los límites.</translation>
+    </message>
+    <message>
+        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
+        <extracomment>note.digits</extracomment>
+        <translation>Las medidas y los ángulos se toman como exactos hasta media unidad de la última cifra escrita.</translation>
     </message>
     <message>
         <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
@@ -7788,7 +7837,7 @@
     </message>
     <message>
         <source>taken off by the volume before the check valve</source>
-        <extracomment>calc:hose_loss</extracomment>
+        <comment>calc:hose_loss</comment>
         <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
     </message>
     <message>
@@ -7833,7 +7882,7 @@
     </message>
     <message>
         <source>torque on the crank</source>
-        <extracomment>calc:torque</extracomment>
+        <comment>calc:torque</comment>
         <translation>par en el cigüeñal</translation>
     </message>
     <message>
@@ -7868,7 +7917,7 @@
     </message>
     <message>
         <source>air pressure at the shop</source>
-        <extracomment>input:station_pressure</extracomment>
+        <comment>input:station_pressure</comment>
         <translation>presión del aire en el taller</translation>
     </message>
     <message>
@@ -7898,7 +7947,7 @@
     </message>
     <message>
         <source>compression ratio</source>
-        <extracomment>input:compression_ratio</extracomment>
+        <comment>input:compression_ratio</comment>
         <translation>relación de compresión</translation>
     </message>
     <message>
@@ -8008,7 +8057,7 @@
     </message>
     <message>
         <source>cranking speed</source>
-        <extracomment>input:speed</extracomment>
+        <comment>input:speed</comment>
         <translation>velocidad de arranque</translation>
     </message>
     <message>
@@ -8105,6 +8154,136 @@
         <source>largest filling with the throttle closed</source>
         <extracomment>input:fill_most</extracomment>
         <translation>llenado máximo con la mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>earliest closing with the decompressor at work</source>
+        <extracomment>input:released_least</extracomment>
+        <translation>cierre más temprano con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>latest closing with the decompressor at work</source>
+        <extracomment>input:released_most</extracomment>
+        <translation>cierre más tardío con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>input:hose_loss</comment>
+        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>input:torque</comment>
+        <translation>par en el cigüeñal</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>input:bar</comment>
+        <translation>largo de la barra</translation>
+    </message>
+    <message>
+        <source>Its ± comes from</source>
+        <extracomment>doubts</extracomment>
+        <translation>Su ± viene de</translation>
+    </message>
+    <message>
+        <source>gauge, its class and zero</source>
+        <extracomment>doubt:gauge</extracomment>
+        <translation>manómetro, su clase y su cero</translation>
+    </message>
+    <message>
+        <source>what can be read off the gauge</source>
+        <extracomment>doubt:resolution</extracomment>
+        <translation>lo que se puede leer en el manómetro</translation>
+    </message>
+    <message>
+        <source>scatter from one test to the next</source>
+        <extracomment>doubt:scatter</extracomment>
+        <translation>dispersión de una prueba a otra</translation>
+    </message>
+    <message>
+        <source>the leak, from one reading to the next</source>
+        <extracomment>doubt:leak_repeat</extracomment>
+        <translation>la fuga, de una lectura a otra</translation>
+    </message>
+    <message>
+        <source>regulator sagging unseen</source>
+        <extracomment>doubt:droop</extracomment>
+        <translation>caída del regulador que no se ve</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s area</source>
+        <extracomment>doubt:restrictor</extracomment>
+        <translation>área del restrictor</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>doubt:air_pressure</comment>
+        <translation>presión del aire en el taller</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <extracomment>doubt:weather</extracomment>
+        <translation>tiempo atmosférico</translation>
+    </message>
+    <message>
+        <source>closing of intake or port</source>
+        <extracomment>doubt:closing</extracomment>
+        <translation>cierre de admisión o lumbrera</translation>
+    </message>
+    <message>
+        <source>the model itself</source>
+        <extracomment>doubt:model</extracomment>
+        <translation>el propio modelo</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>doubt:ratio</comment>
+        <translation>relación de compresión</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>doubt:speed</comment>
+        <translation>velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>warm or cold</source>
+        <extracomment>doubt:warmth</extracomment>
+        <translation>caliente o frío</translation>
+    </message>
+    <message>
+        <source>amount of oil</source>
+        <extracomment>doubt:oil</extracomment>
+        <translation>cantidad de aceite</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <extracomment>doubt:reading</extracomment>
+        <translation>la lectura</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <extracomment>doubt:angle</extracomment>
+        <translation>ángulo</translation>
+    </message>
+    <message>
+        <source>bore, stroke and rod</source>
+        <extracomment>doubt:engine</extracomment>
+        <translation>diámetro, carrera y biela</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <extracomment>doubt:torque</extracomment>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>doubt:bar</comment>
+        <translation>largo de la barra</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>doubt:hole</comment>
+        <translation>agujero taladrado</translation>
     </message>
     <message>
         <source>Factory limit here</source>
@@ -8334,7 +8513,7 @@
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula de retención en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
+        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula antirretorno en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
@@ -8383,7 +8562,7 @@
     </message>
     <message>
         <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <extracomment>from:restrictor</extracomment>
+        <comment>from:restrictor</comment>
         <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
     </message>
     <message>
@@ -8455,6 +8634,96 @@
         <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
         <extracomment>from:change</extracomment>
         <translation>La lectura posterior menos la anterior en los términos de la visita posterior; lo que ambas se desvían por igual se anula.</translation>
+    </message>
+    <message>
+        <source>With the decompressor at work</source>
+        <extracomment>from:released</extracomment>
+        <translation>Con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
+        <extracomment>from:released</extracomment>
+        <translation>La lectura del modelo con el cilindro cerrando tan tarde como lo deja un descompresor.</translation>
+    </message>
+    <message>
+        <source>After so many pulls</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Tras tantas emboladas</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
+        <extracomment>from:reached</extracomment>
+        <translation>La lectura del modelo tras tantas carreras frente a la de infinitas, en este manómetro.</translation>
+    </message>
+    <message>
+        <source>How many pulls</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Cuántas emboladas</translation>
+    </message>
+    <message>
+        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Los manómetros se llenan carrera a carrera: los fabricantes dicen cuántas hacen falta.</translation>
+    </message>
+    <message>
+        <source>Force at the end of the bar</source>
+        <extracomment>from:force</extracomment>
+        <translation>Fuerza en el extremo de la barra</translation>
+    </message>
+    <message>
+        <source>The torque divided by the length of the bar.</source>
+        <extracomment>from:force</extracomment>
+        <translation>El par dividido por el largo de la barra.</translation>
+    </message>
+    <message>
+        <source>Correction</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Corrección</translation>
+    </message>
+    <message>
+        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
+        <extracomment>from:correction</extracomment>
+        <translation>La lectura sin nada antes de la válvula antirretorno frente a la de este comprobador, según el modelo.</translation>
+    </message>
+    <message>
+        <source>Wet reading by volume alone</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Lectura húmeda solo por el volumen</translation>
+    </message>
+    <message>
+        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>La lectura en seco, aumentada en lo que explica el volumen del aceite.</translation>
+    </message>
+    <message>
+        <source>Restrictor&apos;s effective area</source>
+        <extracomment>from:restrictor_area</extracomment>
+        <translation>Área efectiva del restrictor</translation>
+    </message>
+    <message>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor_area</comment>
+        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <comment>from:odds</comment>
+        <translation>Por dónde fuga</translation>
+    </message>
+    <message>
+        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
+        <extracomment>from:odds</extracomment>
+        <translation>Se sortean cilindros que fugan aquí y allá como dicen los supuestos de trabajo, y cada uno cuenta según lo probables que serían en él lecturas como estas. Las partes y las probabilidades son las de todos los sorteados.</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after a repair</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Prueba en seco que cabe esperar tras una reparación</translation>
+    </message>
+    <message>
+        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Los mismos cilindros otra vez, con la fuga de la pieza reparada como la de una sana; nueve de cada diez marcan dentro del intervalo.</translation>
     </message>
     <message>
         <source>Neighbours</source>
@@ -9758,9 +10027,19 @@
         <translation>Dispersión usual de las repeticiones en un cilindro aparte de los errores propios del manómetro, como parte de la lectura.</translation>
     </message>
     <message>
-        <source>The same scatter that the odds take for a final reading. One reading is shown with the gauge&apos;s doubt alone.</source>
+        <source>The same scatter that the odds take for a final reading. One reading alone is taken to scatter so; what repeats of the visit&apos;s cylinders show is pooled with it.</source>
         <extracomment>repeat-scatter, comment</extracomment>
-        <translation>La misma dispersión que las probabilidades toman para una lectura final. Una sola lectura se muestra únicamente con la duda del manómetro.</translation>
+        <translation>La misma dispersión que las probabilidades toman para una lectura final. Se supone que una sola lectura se dispersa así; se junta con lo que muestran las repeticiones de los cilindros de la visita.</translation>
+    </message>
+    <message>
+        <source>Usual scatter of first puffs on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
+        <extracomment>first-scatter, text</extracomment>
+        <translation>Dispersión habitual de las primeras emboladas en un cilindro, aparte de los errores del manómetro, como parte de la lectura.</translation>
+    </message>
+    <message>
+        <source>As in odds.json: the first pull seldom starts at the same place of the stroke twice.</source>
+        <extracomment>first-scatter, comment</extracomment>
+        <translation>Como en odds.json: la primera embolada rara vez empieza dos veces en el mismo punto de la carrera.</translation>
     </message>
     <message>
         <source>How many repeats the usual scatter counts for beside the scatter of the repeats themselves.</source>
@@ -9771,6 +10050,66 @@
         <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
         <extracomment>repeat-scatter-weight, comment</extracomment>
         <translation>Agrupación como en JCGM 100, H.3.6: sin ella, dos repeticiones algo separadas parecerían saber menos que una.</translation>
+    </message>
+    <message>
+        <source>A reading may still have been rising when a cylinder that seals well would have stood this far below what its gauge comes to after as many pulls.</source>
+        <extracomment>still-rising, text</extracomment>
+        <translation>Una lectura puede seguir subiendo cuando un cilindro que cierra bien estaría tan por debajo de lo que su manómetro llega a marcar tras otras tantas emboladas.</translation>
+    </message>
+    <message>
+        <source>Less than repeats scatter anyway can&apos;t be told from it.</source>
+        <extracomment>still-rising, comment</extracomment>
+        <translation>Menos de lo que las repeticiones se dispersan de todos modos no se distingue.</translation>
+    </message>
+    <message>
+        <source>Pulls that a final reading is taken after at the least, where the cranking model can&apos;t say how fast the gauge fills.</source>
+        <extracomment>least-pulls, text</extracomment>
+        <translation>Emboladas tras las que como mínimo se toma una lectura final, cuando el modelo no puede decir lo rápido que se llena el manómetro.</translation>
+    </message>
+    <message>
+        <source>First and last of 5 to 7 strokes are read.</source>
+        <extracomment>least-pulls, comment</extracomment>
+        <translation>Se leen la primera y la última de 5 a 7 carreras.</translation>
+    </message>
+    <message>
+        <source>A working decompressor acts as if the intake closed no earlier than this after bottom dead centre.</source>
+        <extracomment>decompressor-closing-least, text</extracomment>
+        <translation>Un descompresor actuando equivale a que la admisión cierre no antes de este ángulo tras el punto muerto inferior.</translation>
+    </message>
+    <message>
+        <source>Chosen so that small engines come to the 57 to 85 psi that a small-engine maker&apos;s manual prints.</source>
+        <extracomment>decompressor-closing-least, comment</extracomment>
+        <translation>Elegido para que los motores pequeños lleguen a los 57 a 85 psi que imprime el manual de un fabricante de motores pequeños.</translation>
+    </message>
+    <message>
+        <source>And no later than this.</source>
+        <extracomment>decompressor-closing-most, text</extracomment>
+        <translation>Y no después de este.</translation>
+    </message>
+    <message>
+        <source>As above.</source>
+        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment</extracomment>
+        <translation>Como arriba.</translation>
+    </message>
+    <message>
+        <source>How far the weather moves the air pressure from the standard atmosphere&apos;s at an altitude.</source>
+        <extracomment>weather-doubt, text</extracomment>
+        <translation>Cuánto aparta el tiempo la presión del aire de la de la atmósfera estándar a una altitud.</translation>
+    </message>
+    <message>
+        <source>About 20 hPa to either side on 19 days of 20 in temperate country. A barometer in the shop does better.</source>
+        <extracomment>weather-doubt, comment</extracomment>
+        <translation>Unos 20 hPa a cada lado 19 de cada 20 días en clima templado. Un barómetro en el taller lo hace mejor.</translation>
+    </message>
+    <message>
+        <source>How far a barometer in the shop may be out.</source>
+        <extracomment>barometer-doubt, text</extracomment>
+        <translation>Cuánto puede errar un barómetro en el taller.</translation>
+    </message>
+    <message>
+        <source>5 hPa: nobody compares it with another.</source>
+        <extracomment>barometer-doubt, comment</extracomment>
+        <translation>5 hPa: nadie lo compara con otro.</translation>
     </message>
     <message>
         <source>A 12 V battery under this at rest is called flat.</source>
@@ -9976,11 +10315,6 @@
         <source>And the largest share.</source>
         <extracomment>closed-throttle-fill-most, text</extracomment>
         <translation>Y la parte máxima.</translation>
-    </message>
-    <message>
-        <source>As above.</source>
-        <extracomment>closed-throttle-fill-most, comment; masking-from, comment</extracomment>
-        <translation>Como arriba.</translation>
     </message>
     <message>
         <source>Cranking speed that a flat battery is taken to give.</source>
@@ -10216,6 +10550,16 @@
         <source>Between 0.9 and 1.15 mm where 1.016 mm is assumed.</source>
         <extracomment>restrictor-unknown-doubt, comment</extracomment>
         <translation>Entre 0,9 y 1,15 mm donde se supone 1,016 mm.</translation>
+    </message>
+    <message>
+        <source>The same where the bore is large enough for the larger restrictor: the tester may have either.</source>
+        <extracomment>restrictor-unknown-doubt-large, text</extracomment>
+        <translation>Lo mismo cuando el diámetro basta para el restrictor mayor: el comprobador puede tener cualquiera de los dos.</translation>
+    </message>
+    <message>
+        <source>AC 43.13-1B names 0.040 and 0.060 in: (60/40)² = 2.25 in area, which two of these standard uncertainties just reach.</source>
+        <extracomment>restrictor-unknown-doubt-large, comment</extracomment>
+        <translation>AC 43.13-1B nombra 0,040 y 0,060 in: (60/40)² = 2,25 en área, lo que alcanzan justo dos de estas incertidumbres típicas.</translation>
     </message>
     <message>
         <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
@@ -12788,9 +13132,9 @@
         <translation>Repetir una lectura que importa. Las repeticiones muestran la dispersión de las medidas, no el error propio del manómetro.</translation>
     </message>
     <message>
-        <source>Touch a number to see where it comes from, what went in and what it rests on.</source>
+        <source>Touch a number to see where it comes from, what went in, what it rests on and what its ± is made of.</source>
         <extracomment>uncertainty, how</extracomment>
-        <translation>Tocar un número para ver de dónde sale, qué datos entraron y en qué se apoya.</translation>
+        <translation>Tocar un número para ver de dónde sale, qué entró, en qué se apoya y de qué se compone su ±.</translation>
     </message>
     <message>
         <source>Two values whose ± overlap widely</source>
@@ -16045,12 +16389,8 @@
         <translation>Con diámetro, carrera y biela en la ficha del motor la app puede decir con qué fuerza empujan %1 el cigüeñal.</translation>
     </message>
     <message>
-        <source>%1 N m</source>
-        <translation>%1 N m</translation>
-    </message>
-    <message>
-        <source>at %1° from TDC: %2 N at the end of a 30 cm bar</source>
-        <translation>a %1° del PMS: %2 N en el extremo de una barra de 30 cm</translation>
+        <source>at %1° from TDC: %2 at the end of a 30 cm bar</source>
+        <translation>a %1° del PMS: %2 en el extremo de una barra de 30 cm</translation>
     </message>
 </context>
 <context>
@@ -16533,6 +16873,10 @@
     <message>
         <source>Usual cranking pressure (%1)</source>
         <translation>Presión de arranque usual (%1)</translation>
+    </message>
+    <message>
+        <source>%1 (%2 for bores of %3 and over)</source>
+        <translation>%1 (%2 para diámetros desde %3)</translation>
     </message>
     <message>
         <source>Leakage on a tester of %1 and %2: in range up to, borderline up to</source>

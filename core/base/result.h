@@ -15,9 +15,9 @@ namespace lapwing {
 
 /// What went wrong, for a person: what, where, and what to do.
 ///
-/// `code` is stable and names the kind of error ("store.newer_version"), so that the screen can show the
-/// sentence in the user's language; `args` are what the translated sentence needs; `english` is the whole
-/// sentence for the command line, logs and languages without a translation.
+/// `code` is stable and names the kind of error ("store.newer_version"); `args` are what `fail` was given;
+/// `english` is the whole sentence, as the command line and logs say it. qml/format takes that sentence apart
+/// by the pattern that it was made from (assets/i18n/errors.json) and says it in the user's language.
 struct Error {
     std::string code;
     std::vector<std::string> args;

@@ -70,11 +70,11 @@ Result<Answer> work_out(Calculator calculator, const Worksheet& sheet, const fin
         case Calculator::oil:
             return oil(sheet, reference);
         case Calculator::altitude:
-            return altitude(sheet);
+            return altitude(sheet, reference);
         case Calculator::healthy:
             return healthy(sheet, reference);
         case Calculator::torque:
-            return torque(sheet);
+            return torque(sheet, reference);
         case Calculator::units:
             return units_of(sheet);
     }

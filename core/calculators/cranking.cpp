@@ -1,7 +1,11 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <cmath>
+
 #include "core/calculators/pieces.h"
+#include "core/findings/instruments.h"
+#include "core/uncertainty/coverage.h"
 
 namespace lapwing::calculators {
 namespace {
@@ -50,12 +54,21 @@ Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference
                     "where the check valve sits, or type an adapter's volume.");
     Answer answer;
     if (sheet.reading) {
+        const Gauge& dial = sheet.gauge.gauge;
+        const auto instrument =
+            findings::instrument_of(dial.full_scale.si() > 0.0 ? &dial : nullptr, sheet.reading->si(),
+                                    sheet.reading->step_si(), reference);
+        const double scatter = reference.assumed("repeat-scatter") * sheet.reading->si();
         findings::Cranking reading;
-        reading.final.figure = findings::figure_of(*sheet.reading);
+        reading.final.figure = findings::figure_of(
+            *sheet.reading, uncertainty::expanded(std::hypot(
+                                uncertainty::u_reading_pa(instrument.gauge, sheet.reading->si()), scatter)));
         answer.lines.push_back({name("without_hose"), findings::without_hose(reading, *facts)});
     }
     answer.lines.push_back({name("hose_loss"), *facts->hose_loss});
     findings::Derived correction{figure(Dimension::number, facts->hose_correction), facts->hose_loss->from};
+    correction.from.title = findings::Word{"from:correction"};
+    correction.from.symbols = "1 / (1 − loss) = p_without / p_with";
     correction.figure.u95 =
         facts->hose_loss->figure.u95.value_or(0.0) * facts->hose_correction * facts->hose_correction;
     answer.lines.push_back({name("correction"), std::move(correction)});
@@ -83,6 +96,8 @@ Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference)
         const double dry = sheet.reading->si();
         findings::DerivedRange wet{figure(Dimension::gauge_pressure, dry * (1.0 + rise.low.si)),
                                    figure(Dimension::gauge_pressure, dry * (1.0 + rise.high.si)), rise.from};
+        wet.from.title = findings::Word{"from:wet_reading"};
+        wet.from.symbols = "p_dry (1 + rise)";
         wet.from.inputs.insert(wet.from.inputs.begin(),
                                input("dry", "p_dry", findings::figure_of(*sheet.reading)));
         answer.lines.push_back({name("wet_reading"), std::move(wet)});

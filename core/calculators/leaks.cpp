@@ -6,6 +6,7 @@
 
 #include "core/calculators/pieces.h"
 #include "core/findings/findings.h"
+#include "core/findings/instruments.h"
 #include "core/physics/gas.h"
 #include "core/physics/leakdown.h"
 
@@ -89,7 +90,7 @@ Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& ref
     if (!leak) return tl::unexpected(leak.error());
     physics::TesterPneumatics tester;
     tester.set_gauge_pa = sheet.set->si();
-    tester.ambient_pa = findings::station_pressure_pa(sheet.engine, sheet.session);
+    tester.ambient_pa = findings::station_pressure_pa(sheet.engine, sheet.session, reference);
     const double cd =
         sheet.tester.restrictor_cd ? sheet.tester.restrictor_cd->si() : reference.assumed("restrictor-cd");
     const auto area = [&](double held) {
@@ -100,10 +101,17 @@ Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& ref
     const auto diameter = [cd](double area_m2) { return std::sqrt(4.0 * area_m2 / (physics::pi * cd)); };
 
     findings::Derived size{figure(Dimension::length, diameter(*middle)), {}};
-    const double u = leak->leakage.figure.u95.value_or(0.0) * tester.set_gauge_pa;
+    // A drilled hole is the same from one reading to the next, unlike a leak.
+    const double u = findings::u95_without(leak->leakage, "leak_repeat") * tester.set_gauge_pa;
     const auto more = area(std::min(sheet.held->si() + u, tester.set_gauge_pa));
     const auto less = area(std::max(sheet.held->si() - u, 0.0));
-    if (more && less) size.figure.u95 = 0.5 * std::abs(diameter(*more) - diameter(*less));
+    if (more && less) {
+        const double by_gauge = 0.5 * std::abs(diameter(*more) - diameter(*less));
+        // Drilled to what was typed, within half its last digit.
+        const double by_hole = sheet.hole->step_si() / std::sqrt(3.0) * size.figure.si / sheet.hole->si();
+        size.figure.u95 = std::hypot(by_gauge, by_hole);
+        size.from.doubts = findings::doubt_shares({{"gauge", by_gauge}, {"hole", by_hole}});
+    }
     size.from.title = findings::Word{"from:restrictor"};
     size.from.symbols = "A = C π/4 d² p₂ ψ(p₀/p₂) / (p₁ ψ(p₂/p₁))";
     size.from.inputs = {input("set", "p₁", findings::figure_of(*sheet.set)),
@@ -115,6 +123,7 @@ Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& ref
     findings::Derived effective{figure(Dimension::area, *middle), size.from};
     // An area grows with the square of its diameter.
     if (size.figure.u95) effective.figure.u95 = 2.0 * *size.figure.u95 / size.figure.si * *middle;
+    effective.from.title = findings::Word{"from:restrictor_area"};
     Answer answer;
     answer.lines.push_back({name("restrictor"), std::move(size)});
     answer.lines.push_back({name("restrictor_area"), std::move(effective)});

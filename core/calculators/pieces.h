@@ -15,8 +15,8 @@ Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& ref
 Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> healthy(const Worksheet& sheet, const findings::Reference& reference);
-Result<Answer> altitude(const Worksheet& sheet);
-Result<Answer> torque(const Worksheet& sheet);
+Result<Answer> altitude(const Worksheet& sheet, const findings::Reference& reference);
+Result<Answer> torque(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> units_of(const Worksheet& sheet);
 
 inline findings::Word name(std::string_view of) {

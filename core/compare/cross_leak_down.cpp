@@ -23,8 +23,7 @@ std::optional<double> leakage_on(const TesterPneumatics& from, double held_pa, c
 }
 
 double restrictor_doubt(const Measured& of) {
-    const bool known = of.tester && of.tester->restrictor;
-    return of.at->reference.assumed(known ? "restrictor-doubt" : "restrictor-unknown-doubt");
+    return findings::restrictor_doubt(*of.at, of.tester);
 }
 
 /// The same leak on the other tester, with the doubt of both restrictors and of the leak's law.

@@ -83,18 +83,6 @@ void measure_cranking(Measured& out) {
                         reference.assumed(timed ? "day-scatter-timed" : "day-scatter") * mean);
 }
 
-/// How far the leakage moves when the leak's area grows by a small share of itself, over that share.
-double leakage_by_area(const physics::TesterPneumatics& tester, double held_pa) {
-    const double step_pa = 1e-4 * tester.set_gauge_pa;
-    const auto more = physics::leakdown(tester, held_pa - step_pa);
-    const auto less = physics::leakdown(tester, held_pa + step_pa);
-    // Nothing lost or nothing held: the needle stands at an end of the scale whatever the leak does.
-    if (!more || !less || more->state != physics::LeakState::measured ||
-        less->state != physics::LeakState::measured)
-        return 0.0;
-    return (more->leakage - less->leakage) / std::log(more->leak_area_m2 / less->leak_area_m2);
-}
-
 void measure_leak_down(Measured& out) {
     const Case& at = *out.at;
     std::vector<double> sets, helds, leakages;
@@ -118,7 +106,7 @@ void measure_leak_down(Measured& out) {
               out.held_pa, -1.0 / set_pa);
     if (!two_gauges) out.value.by_itself(by_set * at.reference.assumed("droop") * set_pa / std::sqrt(3.0));
     add_scatter(out.value, leakages,
-                at.reference.assumed("leak-repeat") * leakage_by_area(out.pneumatics, out.held_pa),
+                at.reference.assumed("leak-repeat") * findings::leakage_by_area(out.pneumatics, out.held_pa),
                 at.reference);
 }
 

@@ -76,14 +76,20 @@ bool battery_weak(const Conditions& conditions, const Reference& reference) {
 
 Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,
              const FindingsOptions& options) {
-    Case out{dossier, dossier.engine, visit, reference, options, site_of(dossier.engine, visit.session), {}};
+    Case out{dossier,   dossier.engine, visit,
+             reference, options,        site_of(dossier.engine, visit.session, reference),
+             {}};
     out.limits = limits_at(dossier.engine, out.site);
     return out;
 }
 
-double usual_restrictor_m(const Engine& engine, const Reference& reference) {
+bool is_large_bore(const Engine& engine, const Reference& reference) {
     constexpr double hair = 1e-9;
-    const bool large = engine.bore && engine.bore->value.si() >= reference.assumed("large-bore") - hair;
+    return engine.bore && engine.bore->value.si() >= reference.assumed("large-bore") - hair;
+}
+
+double usual_restrictor_m(const Engine& engine, const Reference& reference) {
+    const bool large = is_large_bore(engine, reference);
     return reference.assumed(large ? "restrictor-diameter-large" : "restrictor-diameter");
 }
 

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -19,11 +20,12 @@ namespace lapwing::findings {
 struct Site {
     double ambient_pa = 0.0;  ///< absolute; sea level when nothing is known
     bool known = false;
+    double doubt = 0.0;  ///< of it, 95 %, as a share; 0 where nothing is known
     Message basis;
     std::vector<Input> inputs;
 };
 
-Site site_of(const Engine& engine, const Session& session);
+Site site_of(const Engine& engine, const Session& session, const Reference& reference);
 /// A decompressor that was not put out of action: readings compare cylinders only, never limits or paths.
 bool decompressor_works(const Engine& engine, const Session& session);
 /// A throttle that kept air out: noted as closed, or the step of holding it open marked as not done.
@@ -51,6 +53,8 @@ struct Case {
 Case case_of(const Dossier& dossier, const Visit& visit, const Reference& reference,
              const FindingsOptions& options);
 
+/// A bore that is tested behind the larger restrictor.
+bool is_large_bore(const Engine& engine, const Reference& reference);
 /// Diameter, m, of the restrictor that a cylinder of this bore is tested behind where the tester's own is not
 /// known.
 double usual_restrictor_m(const Engine& engine, const Reference& reference);
@@ -77,8 +81,14 @@ std::optional<ModelFacts> model_of_visit(const Case& at);
 /// general expect.
 /// @param tester that it was read with; null: not known
 void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model, const Tester* tester);
+/// Something lowered the reading, and how much can't be worked out (data is missing on the card, or the model
+/// refuses such an engine): the code that says what.
+std::optional<std::string_view> lowered_by_who_knows(const Case& at, const Tester* tester);
 /// The reading had nothing lain before the check valve. Only where the model has a hose_loss.
 Derived without_hose(const Cranking& reading, const ModelFacts& model);
+/// After so few pulls the gauge may not have come to rest: how far a sound cylinder's would have come, by the
+/// model (may be null), else what makers ask. Nothing where there were enough.
+std::optional<Remark> still_rising(const Case& at, int pulls, const ModelFacts* model);
 /// State and reasons, with what the model says beside them.
 void judge_dry(const Case& at, int cylinder, Cranking& reading);
 std::vector<Remark> expectation_of(const Case& at);

@@ -17,14 +17,22 @@ public:
         : engine_(engine), session_(session), reference_(reference) {}
 
     ModelInputs run(const Tester* tester, const std::string& adapter, const std::optional<TypedVolume>& oil) {
+        const bool released = decompressor_works(engine_, session_);
         add_cylinder();
-        if (!out_.missing.empty()) return silent(ModelSilence::data_missing);
+        if (!out_.missing.empty())
+            return silent(released ? ModelSilence::decompressor : ModelSilence::data_missing);
         add_closing();
         add_circumstances();
         add_tester(tester, adapter);
         add_oil(oil);
         out_.own_doubt = reference_.assumed("model-doubt");
         out_.correction_doubt = reference_.assumed("correction-doubt");
+        out_.first_share_doubt = reference_.assumed("first-share-doubt");
+        if (released) {
+            out_.silence = ModelSilence::decompressor;
+            out_.released_least_rad = reference_.assumed("decompressor-closing-least");
+            out_.released_most_rad = reference_.assumed("decompressor-closing-most");
+        }
         note("note.model_doubt", figure(Dimension::share, 2.0 * out_.own_doubt));
         note("note.model_leaves_out");
         return std::move(out_);
@@ -115,8 +123,9 @@ private:
 
     void add_circumstances() {
         const Conditions& conditions = session_.conditions;
-        const Site site = site_of(engine_, session_);
+        const Site site = site_of(engine_, session_, reference_);
         out_.site_pa = site.ambient_pa;
+        out_.site_doubt = site.doubt;
         out_.inputs.insert(out_.inputs.end(), site.inputs.begin(), site.inputs.end());
         if (!site.known) note("note.altitude_unknown");
 
@@ -194,9 +203,11 @@ private:
                                    reference_.assumed("oil-assumed-of-chamber") * chamber_m3(out_));
             out_.oil_notes.push_back(say("note.oil_assumed", figure(Dimension::volume, out_.oil_m3)));
         }
-        out_.oil_inputs = {input("oil", "V", figure(Dimension::volume, out_.oil_m3)),
-                           input("oil_kept_least", "", figure(Dimension::share, out_.oil_kept_least)),
-                           input("oil_kept_most", "", figure(Dimension::share, out_.oil_kept_most))};
+        out_.oil_doubt = reference_.assumed("oil-alike");
+        out_.oil_inputs = {
+            input("oil", "V", figure(Dimension::volume, out_.oil_m3, out_.oil_doubt * out_.oil_m3)),
+            input("oil_kept_least", "", figure(Dimension::share, out_.oil_kept_least)),
+            input("oil_kept_most", "", figure(Dimension::share, out_.oil_kept_most))};
     }
 
     const Engine& engine_;
@@ -210,11 +221,6 @@ private:
 ModelInputs model_inputs(const Engine& engine, const Session& session, const Reference& reference,
                          const Tester* tester, const std::string& adapter,
                          const std::optional<TypedVolume>& oil) {
-    if (decompressor_works(engine, session)) {
-        ModelInputs out;
-        out.silence = ModelSilence::decompressor;
-        return out;
-    }
     return Collect(engine, session, reference).run(tester, adapter, oil);
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/findings/case.h"
+#include "core/findings/instruments.h"
 #include "core/physics/cranking_effects.h"
 #include "core/physics/cranking_estimates.h"
 
@@ -39,17 +40,47 @@ public:
         out_.inputs = inputs_;
         add_oil_fill();
         if (!add_healthy()) return std::move(out_);
-        add_first_share();
+        add_pulls();
         add_oil();
+        return run_correction();
+    }
+
+    ModelFacts run_correction() {
+        out_.inputs = inputs_;
         add_hose();
         add_circumstances();
         add_correction();
         return std::move(out_);
     }
 
+    ModelFacts run_released() {
+        out_.inputs = inputs_;
+        out_.healthy_says = remark("model.decompressor");
+        const auto effect =
+            physics::decompressor_effect(at_, *inputs_.released_least_rad, *inputs_.released_most_rad);
+        if (!effect) return std::move(out_);
+        DerivedRange range{figure(Dimension::gauge_pressure, effect->low_gauge_pa),
+                           figure(Dimension::gauge_pressure, effect->high_gauge_pa),
+                           derivation(inputs_, "released", "p(φ_d)")};
+        range.from.inputs.insert(
+            range.from.inputs.begin(),
+            {input("released_least", "φ_d", figure(Dimension::angle, *inputs_.released_least_rad)),
+             input("released_most", "φ_d", figure(Dimension::angle, *inputs_.released_most_rad))});
+        out_.released = std::move(range);
+        return std::move(out_);
+    }
+
 private:
     bool add_healthy() {
-        const auto reading = physics::healthy_reading(at_, inputs_.site_pa, inputs_.closing_doubt_rad);
+        // Makers' ranges grow in proportion to the compression ratio, and so does its doubt; readings go in
+        // proportion to the air pressure.
+        const double by_model = 2.0 * inputs_.own_doubt;
+        const double by_ratio = inputs_.compression_ratio_doubt / inputs_.compression_ratio;
+        const double by_air = inputs_.site_doubt;
+        const auto reading =
+            physics::healthy_band(at_, inputs_.site_pa,
+                                  {inputs_.closing_doubt_rad, std::hypot(by_model, by_ratio, by_air),
+                                   2.0 * inputs_.speed_doubt, inputs_.may_be_warm_k});
         if (!reading) {
             const bool ratio = reading.error().code == "healthy.compression_ratio";
             out_.healthy_says =
@@ -57,54 +88,52 @@ private:
                       : remark("model.refused", reading.error().english);
             return false;
         }
-        // Independent doubts add as their squares do. Makers' ranges grow in proportion to the compression
-        // ratio, and so does its doubt.
-        const double middle = reading->gauge_pa;
-        const double others = middle * std::hypot(2.0 * inputs_.own_doubt, inputs_.compression_ratio_doubt /
-                                                                               inputs_.compression_ratio);
-        const double twice = 2.0 * inputs_.speed_doubt;
-        const double slower = middle - healthy_at(at_.speed_rad_s / (1.0 + twice), at_.wall_k, middle);
-        const double faster = healthy_at(at_.speed_rad_s * (1.0 + twice), at_.wall_k, middle) - middle;
-        // Cold or warm is not a doubt to either side: what is not noted may only have been warm.
-        const double warmer = inputs_.may_be_warm_k
-                                  ? healthy_at(at_.speed_rad_s, *inputs_.may_be_warm_k, middle) - middle
-                                  : 0.0;
         DerivedRange range;
-        range.low = figure(Dimension::gauge_pressure,
-                           middle - std::hypot(middle - reading->low_gauge_pa, others, slower));
-        range.high = figure(Dimension::gauge_pressure,
-                            middle + warmer + std::hypot(reading->high_gauge_pa - middle, others, faster));
-        range.from = derivation(inputs_, "healthy");
+        range.low = figure(Dimension::gauge_pressure, reading->low_gauge_pa);
+        range.high = figure(Dimension::gauge_pressure, reading->high_gauge_pa);
+        range.from = derivation(inputs_, "healthy", "p(V, φ, n, T) at p₀ × p / p₀");
+        const double middle = reading->gauge_pa;
+        range.from.doubts = doubt_shares({{"closing", reading->by_closing_pa},
+                                          {"model", by_model * middle},
+                                          {"ratio", by_ratio * middle},
+                                          {"air_pressure", by_air * middle},
+                                          {"speed", reading->by_speed_pa},
+                                          {"warmth", 0.5 * reading->by_warmth_pa}});
         out_.healthy_says = remark("model.healthy", range.low, range.high);
         out_.healthy_says.from = {range.from};
         out_.healthy = std::move(range);
         return true;
     }
 
-    /// `otherwise` where the model refuses so slow an engine.
-    [[nodiscard]] double healthy_at(double speed_rad_s, double wall_k, double otherwise) const {
-        physics::CrankingCase changed = at_;
-        changed.speed_rad_s = speed_rad_s;
-        changed.wall_k = wall_k;
-        const auto reading = physics::healthy_reading(changed, inputs_.site_pa, 0.0);
-        return reading ? reading->gauge_pa : otherwise;
-    }
-
     void add_oil_fill() {
-        out_.oil_fill = Derived{figure(Dimension::share, inputs_.oil_m3 / chamber_m3(inputs_)),
+        const double fill = inputs_.oil_m3 / chamber_m3(inputs_);
+        // The chamber is what the swept volume leaves: V / (ε − 1).
+        const double by_ratio =
+            fill * inputs_.compression_ratio_doubt / std::max(inputs_.compression_ratio - 1.0, 0.1);
+        const double by_oil = fill * inputs_.oil_doubt;
+        out_.oil_fill = Derived{figure(Dimension::share, fill, std::hypot(by_oil, by_ratio)),
                                 derivation(inputs_, "oil_fill", "V / V_c")};
         auto& inputs = out_.oil_fill->from.inputs;
         inputs.insert(inputs.begin(), inputs_.oil_inputs.front());
         auto& notes = out_.oil_fill->from.notes;
         notes = inputs_.oil_notes;
+        out_.oil_fill->from.doubts = doubt_shares({{"oil", by_oil}, {"ratio", by_ratio}});
     }
 
-    void add_first_share() {
+    void add_pulls() {
         const auto reading = physics::crank(at_);
-        if (!reading || !(reading->last_gauge_pa > 0.0)) return;
-        out_.healthy_first_share =
-            Derived{figure(Dimension::share, reading->puffs_gauge_pa.front() / reading->last_gauge_pa),
-                    derivation(inputs_, "healthy_first_share", "p₁ / p")};
+        if (!reading || !(reading->last_gauge_pa > 0.0) || !(reading->limit_gauge_pa > 0.0)) return;
+        const double first = reading->puffs_gauge_pa.front() / reading->last_gauge_pa;
+        out_.healthy_first_share = Derived{figure(Dimension::share, first, inputs_.first_share_doubt * first),
+                                           derivation(inputs_, "healthy_first_share", "p₁ / p")};
+        out_.healthy_first_share->from.doubts = {{Word{"doubt:model"}, 1.0}};
+        for (const double puff : reading->puffs_gauge_pa) {
+            const double missing = std::max(0.0, 1.0 - puff / reading->limit_gauge_pa);
+            out_.reached.push_back(
+                {figure(Dimension::share, 1.0 - missing, 2.0 * inputs_.correction_doubt * missing),
+                 derivation(inputs_, "reached", "p_k / p_∞")});
+            out_.reached.back().from.doubts = {{Word{"doubt:model"}, 1.0}};
+        }
     }
 
     void add_oil() {
@@ -134,6 +163,7 @@ private:
     [[nodiscard]] Derived loss(double share, std::string_view title, std::vector<Input> more) const {
         Derived out{figure(Dimension::share, share, 2.0 * inputs_.correction_doubt * std::abs(share)),
                     derivation(inputs_, title, "1 − p / p′")};
+        out.from.doubts = {{Word{"doubt:model"}, 1.0}};
         out.from.inputs.insert(out.from.inputs.begin(), more.begin(), more.end());
         return out;
     }
@@ -221,9 +251,17 @@ Remark why_silent(const ModelInputs& inputs) {
 
 ModelFacts model_facts(const ModelInputs& inputs) {
     if (inputs.silence == ModelSilence::none) return Work(inputs).run();
+    if (inputs.released_least_rad) return Work(inputs).run_released();
     ModelFacts out;
     out.inputs = inputs;
     out.healthy_says = why_silent(inputs);
+    return out;
+}
+
+ModelFacts model_correction(const ModelInputs& inputs) {
+    if (inputs.silence == ModelSilence::none) return Work(inputs).run_correction();
+    ModelFacts out;
+    out.inputs = inputs;
     return out;
 }
 
@@ -233,14 +271,34 @@ std::optional<ModelFacts> ModelCache::known(const ModelInputs& inputs) const {
     return found == known_.end() ? std::nullopt : std::optional(*found);
 }
 
+namespace {
+
+// The lock is not held over the sums: two threads that ask for the same at once both work it out.
+void keep(std::deque<ModelFacts>& among, const ModelFacts& made, std::size_t enough) {
+    if (among.size() == enough) among.pop_front();
+    among.push_back(made);
+}
+
+}  // namespace
+
 ModelFacts ModelCache::facts(const ModelInputs& inputs) {
     if (auto found = known(inputs)) return std::move(*found);
-    // The lock is not held over the sums: two threads that ask for the same at once both work it out.
     ModelFacts made = model_facts(inputs);
-    constexpr std::size_t enough = 16;
     const std::lock_guard lock(mutex_);
-    if (known_.size() == enough) known_.pop_front();
-    known_.push_back(made);
+    keep(known_, made, enough);
+    return made;
+}
+
+ModelFacts ModelCache::correction(const ModelInputs& inputs) {
+    if (auto found = known(inputs)) return std::move(*found);
+    {
+        const std::lock_guard lock(mutex_);
+        const auto found = std::ranges::find(corrections_, inputs, &ModelFacts::inputs);
+        if (found != corrections_.end()) return *found;
+    }
+    ModelFacts made = model_correction(inputs);
+    const std::lock_guard lock(mutex_);
+    keep(corrections_, made, enough);
     return made;
 }
 

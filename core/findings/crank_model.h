@@ -51,6 +51,7 @@ struct ModelInputs {
     double speed_dip_doubt = 0.0;          ///< standard, as a share of the speed
     double speed_doubt = 0.0;              ///< of that speed, standard, dip and mean together, as a share
     double site_pa = 0.0;                  ///< station pressure, absolute
+    double site_doubt = 0.0;               ///< of it, 95 %, as a share
     double air_k = 0.0;
     double wall_k = 0.0;
 
@@ -60,11 +61,13 @@ struct ModelInputs {
     double crack_pa = 0.0;
 
     double oil_m3 = 0.0;
+    double oil_doubt = 0.0;  ///< of it, 95 %, as a share
     double oil_kept_least = 0.0;
     double oil_kept_most = 0.0;
 
-    double own_doubt = 0.0;         ///< of the model's reading, standard, a share
-    double correction_doubt = 0.0;  ///< of what the model takes off or adds, standard, a share of it
+    double own_doubt = 0.0;          ///< of the model's reading, standard, a share
+    double correction_doubt = 0.0;   ///< of what the model takes off or adds, standard, a share of it
+    double first_share_doubt = 0.0;  ///< of the first puff's share, 95 %, a share of it
 
     // What the visit's circumstances ask to be sized; absent where they don't apply.
     std::optional<double> throttle_fill_least, throttle_fill_most;
@@ -72,6 +75,8 @@ struct ModelInputs {
     std::optional<double> warm_wall_k;       ///< the engine was cold
     std::optional<double> may_be_warm_k;     ///< whether it was cold is not noted
     std::optional<double> easy_crack_pa;     ///< the check valve has a tyre-valve core
+    /// Closing that a working decompressor comes to; `silence` is then decompressor.
+    std::optional<double> released_least_rad, released_most_rad;
 
     std::vector<Input> inputs;  ///< for derivations
     std::vector<Message> notes;
@@ -109,6 +114,10 @@ struct ModelFacts {
     Remark healthy_says;
     /// First puff of the final reading of such a cylinder.
     std::optional<Derived> healthy_first_share;
+    /// How much of what this gauge comes to in the end it shows after each pull, for such a cylinder.
+    std::vector<Derived> reached;
+    /// What a cylinder that seals well would read with its decompressor at work; only where one is.
+    std::optional<DerivedRange> released;
 
     /// Share of the chamber at top dead centre that the oil put in takes up.
     std::optional<Derived> oil_fill;
@@ -140,6 +149,10 @@ ModelInputs model_inputs(const Engine& engine, const Session& session, const Ref
 /// Runs the model a dozen times: a few milliseconds. What it refuses is said in `healthy_says`.
 ModelFacts model_facts(const ModelInputs& inputs);
 
+/// Only hose and circumstances, and the correction that they come to: what a state rests on where the card
+/// has limits. Nothing of it costs anything where there are none.
+ModelFacts model_correction(const ModelInputs& inputs);
+
 /// Remembers the facts of the last few inputs. `find` runs anew with every record that changes, mostly with
 /// the same engine, tester and shop: the model's milliseconds are then spent once. It is handed to `find`
 /// rather than kept by it, so that `find` stays a pure function; with or without one the findings are the
@@ -147,12 +160,15 @@ ModelFacts model_facts(const ModelInputs& inputs);
 class ModelCache {
 public:
     [[nodiscard]] ModelFacts facts(const ModelInputs& inputs);
+    /// The same of `model_correction`, or more where all is known already.
+    [[nodiscard]] ModelFacts correction(const ModelInputs& inputs);
     /// What `facts` would give, if it is known already. Never waits for the model.
     [[nodiscard]] std::optional<ModelFacts> known(const ModelInputs& inputs) const;
 
 private:
+    static constexpr std::size_t enough = 16;
     mutable std::mutex mutex_;
-    std::deque<ModelFacts> known_;
+    std::deque<ModelFacts> known_, corrections_;
 };
 
 }  // namespace lapwing::findings

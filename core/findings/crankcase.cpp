@@ -15,8 +15,9 @@ std::optional<Crankcase> crankcase_of(const Case& at) {
     const Tester* tester = tester_of(at, TestKind::crankcase, last.tester);
     const Gauge* dial = tester ? &tester->gauge : nullptr;
     Crankcase out;
-    out.set = mean_of(at, {&last}, &Reading::set, dial);
-    out.end = mean_of(at, {&last}, &Reading::held, dial);
+    // Only the newest counts: how such a test repeats is not known, and not said.
+    out.set = mean_of(at, {&last}, &Reading::set, dial, {});
+    out.end = mean_of(at, {&last}, &Reading::held, dial, {});
     if (last.hold) {
         Derived hold;
         hold.figure = figure_of(*last.hold);

@@ -19,11 +19,20 @@ struct Input {
     bool operator==(const Input&) const = default;
 };
 
+/// What one thing brings to the doubt of a number: its share of the variance, to first order (JCGM 100, 5.1).
+struct DoubtShare {
+    Word of;  ///< "doubt:gauge"
+    double share = 0.0;
+
+    bool operator==(const DoubtShare&) const = default;
+};
+
 /// "Where does this come from": how one number was made.
 struct Derivation {
-    Word title;                 ///< "from:leakage"; qml/format has its name and the formula in words
-    std::string symbols;        ///< the formula in symbols, the same in every language; may be empty
-    std::vector<Input> inputs;  ///< in the order of the formula
+    Word title;                      ///< "from:leakage"; qml/format has its name and the formula in words
+    std::string symbols;             ///< the formula in symbols, the same in every language; may be empty
+    std::vector<Input> inputs;       ///< in the order of the formula
+    std::vector<DoubtShare> doubts;  ///< largest first, about 1 together; empty where they are not known
     Message source;  ///< source.published, source.common_practice, source.assumption, source.physics
     std::vector<Message> notes;  ///< what was left out or assumed on the way
 };

@@ -21,11 +21,13 @@ struct Cranking {
     State state = State::none;
     Derived final;                         ///< gauge_pressure
     double scatter_u95 = 0.0;              ///< the part of its doubt that repeats' scatter brings, Pa
+    double first_scatter_u95 = 0.0;        ///< and of the first puff's
     int repeats = 0;                       ///< readings in the mean
     std::optional<Derived> first;          ///< gauge_pressure, first puff
     std::optional<Derived> first_share;    ///< share, first puff of final reading
     std::optional<DerivedRange> expected;  ///< by the model, where the card has no limits
     std::optional<Derived> without_hose;   ///< had nothing lain before the check valve, by the model
+    std::optional<Derived> put_right;      ///< as a factory limit means it, where something stood in the way
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
@@ -48,6 +50,8 @@ struct BandVerdict {
     std::string band;  ///< its id in limits.json
     State state = State::none;
     double leakage = 0.0;  ///< on the band's own tester, orifice law
+    double u95 = 0.0;      ///< of it
+    double own_u95 = 0.0;  ///< the part of that which no other cylinder of this visit shares
 };
 
 /// A leak-down test of one cylinder.
@@ -189,10 +193,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
               const FindingsOptions& options = {});
 
 /// Air pressure of the shop, Pa absolute: as noted, else by its altitude, else at sea level.
-double station_pressure_pa(const Engine& engine, const Session& session);
-
-/// Factory limits at the visit's station pressure or altitude.
-Limits limits_at(const Engine& engine, const Session& session);
+double station_pressure_pa(const Engine& engine, const Session& session, const Reference& reference);
 
 }  // namespace lapwing::findings
 

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
+#include <numeric>
 
 #include "core/uncertainty/coverage.h"
 
@@ -52,8 +54,42 @@ Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step
     return out;
 }
 
+uncertainty::Repeatability usual_scatter(const Case& at, TestKind test,
+                                         std::optional<TypedPressure> Reading::*field, int cylinder,
+                                         double level_pa) {
+    const double usual = at.reference.assumed(field == &Reading::first ? "first-scatter" : "repeat-scatter");
+    double freedom = at.reference.assumed("repeat-scatter-weight");
+    double squares = freedom * usual * usual;
+    for (const Cylinder& other : at.engine.cylinders) {
+        if (other.number == cylinder) continue;
+        std::vector<double> repeats;
+        for (const Reading* reading : counted(at, test, other.number))
+            if (reading->*field) repeats.push_back((reading->*field)->si());
+        const double mean = std::accumulate(repeats.begin(), repeats.end(), 0.0) /
+                            std::max(1.0, static_cast<double>(repeats.size()));
+        if (repeats.size() < 2 || !(mean > 0.0)) continue;
+        for (const double value : repeats)
+            squares += (value / mean - 1.0) * (value / mean - 1.0);
+        freedom += static_cast<double>(repeats.size()) - 1.0;
+    }
+    return {level_pa * std::sqrt(squares / freedom), freedom};
+}
+
+std::vector<DoubtShare> doubt_shares(std::initializer_list<std::pair<std::string_view, double>> parts) {
+    double all = 0.0;
+    for (const auto& [name, u] : parts)
+        all += u * u;
+    std::vector<DoubtShare> out;
+    constexpr double worth_a_line = 0.005;
+    for (const auto& [name, u] : parts)
+        if (u * u > worth_a_line * all) out.push_back({Word{"doubt:" + std::string(name)}, u * u / all});
+    std::ranges::stable_sort(out, std::greater{}, &DoubtShare::share);
+    return out;
+}
+
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
-                std::optional<TypedPressure> Reading::*field, const Gauge* dial) {
+                std::optional<TypedPressure> Reading::*field, const Gauge* dial,
+                const uncertainty::Repeatability& usual) {
     std::vector<double> values;
     double step = 0.0;
     for (const Reading* reading : readings) {
@@ -62,8 +98,6 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     }
     const double highest = *std::ranges::max_element(values);
     const Instrument instrument = instrument_of(dial, highest, step, at.reference);
-    const uncertainty::Repeatability usual{at.reference.assumed("repeat-scatter") * highest,
-                                           at.reference.assumed("repeat-scatter-weight")};
     const auto mean = uncertainty::mean_of_repeats(instrument.gauge, values, usual);
     Derived out;
     if (values.size() == 1)
@@ -76,32 +110,40 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     for (const Reading* reading : readings)
         out.from.inputs.push_back(input("reading", "p_i", figure_of(*(reading->*field))));
     out.from.inputs.insert(out.from.inputs.end(), instrument.inputs.begin(), instrument.inputs.end());
+    if (mean) {
+        const auto errors = uncertainty::errors_at(instrument.gauge, mean->mean_pa);
+        const double by_gauge = std::hypot(errors.offset_pa, errors.gain_pa, errors.local_pa);
+        out.from.doubts = doubt_shares({{"gauge", by_gauge},
+                                        {"resolution", errors.resolution_pa},
+                                        {"scatter", scatter_u95(values, usual) / 2.0}});
+    }
     out.from.source = say("source.typed");
     out.from.notes = instrument.notes;
-    if (values.size() > 1) {
-        out.from.notes.push_back(say("note.mean", static_cast<int>(values.size())));
-        out.from.notes.push_back(say("note.repeat_scatter",
-                                     figure(Dimension::share, at.reference.assumed("repeat-scatter")),
-                                     static_cast<int>(at.reference.assumed("repeat-scatter-weight"))));
+    const bool scatters = usual.standard_pa > 0.0 && highest > 0.0;
+    if (values.size() > 1) out.from.notes.push_back(say("note.mean", static_cast<int>(values.size())));
+    if (scatters) {
+        const Figure share = figure(Dimension::share, usual.standard_pa / highest);
+        const int worth = static_cast<int>(std::lround(usual.freedom));
+        out.from.notes.push_back(values.size() > 1 ? say("note.repeat_scatter", share, worth)
+                                                   : say("note.one_reading", share));
     }
     return out;
 }
 
-double scatter_u95(const Case& at, const std::vector<const Reading*>& readings,
-                   std::optional<TypedPressure> Reading::*field) {
-    std::vector<double> values;
-    for (const Reading* reading : readings)
-        if (reading->*field) values.push_back((reading->*field)->si());
-    if (values.size() < 2) return 0.0;
+double scatter_u95(const std::vector<double>& values, const uncertainty::Repeatability& usual) {
     // A gauge without errors leaves the scatter alone.
-    const uncertainty::Repeatability usual{
-        at.reference.assumed("repeat-scatter") * *std::ranges::max_element(values),
-        at.reference.assumed("repeat-scatter-weight")};
     uncertainty::Gauge perfect;
-    perfect.span_pa = std::max(*std::ranges::max_element(values), 1.0);
+    perfect.span_pa = 1.0;
     perfect.accuracy = {0.0, 0.0, 0.0};
     const auto mean = uncertainty::mean_of_repeats(perfect, values, usual);
     return mean ? uncertainty::expanded(mean->u_pa) : 0.0;
+}
+
+double u95_without(const Derived& number, std::string_view doubt) {
+    double left = 1.0;
+    for (const DoubtShare& one : number.from.doubts)
+        if (one.of.code == "doubt:" + std::string(doubt)) left -= one.share;
+    return number.figure.u95.value_or(0.0) * std::sqrt(std::max(left, 0.0));
 }
 
 double with_scatter(double u95, double a, double a_scatter_u95, double b, double b_scatter_u95) {

@@ -3,6 +3,9 @@
 
 #pragma once
 
+#include <initializer_list>
+#include <string_view>
+#include <utility>
 #include <vector>
 
 #include "core/findings/case.h"
@@ -23,15 +26,29 @@ struct Instrument {
 Instrument instrument_of(const Gauge* dial, double reading_pa, double typed_step_pa,
                          const Reference& reference);
 
-/// Mean of repeats with its 95 % uncertainty, and how it was made. `readings` isn't empty and each has
-/// `field`. The scatter of repeats is pooled with what such readings scatter in general ("repeat-scatter").
-Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
-                std::optional<TypedPressure> Reading::*field, const Gauge* dial);
+/// What final readings or first puffs of about `level_pa` scatter by, before this cylinder's own repeats are
+/// looked at: what such readings scatter in general, pooled with what the repeats of the visit's other
+/// cylinders show.
+uncertainty::Repeatability usual_scatter(const Case& at, TestKind test,
+                                         std::optional<TypedPressure> Reading::*field, int cylinder,
+                                         double level_pa);
 
-/// What the scatter of repeats adds to the doubt of their mean, 95 %; 0 for one reading. Unlike the gauge's
-/// own errors it never cancels.
-double scatter_u95(const Case& at, const std::vector<const Reading*>& readings,
-                   std::optional<TypedPressure> Reading::*field);
+/// Mean of repeats with its 95 % uncertainty, and how it was made. `readings` isn't empty and each has
+/// `field`. Their scatter is pooled with the usual one, which stands alone for one reading.
+Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
+                std::optional<TypedPressure> Reading::*field, const Gauge* dial,
+                const uncertainty::Repeatability& usual);
+
+/// What scatter adds to the doubt of a mean, 95 %. Unlike the gauge's own errors it never cancels. Values of
+/// any unit; not empty.
+double scatter_u95(const std::vector<double>& values, const uncertainty::Repeatability& usual);
+
+/// The part of each in a doubt that they make up together, largest first; u in any unit. What brings less
+/// than half a percent is left out.
+std::vector<DoubtShare> doubt_shares(std::initializer_list<std::pair<std::string_view, double>> parts);
+
+/// 95 % uncertainty of a number but for what one thing brings to it, "leak_repeat".
+double u95_without(const Derived& number, std::string_view doubt);
 
 /// 95 % uncertainty of a quotient a/b (b > 0) of two means that scatter by so much, beside the gauge's part.
 double with_scatter(double u95, double a, double a_scatter_u95, double b, double b_scatter_u95);
@@ -39,6 +56,9 @@ double with_scatter(double u95, double a, double a_scatter_u95, double b, double
 /// 95 % uncertainty of a difference and of a quotient a/b of two gauge pressures read on one gauge.
 double u95_difference(const uncertainty::Gauge& gauge, double a_pa, double b_pa);
 double u95_quotient(const uncertainty::Gauge& gauge, double a_pa, double b_pa);
+
+/// First puff of the final reading (above 0), on one gauge. Only where there is a first puff.
+Derived first_share_of(const Case& at, const Cranking& of, const Gauge* dial, double step_pa);
 
 /// Wet against dry (above 0), as a share of the dry reading.
 Derived rise_of(const Case& at, const Cranking& dry, const Cranking& wet, const Gauge* dial);

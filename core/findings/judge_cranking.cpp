@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/findings/case.h"
+#include "core/findings/instruments.h"
 #include "core/physics/atmosphere.h"
 
 namespace lapwing::findings {
@@ -24,14 +25,18 @@ void judge_by_typical(const Case& at, Cranking& reading) {
     if (!range) return;
     const double ratio = range->per_compression_ratio ? at.engine.compression_ratio->value.si() : 1.0;
     const double scale = ratio * at.site.ambient_pa / physics::sea_level_pa;
-    const Figure low = figure(Dimension::gauge_pressure, range->low.si() * scale);
-    const Figure high = figure(Dimension::gauge_pressure, range->high.si() * scale);
+    const auto scaled = [&](Pressure of) {
+        const double here = of.si() * scale;
+        return figure(Dimension::gauge_pressure, here, at.site.doubt * here);
+    };
+    const Figure low = scaled(range->low);
+    const Figure high = scaled(range->high);
     const bool below = reading.final.figure.si < low.si;
     if (reading.state == State::none) reading.state = below ? State::borderline : State::good;
     Remark why = remark(below ? "why.below_typical" : "why.within_typical", reading.final.figure, low, high);
     Derivation from;
     from.title = Word{"from:typical"};
-    from.symbols = range->per_compression_ratio ? "ε × (17 … 21 psi) × p / p₀" : "";
+    from.symbols = range->per_compression_ratio ? "ε × (17 … 21 psi) × p / p₀" : "(p_low … p_high) × p / p₀";
     if (range->per_compression_ratio)
         from.inputs.push_back(input("compression_ratio", "ε",
                                     figure_of(at.engine.compression_ratio->value, Dimension::number)));
@@ -73,8 +78,8 @@ namespace {
 
 /// The reading as a factory limit means it: warm engine, cranked well, throttle open, check valve at the plug
 /// hole.
-Derived as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
-    if (!model || !model->correction) return reading.final;
+std::optional<Derived> as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
+    if (!model || !model->correction) return std::nullopt;
     const Correction& by = *model->correction;
     const Figure& final = reading.final.figure;
     Derived out{figure(Dimension::gauge_pressure, final.si * by.factor,
@@ -82,18 +87,12 @@ Derived as_a_limit_means_it(const Cranking& reading, const ModelFacts* model) {
                 by.from.front()};
     out.from.title = Word{"from:put_right"};
     out.from.symbols = "p k";
+    out.from.doubts =
+        doubt_shares({{"reading", final.u95.value_or(0.0) * by.factor}, {"model", final.si * by.u95}});
     out.from.inputs.insert(out.from.inputs.begin(),
                            {input("reading", "p", final),
                             input("put_right", "k", figure(Dimension::number, by.factor, by.u95))});
     return out;
-}
-
-/// Something lowered the reading, and how much can't be worked out: data is missing on the card, or the model
-/// refuses such an engine.
-std::optional<std::string_view> lowered_by_who_knows(const Case& at, const Tester* tester) {
-    if (throttle_closed(at.visit.session, at.engine)) return "why.lowered_throttle";
-    if (tester && tester->check_valve_at == CheckValveAt::gauge_end) return "why.lowered_hose";
-    return std::nullopt;
 }
 
 /// The model would put the reading right, but is still at work.
@@ -103,8 +102,15 @@ bool still_to_come(const Case& at, const Tester* tester, const ModelFacts* model
 
 }  // namespace
 
+std::optional<std::string_view> lowered_by_who_knows(const Case& at, const Tester* tester) {
+    if (throttle_closed(at.visit.session, at.engine)) return "why.lowered_throttle";
+    if (tester && tester->check_valve_at == CheckValveAt::gauge_end) return "why.lowered_hose";
+    return std::nullopt;
+}
+
 void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model, const Tester* tester) {
     const Limits& limits = at.limits;
+    reading.put_right = as_a_limit_means_it(reading, model);
     if (at.decompressor_works()) {
         reading.why.push_back(remark("why.decompressor"));
         return;
@@ -113,10 +119,9 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
         judge_by_expectation(at, reading, model);
         return;
     }
-    const bool put_right = model && model->correction;
-    const Derived judged = as_a_limit_means_it(reading, model);
+    const bool put_right = reading.put_right.has_value();
+    const Derived& judged = put_right ? *reading.put_right : reading.final;
     const Figure& final = judged.figure;
-    const double doubt = final.u95.value_or(0.0);
     const auto because = [&](std::string_view code, const Derived& limit) {
         Remark why = remark(code, final, limit.figure);
         why.from = {judged.from, limit.from};
@@ -129,6 +134,8 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
     reading.state = State::good;
     if (limits.lowest) {
         const double above = final.si - limits.lowest->figure.si;
+        // The limit's own doubt is that of the air pressure it was scaled by.
+        const double doubt = std::hypot(final.u95.value_or(0.0), limits.lowest->figure.u95.value_or(0.0));
         const bool close = std::abs(above) < doubt;
         if (above < 0.0 && !(put_right && close)) {
             reading.state = State::fault;
@@ -171,7 +178,13 @@ Derived without_hose(const Cranking& reading, const ModelFacts& model) {
                           final.si * model.hose_loss->figure.u95.value_or(0.0) * correction * correction));
     without.from = model.hose_loss->from;
     without.from.title = Word{"from:without_hose"};
-    without.from.inputs.insert(without.from.inputs.begin(), input("reading", "p", final));
+    without.from.symbols = "p / (1 − loss)";
+    without.from.doubts = doubt_shares(
+        {{"reading", final.u95.value_or(0.0) * correction},
+         {"model", final.si * model.hose_loss->figure.u95.value_or(0.0) * correction * correction}});
+    without.from.inputs.insert(
+        without.from.inputs.begin(),
+        {input("reading", "p", final), input("hose_loss", "loss", model.hose_loss->figure)});
     return without;
 }
 

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/findings/case.h"
 
@@ -13,14 +14,25 @@ const LeakageBand* band_of(const Reference& reference, const std::string& id) {
     return found == reference.leakage.end() ? nullptr : &*found;
 }
 
-Figure share(double value) {
-    return figure(Dimension::share, value);
+Figure share(double value, std::optional<double> u95 = {}) {
+    return figure(Dimension::share, value, u95);
 }
 
 struct Leaking {
     int cylinder = 0;
     double leakage = 0.0;
+    double u95 = 0.0, own_u95 = 0.0;
+
+    /// What every reading with this tester is out by together.
+    [[nodiscard]] double shared_u95() const {
+        return std::sqrt(std::max(0.0, u95 * u95 - own_u95 * own_u95));
+    }
 };
+
+/// Of the difference: what both are out by together cancels as far as it moves both alike.
+double difference_u95(const Leaking& one, const Leaking& other) {
+    return std::hypot(one.own_u95, other.own_u95, one.shared_u95() - other.shared_u95());
+}
 
 /// Every cylinder's leakage on the tester that the band belongs to.
 std::vector<Leaking> on_the_bands_tester(const std::vector<CylinderFindings>& cylinders,
@@ -30,7 +42,7 @@ std::vector<Leaking> on_the_bands_tester(const std::vector<CylinderFindings>& cy
         if (!cylinder.leak_down) continue;
         const auto& bands = cylinder.leak_down->bands;
         const auto one = std::ranges::find(bands, band, &BandVerdict::band);
-        if (one != bands.end()) out.push_back({cylinder.number, one->leakage});
+        if (one != bands.end()) out.push_back({cylinder.number, one->leakage, one->u95, one->own_u95});
     }
     return out;
 }
@@ -45,8 +57,8 @@ std::optional<Remark> bands_say(const std::vector<BandVerdict>& verdicts, const 
         const LeakageBand* band = band_of(reference, verdict.band);
         if (!band || band->basis.kind != BasisKind::published) continue;
         ++counts[static_cast<int>(verdict.state)];
-        from.notes.push_back(say("note.band", band->basis.source, share(verdict.leakage), share(band->good),
-                                 share(band->borderline), word_of(verdict.state)));
+        from.notes.push_back(say("note.band", band->basis.source, share(verdict.leakage, verdict.u95),
+                                 share(band->good), share(band->borderline), word_of(verdict.state)));
     }
     const int all = counts[static_cast<int>(State::good)] + counts[static_cast<int>(State::borderline)] +
                     counts[static_cast<int>(State::fault)];
@@ -65,21 +77,23 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
         if (leaking.size() < 2) continue;
         const auto [least, most] = std::ranges::minmax_element(leaking, {}, &Leaking::leakage);
         const double difference = most->leakage - least->leakage;
+        const Figure shown = share(difference, difference_u95(*most, *least));
         constexpr double hair = 1e-9;
         RuleVerdict verdict{band.id, difference <= *band.spread_good + hair, State::none, {}, {}};
         if (!verdict.holds) verdict.failing = {most->cylinder};
         const double allowed = band.spread_borderline.value_or(*band.spread_good);
-        verdict.remark = verdict.holds ? remark("leak.spread_holds", share(difference),
-                                                share(*band.spread_good), band.basis.source)
-                         : difference <= allowed + hair
-                             ? remark("leak.spread_borderline", share(difference), share(*band.spread_good),
-                                      share(allowed), band.basis.source)
-                             : remark("leak.spread_fails", share(difference), share(allowed),
-                                      band.basis.source, most->cylinder, least->cylinder);
+        verdict.remark =
+            verdict.holds ? remark("leak.spread_holds", shown, share(*band.spread_good), band.basis.source)
+            : difference <= allowed + hair ? remark("leak.spread_borderline", shown, share(*band.spread_good),
+                                                    share(allowed), band.basis.source)
+                                           : remark("leak.spread_fails", shown, share(allowed),
+                                                    band.basis.source, most->cylinder, least->cylinder);
         Derivation from;
         from.title = Word{"from:leak_spread"};
+        from.symbols = "L_max − L_min";
         for (const Leaking& one : leaking)
-            from.inputs.push_back(input("leakage", std::to_string(one.cylinder), share(one.leakage)));
+            from.inputs.push_back(
+                input("leakage", std::to_string(one.cylinder), share(one.leakage, one.u95)));
         from.source = source_of(band.basis);
         verdict.remark.from.push_back(std::move(from));
         out.push_back(std::move(verdict));

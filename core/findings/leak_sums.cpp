@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <functional>
 #include <limits>
 
 #include "core/findings/instruments.h"
@@ -25,10 +26,32 @@ physics::TesterPneumatics other(const HeldOfSet& shown, Pressure set, Length res
     return out;
 }
 
-/// 95 % uncertainty of `value(tester, held)` from that of held alone, the set pressure's doubt folded into
-/// it, and from that of the restrictor.
+/// 95 % uncertainty of something worked out from a leakage: not a number where the sums fail.
+struct Carried {
+    double by_reading = 0.0;  ///< from that of held, the set pressure's doubt folded into it
+    double by_restrictor = 0.0;
+
+    [[nodiscard]] double both() const { return std::hypot(by_reading, by_restrictor); }
+    [[nodiscard]] std::optional<double> known() const {
+        return std::isfinite(both()) ? std::optional(both()) : std::nullopt;
+    }
+    /// What a leakage's doubt is made of, and the restrictor's beside it.
+    [[nodiscard]] std::vector<DoubtShare> shares(const std::vector<DoubtShare>& of_leakage) const {
+        if (!known() || !(both() > 0.0)) return {};
+        const double reading = std::pow(by_reading / both(), 2);
+        std::vector<DoubtShare> out;
+        for (const DoubtShare& one : of_leakage)
+            out.push_back({one.of, one.share * reading});
+        if (by_restrictor > 0.0) out.push_back({Word{"doubt:restrictor"}, 1.0 - reading});
+        std::erase_if(out, [](const DoubtShare& one) { return one.share < 0.005; });
+        std::ranges::stable_sort(out, std::greater{}, &DoubtShare::share);
+        return out;
+    }
+};
+
+/// Of `value(tester, held)`.
 template <class Value>
-std::optional<double> carried(const HeldOfSet& shown, double restrictor_doubt, Value value) {
+Carried carried(const HeldOfSet& shown, double restrictor_doubt, Value value) {
     const double u = shown.leakage.figure.u95.value_or(0.0) * shown.tester.set_gauge_pa;
     const double held = shown.held.figure.si;
     const auto half = [](const std::optional<double>& one, const std::optional<double>& other) {
@@ -43,8 +66,7 @@ std::optional<double> carried(const HeldOfSet& shown, double restrictor_doubt, V
     const double area = 1.0 + 2.0 * restrictor_doubt;
     const double by_gauge = half(value(shown.tester, std::min(held + u, shown.tester.set_gauge_pa)),
                                  value(shown.tester, std::max(held - u, 0.0)));
-    const double both = std::hypot(by_gauge, half(with_area(area), with_area(1.0 / area)));
-    return std::isfinite(both) ? std::optional(both) : std::nullopt;
+    return {by_gauge, half(with_area(area), with_area(1.0 / area))};
 }
 
 std::vector<Input> conversion_inputs(const HeldOfSet& shown, Pressure set, Length restrictor) {
@@ -71,53 +93,83 @@ physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, doubl
     return out;
 }
 
-bool same_set_pressure(double one_pa, double other_pa) {
-    return std::abs(one_pa - other_pa) <= 0.02 * other_pa;
+double restrictor_doubt(const Case& at, const Tester* tester) {
+    if (tester && tester->restrictor) return at.reference.assumed("restrictor-doubt");
+    // For a large bore it may be either of two that lie far apart.
+    return at.reference.assumed(is_large_bore(at.engine, at.reference) ? "restrictor-unknown-doubt-large"
+                                                                       : "restrictor-unknown-doubt");
 }
 
-std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester, const Derived& set,
-                                     const Derived& held, double typed_step_pa, const Scatter& scatter) {
-    const double set_pa = set.figure.si;
-    const double held_pa = held.figure.si;
+std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester,
+                                     const std::vector<const Reading*>& readings) {
+    const Gauge* dial = tester ? &tester->gauge : nullptr;
+    const bool two_gauges = tester && tester->supply_gauge;
+    const int cylinder = readings.front()->cylinder;
+    // The regulator is set by hand each time: that it differs is no doubt of what it was set to.
+    const uncertainty::Repeatability by_hand{0.0, at.reference.assumed("repeat-scatter-weight")};
+    HeldOfSet out{{},
+                  mean_of(at, readings, &Reading::set, two_gauges ? &*tester->supply_gauge : dial, by_hand),
+                  mean_of(at, readings, &Reading::held, dial, by_hand),
+                  {},
+                  tester && tester->restrictor,
+                  restrictor_doubt(at, tester)};
+    const double set_pa = out.set.figure.si;
+    const double held_pa = out.held.figure.si;
     const auto leakage = physics::leakage(set_pa, held_pa);
     if (!leakage) return std::nullopt;
-    const bool known = tester && tester->restrictor;
-    HeldOfSet out{pneumatics(at, tester, set_pa),
-                  set,
-                  held,
-                  {},
-                  known,
-                  at.reference.assumed(known ? "restrictor-doubt" : "restrictor-unknown-doubt")};
-    const Gauge* dial = tester ? &tester->gauge : nullptr;
+    out.tester = pneumatics(at, tester, set_pa);
+    const auto usual = usual_leak_scatter(at, out, cylinder);
+    out.held = mean_of(at, readings, &Reading::held, dial, {set_pa * usual.standard_pa, usual.freedom});
+    const double typed_step_pa = readings.back()->held->step_si();
     const Instrument after = instrument_of(dial, set_pa, typed_step_pa, at.reference);
-    const bool two_gauges = tester && tester->supply_gauge;
+    const uncertainty::Gauge before =
+        two_gauges ? instrument_of(&*tester->supply_gauge, set_pa, typed_step_pa, at.reference).gauge
+                   : after.gauge;
     const double droop = two_gauges ? 0.0 : at.reference.assumed("droop") * set_pa;
-    const auto with_u =
-        two_gauges ? uncertainty::leakage_two_gauges(
-                         instrument_of(&*tester->supply_gauge, set_pa, typed_step_pa, at.reference).gauge,
-                         set_pa, after.gauge, held_pa)
-                   : uncertainty::leakage_one_gauge(after.gauge, set_pa, held_pa, droop);
+    const auto by_gauge = two_gauges ? uncertainty::leakage_two_gauges(before, set_pa, after.gauge, held_pa)
+                                     : uncertainty::leakage_one_gauge(after.gauge, set_pa, held_pa, 0.0);
+    const double by_set = held_pa / set_pa / set_pa;
+    const double by_droop = by_set * droop / std::sqrt(3.0);
+    const double by_scatter = 0.5 * scatter_u95(shares_held(readings), usual);
     out.leakage.figure = share(*leakage);
-    if (with_u)
-        out.leakage.figure.u95 = with_scatter(uncertainty::expanded(with_u->u), held_pa, scatter.held_u95,
-                                              set_pa, scatter.set_u95);
     Derivation& from = out.leakage.from;
+    if (by_gauge) {
+        out.leakage.figure.u95 = uncertainty::expanded(std::hypot(by_gauge->u, by_droop, by_scatter));
+        from.doubts =
+            doubt_shares({{"gauge", by_gauge->u}, {"droop", by_droop}, {"leak_repeat", by_scatter}});
+    }
+    const auto at_set = uncertainty::errors_at(before, set_pa);
+    const auto at_held = uncertainty::errors_at(after.gauge, held_pa);
+    const double own_set = by_set * std::hypot(at_set.local_pa, at_set.resolution_pa);
+    const double own_held = std::hypot(at_held.local_pa, at_held.resolution_pa) / set_pa;
+    out.own_u95 = uncertainty::expanded(std::hypot(std::hypot(own_set, own_held), by_droop, by_scatter));
     from.title = Word{"from:leakage"};
     from.symbols = "(p₁ − p₂) / p₁";
-    from.inputs = {input("set", "p₁", set.figure), input("held", "p₂", held.figure)};
+    from.inputs = {input("set", "p₁", out.set.figure), input("held", "p₂", out.held.figure)};
     from.source = say("source.typed");
     from.notes = after.notes;
     if (!(held_pa > 0.0)) from.notes.push_back(say("note.wide_open"));
     if (!(*leakage > 0.0)) from.notes.push_back(say("note.none_lost"));
     if (!two_gauges) from.notes.push_back(say("note.droop", share(at.reference.assumed("droop"))));
+    if (readings.size() == 1 && by_scatter > 0.0)
+        from.notes.push_back(say("note.leak_repeat", share(at.reference.assumed("leak-repeat"))));
     return out;
 }
 
-std::optional<double> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor) {
-    const auto held = physics::held_on_other_tester_gauge_pa(
-        shown.tester, shown.held.figure.si, other(shown, set, restrictor), physics::LeakLaw::orifice);
-    if (!held) return std::nullopt;
-    return 1.0 - *held / set.si();
+std::optional<LeakageOn> leakage_on(const HeldOfSet& shown, Pressure set, Length restrictor) {
+    const physics::TesterPneumatics to = other(shown, set, restrictor);
+    const auto leakage = [&](const physics::TesterPneumatics& from, double held_pa) -> std::optional<double> {
+        const auto held =
+            physics::held_on_other_tester_gauge_pa(from, held_pa, to, physics::LeakLaw::orifice);
+        return held ? std::optional(1.0 - *held / set.si()) : std::nullopt;
+    };
+    const auto value = leakage(shown.tester, shown.held.figure.si);
+    if (!value) return std::nullopt;
+    const auto u = carried(shown, shown.restrictor_doubt, leakage);
+    LeakageOn out{*value, u.both(), 0.0};
+    const double all = shown.leakage.figure.u95.value_or(0.0);
+    if (all > 0.0) out.own_u95 = u.by_reading * shown.own_u95 / all;
+    return out;
 }
 
 std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor) {
@@ -138,7 +190,9 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
                                  same_set_pressure(shown.tester.set_gauge_pa, set.si()) &&
                                  std::abs(diameter - restrictor.si()) <= alike * diameter;
         Derived out;
-        out.figure = share(*value, carried(shown, built_alike ? 0.0 : shown.restrictor_doubt, leakage));
+        const Carried u = carried(shown, built_alike ? 0.0 : shown.restrictor_doubt, leakage);
+        out.figure = share(*value, u.known());
+        out.from.doubts = u.shares(shown.leakage.from.doubts);
         const bool orifice = law == physics::LeakLaw::orifice;
         out.from.title = Word{orifice ? "from:converted" : "from:converted_laminar"};
         out.from.symbols = orifice
@@ -178,7 +232,8 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
         Remark because = remark("why.leak_maker", leakage.figure, figure_of(*most));
         because.from = {leakage.from};
         why.push_back(std::move(because));
-        const bool close = std::abs(over) < leakage.figure.u95.value_or(0.0);
+        // That leaks differ from one reading to the next is in the maker's figure already.
+        const bool close = std::abs(over) < u95_without(leakage, "leak_repeat");
         if (close) why.push_back(remark("why.leak_close", leakage.figure, figure_of(*most)));
         constexpr double hair = 1e-9;
         if (over > hair) return State::fault;
@@ -199,7 +254,7 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     why.push_back(std::move(because));
     // The trade's bands are round figures: a gauge's doubt does not move a state, it is said.
     for (const double edge : {band.good, band.borderline})
-        if (std::abs(leakage->figure.si - edge) < leakage->figure.u95.value_or(0.0))
+        if (std::abs(leakage->figure.si - edge) < u95_without(*leakage, "leak_repeat"))
             why.push_back(remark("why.leak_close_to_band", leakage->figure, share(edge)));
     return band.judge(leakage->figure.si);
 }
@@ -217,7 +272,9 @@ LeakSizes leak_sizes(const HeldOfSet& shown) {
     const auto derived = [&](const char* title, const char* symbols, Dimension dimension,
                              double physics::Leakdown::*field) {
         Derived number;
-        number.figure = figure(dimension, (*leak).*field, half(field));
+        const Carried u = half(field);
+        number.figure = figure(dimension, (*leak).*field, u.known());
+        number.from.doubts = u.shares(shown.leakage.from.doubts);
         number.from.title = Word{title};
         number.from.symbols = symbols;
         number.from.inputs = {

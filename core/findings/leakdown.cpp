@@ -3,7 +3,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <functional>
 
 #include "core/findings/instruments.h"
 #include "core/findings/leak_sums.h"
@@ -11,27 +10,9 @@
 namespace lapwing::findings {
 namespace {
 
-/// Repeats at one set pressure: the newest, or the newest other one.
-std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder, bool other) {
-    auto readings = counted(at, TestKind::leak_down, cylinder);
-    std::erase_if(readings, [](const Reading* reading) { return !reading->held || !reading->set; });
-    if (readings.empty()) return readings;
-    const auto is_at = [](double set) {
-        return [set](const Reading* reading) { return same_set_pressure(reading->set->si(), set); };
-    };
-    if (other) std::erase_if(readings, is_at(readings.back()->set->si()));
-    if (!readings.empty()) std::erase_if(readings, std::not_fn(is_at(readings.back()->set->si())));
-    return readings;
-}
-
 /// Mean set and held of repeats, null-safe in the tester.
 std::optional<HeldOfSet> shown_of(const Case& at, const std::vector<const Reading*>& readings) {
-    const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
-    const Gauge* after = tester ? &tester->gauge : nullptr;
-    const Gauge* before = tester && tester->supply_gauge ? &*tester->supply_gauge : after;
-    return held_of_set(at, tester, mean_of(at, readings, &Reading::set, before),
-                       mean_of(at, readings, &Reading::held, after), readings.back()->held->step_si(),
-                       {scatter_u95(at, readings, &Reading::set), scatter_u95(at, readings, &Reading::held)});
+    return held_of_set(at, tester_of(at, TestKind::leak_down, readings.back()->tester), readings);
 }
 
 void add_bands(const Case& at, LeakDown& out, const HeldOfSet& shown) {
@@ -39,7 +20,7 @@ void add_bands(const Case& at, LeakDown& out, const HeldOfSet& shown) {
     struct Done {
         Pressure set;
         Length restrictor;
-        std::optional<double> leakage;
+        std::optional<LeakageOn> on;
     };
     std::vector<Done> done;  // most bands share one tester
     for (const LeakageBand& band : reference.leakage) {
@@ -52,7 +33,8 @@ void add_bands(const Case& at, LeakDown& out, const HeldOfSet& shown) {
             done.push_back({band.set, restrictor, leakage_on(shown, band.set, restrictor)});
             known = std::prev(done.end());
         }
-        if (known->leakage) out.bands.push_back({band.id, band.judge(*known->leakage), *known->leakage});
+        if (const auto& on = known->on)
+            out.bands.push_back({band.id, band.judge(on->leakage), on->leakage, on->u95, on->own_u95});
     }
 }
 

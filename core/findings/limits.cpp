@@ -18,7 +18,8 @@ std::optional<Derived> at_site(const std::optional<TypedPressure>& limit, Dimens
     if (!site.known || !scaled) {
         out.figure = as_typed;
     } else {
-        out.figure = figure(dimension, *scaled);
+        out.figure = figure(dimension, *scaled, site.doubt * *scaled);
+        if (site.doubt > 0.0) out.from.doubts = {{Word{"doubt:air_pressure"}, 1.0}};
     }
     out.from.title = Word{"from:limit"};
     out.from.symbols = "limit × p / p₀";
@@ -33,8 +34,8 @@ std::optional<Derived> at_site(const std::optional<TypedPressure>& limit, Dimens
 
 }  // namespace
 
-Site site_of(const Engine& engine, const Session& session) {
-    Site out{physics::sea_level_pa, false, say("limits.altitude_unknown"), {}};
+Site site_of(const Engine& engine, const Session& session, const Reference& reference) {
+    Site out{physics::sea_level_pa, false, 0.0, say("limits.altitude_unknown"), {}};
     // Between these a barometer may really stand; outside, it was the sea-level figure of another unit.
     constexpr double least_pa = 20e3;
     constexpr double most_pa = 120e3;
@@ -45,8 +46,11 @@ Site site_of(const Engine& engine, const Session& session) {
         }
         Figure shown = figure_of(*station);
         shown.dimension = Dimension::station_pressure;
+        const double doubt = reference.assumed("barometer-doubt");
+        shown.u95 = doubt * shown.si;
         return Site{station->si(),
                     true,
+                    doubt,
                     say("limits.scaled_pressure", shown),
                     {input("station_pressure", "p", shown)}};
     }
@@ -58,9 +62,11 @@ Site site_of(const Engine& engine, const Session& session) {
         return out;
     }
     const Figure height = figure_of(*altitude, Dimension::altitude);
-    const Figure air = figure(Dimension::station_pressure, *pressure);
+    const double doubt = reference.assumed("weather-doubt");
+    const Figure air = figure(Dimension::station_pressure, *pressure, doubt * *pressure);
     return Site{*pressure,
                 true,
+                doubt,
                 say("limits.scaled_altitude", height, air),
                 {input("altitude", "h", height), input("station_pressure", "p", air)}};
 }
@@ -77,12 +83,8 @@ Limits limits_at(const Engine& engine, const Site& site) {
     return out;
 }
 
-double station_pressure_pa(const Engine& engine, const Session& session) {
-    return site_of(engine, session).ambient_pa;
-}
-
-Limits limits_at(const Engine& engine, const Session& session) {
-    return limits_at(engine, site_of(engine, session));
+double station_pressure_pa(const Engine& engine, const Session& session, const Reference& reference) {
+    return site_of(engine, session, reference).ambient_pa;
 }
 
 }  // namespace lapwing::findings

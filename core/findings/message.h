@@ -32,7 +32,8 @@ enum class Dimension {
     time,                 ///< s
     voltage,              ///< V
     speed,                ///< rad/s
-    torque                ///< N m
+    torque,               ///< N m
+    force                 ///< N
 };
 
 /// One number with its uncertainty.
@@ -79,5 +80,5 @@ Figure figure_of(const TypedRatio& typed, Dimension dimension = Dimension::share
 namespace lapwing {
 LAPWING_WORDS(findings::Dimension, "gauge pressure", "pressure difference", "station pressure", "share",
               "number", "area", "length", "altitude", "flow", "volume", "angle", "temperature", "time",
-              "voltage", "speed", "torque");
+              "voltage", "speed", "torque", "force");
 }  // namespace lapwing

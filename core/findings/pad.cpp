@@ -13,10 +13,31 @@
 namespace lapwing::findings {
 namespace {
 
-Derived typed(const Case& at, const TypedPressure& value, const Gauge* dial) {
-    Reading reading;
-    reading.final = value;
-    return mean_of(at, {&reading}, &Reading::final, dial);
+Reading reading_of(const PadEntry& entry) {
+    Reading out;
+    out.test = entry.test;
+    out.cylinder = entry.cylinder;
+    out.first = entry.first;
+    out.final = entry.final;
+    out.set = entry.set;
+    out.held = entry.held;
+    return out;
+}
+
+/// What is typed as a test of its own: the cylinder's earlier readings only show how it repeats.
+Cranking typed_cranking(const Case& at, const PadEntry& entry, const Gauge* dial) {
+    const Reading reading = reading_of(entry);
+    constexpr int none_left_out = 0;
+    const auto mean = [&](std::optional<TypedPressure> Reading::*field, double& scatter) {
+        const double pa = (reading.*field)->si();
+        const auto usual = usual_scatter(at, entry.test, field, none_left_out, pa);
+        scatter = scatter_u95({pa}, usual);
+        return mean_of(at, {&reading}, field, dial, usual);
+    };
+    Cranking out;
+    out.final = mean(&Reading::final, out.scatter_u95);
+    if (reading.first) out.first = mean(&Reading::first, out.first_scatter_u95);
+    return out;
 }
 
 class Judge {
@@ -44,6 +65,13 @@ public:
 
 private:
     [[nodiscard]] const Gauge* dial() const { return tester_ ? &tester_->gauge : nullptr; }
+
+    /// By the gauge's doubt alone.
+    [[nodiscard]] Derived as_typed(const TypedPressure& value) const {
+        Reading reading;
+        reading.held = value;
+        return mean_of(at_, {&reading}, &Reading::held, dial(), {});
+    }
 
     template <class... Args>
     void ask(std::string_view code, Args&&... args) {
@@ -99,10 +127,12 @@ private:
 
     void cranking() {
         if (entry_.test == TestKind::wet) ask_oil();
-        add_cranking_facts(at_, entry_, model_, out_.facts);
-        if (!entry_.final) return;
-        Cranking reading;
-        reading.final = typed(at_, *entry_.final, dial());
+        if (!entry_.final) {
+            add_cranking_facts(at_, entry_, nullptr, dial(), model_, out_.facts);
+            return;
+        }
+        Cranking reading = typed_cranking(at_, entry_, dial());
+        add_cranking_facts(at_, entry_, &reading, dial(), model_, out_.facts);
         out_.value = reading.final;
         ask_slip(*entry_.final);
         if (entry_.first && entry_.first->si() > entry_.final->si())
@@ -120,7 +150,7 @@ private:
 
     void leak_down() {
         if (!entry_.held) return;
-        out_.value = typed(at_, *entry_.held, dial());
+        out_.value = as_typed(*entry_.held);
         std::optional<TypedPressure> set = entry_.set;
         if (!set && tester_) set = tester_->set_pressure;
         if (!set) {
@@ -136,10 +166,11 @@ private:
             std::abs(set->si() - tester_->set_pressure->si()) > noticeably * tester_->set_pressure->si() &&
             at_.visit.session.conditions.crank_held_by != CrankHeldBy::low_pressure)
             ask("pad.set_differs", figure_of(*set), figure_of(*tester_->set_pressure));
-        const Gauge* before = tester_ && tester_->supply_gauge ? &*tester_->supply_gauge : dial();
-        const auto shown =
-            held_of_set(at_, tester_, typed(at_, *set, before), *out_.value, entry_.held->step_si());
+        Reading reading = reading_of(entry_);
+        reading.set = set;
+        const auto shown = held_of_set(at_, tester_, {&reading});
         if (!shown) return;
+        out_.value = shown->held;
         out_.leakage = shown->leakage;
         out_.leak_hole = leak_sizes(*shown).hole;
         const LeakageBand& band = at_.reference.deciding_band();
@@ -158,7 +189,7 @@ private:
 
     void crankcase() {
         if (!entry_.held) return;
-        out_.value = typed(at_, *entry_.held, dial());
+        out_.value = as_typed(*entry_.held);
         if (entry_.set && entry_.held->si() > entry_.set->si())
             ask("pad.held_over_set", figure_of(*entry_.held), figure_of(*entry_.set));
         if (const auto& least = at_.engine.crankcase.end_at_least) {

@@ -18,6 +18,7 @@ struct PadEntry {
     Tag tag = Tag::as_found;
     std::optional<TypedPressure> first;
     std::optional<TypedPressure> final;
+    std::optional<int> pulls;
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
     std::optional<TypedTime> hold;

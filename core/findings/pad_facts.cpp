@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/findings/instruments.h"
+
 namespace lapwing::findings {
 namespace {
 
@@ -25,22 +27,19 @@ void add_expected(const Case& at, const ModelFacts* model, std::vector<Remark>& 
         }
     }
     if (facts.empty() && model) facts.push_back(model->healthy_says);
+    if (model && model->released) {
+        facts.push_back(remark("model.released", model->released->low, model->released->high));
+        facts.back().from = {model->released->from};
+    }
 }
 
-void add_first_puff(const Case& at, const PadEntry& entry, const ModelFacts* model,
-                    std::vector<Remark>& facts) {
-    if (!entry.first || !entry.final || !(entry.final->si() > 0.0) || entry.first->si() > entry.final->si())
-        return;
-    const double share = entry.first->si() / entry.final->si();
+void add_first_puff(const Case& at, const PadEntry& entry, const Cranking& typed, const Gauge* dial,
+                    const ModelFacts* model, std::vector<Remark>& facts) {
+    if (!typed.first || !(entry.final->si() > 0.0) || entry.first->si() > entry.final->si()) return;
+    const Derived share = first_share_of(at, typed, dial, entry.final->step_si());
     double least = 1.0 / at.reference.assumed("first-puff-builds");
     double most = 1.0 / at.reference.assumed("first-puff-stays");
-    Derivation from;
-    from.title = Word{"from:first_share"};
-    from.symbols = "p₁ / p";
-    from.inputs = {input("first", "p₁", figure_of(*entry.first)),
-                   input("final", "p", figure_of(*entry.final))};
-    from.source = say("source.typed");
-    std::vector<Derivation> all{from};
+    std::vector<Derivation> all{share.from};
     if (model && model->healthy_first_share) {
         // How fast a gauge fills depends on its hose: the model knows this one.
         const double doubt = at.reference.assumed("first-share-doubt");
@@ -49,10 +48,10 @@ void add_first_puff(const Case& at, const PadEntry& entry, const ModelFacts* mod
         most = std::min(1.0, (1.0 + doubt) * usual);
         all.push_back(model->healthy_first_share->from);
     }
-    const std::string_view code = share < least  ? "fact.first_slow"
-                                  : share > most ? "fact.first_stays"
-                                                 : "fact.first_usual";
-    facts.push_back(remark(code, figure(Dimension::share, share)));
+    const std::string_view code = share.figure.si < least  ? "fact.first_slow"
+                                  : share.figure.si > most ? "fact.first_stays"
+                                                           : "fact.first_usual";
+    facts.push_back(remark(code, share.figure));
     facts.back().from = std::move(all);
 }
 
@@ -63,26 +62,30 @@ void add_oil(const Case& at, const ModelFacts* model, std::vector<Remark>& facts
     facts.back().from = {model->oil_rise->from};
 }
 
-void add_hose(const PadEntry& entry, const ModelFacts* model, std::vector<Remark>& facts) {
-    if (!model || !model->hose_loss || !entry.final) return;
-    Cranking reading;
-    reading.final.figure = figure_of(*entry.final);
-    const Derived without = without_hose(reading, *model);
+void add_hose(const Cranking& typed, const ModelFacts* model, std::vector<Remark>& facts) {
+    if (!model || !model->hose_loss) return;
+    const Derived without = without_hose(typed, *model);
     facts.push_back(remark("fact.without_hose", model->hose_loss->figure, without.figure));
     facts.back().from = {without.from};
 }
 
+void add_pulls(const Case& at, const PadEntry& entry, const ModelFacts* model, std::vector<Remark>& facts) {
+    if (!entry.pulls) return;
+    if (auto rising = still_rising(at, *entry.pulls, model)) facts.push_back(std::move(*rising));
+}
+
 }  // namespace
 
-void add_cranking_facts(const Case& at, const PadEntry& entry, const ModelFacts* model,
-                        std::vector<Remark>& facts) {
-    if (entry.test == TestKind::dry) {
+void add_cranking_facts(const Case& at, const PadEntry& entry, const Cranking* typed, const Gauge* dial,
+                        const ModelFacts* model, std::vector<Remark>& facts) {
+    if (entry.test == TestKind::dry)
         add_expected(at, model, facts);
-        add_first_puff(at, entry, model, facts);
-    } else {
+    else
         add_oil(at, model, facts);
-    }
-    add_hose(entry, model, facts);
+    if (!typed) return;
+    if (entry.test == TestKind::dry) add_first_puff(at, entry, *typed, dial, model, facts);
+    add_hose(*typed, model, facts);
+    add_pulls(at, entry, model, facts);
 }
 
 }  // namespace lapwing::findings

@@ -10,7 +10,8 @@
 namespace lapwing::findings {
 
 /// What a dry or wet reading is to be held against. `model` may be null.
-void add_cranking_facts(const Case& at, const PadEntry& entry, const ModelFacts* model,
-                        std::vector<Remark>& facts);
+/// @param typed null while nothing is typed
+void add_cranking_facts(const Case& at, const PadEntry& entry, const Cranking* typed, const Gauge* dial,
+                        const ModelFacts* model, std::vector<Remark>& facts);
 
 }  // namespace lapwing::findings

@@ -5,14 +5,19 @@
 #include <cmath>
 
 #include "core/findings/instruments.h"
+#include "core/uncertainty/coverage.h"
 
 namespace lapwing::findings {
 namespace {
 
+/// One cylinder's reading, put right where something stood in its way.
 struct Level {
     int cylinder;
     double pa;
-    double scatter_u95;
+    double raw_pa;       ///< as the gauge showed it
+    double factor;       ///< pa over it
+    double scatter_u95;  ///< of pa
+    double right_u95;    ///< what putting it right brings
 };
 
 struct Levels {
@@ -20,13 +25,34 @@ struct Levels {
     Level lowest, highest;
     double average = 0.0;
     uncertainty::Gauge gauge;
+    bool put_right = false;
 };
 
-Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders) {
+Level level_of(const CylinderFindings& cylinder, bool put_right) {
+    const Cranking& dry = *cylinder.dry;
+    const Figure& raw = dry.final.figure;
+    if (!put_right || !dry.put_right || !(raw.si > 0.0))
+        return {cylinder.number, raw.si, raw.si, 1.0, dry.scatter_u95, 0.0};
+    const Figure& right = dry.put_right->figure;
+    const double factor = right.si / raw.si;
+    const double both = right.u95.value_or(0.0);
+    const double reading = raw.u95.value_or(0.0) * factor;
+    return {cylinder.number,
+            right.si,
+            raw.si,
+            factor,
+            factor * dry.scatter_u95,
+            std::sqrt(std::max(0.0, both * both - reading * reading))};
+}
+
+/// @param put_right as a factory limit means it; else as read
+Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders, bool put_right) {
     Levels out;
-    for (const CylinderFindings& cylinder : cylinders)
-        if (cylinder.dry)
-            out.all.push_back({cylinder.number, cylinder.dry->final.figure.si, cylinder.dry->scatter_u95});
+    for (const CylinderFindings& cylinder : cylinders) {
+        if (!cylinder.dry) continue;
+        out.all.push_back(level_of(cylinder, put_right));
+        out.put_right = out.put_right || (put_right && cylinder.dry->put_right);
+    }
     if (out.all.empty()) return out;
     out.lowest = *std::ranges::min_element(out.all, {}, &Level::pa);
     out.highest = *std::ranges::max_element(out.all, {}, &Level::pa);
@@ -36,17 +62,34 @@ Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders)
     for (const Reading& reading : at.visit.readings)
         if (reading.test == TestKind::dry && reading.final) step = std::max(step, reading.final->step_si());
     const Tester* tester = tester_of(at, TestKind::dry, {});
-    out.gauge = instrument_of(tester ? &tester->gauge : nullptr, out.highest.pa, step, at.reference).gauge;
+    out.gauge =
+        instrument_of(tester ? &tester->gauge : nullptr, out.highest.raw_pa, step, at.reference).gauge;
     return out;
 }
 
-double ratio_u95(const Levels& levels) {
-    return with_scatter(u95_quotient(levels.gauge, levels.lowest.pa, levels.highest.pa), levels.lowest.pa,
-                        levels.lowest.scatter_u95, levels.highest.pa, levels.highest.scatter_u95);
+/// What the doubt of a number worked out from two of them is made of, 95 %.
+struct Doubt {
+    double gauge = 0.0;
+    double scatter = 0.0;
+    double model = 0.0;
+
+    [[nodiscard]] double all() const { return std::hypot(gauge, scatter, model); }
+    [[nodiscard]] std::vector<DoubtShare> shares() const {
+        return doubt_shares({{"gauge", gauge}, {"scatter", scatter}, {"model", model}});
+    }
+};
+
+/// Of the quotient. What put both right is out by for both alike, and cancels as far as it does.
+Doubt ratio_doubt(const Levels& of) {
+    const Level &low = of.lowest, &high = of.highest;
+    return {u95_quotient(of.gauge, low.raw_pa, high.raw_pa) * low.factor / high.factor,
+            with_scatter(0.0, low.pa, low.scatter_u95, high.pa, high.scatter_u95),
+            std::abs(low.right_u95 / high.pa - low.pa / high.pa * high.right_u95 / high.pa)};
 }
-double difference_u95(const Levels& levels) {
-    return std::hypot(u95_difference(levels.gauge, levels.highest.pa, levels.lowest.pa),
-                      levels.lowest.scatter_u95, levels.highest.scatter_u95);
+Doubt difference_doubt(const Levels& of) {
+    const Level &low = of.lowest, &high = of.highest;
+    return {u95_difference(of.gauge, high.raw_pa, low.raw_pa) * high.factor,
+            std::hypot(low.scatter_u95, high.scatter_u95), std::abs(high.right_u95 - low.right_u95)};
 }
 
 Figure pressure(double pa) {
@@ -62,7 +105,9 @@ Derivation ratio_derivation(const Levels& levels, Message source) {
     out.symbols = "p_min / p_max";
     out.inputs = {input("lowest", "p_min", pressure(levels.lowest.pa)),
                   input("highest", "p_max", pressure(levels.highest.pa))};
+    out.doubts = ratio_doubt(levels).shares();
     out.source = std::move(source);
+    if (levels.put_right) out.notes.push_back(say("note.put_right"));
     return out;
 }
 
@@ -81,7 +126,7 @@ RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
     RuleVerdict out{rule.id, true, State::none, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
     const double least = rule.share * levels.highest.pa;
-    const Figure shown = share(ratio, ratio_u95(levels));
+    const Figure shown = share(ratio, ratio_doubt(levels).all());
     out.failing = failing(levels, [&](double pa) { return pa < least * (1.0 - hair); });
     out.remark = out.failing.empty()
                      ? remark("spread.ratio_holds", shown, share(rule.share), rule.basis.source)
@@ -102,7 +147,14 @@ RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
     const double least = (1.0 - rule.share) * levels.average;
     out.failing = failing(levels, [&](double pa) { return pa <= least * (1.0 + hair); });
     out.holds = out.failing.empty();
-    const Figure average = pressure(levels.average);
+    // The gauge is out for all of them alike, scatter and rounding are not.
+    const auto count = static_cast<double>(levels.all.size());
+    double scatter = 0.0;
+    for (const Level& level : levels.all)
+        scatter = std::hypot(scatter, level.scatter_u95 / count);
+    const double by_gauge = uncertainty::expanded(uncertainty::u_reading_pa(levels.gauge, levels.average));
+    Figure average = pressure(levels.average);
+    average.u95 = std::hypot(by_gauge, scatter, levels.highest.right_u95);
     out.remark = out.holds ? remark("spread.average_holds", share(rule.share), average, rule.basis.source)
                            : remark("spread.average_fails", out.failing, share(rule.share), average,
                                     rule.basis.source);
@@ -111,31 +163,43 @@ RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
     from.symbols = "p < (1 − s) Σ p_i / n";
     for (const Level& level : levels.all)
         from.inputs.push_back(input("reading", "p_i", pressure(level.pa)));
+    from.doubts =
+        doubt_shares({{"gauge", by_gauge}, {"scatter", scatter}, {"model", levels.highest.right_u95}});
     from.source = source_of(rule.basis);
+    if (levels.put_right) from.notes.push_back(say("note.put_right"));
     out.remark.from.push_back(std::move(from));
     return out;
 }
 
-/// The engine's own most difference between cylinders.
+/// The engine's own most difference between cylinders. A hose or a cold engine takes from a high reading more
+/// than from a low one, and so from their difference: it is judged as the limit means it.
 RuleVerdict judge_difference(const Case& at, const Levels& levels) {
     const Derived& limit = *at.limits.difference;
     RuleVerdict out{"own-difference", true, State::fault, {}, {}};
     const double difference = levels.highest.pa - levels.lowest.pa;
-    const double doubt = difference_u95(levels);
-    const Figure shown = figure(Dimension::pressure_difference, difference, doubt);
+    const Doubt doubt = difference_doubt(levels);
+    const double both = std::hypot(doubt.all(), limit.figure.u95.value_or(0.0));
+    const Figure shown = figure(Dimension::pressure_difference, difference, doubt.all());
     out.failing =
         failing(levels, [&](double pa) { return levels.highest.pa - pa > limit.figure.si * (1.0 + hair); });
     out.holds = out.failing.empty();
-    out.remark = out.holds ? remark("spread.difference_holds", shown, limit.figure)
-                 : std::abs(difference - limit.figure.si) < doubt
-                     ? remark("spread.difference_close", out.failing, shown, limit.figure)
-                     : remark("spread.difference_fails", out.failing, shown, limit.figure);
+    const bool close = std::abs(difference - limit.figure.si) < both;
+    // What the model had to put right first fails only where its doubt leaves no other way.
+    if (close && levels.put_right) out.gives = State::borderline;
+    const bool lowered =
+        !levels.put_right && lowered_by_who_knows(at, tester_of(at, TestKind::dry, {})).has_value();
+    out.remark = out.holds ? remark(lowered ? "spread.difference_lowered" : "spread.difference_holds", shown,
+                                    limit.figure)
+                 : close   ? remark("spread.difference_close", out.failing, shown, limit.figure)
+                           : remark("spread.difference_fails", out.failing, shown, limit.figure);
     Derivation from;
     from.title = Word{"from:difference"};
     from.symbols = "p_max − p_min";
     from.inputs = {input("highest", "p_max", pressure(levels.highest.pa)),
                    input("lowest", "p_min", pressure(levels.lowest.pa))};
+    from.doubts = doubt.shares();
     from.source = source_of_card(at.engine.limits);
+    if (levels.put_right) from.notes.push_back(say("note.put_right"));
     out.remark.from = {std::move(from), limit.from};
     return out;
 }
@@ -144,7 +208,7 @@ RuleVerdict judge_own_ratio(const Case& at, const Levels& levels) {
     const double least = at.engine.limits.least_ratio->si();
     RuleVerdict out{"own-ratio", true, State::fault, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
-    const Figure shown = share(ratio, ratio_u95(levels));
+    const Figure shown = share(ratio, ratio_doubt(levels).all());
     out.failing = failing(levels, [&](double pa) { return pa < least * levels.highest.pa * (1.0 - hair); });
     out.holds = out.failing.empty();
     out.remark = out.holds ? remark("spread.own_ratio_holds", shown, share(least))
@@ -166,12 +230,12 @@ void apply(const RuleVerdict& verdict, State gives, std::vector<CylinderFindings
 
 std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindings>& cylinders) {
     std::vector<RuleVerdict> out;
-    const Levels levels = levels_of(at, cylinders);
+    const Levels levels = levels_of(at, cylinders, true);
     if (levels.all.size() < 2 || !(levels.highest.pa > 0.0)) return out;
     const bool own = at.limits.difference || at.engine.limits.least_ratio;
     if (at.limits.difference) {
         out.push_back(judge_difference(at, levels));
-        apply(out.back(), State::fault, cylinders);
+        apply(out.back(), out.back().gives, cylinders);
     }
     if (at.engine.limits.least_ratio) {
         out.push_back(judge_own_ratio(at, levels));
@@ -184,8 +248,9 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
         if (!own) out.back().gives = rule.gives;
         if (out.back().gives != State::none) apply(out.back(), rule.gives, cylinders);
     }
-    const double difference = levels.highest.pa - levels.lowest.pa;
-    const double doubt = difference_u95(levels);
+    const Levels read = levels_of(at, cylinders, false);
+    const double difference = read.highest.pa - read.lowest.pa;
+    const double doubt = difference_doubt(read).all();
     if (difference > 0.0 && difference <= doubt) {
         RuleVerdict verdict{"within-gauge", true, State::none, {}, {}};
         verdict.remark = remark("spread.within_gauge", figure(Dimension::pressure_difference, difference),

@@ -52,19 +52,23 @@ Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
 }
 
 /// First puff as a share of what the cylinder should reach.
-Figure first_puff_share(const Case& at, const Figure& first, double should_pa, bool measured) {
-    if (!measured)  // a limit has no gauge error
-        return figure(Dimension::share, first.si / should_pa, first.u95.value_or(0.0) / should_pa);
+/// @param highest cylinder that was measured to read as much; null: a limit, which has no gauge error
+Figure first_puff_share(const Case& at, const Cranking& of, double should_pa, const Cranking* highest) {
+    const Figure& first = of.first->figure;
+    if (!highest) return figure(Dimension::share, first.si / should_pa, first.u95.value_or(0.0) / should_pa);
     const Tester* tester = tester_of(at, TestKind::dry, {});
     const auto gauge = instrument_of(tester ? &tester->gauge : nullptr, should_pa, 0.0, at.reference).gauge;
-    return figure(Dimension::share, first.si / should_pa, u95_quotient(gauge, first.si, should_pa));
+    return figure(Dimension::share, first.si / should_pa,
+                  with_scatter(u95_quotient(gauge, first.si, should_pa), first.si, of.first_scatter_u95,
+                               should_pa, highest->scatter_u95));
 }
 
 /// First and last of several strokes against what the cylinder should reach. Every gauge builds up over
 /// several strokes, so only a build-up unlike that of a sound cylinder says anything.
-Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, double highest_pa, bool joint) {
+Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, const Cranking* highest, bool joint) {
     if (!cylinder.dry || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
     if (cylinder.dry->state < State::borderline || seals_well(cylinder)) return Verdict::none;
+    const double highest_pa = highest->final.figure.si;
     const double should = at.limits.low ? std::max(at.limits.low->figure.si, highest_pa) : highest_pa;
     const Figure& first = cylinder.dry->first->figure;
     const double final = cylinder.dry->final.figure.si;
@@ -73,10 +77,11 @@ Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, double highe
     const bool stays = final <= at.reference.assumed("first-puff-stays") * first.si;
     // Air that leaves through the joint to a neighbour stays away as it does at a valve.
     if (!builds && (!stays || joint)) return Verdict::none;
-    Remark said = remark(at.two_stroke() ? "thumb.first_puff_low_two_stroke"
-                         : builds        ? "thumb.first_puff_rings"
-                                         : "thumb.first_puff_valves",
-                         first_puff_share(at, first, should, highest_pa >= should));
+    Remark said =
+        remark(at.two_stroke() ? "thumb.first_puff_low_two_stroke"
+               : builds        ? "thumb.first_puff_rings"
+                               : "thumb.first_puff_valves",
+               first_puff_share(at, *cylinder.dry, should, highest_pa >= should ? highest : nullptr));
     Derivation from;
     from.title = Word{"from:first_puff"};
     from.inputs = {input("first", "", first), input("final", "", figure(Dimension::gauge_pressure, final)),
@@ -180,9 +185,10 @@ void joint_rule(const std::vector<Joint>& joints, std::vector<CylinderFindings>&
 }  // namespace
 
 void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders) {
-    double highest = 0.0;
+    const Cranking* highest = nullptr;
     for (const CylinderFindings& cylinder : cylinders)
-        if (cylinder.dry) highest = std::max(highest, cylinder.dry->final.figure.si);
+        if (cylinder.dry && (!highest || cylinder.dry->final.figure.si > highest->final.figure.si))
+            highest = &*cylinder.dry;
     const auto joints = leaking_joints(at, cylinders);
     for (CylinderFindings& cylinder : cylinders) {
         const Verdict wet = wet_rule(at, cylinder);

@@ -46,6 +46,23 @@ void add_steps(const Case& at, std::vector<Remark>& out) {
     if (open > 0) out.push_back(remark("weak.steps_open", open));
 }
 
+/// Readings whose gauge may not have come to rest.
+void add_pulls(const Case& at, std::vector<Remark>& out) {
+    for (const int number : numbers_in_order(at.engine))
+        for (const Reading* reading : counted(at, TestKind::dry, number)) {
+            if (!reading->final || !reading->pulls) continue;
+            const auto model = at.options.beside ? model_of(at, TestKind::dry, number) : std::nullopt;
+            const auto rising = still_rising(at, *reading->pulls, model ? &*model : nullptr);
+            if (!rising) continue;
+            Remark said = *rising;
+            said.message.code =
+                rising->message.code == "fact.few_pulls" ? "weak.few_pulls" : "weak.still_rising";
+            said.message.args.insert(said.message.args.begin(), Arg(number));
+            out.push_back(std::move(said));
+            break;
+        }
+}
+
 void add_conditions(const Case& at, std::vector<Remark>& out) {
     if (!did(at.visit, TestKind::dry) && !did(at.visit, TestKind::wet)) return;
     const Conditions& conditions = at.visit.session.conditions;
@@ -137,6 +154,7 @@ void add_testers(const Case& at, std::vector<Remark>& out) {
 std::vector<Remark> weakened_by(const Case& at) {
     std::vector<Remark> out;
     add_conditions(at, out);
+    add_pulls(at, out);
     add_drift(at, out);
     add_testers(at, out);
     add_steps(at, out);

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/findings/instruments.h"
 
@@ -12,9 +13,10 @@ Derived rise_of(const Case& at, const Cranking& before, const Cranking& after, c
     const Figure& wet = after.final.figure;
     const auto gauge = instrument_of(dial, std::max(dry.si, wet.si), 0.0, at.reference).gauge;
     Derived rise;
-    rise.figure = figure(Dimension::share, wet.si / dry.si - 1.0,
-                         with_scatter(u95_quotient(gauge, wet.si, dry.si), wet.si, after.scatter_u95, dry.si,
-                                      before.scatter_u95));
+    const double by_gauge = u95_quotient(gauge, wet.si, dry.si);
+    const double by_scatter = with_scatter(0.0, wet.si, after.scatter_u95, dry.si, before.scatter_u95);
+    rise.figure = figure(Dimension::share, wet.si / dry.si - 1.0, std::hypot(by_gauge, by_scatter));
+    rise.from.doubts = doubt_shares({{"gauge", by_gauge}, {"scatter", by_scatter}});
     rise.from.title = Word{"from:rise"};
     rise.from.symbols = "p_wet / p_dry − 1";
     rise.from.inputs = {input("wet", "p_wet", wet), input("dry", "p_dry", dry)};

@@ -4,8 +4,6 @@
 #include "core/physics/cranking_effects.h"
 
 #include <algorithm>
-#include <boost/math/tools/toms748_solve.hpp>
-#include <cstdint>
 
 namespace lapwing::physics {
 namespace {
@@ -23,29 +21,6 @@ Result<Effect> effect_of(const CrankingCase& usual, const CrankingCase& one, con
     const auto second = last_gauge_pa(other);
     if (!second) return tl::unexpected(second.error());
     return Effect{*before, std::min(*first, *second), std::max(*first, *second)};
-}
-
-double first_share(const CrankingReading& reading) {
-    return reading.last_gauge_pa > 0.0 ? reading.puffs_gauge_pa.front() / reading.last_gauge_pa : 0.0;
-}
-
-/// The leak with which the last reading comes out as read; 0 where even a tight cylinder reads no more.
-Result<double> leak_that_reads(CrankingCase engine, double tight_gauge_pa, double wanted_gauge_pa) {
-    if (wanted_gauge_pa >= tight_gauge_pa) return 0.0;
-    Status status;
-    const auto surplus = [&](double leak_m2) {
-        engine.leak_m2 = leak_m2;
-        const auto read = last_gauge_pa(engine);
-        if (!read) status = tl::unexpected(read.error());
-        return read.value_or(0.0) - wanted_gauge_pa;
-    };
-    constexpr double widest_m2 = 200e-6;  // an open plug hole
-    if (surplus(widest_m2) >= 0.0) return widest_m2;
-    std::uintmax_t iterations = 60;
-    const auto bracket = boost::math::tools::toms748_solve(
-        surplus, 0.0, widest_m2, boost::math::tools::eps_tolerance<double>(20), iterations);
-    if (!status) return tl::unexpected(status.error());
-    return 0.5 * (bracket.first + bracket.second);
 }
 
 }  // namespace
@@ -108,36 +83,6 @@ Result<Effect> decompressor_effect(const CrankingCase& engine, double least_clos
     least.closing_after_bdc_rad = least_closing_after_bdc_rad;
     most.closing_after_bdc_rad = most_closing_after_bdc_rad;
     return effect_of(engine, least, most);
-}
-
-Result<FirstPuff> first_puff(const CrankingCase& engine, double first_gauge_pa, double last_gauge_pa_read,
-                             double doubt) {
-    if (!(first_gauge_pa > 0.0 && first_gauge_pa <= last_gauge_pa_read && last_gauge_pa_read <= 2e7)) {
-        return fail(
-            "first_puff.readings",
-            "A first puff of {:.4g} kPa does not go with a last reading of {:.4g} kPa. Give both, the "
-            "first above 0 and not above the last.",
-            first_gauge_pa / 1e3, last_gauge_pa_read / 1e3);
-    }
-    CrankingCase tight = engine;
-    tight.leak_m2 = 0.0;
-    const auto sealed = crank(tight);
-    if (!sealed) return tl::unexpected(sealed.error());
-    const auto leak_m2 = leak_that_reads(tight, sealed->last_gauge_pa, last_gauge_pa_read);
-    if (!leak_m2) return tl::unexpected(leak_m2.error());
-    CrankingCase leaking = tight;
-    leaking.leak_m2 = *leak_m2;
-    const auto steady = crank(leaking);
-    if (!steady) return tl::unexpected(steady.error());
-
-    FirstPuff out;
-    out.share = first_gauge_pa / last_gauge_pa_read;
-    out.tight_share = first_share(*sealed);
-    out.steady_leak_m2 = *leak_m2;
-    out.steady_leak_share = first_share(*steady);
-    if (out.share < out.tight_share * (1.0 - doubt)) out.hint = FirstPuffHint::builds_up;
-    if (out.share > out.tight_share * (1.0 + doubt)) out.hint = FirstPuffHint::stays;
-    return out;
 }
 
 }  // namespace lapwing::physics

@@ -41,34 +41,11 @@ struct SpeedDip {
 /// Reading with walls at another temperature. A cold engine reads about 10 % lower (Thermo King manual).
 [[nodiscard]] Result<Effect> wall_effect(const CrankingCase& engine, double other_wall_k);
 
-/// Reading with a working decompressor, taken as a later closing of the intake, least to most. The usual 100
-/// to 116 degrees are a working assumption chosen to give the 57 to 85 psi that a small-engine maker's manual
-/// prints. Such readings compare cylinders of one engine only. Fails with "cranking.closing_range" unless the
-/// engine's own closing <= least <= most.
+/// Reading with a working decompressor, taken as a later closing of the intake, least to most: working
+/// assumptions of whoever asks. Such readings compare cylinders of one engine only. Fails with
+/// "cranking.closing_range" unless the engine's own closing <= least <= most.
 [[nodiscard]] Result<Effect> decompressor_effect(const CrankingCase& engine,
-                                                 double least_closing_after_bdc_rad = 100.0 * degree,
-                                                 double most_closing_after_bdc_rad = 116.0 * degree);
-
-enum class FirstPuffHint {
-    usual,      ///< as a cylinder that seals well
-    builds_up,  ///< low first, then rising more than a gauge fills: makers call it rings
-    stays,      ///< hardly rising after the first stroke, as an unchanging leak does: valves, says the rule
-};
-
-/// The first puff as a share of the last reading, and what the model expects of it.
-struct FirstPuff {
-    double share = 0.0;
-    double tight_share = 0.0;        ///< of this engine and tester without leak
-    double steady_leak_m2 = 0.0;     ///< the unchanging leak that explains the last reading; 0 for none
-    double steady_leak_share = 0.0;  ///< first share with that leak
-    FirstPuffHint hint = FirstPuffHint::usual;
-};
-
-/// Source of the rule: GM 2006 and Harley-Davidson Sportster 2012 service manuals (low first and building up:
-/// rings; low first and not building up: valves). The manuals give no figure: the model supplies the usual
-/// share, and `doubt` says how far from it, as a share of it, still counts as usual. The case's own leak is
-/// not looked at. Fails with "first_puff.readings" unless 0 < first <= last.
-[[nodiscard]] Result<FirstPuff> first_puff(const CrankingCase& engine, double first_gauge_pa,
-                                           double last_gauge_pa, double doubt = 0.15);
+                                                 double least_closing_after_bdc_rad,
+                                                 double most_closing_after_bdc_rad);
 
 }  // namespace lapwing::physics

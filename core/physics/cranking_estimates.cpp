@@ -4,6 +4,7 @@
 #include "core/physics/cranking_estimates.h"
 
 #include <algorithm>
+#include <cmath>
 
 namespace lapwing::physics {
 namespace {
@@ -35,12 +36,40 @@ Result<HealthyReading> healthy_reading(const CrankingCase& engine, double site_p
     };
     const auto middle = scaled_reading(0.0);
     if (!middle) return tl::unexpected(middle.error());
+    if (closing_doubt_rad == 0.0) return HealthyReading{*middle, *middle, *middle};
     const auto low = scaled_reading(closing_doubt_rad);
     if (!low) return tl::unexpected(low.error());
     // Nothing is compressed before bottom dead centre: the band ends there.
     const auto high = scaled_reading(-std::min(closing_doubt_rad, engine.closing_after_bdc_rad));
     if (!high) return tl::unexpected(high.error());
     return HealthyReading{*middle, *low, *high};
+}
+
+Result<HealthyBand> healthy_band(const CrankingCase& engine, double site_pa, const HealthyDoubts& doubts) {
+    const auto reading = healthy_reading(engine, site_pa, doubts.closing_rad);
+    if (!reading) return tl::unexpected(reading.error());
+    const double middle = reading->gauge_pa;
+    // Nothing is added where the model refuses so slow an engine.
+    const auto changed = [&](double speed_factor, double wall_k) {
+        CrankingCase of = engine;
+        of.speed_rad_s *= speed_factor;
+        of.wall_k = wall_k;
+        const auto there = healthy_reading(of, site_pa, 0.0);
+        return there ? there->gauge_pa - middle : 0.0;
+    };
+    const double slower = -changed(1.0 / (1.0 + doubts.speed), engine.wall_k);
+    const double faster = changed(1.0 + doubts.speed, engine.wall_k);
+    const double later = middle - reading->low_gauge_pa;
+    const double earlier = reading->high_gauge_pa - middle;
+    const double by_share = doubts.share * middle;
+    HealthyBand out;
+    out.gauge_pa = middle;
+    out.by_closing_pa = 0.5 * (later + earlier);
+    out.by_speed_pa = 0.5 * (slower + faster);
+    out.by_warmth_pa = doubts.warmer_wall_k ? changed(1.0, *doubts.warmer_wall_k) : 0.0;
+    out.low_gauge_pa = middle - std::hypot(later, by_share, slower);
+    out.high_gauge_pa = middle + out.by_warmth_pa + std::hypot(earlier, by_share, faster);
+    return out;
 }
 
 Result<OilVolumeEffect> oil_volume_effect(const CrankingCase& engine, double oil_put_in_m3,

@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <optional>
+
 #include "core/base/result.h"
 #include "core/physics/cranking.h"
 
@@ -24,6 +26,25 @@ struct HealthyReading {
 /// the model reads far over makers' diesel figures (350 to 430 psi), and with "atmosphere.site_pressure".
 [[nodiscard]] Result<HealthyReading> healthy_reading(const CrankingCase& engine, double site_pa,
                                                      double closing_doubt_rad = 18.0 * degree);
+
+/// What makes it doubtful, each as half the 95 % interval.
+struct HealthyDoubts {
+    double closing_rad = 0.0;
+    double share = 0.0;  ///< of the reading: the model itself, the compression ratio, the shop's air pressure
+    double speed = 0.0;  ///< of the speed, as a share
+    std::optional<double> warmer_wall_k;  ///< the walls may have been as warm, and the reading higher
+};
+
+struct HealthyBand {
+    double gauge_pa = 0.0, low_gauge_pa = 0.0, high_gauge_pa = 0.0;
+    double by_closing_pa = 0.0, by_speed_pa = 0.0,
+           by_warmth_pa = 0.0;  ///< what each brings, mean of both sides
+};
+
+/// The same with all of its doubts: independent ones add as their squares do (JCGM 100, 5.1.2). Cold or warm
+/// is no doubt to either side, what is not known may only have been warm.
+[[nodiscard]] Result<HealthyBand> healthy_band(const CrankingCase& engine, double site_pa,
+                                               const HealthyDoubts& doubts);
 
 struct OilVolumeEffect {
     double dry_gauge_pa = 0.0;

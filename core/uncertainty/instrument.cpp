@@ -148,12 +148,11 @@ Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double
     MeanOfRepeats out;
     for (double reading : readings_pa)
         out.mean_pa += reading / count;
-    double scatter_freedom = 0.0;
-    if (readings_pa.size() > 1) {
+    const double scatter_freedom = known.freedom + count - 1.0;
+    if (scatter_freedom > 0.0) {
         double squares = known.freedom * known.standard_pa * known.standard_pa;
         for (double reading : readings_pa)
             squares += (reading - out.mean_pa) * (reading - out.mean_pa);
-        scatter_freedom = known.freedom + count - 1.0;
         out.scatter_pa = std::sqrt(squares / scatter_freedom);
     }
     // Repeats on one spot share the local error, and repeats that read alike share the rounding too.

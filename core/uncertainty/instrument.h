@@ -95,17 +95,19 @@ struct Repeatability {
 
 struct MeanOfRepeats {
     double mean_pa = 0.0;
-    double scatter_pa = 0.0;  ///< standard deviation of a single repeat, pooled; 0 for one reading
+    double scatter_pa = 0.0;  ///< standard deviation of a single repeat, pooled
     double u_pa = 0.0;        ///< of the mean, widened for what is not known of the scatter
     double freedom = 0.0;     ///< effective degrees of freedom; infinite when the scatter does not count
 };
 
 /// Repeats of one reading on one gauge. Scatter falls with the count, the gauge's own errors do not (JCGM
 /// 100, 4.2). The scatter of the repeats themselves is pooled with `known`, each by its degrees of freedom
-/// (JCGM 100, H.3.6 and 4.2.4): two or three repeats alone know their scatter badly. The interval that goes
+/// (JCGM 100, H.3.6 and 4.2.4): two or three repeats alone know their scatter badly, and one reading knows
+/// nothing of it: it scatters as `known` says. The interval that goes
 /// with u is Student's t times it, with the effective degrees of freedom of Welch and Satterthwaite (JCGM
 /// 100, G.4); u_pa is that interval over the coverage factor, so that +-2 u_pa covers what it says. One
-/// reading has the gauge's doubt only. Fails with "gauge.repeats" when there is none or one is not a number.
+/// reading of which nothing is known has the gauge's doubt only. Fails with "gauge.repeats" when there is
+/// none or one is not a number.
 [[nodiscard]] Result<MeanOfRepeats> mean_of_repeats(const Gauge& gauge, std::span<const double> readings_pa,
                                                     const Repeatability& known = {});
 

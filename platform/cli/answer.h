@@ -51,4 +51,12 @@ std::string shown(double si, Unit<Tag> unit, int significant = 4) {
     return figure(unit.number(Quantity<Tag>::from_si(si)), significant) + ' ' + std::string(unit.display());
 }
 
+/// "61.8 psi ± 0.4": with twice its standard uncertainty.
+template <class Tag>
+std::string shown_with(double si, double u, Unit<Tag> unit, int significant = 4) {
+    const double scale =
+        unit.number(Quantity<Tag>::from_si(2.0 * u)) - unit.number(Quantity<Tag>::from_si(0.0));
+    return shown(si, unit, significant) + " ± " + figure(scale, 2);
+}
+
 }  // namespace lapwing::cli

@@ -26,6 +26,11 @@ tl::expected<double, Failure> read_shop_pa(Arguments& arguments) {
     return *pressure;
 }
 
+double shop_doubt(const Arguments& arguments, const findings::Reference& reference) {
+    if (arguments.has("--ambient")) return 0.5 * reference.assumed("barometer-doubt");
+    return arguments.has("--altitude") ? 0.5 * reference.assumed("weather-doubt") : 0.0;
+}
+
 std::vector<Option> joined(std::vector<Option> first, const std::vector<Option>& second) {
     first.insert(first.end(), second.begin(), second.end());
     return first;

@@ -5,6 +5,7 @@
 
 #include <vector>
 
+#include "core/findings/reference.h"
 #include "platform/cli/arguments.h"
 
 namespace lapwing::cli {
@@ -13,6 +14,10 @@ namespace lapwing::cli {
 std::vector<Option> shop_options();
 /// Station pressure, Pa absolute; the standard atmosphere's at sea level when neither was given.
 tl::expected<double, Failure> read_shop_pa(Arguments& arguments);
+
+/// What that pressure may be out by, standard, as a share of it: a barometer's error, else the weather's; 0
+/// where neither was given.
+double shop_doubt(const Arguments& arguments, const findings::Reference& reference);
 
 /// Options of one list after those of another.
 std::vector<Option> joined(std::vector<Option> first, const std::vector<Option>& second);

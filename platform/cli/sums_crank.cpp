@@ -17,17 +17,24 @@ Outcome run(Arguments& arguments) {
     const auto reading = physics::crank(*engine);
     if (!reading) return refused(reading.error());
 
+    const auto reference = findings::built_in_reference();
+    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
+    const double u = reference->assumed("model-doubt");
+
     std::string puffs;
     for (const double puff : reading->puffs_gauge_pa)
         puffs += (puffs.empty() ? "" : ", ") + figure(unit->number(Pressure::from_si(puff)));
     puffs += ' ' + std::string(unit->display());
     Answer answer;
     answer.add("puffs_pa", reading->puffs_gauge_pa, "after each stroke", puffs);
-    answer.add("last_pa", reading->last_gauge_pa, "last reading", shown(reading->last_gauge_pa, *unit));
+    answer.add("last_pa", reading->last_gauge_pa, "last reading",
+               shown_with(reading->last_gauge_pa, u * reading->last_gauge_pa, *unit));
+    answer.add("last_u_pa", u * reading->last_gauge_pa);
     answer.add("settled", reading->settled, "settled",
                reading->settled ? "yes" : "no, more strokes raise it");
     answer.add("limit_pa", reading->limit_gauge_pa, "after many strokes",
-               shown(reading->limit_gauge_pa, *unit));
+               shown_with(reading->limit_gauge_pa, u * reading->limit_gauge_pa, *unit));
+    answer.add("limit_u_pa", u * reading->limit_gauge_pa);
     answer.add("peak_first_pa", reading->peak_first_pa, "first peak in the cylinder",
                shown(reading->peak_first_pa, *unit) + " absolute");
     answer.add("polytropic_exponent", reading->polytropic_exponent, "polytropic exponent",
@@ -43,8 +50,9 @@ Verb sums_crank() {
             {},
             joined(cranking_options(), {unit_option, json_option}),
             "A model: one zone, constant speed, no waves in the ports. Keys: puffs_pa (gauge, one a stroke), "
-            "last_pa, "
-            "settled (one more stroke would add less than 0.2 %), limit_pa, peak_first_pa (absolute), "
+            "last_pa and last_u_pa (standard uncertainty: what the model itself may be out by), "
+            "settled (one more stroke would add less than 0.2 %), limit_pa, limit_u_pa, peak_first_pa "
+            "(absolute), "
             "polytropic_exponent (of a stroke without leak and gauge).",
             run};
 }

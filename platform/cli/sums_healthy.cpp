@@ -1,6 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <cmath>
+
+#include "core/findings/reference.h"
 #include "core/physics/cranking_estimates.h"
 #include "core/uncertainty/coverage.h"
 #include "platform/cli/answer.h"
@@ -14,10 +17,20 @@ namespace {
 Outcome run(Arguments& arguments) {
     const auto unit = read_unit(arguments);
     if (!unit) return tl::unexpected(unit.error());
-    const double doubt = arguments.si<AngleTag>("--ivc-doubt", 6.0 * physics::degree);
-    const auto engine = read_cranking(arguments);
+    const auto reference = findings::built_in_reference();
+    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
+    const double closing = arguments.si<AngleTag>("--ivc-doubt", reference->assumed("closing-known-doubt"));
+    auto engine = read_cranking(arguments);
     if (!engine) return tl::unexpected(engine.error());
-    const auto healthy = physics::healthy_reading(*engine, engine->ambient_pa, doubt);
+    // As in the app: the speed that counts is the one near top dead centre.
+    const double mean =
+        reference->assumed(arguments.has("--rpm") ? "speed-known-doubt" : "speed-unknown-doubt");
+    engine->speed_rad_s *= reference->assumed("speed-dip");
+    physics::HealthyDoubts doubts;
+    doubts.closing_rad = closing;
+    doubts.share = 2.0 * std::hypot(reference->assumed("model-doubt"), shop_doubt(arguments, *reference));
+    doubts.speed = 2.0 * std::hypot(reference->assumed("speed-dip-doubt"), mean);
+    const auto healthy = physics::healthy_band(*engine, engine->ambient_pa, doubts);
     if (!healthy) return refused(healthy.error());
 
     Answer answer;
@@ -42,9 +55,12 @@ Verb sums_healthy() {
                                     unit_option,
                                     json_option}),
         "Computed at sea level and scaled to the shop by air pressure; --leak and --oil are not looked at. "
-        "None is "
-        "given above a compression ratio of 14. Keys: value_pa, u_pa (standard uncertainty from the intake "
-        "closing alone), low_pa and high_pa (the band, 2 u to either side at the outset).",
+        "The "
+        "speed near top dead centre is taken as 85 % of --rpm, as everywhere in Lapwing. None is given above "
+        "a "
+        "compression ratio of 14. Keys: value_pa, u_pa (standard uncertainty from the intake closing, the "
+        "speed, the air pressure and the model itself), low_pa and high_pa (the band, about 2 u to either "
+        "side).",
         run};
 }
 

@@ -3,7 +3,10 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <optional>
 
+#include "core/calculators/calculators.h"
 #include "core/findings/reference.h"
 #include "core/physics/leakdown.h"
 #include "core/uncertainty/coverage.h"
@@ -29,6 +32,12 @@ tl::expected<uncertainty::AccuracyClass, Failure> read_class(Arguments& argument
     return *found;
 }
 
+constexpr std::array<std::string_view, 2> gauges{"two", "one"};
+
+bool two_gauges(Arguments& arguments) {
+    return arguments.choice("--gauges", gauges) == 0;
+}
+
 struct Converted {
     double leakage = 0.0;
     double held_gauge_pa = 0.0;
@@ -43,8 +52,19 @@ tl::expected<Converted, Failure> on_other(const physics::TesterPneumatics& from,
     return Converted{*leakage, *held};
 }
 
+/// Standard uncertainties, shares.
+struct ConvertedDoubt {
+    double hole = 0.0, gap = 0.0;
+};
+
+std::string percent(double share, std::optional<double> u) {
+    std::string out = figure(100.0 * share, 3) + " %";
+    if (u) out += " ± " + figure(200.0 * *u, 2) + " %";
+    return out;
+}
+
 Outcome add_converted(Answer& answer, Arguments& arguments, const physics::TesterPneumatics& from,
-                      double held_pa, Unit<PressureTag> unit) {
+                      double held_pa, Unit<PressureTag> unit, const std::optional<ConvertedDoubt>& u) {
     if (!arguments.has("--to-set") && !arguments.has("--to-restrictor") && !arguments.has("--to-ambient"))
         return Exit::done;
     physics::TesterPneumatics to = from;
@@ -58,13 +78,59 @@ Outcome add_converted(Answer& answer, Arguments& arguments, const physics::Teste
     if (!laminar) return tl::unexpected(laminar.error());
     answer.add("converted", Answer::Named{{"orifice", orifice->leakage}, {"laminar", laminar->leakage}},
                "on the other tester",
-               fmt::format("{} % if the leak is a hole, {} % if it is a narrow gap",
-                           figure(100.0 * orifice->leakage, 3), figure(100.0 * laminar->leakage, 3)));
+               fmt::format("{} if the leak is a hole, {} if it is a narrow gap",
+                           percent(orifice->leakage, u ? std::optional(u->hole) : std::nullopt),
+                           percent(laminar->leakage, u ? std::optional(u->gap) : std::nullopt)));
+    if (u) {
+        answer.add("converted_u", Answer::Named{{"orifice", u->hole}, {"laminar", u->gap}});
+    }
     answer.add("converted_held_pa",
                Answer::Named{{"orifice", orifice->held_gauge_pa}, {"laminar", laminar->held_gauge_pa}},
                "held there",
                shown(orifice->held_gauge_pa, unit) + " or " + shown(laminar->held_gauge_pa, unit));
     return Exit::done;
+}
+
+/// The same tester, reading and shop as the app's calculators take them, which say what all that is doubtful
+/// comes to.
+calculators::Worksheet worksheet(Arguments& arguments, const findings::Reference& reference) {
+    calculators::Worksheet out = calculators::empty_worksheet();
+    out.set = arguments.quantity<PressureTag>("--set");
+    out.held = arguments.quantity<PressureTag>("--held");
+    out.session.conditions.altitude = arguments.quantity<LengthTag>("--altitude");
+    out.session.conditions.station_pressure = arguments.quantity<PressureTag>("--ambient");
+    out.tester.restrictor = arguments.quantity<LengthTag>("--restrictor");
+    if (arguments.has("--restrictor-cd"))
+        if (auto cd = TypedRatio::make(arguments.text("--restrictor-cd"), units::one))
+            out.tester.restrictor_cd = *cd;
+    Gauge& gauge = out.tester.gauge;
+    gauge.full_scale =
+        arguments.quantity<PressureTag>("--gauge-span")
+            .value_or(TypedPressure::from(
+                Pressure::from_si(reference.assumed("unknown-scale") * out.set->si()), units::pa, 0));
+    gauge.accuracy = arguments.text("--gauge-class");
+    const bool letter = gauge.accuracy.size() == 1 && gauge.accuracy[0] >= 'A' && gauge.accuracy[0] <= 'D';
+    if (!gauge.accuracy.empty())
+        gauge.scheme = letter ? AccuracyScheme::asme_b40_100 : AccuracyScheme::en_837_1;
+    if (two_gauges(arguments)) out.tester.supply_gauge = gauge;
+    out.other_set = arguments.has("--to-set") ? arguments.quantity<PressureTag>("--to-set") : out.set;
+    out.other_restrictor =
+        arguments.has("--to-restrictor")
+            ? arguments.quantity<LengthTag>("--to-restrictor")
+            : TypedLength::from(Length::from_si(arguments.si<LengthTag>(
+                                    "--restrictor", reference.assumed("restrictor-diameter"))),
+                                units::m, 9);
+    return out;
+}
+
+/// Of one line of an answer; 0 where it has none.
+double u_of(const tl::expected<calculators::Answer, Error>& answer, std::string_view name) {
+    if (answer)
+        for (const calculators::Line& line : answer->lines)
+            if (line.name.code == name)
+                if (const auto* derived = std::get_if<findings::Derived>(&line.value))
+                    return 0.5 * derived->figure.u95.value_or(0.0);
+    return 0.0;
 }
 
 Outcome run(Arguments& arguments) {
@@ -91,25 +157,46 @@ Outcome run(Arguments& arguments) {
     gauge.span_pa = span ? span->si() : reference->assumed("unknown-scale") * set->si();
     gauge.accuracy = *accuracy;
     gauge.shares = reference->error_shares();
-    const auto doubt = uncertainty::leakage_two_gauges(gauge, set->si(), gauge, held->si());
+    const auto doubt = two_gauges(arguments)
+                           ? uncertainty::leakage_two_gauges(gauge, set->si(), gauge, held->si())
+                           : uncertainty::leakage_one_gauge(gauge, set->si(), held->si(),
+                                                            reference->assumed("droop") * set->si());
+    if (arguments.wrong()) return tl::unexpected(*arguments.wrong());
     if (!doubt) return refused(doubt.error());
 
     const auto unit = held->unit();
     const bool inches =
         arguments.has("--restrictor") && arguments.quantity<LengthTag>("--restrictor")->unit() != units::mm;
     Answer answer;
-    answer.add("leakage", leak->leakage, "leakage",
-               fmt::format("{} % ± {} %", figure(100.0 * leak->leakage, 3),
-                           figure(100.0 * uncertainty::expanded(doubt->u), 2)));
+    const auto sheet = worksheet(arguments, *reference);
+    const auto sized = calculators::work_out(calculators::Calculator::leakage, sheet, *reference);
+    const double u_all = u_of(sized, "calc:leakage");
+    answer.add("leakage", leak->leakage, "leakage", percent(leak->leakage, u_all));
     answer.add("leakage_u", doubt->u);
+    answer.add("leakage_u_all", u_all);
     answer.add("area_ratio", leak->area_ratio, "leak over restrictor", figure(leak->area_ratio));
-    answer.add("leak_area_m2", leak->leak_area_m2, "leak area, effective",
-               shown(leak->leak_area_m2, units::mm2, 3));
-    answer.add("leak_hole_m", leak->leak_hole_m, "as a round hole",
-               shown(leak->leak_hole_m, inches ? units::inch : units::mm, 3));
-    answer.add("flow_anr_m3s", leak->flow_anr_m3_s, "flow",
-               shown(leak->flow_anr_m3_s, units::l_min, 3) + " of free air (ANR)");
-    if (const auto added = add_converted(answer, arguments, tester, held->si(), unit); !added) return added;
+    const auto add = [&](const char* key, const char* u_key, double value, const char* name,
+                         const char* label, auto unit_of, const char* more) {
+        const double u = u_of(sized, name);
+        const bool known = u > 0.0 && std::isfinite(value);
+        answer.add(key, value, label,
+                   (known ? shown_with(value, u, unit_of, 3) : shown(value, unit_of, 3)) + more);
+        answer.add(u_key, known ? Answer::Value(u) : Answer::Value(nullptr));
+    };
+    add("leak_area_m2", "leak_area_u_m2", leak->leak_area_m2, "calc:leak_area", "leak area, effective",
+        units::mm2, "");
+    add("leak_hole_m", "leak_hole_u_m", leak->leak_hole_m, "calc:leak_hole", "as a round hole",
+        inches ? units::inch : units::mm, "");
+    add("flow_anr_m3s", "flow_u_anr_m3s", leak->flow_anr_m3_s, "calc:flow", "flow", units::l_min,
+        " of free air (ANR)");
+    // The sheet knows one air pressure only.
+    std::optional<ConvertedDoubt> u_converted;
+    if (!arguments.has("--to-ambient")) {
+        const auto on_other = calculators::work_out(calculators::Calculator::other_tester, sheet, *reference);
+        u_converted = {u_of(on_other, "calc:on_other_hole"), u_of(on_other, "calc:on_other_gap")};
+    }
+    if (const auto added = add_converted(answer, arguments, tester, held->si(), unit, u_converted); !added)
+        return added;
     std::vector<std::string> assumed;
     if (!arguments.has("--gauge-class")) assumed.emplace_back("gauge class");
     if (!span) assumed.emplace_back("gauge span");
@@ -126,32 +213,35 @@ Outcome run(Arguments& arguments) {
 }  // namespace
 
 Verb sums_leak() {
-    return {"sums leak",
-            "leakage, leak area and flow of a leak-down test; the same leak on another tester",
-            {},
-            joined({{"--set", "PRESSURE", "set pressure, outlet closed", true},
-                    {"--held", "PRESSURE", "what the cylinder holds", true},
-                    {"--restrictor", "LENGTH", "diameter of the tester's restrictor; default 0.040in"},
-                    {"--restrictor-cd", "NUMBER", "its discharge coefficient; default 0.85"},
-                    {"--to-set", "PRESSURE", "set pressure of the other tester; default the same"},
-                    {"--to-restrictor", "LENGTH", "its restrictor; default the same"},
-                    {"--to-ambient", "PRESSURE", "air pressure there, absolute; default the same"},
-                    {"--gauge-class", "CLASS",
-                     "of both gauges: EN 837-1 like 1.6 (% of span), ASME B40.100 A to D; "
-                     "default 2.5"},
-                    {"--gauge-span", "PRESSURE", "their full scale; default twice the set pressure"}},
-                   joined(shop_options(), {json_option})),
-            "Leakage is (set - held) / set. The table's ± is two standard uncertainties, leakage_u is one; "
-            "both come "
-            "from the gauges alone. Two laws are shown for the other tester because a leak may be a hole or "
-            "a narrow "
-            "gap; they are examples, not bounds.\n"
-            "Keys: leakage, leakage_u, area_ratio, leak_area_m2, leak_hole_m, flow_anr_m3s; with a --to- "
-            "option also "
-            "converted and converted_held_pa, each with orifice and laminar; assumed (what was not given). "
-            "Nothing "
-            "held: the areas are null.",
-            run};
+    return {
+        "sums leak",
+        "leakage, leak area and flow of a leak-down test; the same leak on another tester",
+        {},
+        joined({{"--set", "PRESSURE", "set pressure, outlet closed", true},
+                {"--held", "PRESSURE", "what the cylinder holds", true},
+                {"--restrictor", "LENGTH", "diameter of the tester's restrictor; default 0.040in"},
+                {"--restrictor-cd", "NUMBER", "its discharge coefficient; default 0.85"},
+                {"--to-set", "PRESSURE", "set pressure of the other tester; default the same"},
+                {"--to-restrictor", "LENGTH", "its restrictor; default the same"},
+                {"--to-ambient", "PRESSURE", "air pressure there, absolute; default the same"},
+                {"--gauge-class", "CLASS",
+                 "of both gauges: EN 837-1 like 1.6 (% of span), ASME B40.100 A to D; "
+                 "default 2.5"},
+                {"--gauge-span", "PRESSURE", "their full scale; default twice the set pressure"},
+                {"--gauges", "COUNT",
+                 "two (default), or one after the restrictor: there the regulator's sag under flow is not "
+                 "seen, and counts as doubt"}},
+               joined(shop_options(), {json_option})),
+        "Leakage is (set - held) / set. The table's ± is two standard uncertainties of all that is doubtful, "
+        "as in the app: gauges, what can be read off them, how one reading would repeat, the restrictor. "
+        "Two laws are shown for the other tester because a leak may be a hole or a narrow gap; they are "
+        "examples, not bounds.\n"
+        "Keys: leakage, leakage_u (standard, from the class of the gauges alone, with one gauge the "
+        "regulator's sag too), leakage_u_all (of everything), area_ratio, leak_area_m2, leak_hole_m, "
+        "flow_anr_m3s, each with its own: leak_area_u_m2, leak_hole_u_m, flow_u_anr_m3s; with a --to- option "
+        "also converted, converted_u and converted_held_pa, each with orifice and laminar; assumed (what was "
+        "not given). Nothing held: the areas are null.",
+        run};
 }
 
 }  // namespace lapwing::cli

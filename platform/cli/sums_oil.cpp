@@ -38,7 +38,11 @@ Outcome run(Arguments& arguments) {
                                      engine->crank, engine->compression_ratio, engine->closing_after_bdc_rad);
     const auto reference = findings::built_in_reference();
     if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
-    if (put_in >= reference->assumed("oil-most-of-chamber") * chamber)
+    const bool may_lock = put_in >= reference->assumed("oil-most-of-chamber") * chamber;
+    answer.add("chamber_share", put_in / chamber, "of the chamber at top dead centre",
+               figure(100.0 * put_in / chamber, 2) + " %");
+    answer.add("may_lock", may_lock);
+    if (may_lock)
         answer.note(fmt::format(
             "So much oil fills {} % of the chamber: that can lock the engine and bend a rod. Put in "
             "less, and turn the engine by hand before it is cranked.",
@@ -60,7 +64,9 @@ Verb sums_oil() {
             "the leak of "
             "the dry cylinder. Keys: value_pa (middle of the range), u_pa (the range taken as rectangular), "
             "dry_pa, "
-            "low_pa, high_pa.",
+            "low_pa, high_pa, chamber_share (all that was put in, of the chamber), may_lock (true: so much "
+            "can lock "
+            "the engine and bend a rod; more yet is refused).",
             run};
 }
 

@@ -4,7 +4,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// "Where does this come from": `steps` is a list of {title, formula, inputs: [{name, value}], source, result}.
+// "Where does this come from": `steps` is a list of {title, words, formula, inputs and doubts: [{name, value}], source}.
 Sheet {
     id: sheet
 
@@ -35,6 +35,12 @@ Sheet {
 
                 LText {
                     width: parent.width
+                    text: step.modelData.words ?? ""
+                    visible: text !== ""
+                }
+
+                LText {
+                    width: parent.width
                     text: step.modelData.formula ?? ""
                     visible: text !== ""
                 }
@@ -53,9 +59,23 @@ Sheet {
 
                 LText {
                     width: parent.width
-                    role: "heading"
-                    text: step.modelData.result ?? ""
-                    visible: text !== ""
+                    role: "label"
+                    text: qsTr("Its ± comes from")
+                    visible: doubts.count > 0
+                }
+
+                Repeater {
+                    id: doubts
+
+                    model: step.modelData.doubts ?? []
+
+                    PairLine {
+                        required property var modelData
+
+                        width: parent.width
+                        name: modelData.name
+                        value: modelData.value
+                    }
                 }
 
                 LText {

@@ -99,11 +99,26 @@ private:
 
 }  // namespace
 
+namespace {
+
+/// English with a decimal point has nothing to be said otherwise; hundreds of patterns are tried for nothing.
+/// Whoever translates has a translation of the text that every catalogue has, even one into English itself.
+bool stands_as_it_is(const QLocale& locale) {
+    const char* probe = "Still to be typed: %1.";
+    const bool english = locale.language() == QLocale::English || locale.language() == QLocale::C;
+    return english && locale.decimalPoint() == QLatin1String(".") &&
+           QCoreApplication::translate("Errors", probe) == QLatin1String(probe);
+}
+
+}  // namespace
+
 QString Formatter::text(const Error& error) const {
+    if (stands_as_it_is(locale_)) return QString::fromStdString(error.english);
     return Retold(locale_)(QString::fromStdString(error.code), QString::fromStdString(error.english));
 }
 
 QString Formatter::error(const std::string& english) const {
+    if (stands_as_it_is(locale_)) return QString::fromStdString(english);
     return Retold(locale_)(QString(), QString::fromStdString(english));
 }
 

@@ -36,6 +36,8 @@ Shown unit(Unit<Tag> of, int decimals, bool strip = false) {
     return out;
 }
 
+constexpr double newtons_per_lbf = 4.4482216152605;  // 0.45359237 kg x 9.80665 m/s2, exactly
+
 int pressure_decimals(Unit<PressureTag> of) {
     const double step = of.quantity(1.0).si();  // tenths where one unit is about a bar
     return step > 5e4 ? 1 : 0;
@@ -83,6 +85,9 @@ Shown unit_for(Dimension dimension, const Choice& choice, double si) {
             return unit(units::rpm, 0);
         case Dimension::torque:
             return unit(named<TorqueTag>(inches ? "lbf ft" : "N m"), 1);
+        case Dimension::force:
+            return inches ? Shown{QStringLiteral("lbf"), "lbf", newtons_per_lbf, 0.0, 0}
+                          : Shown{QStringLiteral("N"), "N", 1.0, 0.0, 0};
     }
     return {};
 }

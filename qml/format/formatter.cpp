@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <QDateTime>
 #include <algorithm>
+#include <cmath>
 
 #include "qml/format/tables.h"
 
@@ -127,17 +128,36 @@ bool Formatter::tellsAnError(std::string_view code) {
 QStringList Formatter::lines(const findings::Derivation& derivation) const {
     QStringList out;
     out += text(derivation.title);
-    if (const char* words = inWordsOf(derivation.title.code)) out += translated(words, derivation.title.code);
+    if (const QString words = inWords(derivation); !words.isEmpty()) out += words;
     if (!derivation.symbols.empty()) out += text_of(derivation.symbols);
     for (const findings::Input& input : derivation.inputs) {
         const QString symbol =
             input.symbol.empty() ? QString() : text_of(input.symbol) + QStringLiteral(" = ");
         out += text(input.name) + QStringLiteral(": ") + symbol + text(input.value);
     }
+    if (!derivation.doubts.empty()) {
+        QStringList parts;
+        for (const findings::DoubtShare& one : derivation.doubts)
+            parts += doubt(one);
+        out += text(findings::Word{"doubts"}) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
+    }
     if (const QString source = text(derivation.source); !source.isEmpty()) out += source;
     for (const findings::Message& note : derivation.notes)
         out += text(note);
     return out;
+}
+
+QString Formatter::inWords(const findings::Derivation& derivation) const {
+    const char* words = inWordsOf(derivation.title.code);
+    return words ? translated(words, derivation.title.code) : QString();
+}
+
+QString Formatter::doubtShare(const findings::DoubtShare& of) const {
+    return valueText({findings::Dimension::share, std::round(of.share * 100.0) / 100.0, {}, {}, {}});
+}
+
+QString Formatter::doubt(const findings::DoubtShare& of) const {
+    return text(of.of) + u' ' + doubtShare(of);
 }
 
 QString Formatter::text(const findings::Derivation& derivation) const {

@@ -50,6 +50,11 @@ public:
     /// one line each.
     [[nodiscard]] QStringList lines(const findings::Derivation& derivation) const;
     [[nodiscard]] QString text(const findings::Derivation& derivation) const;
+    /// How the number is made, in words; empty where its name says it.
+    [[nodiscard]] QString inWords(const findings::Derivation& derivation) const;
+    /// "62 %", and with its name before it.
+    [[nodiscard]] QString doubtShare(const findings::DoubtShare& of) const;
+    [[nodiscard]] QString doubt(const findings::DoubtShare& of) const;
 
     /// The error's sentence in the user's language, or in English where there is no translation of it.
     [[nodiscard]] QString text(const Error& error) const;

@@ -90,7 +90,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.below_low", "%1 is below the normal range, which begins at %2."),
     SAY("why.below_lowest", "%1 is below the lowest limit of %2."),
     SAY("why.close_to_lowest",
-        "%1 is so close to the lowest limit of %2 that the gauge can't tell them apart."),
+        "%1 is so close to the lowest limit of %2 that gauge and repeats can't tell them apart."),
     SAY("why.above_high", "%1 is above the normal range, which ends at %2."),
     SAY("why.below_typical",
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
@@ -149,16 +149,20 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("spread.difference_fails",
         "Too far below the highest: %1. The difference is %2; the engine's own limit is %3."),
     SAY("spread.difference_close",
-        "Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that the "
-        "gauge "
-        "can't tell them apart."),
+        "Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge "
+        "and "
+        "repeats can't tell them apart."),
+    SAY("spread.difference_lowered",
+        "The cylinders differ by %1 as read; the engine's own limit is %2. What stood in the way of the "
+        "readings "
+        "made the difference smaller too: put it right, then test again."),
     SAY("spread.own_ratio_holds", "The lowest cylinder has %1 of the highest; the maker asks at least %2."),
     SAY("spread.own_ratio_fails",
         "Too far below the highest: %1. The lowest has %2; the maker asks at least %3."),
     SAY("spread.within_gauge",
-        "The cylinders differ by %1: less than the gauge's own uncertainty of %2. As far as this gauge can "
-        "tell "
-        "they are alike."),
+        "The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as "
+        "these "
+        "readings can tell they are alike."),
     SAY("spread.within_gauge/alike", "The cylinders read the same."),
 
     SAY("thumb.wet_rings", "Oil raised the reading by %1, %2 or more: rings."),
@@ -166,7 +170,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Oil raised the reading by %1, less than %2: valves, a broken ring or the head gasket."),
     SAY("thumb.wet_no_rise_two_stroke",
         "Oil raised the reading by %1, less than %2: a broken ring or the head gasket."),
-    SAY("thumb.wet_within_gauge", "The gauge can't tell this rise from %1 with certainty."),
+    SAY("thumb.wet_within_gauge", "Gauge and repeats can't tell this rise from %1 with certainty."),
     SAY("thumb.wet_volume_explains", "The rise says little: the volume of the oil alone explains up to %1."),
     SAY("thumb.loudest_exit", "Loudest exit: %1 (%2). That means %3."),
     SAY("thumb.loudest_exit_joint",
@@ -259,6 +263,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.one_gauge", "%1 has one gauge: the regulator may sag under flow without being seen."),
     SAY("weak.restrictor_unknown", "%1: the restrictor is not known; %2 is assumed."),
 
+    SAY("weak.still_rising",
+        "Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to."),
+    SAY("weak.few_pulls", "Cylinder %1 was read after %2 pulls; makers read after %3 or more."),
+
     SAY("law.hole", "At two set pressures it leaks like a hole (exponent %1)."),
     SAY("law.gap", "At two set pressures it leaks like a narrow gap (exponent %1)."),
     SAY("law.seats", "The higher set pressure seats the leak: its area gets smaller (exponent %1)."),
@@ -343,6 +351,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "First puff only %1 of the final reading: it builds up slowly, as leaking rings do."),
     SAY("fact.first_stays", "First puff %1 of the final reading already: it hardly builds up."),
     SAY("fact.oil_volume", "The volume of %1 of oil alone explains a rise of %2 to %3."),
+    SAY("fact.still_rising",
+        "After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on "
+        "until "
+        "the "
+        "needle stands."),
+    SAY("fact.few_pulls", "Only %1 pulls: makers read after %2 or more. Crank on until the needle stands."),
     SAY("fact.without_hose",
         "The volume before the check valve takes off about %1: without it this would be about %2."),
 
@@ -353,6 +367,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("model.refused", "The model gives no expectation. %1"),
     SAY("model.decompressor",
         "The decompressor is at work: readings compare cylinders only, nothing else is expected of them."),
+    SAY("model.released",
+        "With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no "
+        "limit."),
     SAY("model.induction_off",
         "The induction was taken off: nothing throttles the air, and the reading stands as with the throttle "
         "held "
@@ -375,7 +392,17 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("note.repeat_scatter",
         "So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts "
         "as "
-        "much as %2 further repeats (working assumption)."),
+        "much as %2 further repeats (working assumption, with what the other cylinders' repeats show)."),
+    SAY("note.one_reading",
+        "One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with "
+        "what "
+        "the other cylinders' repeats show)."),
+    SAY("note.leak_repeat",
+        "One reading does not show how it would repeat: the leak's area is taken to change by %1 from one to "
+        "the "
+        "next (working assumption, with what the other cylinders' repeats show)."),
+    SAY("note.put_right", "Readings put right first for what stood in their way, as limits mean them."),
+    SAY("note.digits", "Sizes and angles are taken as exact to half the last digit typed."),
     SAY("note.class_unknown", "The gauge's class is not known: %1 of its full scale is assumed."),
     SAY("note.tester_unknown", "Which gauge it was is not noted: its error is assumed."),
     SAY("note.restrictor_unknown", "The tester's restrictor is not known: %1 is assumed."),

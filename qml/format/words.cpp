@@ -320,6 +320,33 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:off_tdc", "angle from top dead centre"),
     SAY("input:fill_least", "least filling with the throttle closed"),
     SAY("input:fill_most", "largest filling with the throttle closed"),
+    SAY("input:released_least", "earliest closing with the decompressor at work"),
+    SAY("input:released_most", "latest closing with the decompressor at work"),
+    SAY("input:hose_loss", "taken off by the volume before the check valve"),
+    SAY("input:torque", "torque on the crank"),
+    SAY("input:bar", "length of the bar"),
+
+    SAY("doubts", "Its ± comes from"),
+    SAY("doubt:gauge", "gauge, its class and zero"),
+    SAY("doubt:resolution", "what can be read off the gauge"),
+    SAY("doubt:scatter", "scatter from one test to the next"),
+    SAY("doubt:leak_repeat", "the leak, from one reading to the next"),
+    SAY("doubt:droop", "regulator sagging unseen"),
+    SAY("doubt:restrictor", "restrictor's area"),
+    SAY("doubt:air_pressure", "air pressure at the shop"),
+    SAY("doubt:weather", "weather"),
+    SAY("doubt:closing", "closing of intake or port"),
+    SAY("doubt:model", "the model itself"),
+    SAY("doubt:ratio", "compression ratio"),
+    SAY("doubt:speed", "cranking speed"),
+    SAY("doubt:warmth", "warm or cold"),
+    SAY("doubt:oil", "amount of oil"),
+    SAY("doubt:reading", "the reading"),
+    SAY("doubt:angle", "angle"),
+    SAY("doubt:engine", "bore, stroke and rod"),
+    SAY("doubt:torque", "torque"),
+    SAY("doubt:bar", "length of the bar"),
+    SAY("doubt:hole", "drilled hole"),
 };
 
 struct Title {
@@ -404,6 +431,27 @@ const std::unordered_map<std::string_view, Title> titles = {
     TITLE("from:change", "Difference between the visits",
           "The later reading less the earlier one in the later visit's terms; what both are out by together "
           "cancels."),
+    TITLE("from:released", "With the decompressor at work",
+          "The model's reading with the cylinder closing as late as a decompressor leaves it."),
+    TITLE("from:reached", "After so many pulls",
+          "The model's reading after so many strokes against that of endlessly many, on this gauge."),
+    TITLE("from:pulls", "How many pulls", "Gauges fill stroke by stroke: makers name how many it takes."),
+    TITLE("from:force", "Force at the end of the bar", "The torque divided by the length of the bar."),
+    TITLE("from:correction", "Correction",
+          "The reading with nothing before the check valve against that with this tester, by the model."),
+    TITLE("from:wet_reading", "Wet reading by volume alone",
+          "The dry reading, put up by what the oil's volume explains."),
+    TITLE("from:restrictor_area", "Restrictor's effective area",
+          "What passes the restrictor passes the hole, whose size is known."),
+    TITLE(
+        "from:odds", "Where it leaks",
+        "Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and "
+        "each counts as much as readings like these would be likely of it. The shares and odds are those of "
+        "all that were drawn."),
+    TITLE("from:after_repair", "Dry test to expect after a repair",
+          "The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine "
+          "of "
+          "ten read within the range."),
     TITLE("from:joint", "Neighbours", "Two neighbours that are low together, with the others in order."),
 };
 

@@ -71,6 +71,7 @@ Panel {
             oddsState: panel.findings.state === "none" && panel.findings.figures.length === 0 && panel.findings.exits === "" ? "none" : panel.oddsState
             odds: panel.findings.odds
             opened: panel.findings.state !== "good"
+            onExplain: index => panel.explain(index)
         }
 
         LText {

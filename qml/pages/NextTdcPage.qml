@@ -144,7 +144,8 @@ AppPage {
                         width: parent.width
                         figure: modelData.figure
                         text: modelData.text
-                        explained: false
+                        explained: modelData.from >= 0
+                        onClicked: derivation.show(modelData.from)
                     }
                 }
             }
@@ -170,5 +171,23 @@ AppPage {
             test: "leak-down",
             cylinder: viewModel.target
         })
+    }
+
+    Loader {
+        id: derivation
+
+        property int from: -1
+
+        function show(index: int) {
+            from = index;
+            active = index >= 0;
+        }
+
+        active: false
+        sourceComponent: DerivationSheet {
+            steps: viewModel.derivation(derivation.from)
+            onClosed: derivation.active = false
+            Component.onCompleted: open()
+        }
     }
 }

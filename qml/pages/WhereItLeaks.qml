@@ -15,6 +15,9 @@ Column {
     property bool opened: true
 
     readonly property bool known: odds.headline !== undefined
+    readonly property int from: odds.from ?? -1
+
+    signal explain(index: int)
 
     visible: oddsState === "working" || known
     spacing: Theme.space
@@ -39,11 +42,13 @@ Column {
         text: part.odds.headline ?? ""
     }
 
-    LText {
+    InfoLine {
+        objectName: "oddsFrom"
         width: parent.width
         visible: part.known && part.odds.verdict
-        role: "label"
         text: qsTr("Odds under the app's working assumptions; not yet counted on real engines.")
+        explained: part.from >= 0
+        onClicked: part.explain(part.from)
     }
 
     ListRow {
@@ -87,7 +92,8 @@ Column {
             width: parent.width
             figure: modelData.figure
             text: modelData.text
-            explained: false
+            explained: part.from >= 0
+            onClicked: part.explain(part.from)
         }
     }
 }

@@ -12,12 +12,17 @@ QVariantMap derivation_item(const findings::Derivation& derivation, const format
         if (!input.symbol.empty()) name += QStringLiteral(" ") + QString::fromStdString(input.symbol);
         inputs << QVariantMap{{"name", name}, {"value", format.text(input.value)}};
     }
+    QVariantList doubts;
+    for (const auto& doubt : derivation.doubts)
+        doubts << QVariantMap{{"name", format.text(doubt.of)}, {"value", format.doubtShare(doubt)}};
     QStringList source{format.text(derivation.source)};
     for (const auto& note : derivation.notes)
         source << format.text(note);
     return {{"title", format.text(derivation.title)},
+            {"words", format.inWords(derivation)},
             {"formula", QString::fromStdString(derivation.symbols)},
             {"inputs", inputs},
+            {"doubts", doubts},
             {"source", source.join(QLatin1Char('\n'))}};
 }
 

@@ -10,7 +10,8 @@
 
 namespace lapwing {
 
-/// One derivation as the "Where does this come from" sheet wants it: {title, lines}.
+/// One derivation as the "Where does this come from" sheet wants it: {title, words, formula, inputs, doubts,
+/// source}; inputs and doubts are lists of {name, value}.
 QVariantMap derivation_item(const findings::Derivation& derivation, const format::Formatter& format);
 
 /// A list of them.

@@ -69,7 +69,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
                       dry->repeats > 1 ? tr("dry test, mean of %1").arg(dry->repeats) : tr("dry test"),
                       {dry->final.from});
         if (dry->first_share)
-            lines << line({}, format().valueText(dry->first_share->figure), tr("of it on the first puff"),
+            lines << line({}, format().text(dry->first_share->figure), tr("of it on the first puff"),
                           {dry->first_share->from});
         if (dry->expected)
             lines << line({}, range(dry->expected->low, dry->expected->high, format()),
@@ -130,24 +130,28 @@ void FindingsModel::refresh() {
                 format().name(heard.loudness));
         QVariantList clearances = remarks(cylinder.clearances.remarks, question);
         const auto* odds = leaks(cylinder.number);
-        cylinders_ << QVariantMap{
-            {"number", cylinder.number},
-            {"name", card ? QString::fromStdString(card->name) : QString()},
-            {"state", state_key(cylinder.state)},
-            {"headline", format().text(cylinder.headline)},
-            {"figures", figuresOf(cylinder)},
-            {"exits", exits.join(QStringLiteral(", "))},
-            {"rules", remarks(cylinder.rules_of_thumb, {})},
-            {"questions", remarks(cylinder.questions, question) + clearances},
-            {"contradictions", remarks(cylinder.contradictions, question)},
-            {"odds", odds ? odds_map(cylinder, *odds, reference(), format()) : QVariantMap{}}};
+        QVariantMap leaks_at;
+        if (odds) {
+            leaks_at = odds_map(cylinder, *odds, reference(), format());
+            leaks_at["from"] = line({}, {}, {}, odds_derivations(cylinder, *odds))["from"];
+        }
+        cylinders_ << QVariantMap{{"number", cylinder.number},
+                                  {"name", card ? QString::fromStdString(card->name) : QString()},
+                                  {"state", state_key(cylinder.state)},
+                                  {"headline", format().text(cylinder.headline)},
+                                  {"figures", figuresOf(cylinder)},
+                                  {"exits", exits.join(QStringLiteral(", "))},
+                                  {"rules", remarks(cylinder.rules_of_thumb, {})},
+                                  {"questions", remarks(cylinder.questions, question) + clearances},
+                                  {"contradictions", remarks(cylinder.contradictions, question)},
+                                  {"odds", leaks_at}};
     }
     const auto& limits = findings()->limits;
     for (const auto& [limit, text] : {std::pair{&limits.low, tr("lower end of the factory range here")},
                                       std::pair{&limits.high, tr("upper end of the factory range here")},
                                       std::pair{&limits.lowest, tr("factory limit here")},
                                       std::pair{&limits.difference, tr("most allowed between cylinders")}})
-        if (*limit) engine_lines_ << line({}, format().valueText((*limit)->figure), text, {(*limit)->from});
+        if (*limit) engine_lines_ << line({}, format().text((*limit)->figure), text, {(*limit)->from});
     if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
     engine_lines_ << remarks(findings()->expectation, {});
     for (const auto* rules : {&findings()->spread, &findings()->leak_spread})

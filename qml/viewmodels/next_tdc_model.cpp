@@ -4,11 +4,18 @@
 #include "qml/viewmodels/next_tdc_model.h"
 
 #include <algorithm>
-#include <numbers>
+#include <array>
 
 #include "core/physics/holding_torque.h"
+#include "qml/viewmodels/derivation_item.h"
 
 namespace lapwing {
+namespace {
+
+/// How far a crank stands from TDC where it is not quite there, degrees as a person would read them.
+constexpr std::array angles{"2", "5", "10"};
+
+}  // namespace
 
 Result<double> turn_between(const Engine& engine, int from, int to) {
     if (engine.firing_order.empty())
@@ -92,28 +99,48 @@ QVariantList NextTdcModel::torqueLines() const {
     QVariantList list;
     const auto* tester = find_tester(dossier(), session().leak_down_tester);
     if (!tester || !tester->set_pressure) return list;
-    const auto set = tester->set_pressure->value();
     if (!engine().bore || !engine().stroke || !engine().rod) {
         list << QVariantMap{{"figure", ""},
+                            {"from", -1},
                             {"text", tr("With bore, stroke and rod on the engine card the app can say how "
                                         "hard %1 pushes on the crank.")
                                          .arg(format().typed(*tester->set_pressure))}};
         return list;
     }
-    const physics::SliderCrank crank{engine().bore->value.si(), engine().stroke->value.si(),
-                                     engine().rod->value.si()};
-    constexpr double bar_m = 0.3;
-    for (const double degrees : {2.0, 5.0, 10.0}) {
-        const double torque = physics::holding_torque_nm(crank, set.si(), degrees * std::numbers::pi / 180.0);
-        const auto force = physics::force_at_bar_n(torque, bar_m);
-        list << QVariantMap{
-            {"figure", tr("%1 N m").arg(format().locale().toString(torque, 'f', torque < 10 ? 1 : 0))},
-            {"text", force ? tr("at %1° from TDC: %2 N at the end of a 30 cm bar")
-                                 .arg(degrees)
-                                 .arg(format().locale().toString(*force, 'f', 0))
-                           : QString()}};
+    for (const char* degrees : angles) {
+        const auto held = holding(degrees);
+        if (!held) continue;
+        const auto& torque = std::get<findings::Derived>(held->lines[0].value).figure;
+        const auto& force = std::get<findings::Derived>(held->lines[1].value).figure;
+        list << QVariantMap{{"figure", format().text(torque)},
+                            {"text", tr("at %1° from TDC: %2 at the end of a 30 cm bar")
+                                         .arg(QString::fromLatin1(degrees), format().text(force))},
+                            {"from", static_cast<int>(list.size())}};
     }
     return list;
+}
+
+Result<calculators::Answer> NextTdcModel::holding(const std::string& degrees) const {
+    calculators::Worksheet sheet = calculators::empty_worksheet();
+    sheet.engine = engine();
+    const auto* tester = find_tester(dossier(), session().leak_down_tester);
+    if (tester) {
+        sheet.tester = *tester;
+        sheet.held = tester->set_pressure;
+    }
+    sheet.off_tdc = *TypedAngle::make(degrees, units::deg);
+    sheet.bar = *TypedLength::make("300", units::mm);
+    return calculators::work_out(calculators::Calculator::torque, sheet, reference());
+}
+
+QVariantList NextTdcModel::derivation(int from) const {
+    if (from < 0 || from >= static_cast<int>(angles.size())) return {};
+    const auto held = holding(angles[static_cast<std::size_t>(from)]);
+    if (!held) return {};
+    std::vector<findings::Derivation> all;
+    for (const auto& line : held->lines)
+        all.push_back(std::get<findings::Derived>(line.value).from);
+    return derivation_items(all, format());
 }
 
 QStringList NextTdcModel::cautions() const {

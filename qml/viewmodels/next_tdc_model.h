@@ -5,6 +5,7 @@
 
 #include <QVariantList>
 
+#include "core/calculators/calculators.h"
 #include "qml/viewmodels/session_backed.h"
 
 namespace lapwing {
@@ -35,13 +36,19 @@ public:
     [[nodiscard]] QString turnText() const;
     /// Why no angle can be given, and what to do; empty when it can.
     [[nodiscard]] QString problem() const;
+    /// {figure, text, from: place of its derivation, -1 for none}
     [[nodiscard]] QVariantList torqueLines() const;
     [[nodiscard]] QStringList cautions() const;
+    /// How a torque line's figures are made.
+    Q_INVOKABLE QVariantList derivation(int from) const;
 
 protected:
     [[nodiscard]] bool wantsFindings() const override { return false; }
 
 private:
+    /// What this tester's air does to the crank so many degrees from TDC.
+    [[nodiscard]] Result<calculators::Answer> holding(const std::string& degrees) const;
+
     int from_ = 0;
     int target_ = 0;
 };

@@ -91,6 +91,36 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
             {"besideRules", why ? format.text(*why) : QString()}};
 }
 
+std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
+                                                   const odds::CylinderOdds& odds) {
+    findings::Derivation shares;
+    shares.title = findings::Word{"from:odds"};
+    shares.symbols = "P(A | E) ∝ P(E | A) P(A)";
+    const auto add = [&](const char* name, findings::Arg value) {
+        shares.inputs.push_back({findings::Word{std::string("input:") + name}, "", std::move(value)});
+    };
+    if (rules.dry) {
+        if (rules.dry->first) add("first", rules.dry->first->figure);
+        add("final", rules.dry->final.figure);
+    }
+    if (rules.leak_down) {
+        add("set", rules.leak_down->set.figure);
+        add("held", rules.leak_down->held.figure);
+    }
+    for (const findings::Heard& heard : rules.exits)
+        shares.inputs.push_back({findings::word_of(heard.exit), "", findings::word_of(heard.loudness)});
+    if (rules.wet) add("wet", rules.wet->reading.final.figure);
+    shares.source = {"source.assumption", {std::string("Not yet counted on real engines.")}};
+    std::vector<findings::Derivation> out{shares};
+    if (odds::has_verdict(odds) && !odds.expected_after.empty()) {
+        shares.title = findings::Word{"from:after_repair"};
+        shares.symbols = "p(A − A_part + A_sound)";
+        shares.inputs.clear();
+        out.push_back(std::move(shares));
+    }
+    return out;
+}
+
 QVariantList tests_to_settle(const odds::WhereItLeaks& leaks, const std::vector<findings::NextStep>& steps,
                              const findings::Reference& reference, const format::Formatter& format,
                              const QString& session_id) {

@@ -89,6 +89,8 @@ findings::PadEntry PadFields::pad_entry(int cylinder, Tag tag) const {
     pad.held = typed_pressure(pad_field::held);
     if (const QString hold = placed(pad_field::hold).digits; !hold.isEmpty())
         if (auto typed = TypedTime::make(hold.toStdString(), units::minute)) pad.hold = *typed;
+    if (is_cranking(test_))
+        if (const QString pulls = digits(pad_field::pulls); !pulls.isEmpty()) pad.pulls = pulls.toInt();
     if (test_ == TestKind::wet)
         if (auto oil = TypedVolume::make(digits(pad_field::oil).toStdString(), units::ml))
             pad.oil_volume = *oil;
@@ -109,8 +111,7 @@ Reading PadFields::reading(int cylinder, Tag tag) const {
     reading.held = pad.held;
     reading.hold = pad.hold;
     reading.tester = pad.tester;
-    if (is_cranking(test_))
-        if (const QString pulls = digits(pad_field::pulls); !pulls.isEmpty()) reading.pulls = pulls.toInt();
+    reading.pulls = pad.pulls;
     reading.oil_volume = pad.oil_volume;
     if (test_ == TestKind::crankcase && !reading.hold)
         if (auto hold = TypedTime::make(carried(pad_field::hold).toStdString(), units::minute))

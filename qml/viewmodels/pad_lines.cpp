@@ -30,7 +30,7 @@ PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter
             tr("leakage on this tester"), {judged.leakage->from});
     if (judged.converted) add_converted(*judged.converted, format);
     if (judged.leak_hole)
-        add({}, on_the_gauge, format.valueText(judged.leak_hole->figure), tr("hole would leak as much"),
+        add({}, on_the_gauge, format.text(judged.leak_hole->figure), tr("hole would leak as much"),
             {judged.leak_hole->from});
     // In a wet test the verdict is the rise's, not the reading's.
     const auto reading = [&](findings::State state) {

@@ -68,9 +68,15 @@ QVariantList SettingsModel::limits() const {
                      range, source_line(typical.basis, format));
     }
     for (const auto& band : reference.leakage) {
+        QString restrictor = shown(format, Dimension::length, band.restrictor.si());
+        if (band.restrictor_by_bore)
+            restrictor =
+                tr("%1 (%2 for bores of %3 and over)")
+                    .arg(restrictor,
+                         shown(format, Dimension::length, reference.assumed("restrictor-diameter-large")),
+                         shown(format, Dimension::length, reference.assumed("large-bore")));
         QString text = tr("Leakage on a tester of %1 and %2: in range up to, borderline up to")
-                           .arg(shown(format, Dimension::gauge_pressure, band.set.si()),
-                                shown(format, Dimension::length, band.restrictor.si()));
+                           .arg(shown(format, Dimension::gauge_pressure, band.set.si()), restrictor);
         if (band.scope == BandScope::maker) text = tr("As a tester's maker says. %1").arg(text);
         if (band.scope == BandScope::aircraft) text = tr("Aircraft. %1").arg(text);
         list << item(text,

@@ -294,15 +294,15 @@ TEST(Published, LimitsAtAltitude) {
     bench.session().conditions.station_pressure.reset();
     bench.session().conditions.altitude = *TypedLength::make("5000", units::ft);
     bench.engine().limits.lowest = Bench::pressure("120", "psi");
-    const Limits limits = limits_at(bench.engine(), bench.session());
+    const Limits limits = bench.find().limits;
     EXPECT_NEAR(limits.lowest->figure.si / psi, 99.85, 0.05);
     EXPECT_EQ(limits.basis.message.code, "limits.scaled_altitude");
     // A barometer in the shop wins over the altitude.
     bench.session().conditions.station_pressure = Bench::pressure("1013.25", "hPa");
-    EXPECT_NEAR(limits_at(bench.engine(), bench.session()).lowest->figure.si / psi, 120.0, 0.001);
+    EXPECT_NEAR(bench.find().limits.lowest->figure.si / psi, 120.0, 0.001);
     // Nothing known: as typed, and said so.
     bench.session().conditions = {};
-    EXPECT_EQ(limits_at(bench.engine(), bench.session()).basis.message.code, "limits.altitude_unknown");
+    EXPECT_EQ(bench.find().limits.basis.message.code, "limits.altitude_unknown");
 }
 
 TEST(Published, MakersManualsPerCompressionRatio) {
