@@ -14543,8 +14543,8 @@
         <translation>Alle Messwerte eines Manometers teilen den größten Teil seines Fehlers; deshalb lassen sich Zylinder genauer miteinander vergleichen als jeder mit einem Grenzwert.</translation>
     </message>
     <message>
-        <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than the gauge&apos;s own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
-        <translation>Ein Urteil folgt der abgelesenen Zahl; eine, die den Grenzwert des Herstellers um weniger als die Unsicherheit des Manometers überschreitet, heißt grenzwertig. Ein Messwert, den ein Schlauch, eine geschlossene Drosselklappe, ein kalter Motor oder eine schwache Batterie gesenkt hat, wird vorher berichtigt.</translation>
+        <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than its own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
+        <translation>Ein Urteil folgt der abgelesenen Zahl; eine, die den Grenzwert des Herstellers um weniger als ihre eigene Unsicherheit einhält, heißt grenzwertig. Ein Messwert, den ein Schlauch, eine geschlossene Drosselklappe, ein kalter Motor oder eine schwache Batterie gesenkt hat, wird vorher berichtigt.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>

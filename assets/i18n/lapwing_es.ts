@@ -14543,8 +14543,8 @@
         <translation>Todas las lecturas de un mismo manómetro comparten la mayor parte de su error, por lo que los cilindros se pueden comparar entre sí con más finura que cualquiera de ellos con un límite.</translation>
     </message>
     <message>
-        <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than the gauge&apos;s own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
-        <translation>El veredicto sigue la cifra tal como se leyó; la que pasa el límite del fabricante por menos que la incertidumbre propia del manómetro se llama dudosa. Una lectura que bajó por una manguera, una mariposa cerrada, un motor frío o una batería débil se corrige antes.</translation>
+        <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than its own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
+        <translation>El veredicto sigue la cifra tal como se leyó; la que pasa el límite del fabricante por menos que su propia incertidumbre se llama dudosa. Una lectura que bajó por una manguera, una mariposa cerrada, un motor frío o una batería débil se corrige antes.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>

@@ -322,7 +322,7 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP(
                 "Report",
                 "A verdict follows the figure as read; one that passes the maker's limit by less "
-                "than the gauge's own uncertainty is called borderline. A reading that a hose, a closed "
+                "than its own uncertainty is called borderline. A reading that a hose, a closed "
                 "throttle, a "
                 "cold engine or a weak battery lowered is put right first.");
         case Label::how_same_leak:

@@ -45,8 +45,9 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
         for (; next < worked.size() && alike(*worked[first], *worked[next]); ++next) {
             const findings::Derivation& from = worked[next]->derivation;
             // Its name, and its formula in words where there are any.
-            QStringList how = format.lines({from.title, {}, {}, {}, {}});
-            QString title = how.takeFirst();
+            QString title = format.text(from.title);
+            QStringList how;
+            if (const QString words = format.inWords(from); !words.isEmpty()) how << words;
             if (worked[next]->cylinder)
                 title += QStringLiteral(" (%1)").arg(cylinder_title(wording, *worked[next]->cylinder));
             if (!from.symbols.empty()) how << QString::fromStdString(from.symbols);
