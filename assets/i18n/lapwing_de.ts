@@ -6506,19 +6506,19 @@
         <translation>Mittel aus %1 Messwerten; alle zählen.</translation>
     </message>
     <message>
-        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation>So wenige Wiederholungen kennen ihre Streuung schlecht: Sie wird mit einer üblichen von %1 zusammengenommen, die so viel zählt wie %2 weitere Wiederholungen (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+        <translation>Wenige Wiederholungen kennen ihre Streuung schlecht: Eine übliche von %1 zählt mit, wie %2 weitere Wiederholungen.</translation>
     </message>
     <message>
-        <source>One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>One reading: a scatter of %1 is assumed.</source>
         <extracomment>note.one_reading</extracomment>
-        <translation>Ein Messwert allein zeigt nicht, wie er sich wiederholen würde: Eine Streuung von %1 wird angenommen (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+        <translation>Ein einziger Messwert: Eine Streuung von %1 ist angenommen.</translation>
     </message>
     <message>
-        <source>One reading does not show how it would repeat: the leak&apos;s area is taken to change by %1 from one to the next (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
         <extracomment>note.leak_repeat</extracomment>
-        <translation>Ein Messwert allein zeigt nicht, wie er sich wiederholen würde: Die Fläche der undichten Stelle ändert sich angenommen um %1 von einem zum nächsten (Arbeitsannahme, mit dem, was die Wiederholungen der anderen Zylinder zeigen).</translation>
+        <translation>Ein einziger Messwert: Angenommen ist, dass die Fläche der undichten Stelle um %1 schwankt.</translation>
     </message>
     <message>
         <source>Readings put right first for what stood in their way, as limits mean them.</source>

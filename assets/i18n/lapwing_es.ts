@@ -6506,19 +6506,19 @@
         <translation>Media de %1 lecturas; todas cuentan.</translation>
     </message>
     <message>
-        <source>So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts as much as %2 further repeats (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
         <extracomment>note.repeat_scatter</extracomment>
-        <translation>Tan pocas repeticiones conocen mal su dispersión: se toma junto con una habitual de %1, que cuenta tanto como %2 repeticiones más (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+        <translation>Pocas repeticiones conocen mal su dispersión: cuenta con ella una habitual de %1, como %2 repeticiones más.</translation>
     </message>
     <message>
-        <source>One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>One reading: a scatter of %1 is assumed.</source>
         <extracomment>note.one_reading</extracomment>
-        <translation>Una sola lectura no muestra cómo se repetiría: se toma una dispersión de %1 (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+        <translation>Una sola lectura: se supone una dispersión de %1.</translation>
     </message>
     <message>
-        <source>One reading does not show how it would repeat: the leak&apos;s area is taken to change by %1 from one to the next (working assumption, with what the other cylinders&apos; repeats show).</source>
+        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
         <extracomment>note.leak_repeat</extracomment>
-        <translation>Una sola lectura no muestra cómo se repetiría: se supone que el área de la fuga cambia un %1 de una a otra (supuesto de trabajo, con lo que muestran las repeticiones de los otros cilindros).</translation>
+        <translation>Una sola lectura: se supone que el área de la fuga varía un %1.</translation>
     </message>
     <message>
         <source>Readings put right first for what stood in their way, as limits mean them.</source>

@@ -390,17 +390,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 
     SAY("note.mean", "Mean of %1 readings; all of them count."),
     SAY("note.repeat_scatter",
-        "So few repeats know their scatter badly: it is taken together with a usual one of %1, which counts "
-        "as "
-        "much as %2 further repeats (working assumption, with what the other cylinders' repeats show)."),
-    SAY("note.one_reading",
-        "One reading does not show how it would repeat: a scatter of %1 is taken (working assumption, with "
-        "what "
-        "the other cylinders' repeats show)."),
-    SAY("note.leak_repeat",
-        "One reading does not show how it would repeat: the leak's area is taken to change by %1 from one to "
-        "the "
-        "next (working assumption, with what the other cylinders' repeats show)."),
+        "Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats."),
+    SAY("note.one_reading", "One reading: a scatter of %1 is assumed."),
+    SAY("note.leak_repeat", "One reading: the leak's area is assumed to vary by %1."),
     SAY("note.put_right", "Readings put right first for what stood in their way, as limits mean them."),
     SAY("note.digits", "Sizes and angles are taken as exact to half the last digit typed."),
     SAY("note.class_unknown", "The gauge's class is not known: %1 of its full scale is assumed."),

@@ -15,22 +15,27 @@ bool alike(const report::Worked& a, const report::Worked& b) {
            a.derivation.source == b.derivation.source && a.derivation.notes == b.derivation.notes;
 }
 
-/// "set pressure p₁ = 5.50 bar ± 0.19"; once the figure was named, "p₁ = 5.50 bar ± 0.19".
-QString input_text(const Wording& wording, const findings::Input& input, std::set<QString>& named) {
-    const auto& format = wording.formatter();
-    const QString name = format.text(input.name);
-    const QString value = format.text(input.value);
-    if (input.symbol.empty()) return name + u' ' + value;
-    QString figure = QString::fromStdString(input.symbol) + QStringLiteral(" = ") + value;
-    figure.replace(u' ', QChar::Nbsp);
-    return named.insert(name + figure).second ? name + u' ' + figure : figure;
-}
-
+/// "set pressure p₁ = 5.50 bar ± 0.19"; once the figure was named, "p₁ = 5.50 bar ± 0.19". What stood in a
+/// long list already is not written again in another one: only what is new there.
 QString inputs_text(const Wording& wording, const findings::Derivation& derivation,
                     std::set<QString>& named) {
+    const auto& format = wording.formatter();
+    constexpr std::size_t many = 6;
     QStringList inputs;
-    for (const findings::Input& input : derivation.inputs)
-        inputs << input_text(wording, input, named);
+    for (const findings::Input& input : derivation.inputs) {
+        const QString name = format.text(input.name);
+        const QString value = format.text(input.value);
+        QString figure = input.symbol.empty()
+                             ? value
+                             : QString::fromStdString(input.symbol) + QStringLiteral(" = ") + value;
+        figure.replace(u' ', QChar::Nbsp);
+        const bool first = named.insert(name + figure).second;
+        if (first || input.symbol.empty()) {
+            if (first || derivation.inputs.size() <= many) inputs << name + u' ' + figure;
+        } else if (derivation.inputs.size() <= many) {
+            inputs << figure;
+        }
+    }
     return inputs.join(QStringLiteral("; "));
 }
 
@@ -39,7 +44,7 @@ QString inputs_text(const Wording& wording, const findings::Derivation& derivati
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked) {
     const auto& format = wording.formatter();
     const Style text = styles::scaled(styles::small, flow.type());
-    std::set<QString> named;
+    std::set<QString> named, said;
     for (std::size_t first = 0; first < worked.size();) {
         std::size_t next = first;
         for (; next < worked.size() && alike(*worked[first], *worked[next]); ++next) {
@@ -54,9 +59,11 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
             flow.put_with_next({{{0.0, typeset(title, how.join(u' '), text, flow.width())}}, 0.0, mm(0.3)});
         }
         const findings::Derivation& from = worked[first]->derivation;
-        QStringList notes{format.text(from.source)};
+        // What was said once holds for what follows too.
+        QStringList notes;
+        if (const QString source = format.text(from.source); said.insert(source).second) notes << source;
         for (const findings::Message& note : from.notes)
-            notes << format.text(note);
+            if (const QString said_now = format.text(note); said.insert(said_now).second) notes << said_now;
         notes.removeAll(QString());
         for (const QString& line : {inputs_text(wording, from, named), notes.join(u' ')})
             if (!line.isEmpty())
