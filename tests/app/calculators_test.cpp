@@ -89,7 +89,8 @@ void CalculatorsTest::altitude_and_torque() {
                          QStringLiteral("psi")));
     DO(errands.card_line(QStringLiteral("Air in the cylinder"), QStringLiteral("off_tdc"),
                          QStringLiteral("5")));
-    QTRY_COMPARE(result(phone), QStringLiteral("22.5 N m"));
+    // "5" is known to half a degree, and so the tenths are not.
+    QTRY_COMPARE(result(phone), QStringLiteral("22 N m"));
 }
 
 void CalculatorsTest::bad_input_is_a_sentence() {

@@ -454,7 +454,16 @@ Window {
                                 "value": "3.50 bar ± 0.1"
                             }],
                         "source": "common practice of the trade",
-                        "result": "36 % ± 3"
+                        "doubts": [
+                            {
+                                "name": "gauge, its class and zero",
+                                "value": "62 %"
+                            },
+                            {
+                                "name": "the leak, from one reading to the next",
+                                "value": "38 %"
+                            }
+                        ]
                     }]
 
                 actions: SideButton {
