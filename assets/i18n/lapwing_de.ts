@@ -13971,6 +13971,10 @@
         <translation>Warnhinweise</translation>
     </message>
     <message>
+        <source>What was done</source>
+        <translation>Was gemacht wurde</translation>
+    </message>
+    <message>
         <source>Plan</source>
         <translation>Plan</translation>
     </message>

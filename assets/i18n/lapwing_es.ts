@@ -13971,6 +13971,10 @@
         <translation>Precauciones</translation>
     </message>
     <message>
+        <source>What was done</source>
+        <translation>Qué se hizo</translation>
+    </message>
+    <message>
         <source>Plan</source>
         <translation>Plan</translation>
     </message>

@@ -69,10 +69,12 @@ std::optional<Trend> trend_of(const std::vector<double>& years, const std::vecto
 
 class Chronicle {
 public:
-    Chronicle(const Dossier& dossier, const findings::Reference& reference)
+    Chronicle(const Dossier& dossier, const findings::Reference& reference, const Visit* until)
         : dossier_(dossier), reference_(reference) {
         for (const Visit& visit : dossier.visits)
-            out_.visits.push_back(&visit);
+            if (!until || visit.session.id == until->session.id ||
+                visit.session.opened_at < until->session.opened_at)
+                out_.visits.push_back(&visit);
         std::ranges::stable_sort(out_.visits, {},
                                  [](const Visit* visit) { return visit->session.opened_at.unix_ms; });
         for (const Visit* visit : out_.visits)
@@ -162,8 +164,21 @@ const CylinderHistory* History::cylinder(int number) const {
     return found == cylinders.end() ? nullptr : &*found;
 }
 
-History history_of(const Dossier& dossier, const findings::Reference& reference) {
-    return Chronicle(dossier, reference).run();
+History history_of(const Dossier& dossier, const findings::Reference& reference, const Visit* until) {
+    return Chronicle(dossier, reference, until).run();
+}
+
+std::vector<CylinderSince> since_repair_at(const Dossier& dossier, const Visit& visit,
+                                           const findings::Reference& reference) {
+    std::vector<CylinderSince> out;
+    const History history = history_of(dossier, reference, &visit);
+    const auto measured_now = [&](const Series& series) {
+        return history.visits[series.points.back().visit]->session.id == visit.session.id;
+    };
+    for (const CylinderHistory& cylinder : history.cylinders)
+        if (cylinder.since_repair && std::ranges::any_of(cylinder.series, measured_now))
+            out.push_back({cylinder.number, *cylinder.since_repair});
+    return out;
 }
 
 }  // namespace lapwing::compare

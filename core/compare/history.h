@@ -59,8 +59,18 @@ struct History {
     [[nodiscard]] const CylinderHistory* cylinder(int number) const;
 };
 
-/// Pure. Points into the dossier, which has to outlive it.
-History history_of(const Dossier& dossier, const findings::Reference& reference);
+/// Pure. Points into the dossier, which has to outlive it. With `until`, one of the dossier's visits: as it
+/// stood then, that visit and those before it.
+History history_of(const Dossier& dossier, const findings::Reference& reference,
+                   const Visit* until = nullptr);
+
+/// What one visit's readings say of the repairs before it, by cylinder: a later visit changes nothing in it.
+struct CylinderSince {
+    int cylinder = 1;
+    SinceRepair since;
+};
+std::vector<CylinderSince> since_repair_at(const Dossier& dossier, const Visit& visit,
+                                           const findings::Reference& reference);
 
 /// Whether that cylinder was worked on between two visits: a line of a plan that was ticked as done (a
 /// whole-engine one counts for all), or readings tagged "after repair" at the later one.

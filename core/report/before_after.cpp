@@ -13,15 +13,6 @@ namespace {
 
 using compare::Change;
 
-const Visit* visit_before(const Dossier& dossier, const Visit& visit) {
-    const Visit* out = nullptr;
-    for (const Visit& other : dossier.visits)
-        if (other.session.opened_at < visit.session.opened_at && !other.readings.empty() &&
-            (!out || other.session.opened_at > out->session.opened_at))
-            out = &other;
-    return out;
-}
-
 Cell measure_cell(const std::optional<compare::Measure>& measure) {
     if (!measure) return {};
     // The doubt stands with the change: there, what both readings are out by together is gone.

@@ -101,7 +101,7 @@ Chart chart_of(const Engine& engine, const compare::History& history, TestKind t
     for (auto& [visit, place] : places) {
         place = out.visits.size();
         const Session& session = history.visits[visit]->session;
-        out.visits.push_back({session.opened_at, session.title});
+        out.visits.push_back({session.opened_at, session.title, session.usage});
     }
     for (const auto& cylinder : history.cylinders) {
         const auto* series = cylinder.of(test);

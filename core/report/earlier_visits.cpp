@@ -81,11 +81,7 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const Finding
     Section section{Label::earlier_visits, {}};
     if (visits.empty()) return section;
     visits.push_back({&visit, found});
-    Dossier until = dossier;
-    std::erase_if(until.visits, [&](const Visit& other) {
-        return other.session.id != visit.session.id && other.session.opened_at >= visit.session.opened_at;
-    });
-    const compare::History history = compare::history_of(until, reference);
+    const compare::History history = compare::history_of(dossier, reference, &visit);
     Sentences said = said_of(history);
     const bool any = !said.sentences.empty();
     add_block(section, std::move(said), any);

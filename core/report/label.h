@@ -13,6 +13,7 @@ enum class Label {
     worth_doing_next,
     cautions,
     plan,
+    work_done,
     complaint,
     readings,
     limits,

@@ -40,8 +40,9 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
     // it rests on; then how the numbers were made.
     for (Section& section : std::vector<Section>{
              complaint(session),
-             in_short(engine, found),
+             in_short(dossier, visit, found, reference),
              remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
+             work_done(dossier, visit),
              plan(visit),
              worth_doing_next(steps),
              cautions(steps, reference),

@@ -51,6 +51,16 @@ inline std::optional<findings::State> judged(findings::State state) {
     return state == findings::State::none ? std::nullopt : std::optional(state);
 }
 
+/// The newest earlier visit with readings; null where there is none.
+inline const Visit* visit_before(const Dossier& dossier, const Visit& visit) {
+    const Visit* out = nullptr;
+    for (const Visit& other : dossier.visits)
+        if (other.session.opened_at < visit.session.opened_at && !other.readings.empty() &&
+            (!out || other.session.opened_at > out->session.opened_at))
+            out = &other;
+    return out;
+}
+
 template <class Block>
 void add_block(Section& to, Block block, bool worth_showing) {
     if (worth_showing) to.blocks.emplace_back(std::move(block));

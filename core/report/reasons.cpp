@@ -102,6 +102,33 @@ Line sum_of(const PlanTotals& totals) {
     return out;
 }
 
+Table plan_table(const std::vector<const PlanLine*>& lines) {
+    Table table{{{{Label::cylinder}, 1.3},
+                 {{Label::option}, 2.0},
+                 {{Label::work}, 4.0},
+                 {{Label::price}, 2.2},
+                 {{Label::if_left}, 3.0},
+                 {{Label::expected}, 2.2}},
+                {}};
+    for (const PlanLine* line : lines) {
+        Cell work;
+        for (const std::string* words : {&line->work, &line->parts, &line->reason})
+            if (!words->empty()) work.lines.push_back({OwnWords{*words}});
+        if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
+        Cell price;
+        if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});
+        if (line->labour) price.lines.push_back({*line->labour});
+        Cell expected;
+        if (line->predicted_low && line->predicted_high)
+            expected = cell({Range{findings::figure_of(*line->predicted_low),
+                                   findings::figure_of(*line->predicted_high)}});
+        table.rows.push_back({line->cylinder ? cell({*line->cylinder}) : Cell{},
+                              cell({word_of(line->option)}), work, price,
+                              line->if_left.empty() ? Cell{} : cell({OwnWords{line->if_left}}), expected});
+    }
+    return table;
+}
+
 std::optional<findings::Message> source_message(const findings::Basis& basis) {
     if (basis.kind != findings::BasisKind::published) return std::nullopt;
     return findings::Message{"source.published", {basis.source}};
@@ -180,29 +207,7 @@ Section cautions(const std::vector<findings::NextStep>& steps, const findings::R
 }
 
 Section plan(const Visit& visit) {
-    Table table{{{{Label::cylinder}, 1.3},
-                 {{Label::option}, 2.0},
-                 {{Label::work}, 4.0},
-                 {{Label::price}, 2.2},
-                 {{Label::if_left}, 3.0},
-                 {{Label::expected}, 2.2}},
-                {}};
-    for (const PlanLine* line : in_order(visit.plan)) {
-        Cell work;
-        for (const std::string* words : {&line->work, &line->parts, &line->reason})
-            if (!words->empty()) work.lines.push_back({OwnWords{*words}});
-        if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
-        Cell price;
-        if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});
-        if (line->labour) price.lines.push_back({*line->labour});
-        Cell expected;
-        if (line->predicted_low && line->predicted_high)
-            expected = cell({Range{findings::figure_of(*line->predicted_low),
-                                   findings::figure_of(*line->predicted_high)}});
-        table.rows.push_back({line->cylinder ? cell({*line->cylinder}) : Cell{},
-                              cell({word_of(line->option)}), work, price,
-                              line->if_left.empty() ? Cell{} : cell({OwnWords{line->if_left}}), expected});
-    }
+    const Table table = plan_table(in_order(visit.plan));
     Facts facts;
     const PlanTotals quick = totals_of(visit.plan, PlanOption::quick_fix);
     const PlanTotals stripping = totals_of(visit.plan, PlanOption::strip);
@@ -221,6 +226,31 @@ Section plan(const Visit& visit) {
     Section section{Label::plan, {}};
     add_block(section, table, !table.rows.empty());
     add_block(section, facts, !facts.facts.empty());
+    return section;
+}
+
+Section work_done(const Dossier& dossier, const Visit& visit) {
+    const Visit* before = visit_before(dossier, visit);
+    Section section{Label::work_done, {}};
+    if (!before) return section;
+    std::vector<PlanLine> done;
+    for (const Visit& other : dossier.visits)
+        for (const PlanLine& line : other.plan)
+            if (line.done_at && line.option != PlanOption::leave && other.session.id != visit.session.id &&
+                *line.done_at >= before->session.opened_at && *line.done_at < visit.session.opened_at)
+                done.push_back(line);
+    // What would have come of leaving it is of no account any more.
+    for (PlanLine& line : done)
+        line.if_left.clear();
+    Table table = plan_table(in_order(done));
+    for (auto& row : table.rows)
+        row.erase(row.begin() + 4);
+    table.columns.erase(table.columns.begin() + 4);
+    Facts facts;
+    add(facts, Label::comes_to, sum_of(totals_of(done)));
+    const bool any = !done.empty();
+    add_block(section, std::move(table), any);
+    add_block(section, std::move(facts), any && !facts.facts.empty());
     return section;
 }
 

@@ -167,6 +167,7 @@ struct Chart {
     struct Visit {
         Timestamp at;
         std::string title;
+        std::optional<TypedUsage> usage;  ///< what its meter read
     };
     struct Point {
         std::size_t visit = 0;

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <set>
 
+#include "core/compare/history.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -206,7 +207,9 @@ Cell clearance_cell(const Visit& visit, int cylinder, const ValveAt& at) {
 
 }  // namespace
 
-Section in_short(const Engine& engine, const Findings& found) {
+Section in_short(const Dossier& dossier, const Visit& visit, const Findings& found,
+                 const findings::Reference& reference) {
+    const Engine& engine = dossier.engine;
     Section section{Label::in_short,
                     {Sentences{{{found.headline, any(found, measured) ? judged(found.state) : State::none,
                                  std::nullopt}}}}};
@@ -225,6 +228,11 @@ Section in_short(const Engine& engine, const Findings& found) {
         verdicts.verdicts.push_back(
             {cylinder.number, name_of(engine, cylinder.number), state_of(cylinder), cylinder.headline});
     add_block(section, verdicts, !verdicts.verdicts.empty());
+    // Why it is believed stands with the earlier visits.
+    Sentences since;
+    for (const auto& cylinder : compare::since_repair_at(dossier, visit, reference))
+        since.sentences.push_back({cylinder.since.message, State::borderline, cylinder.cylinder});
+    add_block(section, since, !since.sentences.empty());
     return section;
 }
 

@@ -11,7 +11,8 @@
 namespace lapwing::report {
 
 // results.cpp: what was measured
-Section in_short(const Engine& engine, const findings::Findings& found);
+Section in_short(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
+                 const findings::Reference& reference);
 Section readings(const Engine& engine, const findings::Findings& found);
 Section clearances(const Engine& engine, const Visit& visit);
 Section exits(const Engine& engine, const findings::Findings& found);
@@ -43,6 +44,8 @@ Section worth_doing_next(const std::vector<findings::NextStep>& steps);
 /// Those of the next steps, and of what a report always leads to.
 Section cautions(const std::vector<findings::NextStep>& steps, const findings::Reference& reference);
 Section plan(const Visit& visit);
+/// Of the plans of earlier visits, between the one before and this one.
+Section work_done(const Dossier& dossier, const Visit& visit);
 Section uncertainty(const findings::Findings& found);
 Section worked(const findings::Findings& found);
 Section sources(const findings::Findings& found, const findings::Reference& reference);

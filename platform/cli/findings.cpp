@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <sstream>
 
+#include "core/compare/history.h"
 #include "core/odds/verdict.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/file_units.h"
@@ -99,6 +100,21 @@ void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const 
         out["contradictions"].push_back(std::move(contradiction));
 }
 
+using Since = std::vector<compare::CylinderSince>;
+
+const compare::SinceRepair* since_repair(const Since& since, int cylinder) {
+    const auto found = std::ranges::find(since, cylinder, &compare::CylinderSince::cylinder);
+    return found == since.end() ? nullptr : &found->since;
+}
+
+Json since_json(const compare::SinceRepair* since, const Sentences& say) {
+    if (!since) return nullptr;
+    return {{"code", since->message.code},
+            {"text", say.of(since->message)},
+            {"path", since->path ? Json(word(*since->path)) : Json(nullptr)},
+            {"evidence", texts(since->evidence, say)}};
+}
+
 Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& say) {
     Json out;
     out["number"] = cylinder.number;
@@ -111,8 +127,8 @@ Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& 
     return out;
 }
 
-void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Dossier& dossier,
-                std::size_t at, const Sentences& say) {
+void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
+                const Dossier& dossier, std::size_t at, const Sentences& say) {
     const Session& session = dossier.visits[at].session;
     Json out;
     out["visit"] = {{"number", at + 1},
@@ -122,6 +138,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     out["cylinders"] = Json::array();
     for (const auto& cylinder : found.cylinders) {
         out["cylinders"].push_back(cylinder_json(cylinder, say));
+        out["cylinders"].back()["since_repair"] = since_json(since_repair(since, cylinder.number), say);
         if (const auto* of = leaks.cylinder(cylinder.number))
             add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say);
     }
@@ -164,14 +181,20 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     fmt::print("{}\n", out.dump());
 }
 
-void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Dossier& dossier,
-                std::size_t at, const Sentences& say, const findings::Reference& reference) {
+void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
+                const Dossier& dossier, std::size_t at, const Sentences& say,
+                const findings::Reference& reference) {
     const Session& session = dossier.visits[at].session;
     fmt::print("{}, visit {} of {}: {}, {}\n{}\n", dossier.engine.name, at + 1, dossier.visits.size(),
                session.title, to_rfc3339(session.opened_at).substr(0, 10), say.of(found.headline));
     for (const auto& cylinder : found.cylinders) {
         fmt::print("\nCylinder {}: {}\n  {}\n", cylinder.number, say.name(cylinder.state),
                    say.of(cylinder.headline));
+        if (const auto* back = since_repair(since, cylinder.number)) {
+            fmt::print("  {}\n", say.of(back->message));
+            for (const auto& evidence : back->evidence)
+                fmt::print("    {}\n", say.of(evidence));
+        }
         say.print("Rules of thumb", cylinder.rules_of_thumb);
         say.print("Contradictions", cylinder.contradictions);
         say.print("Before any verdict", cylinder.questions);
@@ -233,10 +256,11 @@ Outcome run(Arguments& arguments) {
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
     if (!leaks) return refused(leaks.error());
     found.next = odds::steps_by_worth(found, *leaks, *reference);
+    const Since since = compare::since_repair_at(*dossier, visit, *reference);
     if (arguments.json())
-        print_json(found, *leaks, *dossier, *at, say);
+        print_json(found, *leaks, since, *dossier, *at, say);
     else
-        print_text(found, *leaks, *dossier, *at, say, *reference);
+        print_text(found, *leaks, since, *dossier, *at, say, *reference);
     return Exit::done;
 }
 
@@ -255,8 +279,9 @@ Verb findings_verb() {
           "default this program's own"},
          json_option},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.\n"
-        "Keys: visit, cylinders (number, state, headline, points_at, rules_of_thumb, contradictions, "
-        "questions, path_share {path: {mean, lo, hi}}, main_path_probability {path, seals_well}, "
+        "Keys: visit, cylinders (number, state, headline, points_at, since_repair, rules_of_thumb, "
+        "contradictions, questions, path_share {path: {mean, lo, hi}}, main_path_probability {path, "
+        "seals_well}, "
         "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
         "lo, hi}}, unsure, effective_samples, odds_headline, reasons), engine (state, headline, spread, "
         "contradictions, "

@@ -20,6 +20,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Worth doing next");
         case Label::cautions:
             return QT_TRANSLATE_NOOP("Report", "Cautions");
+        case Label::work_done:
+            return QT_TRANSLATE_NOOP("Report", "What was done");
         case Label::plan:
             return QT_TRANSLATE_NOOP("Report", "Plan");
         case Label::complaint:

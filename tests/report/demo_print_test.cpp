@@ -69,6 +69,22 @@ protected:
     }
 };
 
+/// The story of the V-twin: rings of cylinder 2 new in April, leaking again a year later.
+TEST_P(Demo, SaysInShortWhatIsComingBack) {
+    const report::Report report = Demo::report();
+    const auto& in_short =
+        *std::ranges::find(report.sections, report::Label::in_short, &report::Section::heading);
+    std::vector<int> back;
+    for (const auto& block : in_short.blocks)
+        if (const auto* said = std::get_if<report::Sentences>(&block))
+            for (const auto& sentence : said->sentences)
+                if (const auto* message = std::get_if<findings::Message>(&sentence.text);
+                    message && message->code == "history.coming_back")
+                    back.push_back(sentence.cylinder.value_or(0));
+    const bool a_year_later = GetParam().file == std::string_view("orchard-v-twin") && GetParam().visit == 2;
+    EXPECT_EQ(back, a_year_later ? std::vector{2} : std::vector<int>{});
+}
+
 TEST_P(Demo, TakesAtMostFourPages) {
     const report::Report report = Demo::report();
     const Paper on_a4(report);

@@ -162,6 +162,17 @@ class Compare(CliTest):
         self.assertEqual([p["after_repair"] for p in two["leakdown"]["points"]], [False, True, False])
         self.assertIn("coming back", self.done("history", SOURCE / "assets/demo/orchard-v-twin.lapwing"))
 
+    def test_findings_of_that_visit_say_so_too(self):
+        demo = SOURCE / "assets/demo/orchard-v-twin.lapwing"
+        for visit, code in ((2, None), (3, "history.coming_back")):
+            one, two = self.json("findings", demo, "--visit", str(visit))["cylinders"]
+            self.assertIsNone(one["since_repair"])
+            self.assertEqual(two["since_repair"] and two["since_repair"]["code"], code)
+        self.assertEqual(two["since_repair"]["path"], "rings")
+        said = self.done("findings", demo, "--visit", "3")
+        self.assertIn("is coming back", said)
+        self.assertIn("worse beyond doubt", said)
+
     def test_wrong_use_and_refusals(self):
         demo = SOURCE / "assets/demo/orchard-v-twin.lapwing"
         self.assertIn("--visits", self.fails(WRONG_USE, "compare", demo, "--visits", "1", "9"))

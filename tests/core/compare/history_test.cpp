@@ -127,6 +127,30 @@ TEST(History, TheRingLeakIsComingBack) {
     EXPECT_TRUE(says("history.same_as_before"));
 }
 
+TEST(History, AVisitSaysWhatItsOwnReadingsSayOfTheRepair) {
+    Told told({"4.6bar"});
+    Years& years = told.years;
+    years.hear(years.dossier.visits[2], Exit::breather, Loudness::clear);
+    const auto at = [&](std::size_t visit) {
+        return since_repair_at(years.dossier, years.dossier.visits[visit], Years::reference());
+    };
+    EXPECT_TRUE(at(0).empty());
+    EXPECT_TRUE(at(1).empty());
+    ASSERT_EQ(at(2).size(), 1U);
+    EXPECT_EQ(at(2).front().cylinder, 1);
+    EXPECT_EQ(at(2).front().since.message.code, "history.coming_back");
+
+    // Nothing measured at the next one: it has nothing to say. Another repair after that changes nothing
+    // here.
+    years.open();
+    EXPECT_TRUE(at(3).empty());
+    years.done(years.dossier.visits[3], 1, 10);
+    years.leak(years.open(30), "5.5bar", "5.3bar", 1, Tag::after_repair);
+    EXPECT_TRUE(at(4).empty());
+    ASSERT_EQ(at(2).size(), 1U);
+    EXPECT_EQ(at(2).front().since.message.code, "history.coming_back");
+}
+
 TEST(History, TwoTestsTogetherSayWhatNeitherSaysAlone) {
     Told told({"5.0bar"});
     Years& years = told.years;

@@ -238,6 +238,38 @@ TEST(Report, KeepsThePlanInItsOrder) {
     EXPECT_NE(fact(*blocks<Facts>(*section(report, Label::plan)).at(0), Label::owner_answer), nullptr);
 }
 
+TEST(Report, SaysWhatWasDoneSinceTheVisitBefore) {
+    sample::Shop shop = sample::orchard();
+    EXPECT_EQ(section(shop.report(), Label::work_done), nullptr);
+    Visit& before = shop.dossier.visits.front();
+    PlanLine line;
+    line.session = before.session.id;
+    line.option = PlanOption::strip;
+    line.cylinder = 2;
+    line.work = "Rings new";
+    line.if_left = "Oil use rises";
+    line.price = Money{"290", "EUR"};
+    before.plan = {line, line, line};
+    before.plan[1].work = "Not done yet";
+    before.plan[2].option = PlanOption::leave;
+    const auto day_ms = 86'400'000;
+    before.plan[0].done_at = Timestamp{before.session.opened_at.unix_ms + day_ms, 60};
+    before.plan[2].done_at = before.plan[0].done_at;
+    const Report report = shop.report();
+    const Section* done = section(report, Label::work_done);
+    ASSERT_NE(done, nullptr);
+    const Table& table = *blocks<Table>(*done).at(0);
+    ASSERT_EQ(table.rows.size(), 1U);
+    EXPECT_EQ(own(cell(table, 0, Label::work).lines[0][0]), "Rings new");
+    EXPECT_EQ(own(cell(table, 0, Label::price).lines[0][0]), "290 EUR");
+    EXPECT_TRUE(std::ranges::none_of(table.columns, [](const Column& column) {
+        return std::get<Label>(column.head.front()) == Label::if_left;
+    }));
+    // Done before the visit before: it belongs to that one's report.
+    before.plan[0].done_at = Timestamp{before.session.opened_at.unix_ms - day_ms, 60};
+    EXPECT_EQ(section(shop.report(), Label::work_done), nullptr);
+}
+
 TEST(Report, TellsApartNotListenedFromNothingHeard) {
     const Report report = sample::orchard().report();
     const Table& table = *blocks<Table>(*section(report, Label::exits)).at(0);
