@@ -7,6 +7,7 @@
 #include <cmath>
 #include <deque>
 
+#include "core/base/apart.h"
 #include "core/compare/measured.h"
 #include "core/uncertainty/coverage.h"
 
@@ -70,7 +71,6 @@ private:
     }
 
     static void judge(Proof& out, const Crossed& there) {
-        constexpr double hair_pa = 1e-3;  // both ends belong to the range, whatever unit they were typed in
         const double read = there.value.value;
         const auto is = [&](Outcome outcome, std::string_view code) {
             out.outcome = outcome;
@@ -78,9 +78,9 @@ private:
         };
         if (there.prevented())
             is(Outcome::not_comparable, "proof.not_comparable");
-        else if (read < out.low.si - hair_pa)
+        else if (is_below(read, out.low.si))
             is(Outcome::below, "proof.below");
-        else if (read > out.high.si + hair_pa)
+        else if (is_above(read, out.high.si))
             is(Outcome::above, "proof.above");
         else
             is(Outcome::held, "proof.held");

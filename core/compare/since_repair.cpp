@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
 
 namespace lapwing::compare {
@@ -100,7 +101,7 @@ private:
     }
 
     void oil(const CylinderFindings& now) {
-        if (!now.wet || !now.wet->rise || now.wet->rise->figure.si < reference_.wet.rise) return;
+        if (!now.wet || !now.wet->rise || is_below(now.wet->rise->figure.si, reference_.wet.rise)) return;
         const auto& volume = now.wet->volume_rise;
         if (volume && now.wet->rise->figure.si <= volume->high.si) return;
         evidence_.push_back(say("history.oil_lifts", now.wet->rise->figure));

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "core/base/apart.h"
 #include "core/physics/atmosphere.h"
 
 namespace lapwing::findings {
@@ -84,8 +85,7 @@ Case case_of(const Dossier& dossier, const Visit& visit, const Reference& refere
 }
 
 bool is_large_bore(const Engine& engine, const Reference& reference) {
-    constexpr double hair = 1e-9;
-    return engine.bore && engine.bore->value.si() >= reference.assumed("large-bore") - hair;
+    return engine.bore && !is_below(engine.bore->value.si(), reference.assumed("large-bore"));
 }
 
 double usual_restrictor_m(const Engine& engine, const Reference& reference) {

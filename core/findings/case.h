@@ -70,6 +70,13 @@ std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cran
 std::vector<Heard> exits_of(const Case& at, int cylinder);
 Clearances clearances_of(const Case& at, int cylinder);
 std::optional<Crankcase> crankcase_of(const Case& at);
+struct CrankcaseVerdict {
+    State state = State::none;
+    std::string_view code;
+};
+/// Of one crankcase test, on the pad as in the findings.
+CrankcaseVerdict judge_crankcase(const CrankcaseLimits& limits, const Figure& end,
+                                 const std::optional<TypedTime>& hold);
 
 /// What the cranking model says of that cylinder's dry or wet test, with its tester, adapter and oil; nothing
 /// where the model isn't asked.

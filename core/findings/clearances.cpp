@@ -3,18 +3,26 @@
 
 #include <algorithm>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
+#include "core/findings/clearance_fit.h"
 
 namespace lapwing::findings {
-namespace {
 
-enum class Fit { none, small, right, large, unknown };
+const std::optional<Sourced<ClearanceRange>>& wanted_clearance(const Engine& engine, ValveSide side) {
+    return side == ValveSide::intake ? engine.valves.intake_clearance : engine.valves.exhaust_clearance;
+}
 
 Fit fit_of(const TypedLength& clearance, const std::optional<Sourced<ClearanceRange>>& wanted) {
     if (clearance.si() <= 0.0) return Fit::none;
     if (!wanted) return Fit::unknown;
-    if (clearance.si() < wanted->value.low.si()) return Fit::small;
-    return clearance.si() > wanted->value.high.si() ? Fit::large : Fit::right;
+    if (is_below(clearance.si(), wanted->value.low.si())) return Fit::small;
+    return is_above(clearance.si(), wanted->value.high.si()) ? Fit::large : Fit::right;
+}
+
+Fit fit_of(const Engine& engine, const Clearance& clearance) {
+    const auto& now = clearance.left ? clearance.left : clearance.found;
+    return now ? fit_of(*now, wanted_clearance(engine, clearance.side)) : Fit::unknown;
 }
 
 State state_of(Fit fit) {
@@ -36,13 +44,11 @@ bool too_small(Fit fit) {
     return fit == Fit::none || fit == Fit::small;
 }
 
-}  // namespace
-
 Clearances clearances_of(const Case& at, int cylinder) {
     Clearances out;
     for (const Clearance* valve : standing(at.visit.clearances, cylinder)) {
         const bool intake = valve->side == ValveSide::intake;
-        const auto& wanted = intake ? at.engine.valves.intake_clearance : at.engine.valves.exhaust_clearance;
+        const auto& wanted = wanted_clearance(at.engine, valve->side);
         const auto& last = valve->left ? valve->left : valve->found;
         if (!last) continue;
         (intake ? out.recorded_intake : out.recorded_exhaust) = true;

@@ -1,11 +1,21 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include <cmath>
-
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 
 namespace lapwing::findings {
+
+CrankcaseVerdict judge_crankcase(const CrankcaseLimits& limits, const Figure& end,
+                                 const std::optional<TypedTime>& hold) {
+    if (!limits.end_at_least) return {State::none, "crankcase.no_limit"};
+    const double least = limits.end_at_least->si();
+    if (is_below(end.si, least)) return {State::fault, "crankcase.loses"};
+    if (limits.hold && hold && is_below(hold->si(), limits.hold->si()))
+        return {State::borderline, "crankcase.too_short"};
+    if (is_below(end.si, least + end.u95.value_or(0.0))) return {State::borderline, "crankcase.close"};
+    return {State::good, hold ? "crankcase.holds" : "crankcase.holds_no_time"};
+}
 
 std::optional<Crankcase> crankcase_of(const Case& at) {
     auto readings = counted(at, TestKind::crankcase, 0);
@@ -26,26 +36,19 @@ std::optional<Crankcase> crankcase_of(const Case& at) {
         out.hold = std::move(hold);
     }
     const CrankcaseLimits& limits = at.engine.crankcase;
+    const auto [state, code] = judge_crankcase(limits, out.end.figure, last.hold);
+    out.state = state;
     if (!limits.end_at_least) {
-        out.remark = remark("crankcase.no_limit", out.set.figure, out.end.figure);
+        out.remark = remark(code, out.set.figure, out.end.figure);
         return out;
     }
     const Figure least = figure_of(*limits.end_at_least);
-    const double above = out.end.figure.si - least.si;
-    if (above < 0.0) {
-        out.state = State::fault;
-        out.remark = remark("crankcase.loses", out.end.figure, least);
-    } else if (limits.hold && last.hold && last.hold->si() < limits.hold->si()) {
-        out.state = State::borderline;
-        out.remark = remark("crankcase.too_short", figure_of(*last.hold), figure_of(*limits.hold));
-    } else if (above < out.end.figure.u95.value_or(0.0)) {
-        out.state = State::borderline;
-        out.remark = remark("crankcase.close", out.end.figure, least);
-    } else {
-        out.state = State::good;
-        out.remark = last.hold ? remark("crankcase.holds", out.end.figure, least, figure_of(*last.hold))
-                               : remark("crankcase.holds_no_time", out.end.figure, least);
-    }
+    if (code == "crankcase.too_short")
+        out.remark = remark(code, figure_of(*last.hold), figure_of(*limits.hold));
+    else if (code == "crankcase.holds")
+        out.remark = remark(code, out.end.figure, least, figure_of(*last.hold));
+    else
+        out.remark = remark(code, out.end.figure, least);
     out.remark.from = {out.end.from};
     out.remark.from.back().source = say("source.card", word_of(limits.origin), limits.note);
     return out;

@@ -128,9 +128,9 @@ Message headline_of(const Case& at, const Findings& findings) {
         }))
         return say("engine.low_but_seals");
     const bool by_limit = at.limits.lowest && count > 1;
-    if (by_limit && each(findings, [&](const CylinderFindings& cylinder) {
-            return cylinder.dry && !cylinder.leak_down &&
-                   cylinder.dry->final.figure.si < at.limits.lowest->figure.si;
+    // As each was judged: what stood in a reading's way was allowed for there.
+    if (by_limit && each(findings, [](const CylinderFindings& cylinder) {
+            return cylinder.dry && !cylinder.leak_down && cylinder.dry->state == State::fault;
         }))
         return say("engine.low_everywhere");
     const CylinderList faults = in_state(findings, State::fault);

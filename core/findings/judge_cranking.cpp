@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/instruments.h"
 #include "core/physics/atmosphere.h"
@@ -31,7 +32,7 @@ void judge_by_typical(const Case& at, Cranking& reading) {
     };
     const Figure low = scaled(range->low);
     const Figure high = scaled(range->high);
-    const bool below = reading.final.figure.si < low.si;
+    const bool below = is_below(reading.final.figure.si, low.si);
     if (reading.state == State::none) reading.state = below ? State::borderline : State::good;
     Remark why = remark(below ? "why.below_typical" : "why.within_typical", reading.final.figure, low, high);
     Derivation from;
@@ -137,19 +138,19 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
         // The limit's own doubt is that of the air pressure it was scaled by.
         const double doubt = std::hypot(final.u95.value_or(0.0), limits.lowest->figure.u95.value_or(0.0));
         const bool close = std::abs(above) < doubt;
-        if (above < 0.0 && !(put_right && close)) {
+        if (is_below(final.si, limits.lowest->figure.si) && !(put_right && close)) {
             reading.state = State::fault;
             because("why.below_lowest", *limits.lowest);
-        } else if (above < doubt) {
+        } else if (is_below(final.si, limits.lowest->figure.si + doubt)) {
             reading.state = State::borderline;
         }
         if (close) because(put_right ? "why.put_right_close" : "why.close_to_lowest", *limits.lowest);
     }
-    if (limits.low && final.si < limits.low->figure.si && reading.state != State::fault) {
+    if (limits.low && is_below(final.si, limits.low->figure.si) && reading.state != State::fault) {
         reading.state = State::borderline;
         because("why.below_low", *limits.low);
     }
-    if (limits.high && reading.final.figure.si > limits.high->figure.si)
+    if (limits.high && is_above(reading.final.figure.si, limits.high->figure.si))
         reading.why.push_back({say("why.above_high", reading.final.figure, limits.high->figure),
                                {reading.final.from, limits.high->from}});
     if (reading.why.empty())

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
 
 namespace lapwing::findings {
@@ -78,16 +79,16 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
         const auto [least, most] = std::ranges::minmax_element(leaking, {}, &Leaking::leakage);
         const double difference = most->leakage - least->leakage;
         const Figure shown = share(difference, difference_u95(*most, *least));
-        constexpr double hair = 1e-9;
-        RuleVerdict verdict{band.id, difference <= *band.spread_good + hair, State::none, {}, {}};
+        RuleVerdict verdict{band.id, !is_above(difference, *band.spread_good), State::none, {}, {}};
         if (!verdict.holds) verdict.failing = {most->cylinder};
         const double allowed = band.spread_borderline.value_or(*band.spread_good);
-        verdict.remark =
-            verdict.holds ? remark("leak.spread_holds", shown, share(*band.spread_good), band.basis.source)
-            : difference <= allowed + hair ? remark("leak.spread_borderline", shown, share(*band.spread_good),
-                                                    share(allowed), band.basis.source)
-                                           : remark("leak.spread_fails", shown, share(allowed),
-                                                    band.basis.source, most->cylinder, least->cylinder);
+        verdict.remark = verdict.holds
+                             ? remark("leak.spread_holds", shown, share(*band.spread_good), band.basis.source)
+                         : !is_above(difference, allowed)
+                             ? remark("leak.spread_borderline", shown, share(*band.spread_good),
+                                      share(allowed), band.basis.source)
+                             : remark("leak.spread_fails", shown, share(allowed), band.basis.source,
+                                      most->cylinder, least->cylinder);
         Derivation from;
         from.title = Word{"from:leak_spread"};
         from.symbols = "L_max − L_min";

@@ -8,6 +8,7 @@
 #include <functional>
 #include <limits>
 
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 #include "core/uncertainty/coverage.h"
 #include "core/uncertainty/leakage.h"
@@ -235,8 +236,7 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
         // That leaks differ from one reading to the next is in the maker's figure already.
         const bool close = std::abs(over) < u95_without(leakage, "leak_repeat");
         if (close) why.push_back(remark("why.leak_close", leakage.figure, figure_of(*most)));
-        constexpr double hair = 1e-9;
-        if (over > hair) return State::fault;
+        if (is_above(leakage.figure.si, most->si())) return State::fault;
         return close ? State::borderline : State::good;
     }
     const LeakageBand& band = at.reference.deciding_band();

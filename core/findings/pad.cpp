@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 #include "core/findings/leak_sums.h"
 #include "core/findings/pad_facts.h"
@@ -82,7 +83,7 @@ private:
         if (value.si() < 0.0) ask("pad.negative");
         if (!tester_) return;
         const Gauge& gauge = is_set && tester_->supply_gauge ? *tester_->supply_gauge : tester_->gauge;
-        if (value.si() > gauge.full_scale.si())
+        if (is_above(value.si(), gauge.full_scale.si()))
             ask("pad.over_scale", figure_of(value), figure_of(gauge.full_scale));
     }
 
@@ -157,11 +158,11 @@ private:
             ask("pad.no_set");
             return;
         }
-        if (entry_.held->si() > set->si()) {
+        if (is_above(entry_.held->si(), set->si())) {
             ask("pad.held_over_set", figure_of(*entry_.held), figure_of(*set));
             return;
         }
-        constexpr double noticeably = 0.05;
+        const double noticeably = at_.reference.assumed("set-differs");
         if (entry_.set && tester_ && tester_->set_pressure &&
             std::abs(set->si() - tester_->set_pressure->si()) > noticeably * tester_->set_pressure->si() &&
             at_.visit.session.conditions.crank_held_by != CrankHeldBy::low_pressure)
@@ -190,14 +191,9 @@ private:
     void crankcase() {
         if (!entry_.held) return;
         out_.value = as_typed(*entry_.held);
-        if (entry_.set && entry_.held->si() > entry_.set->si())
+        if (entry_.set && is_above(entry_.held->si(), entry_.set->si()))
             ask("pad.held_over_set", figure_of(*entry_.held), figure_of(*entry_.set));
-        if (const auto& least = at_.engine.crankcase.end_at_least) {
-            const double above = entry_.held->si() - least->si();
-            out_.state = above < 0.0                                    ? State::fault
-                         : above < out_.value->figure.u95.value_or(0.0) ? State::borderline
-                                                                        : State::good;
-        }
+        out_.state = judge_crankcase(at_.engine.crankcase, out_.value->figure, entry_.hold).state;
     }
 
     const Case& at_;

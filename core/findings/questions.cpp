@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/base/apart.h"
 #include "core/findings/case.h"
 
 namespace lapwing::findings {
@@ -27,8 +28,9 @@ void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
     const double low = at.reference.assumed("decompressor-low");
     const double high = at.reference.assumed("decompressor-high");
     const bool typical = final >= low && final <= high;
-    const bool under = (at.limits.lowest && final < at.limits.lowest->figure.si) ||
-                       (at.limits.low && final < at.limits.low->figure.si);
+    // With a decompressor at work nothing was put right: the reading itself is held against the limits.
+    const bool under = (at.limits.lowest && is_below(final, at.limits.lowest->figure.si)) ||
+                       (at.limits.low && is_below(final, at.limits.low->figure.si));
     if (at.decompressor_works()) {
         if (typical || under || final < low)
             cylinder.questions.push_back(remark("question.decompressor", cylinder.number));
@@ -65,7 +67,7 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
     }
     if (cylinder.dry) {
         ask_decompressor(at, cylinder);
-        if (at.limits.high && cylinder.dry->final.figure.si > at.limits.high->figure.si)
+        if (at.limits.high && is_above(cylinder.dry->final.figure.si, at.limits.high->figure.si))
             cylinder.questions.push_back(remark("question.above_high", number, cylinder.dry->final.figure));
     }
     if (oiled_before_leak_down(at, cylinder))

@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/base/apart.h"
+
 namespace lapwing::findings {
 namespace {
 
@@ -26,10 +28,8 @@ double si_of(double value, std::string_view unit) {
 }  // namespace
 
 State LeakageBand::judge(double leakage) const {
-    // Readings are written in whole per cent or psi: a rounding in the last binary digit must not tip them.
-    constexpr double hair = 1e-9;
-    if (leakage <= good + hair) return State::good;
-    return leakage <= borderline + hair ? State::borderline : State::fault;
+    if (!is_above(leakage, good)) return State::good;
+    return is_above(leakage, borderline) ? State::fault : State::borderline;
 }
 
 const LeakageBand& Reference::deciding_band() const {

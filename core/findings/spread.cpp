@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 #include "core/uncertainty/coverage.h"
 
@@ -119,21 +120,18 @@ CylinderList failing(const Levels& levels, Fails fails) {
     return out;
 }
 
-// Readings and rules come in whole psi or tenths of a bar: 75 % of 100 is met by 75.
-constexpr double hair = 1e-9;
-
 RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
     RuleVerdict out{rule.id, true, State::none, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
     const double least = rule.share * levels.highest.pa;
     const Figure shown = share(ratio, ratio_doubt(levels).all());
-    out.failing = failing(levels, [&](double pa) { return pa < least * (1.0 - hair); });
+    out.failing = failing(levels, [&](double pa) { return is_below(pa, least); });
     out.remark = out.failing.empty()
                      ? remark("spread.ratio_holds", shown, share(rule.share), rule.basis.source)
                      : remark("spread.ratio_fails", out.failing, shown, share(rule.share), rule.basis.source);
     if (out.failing.empty() && rule.at_least) {
         const double floor = rule.at_least->si();
-        out.failing = failing(levels, [&](double pa) { return pa < floor * (1.0 - hair); });
+        out.failing = failing(levels, [&](double pa) { return is_below(pa, floor); });
         if (!out.failing.empty())
             out.remark = remark("spread.ratio_under", out.failing, pressure(floor), rule.basis.source);
     }
@@ -145,7 +143,7 @@ RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
 RuleVerdict judge_average(const SpreadRule& rule, const Levels& levels) {
     RuleVerdict out{rule.id, true, State::none, {}, {}};
     const double least = (1.0 - rule.share) * levels.average;
-    out.failing = failing(levels, [&](double pa) { return pa <= least * (1.0 + hair); });
+    out.failing = failing(levels, [&](double pa) { return !is_above(pa, least); });
     out.holds = out.failing.empty();
     // The gauge is out for all of them alike, scatter and rounding are not.
     const auto count = static_cast<double>(levels.all.size());
@@ -181,7 +179,7 @@ RuleVerdict judge_difference(const Case& at, const Levels& levels) {
     const double both = std::hypot(doubt.all(), limit.figure.u95.value_or(0.0));
     const Figure shown = figure(Dimension::pressure_difference, difference, doubt.all());
     out.failing =
-        failing(levels, [&](double pa) { return levels.highest.pa - pa > limit.figure.si * (1.0 + hair); });
+        failing(levels, [&](double pa) { return is_above(levels.highest.pa - pa, limit.figure.si); });
     out.holds = out.failing.empty();
     const bool close = std::abs(difference - limit.figure.si) < both;
     // What the model had to put right first fails only where its doubt leaves no other way.
@@ -209,7 +207,7 @@ RuleVerdict judge_own_ratio(const Case& at, const Levels& levels) {
     RuleVerdict out{"own-ratio", true, State::fault, {}, {}};
     const double ratio = levels.lowest.pa / levels.highest.pa;
     const Figure shown = share(ratio, ratio_doubt(levels).all());
-    out.failing = failing(levels, [&](double pa) { return pa < least * levels.highest.pa * (1.0 - hair); });
+    out.failing = failing(levels, [&](double pa) { return is_below(pa, least * levels.highest.pa); });
     out.holds = out.failing.empty();
     out.remark = out.holds ? remark("spread.own_ratio_holds", shown, share(least))
                            : remark("spread.own_ratio_fails", out.failing, shown, share(least));

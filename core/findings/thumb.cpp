@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 
 namespace lapwing::findings {
@@ -32,8 +33,7 @@ Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
     if (sealing(cylinder) == State::good) return Verdict::none;
     const Derived& rise = *cylinder.wet->rise;
     const double rule = at.reference.wet.rise;
-    constexpr double hair = 1e-9;
-    const bool rings = rise.figure.si >= rule - hair;
+    const bool rings = !is_below(rise.figure.si, rule);
     const Figure asked = figure(Dimension::share, rule);
     Remark said = remark(rings             ? "thumb.wet_rings"
                          : at.two_stroke() ? "thumb.wet_no_rise_two_stroke"
@@ -63,13 +63,19 @@ Figure first_puff_share(const Case& at, const Cranking& of, double should_pa, co
                                should_pa, highest->scatter_u95));
 }
 
+/// A limit means a reading that nothing stood in the way of. What a reading like this one shows of that.
+double as_read(const Cranking& of) {
+    return of.put_right && of.put_right->figure.si > 0.0 ? of.final.figure.si / of.put_right->figure.si : 1.0;
+}
+
 /// First and last of several strokes against what the cylinder should reach. Every gauge builds up over
 /// several strokes, so only a build-up unlike that of a sound cylinder says anything.
 Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, const Cranking* highest, bool joint) {
     if (!cylinder.dry || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
     if (cylinder.dry->state < State::borderline || seals_well(cylinder)) return Verdict::none;
     const double highest_pa = highest->final.figure.si;
-    const double should = at.limits.low ? std::max(at.limits.low->figure.si, highest_pa) : highest_pa;
+    const double should =
+        at.limits.low ? std::max(at.limits.low->figure.si * as_read(*cylinder.dry), highest_pa) : highest_pa;
     const Figure& first = cylinder.dry->first->figure;
     const double final = cylinder.dry->final.figure.si;
     if (!(should > 0.0) || first.si >= at.reference.assumed("first-puff-low") * should) return Verdict::none;

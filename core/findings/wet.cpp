@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 
 namespace lapwing::findings {
@@ -26,7 +27,7 @@ Derived rise_of(const Case& at, const Cranking& before, const Cranking& after, c
 
 State state_of_rise(const Case& at, const Derived& rise) {
     // A rise says where the leak is, not how large: only the dry reading says whether there is a fault.
-    return rise.figure.si < at.reference.wet.rise ? State::good : State::borderline;
+    return is_below(rise.figure.si, at.reference.wet.rise) ? State::good : State::borderline;
 }
 
 std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry) {

@@ -8,6 +8,7 @@
 #include <string_view>
 #include <utility>
 
+#include "core/base/apart.h"
 #include "core/base/clock.h"
 #include "core/base/uuid.h"
 #include "core/model/engine.h"
@@ -79,7 +80,7 @@ public:
     void ordered(const std::optional<Typed<T>>& low, const std::optional<Typed<T>>& high,
                  std::string_view low_name, std::string_view high_name) {
         if (low && high)
-            that(low->si() <= high->si() * (1.0 + 1e-12), "model.crossed",
+            that(!is_above(low->si(), high->si()), "model.crossed",
                  "{} ({}) is above {} ({}) in the {}: correct one of the two.", low_name, low->text(),
                  high_name, high->text(), what_);
     }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <numbers>
 
+#include "core/base/apart.h"
 #include "core/model/check.h"
 
 namespace lapwing {
@@ -93,7 +94,7 @@ Result<Tester> checked(Tester tester) {
     const Gauge& before_restrictor = tester.supply_gauge ? *tester.supply_gauge : tester.gauge;
     check.positive(tester.set_pressure, model::highest_gauge_pa, "Set pressure");
     if (tester.set_pressure)
-        check.that(tester.set_pressure->si() <= before_restrictor.full_scale.si() * (1.0 + 1e-9),
+        check.that(!is_above(tester.set_pressure->si(), before_restrictor.full_scale.si()),
                    "tester.set_over_scale",
                    "The set pressure ({}) is beyond the gauge's full scale ({}): correct one of them.",
                    tester.set_pressure->text(), before_restrictor.full_scale.text());

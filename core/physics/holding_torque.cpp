@@ -30,7 +30,7 @@ Status check_holding(double gauge_pa, double theta_rad) {
 Result<double> force_at_bar_n(double torque_nm, double bar_m) {
     if (!(bar_m >= 0.01 && bar_m <= 5.0)) {
         return fail("torque.bar",
-                    "A bar of {} m cannot be right. Give its length from the crank's axis, 0.01 to 5 m.",
+                    "A bar of {:.6g} m cannot be right. Give its length from the crank's axis, 0.01 to 5 m.",
                     bar_m);
     }
     return torque_nm / bar_m;

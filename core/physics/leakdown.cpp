@@ -3,25 +3,29 @@
 
 #include "core/physics/leakdown.h"
 
+#include <algorithm>
 #include <boost/math/tools/toms748_solve.hpp>
 #include <cmath>
 #include <cstdint>
 #include <limits>
+
+#include "core/base/apart.h"
 
 namespace lapwing::physics {
 namespace {
 
 Status check(const TesterPneumatics& tester) {
     if (!(tester.ambient_pa >= 20e3 && tester.ambient_pa <= 120e3)) {
-        return fail("leakdown.ambient",
-                    "An air pressure of {} hPa is not one a shop can have. Give what the barometer in the "
-                    "shop shows, "
-                    "200 to 1200 hPa.",
-                    tester.ambient_pa / 100.0);
+        return fail(
+            "leakdown.ambient",
+            "An air pressure of {:.6g} hPa is not one a shop can have. Give what the barometer in the "
+            "shop shows, "
+            "200 to 1200 hPa.",
+            tester.ambient_pa / 100.0);
     }
     if (!(tester.restrictor_diameter_m >= 1e-5 && tester.restrictor_diameter_m <= 0.05)) {
         return fail("leakdown.restrictor",
-                    "A restrictor of {} mm cannot be right. Give 0.01 to 50 mm; most are 1 mm.",
+                    "A restrictor of {:.6g} mm cannot be right. Give 0.01 to 50 mm; most are 1 mm.",
                     tester.restrictor_diameter_m * 1e3);
     }
     if (!(tester.restrictor_cd > 0.0 && tester.restrictor_cd <= 1.0)) {
@@ -50,27 +54,29 @@ double unit_leak_flow(LeakLaw law, double ambient_pa, double held_gauge_pa) {
 
 Result<double> leakage(double set_gauge_pa, double held_gauge_pa) {
     if (!(set_gauge_pa > 0.0 && set_gauge_pa <= 7e6)) {
-        return fail("leakdown.set",
-                    "A set pressure of {} kPa cannot be tested with. Give the gauge pressure with the outlet "
-                    "blocked, "
-                    "above 0; 550 kPa (80 psi) is usual.",
-                    set_gauge_pa / 1e3);
+        return fail(
+            "leakdown.set",
+            "A set pressure of {:.6g} kPa cannot be tested with. Give the gauge pressure with the outlet "
+            "blocked, "
+            "above 0; 550 kPa (80 psi) is usual.",
+            set_gauge_pa / 1e3);
     }
     if (!(held_gauge_pa >= 0.0)) {
-        return fail("leakdown.held_negative",
-                    "A held pressure of {} kPa is not a gauge reading. Give 0 or more; check that the needle "
-                    "rests at "
-                    "zero.",
-                    held_gauge_pa / 1e3);
-    }
-    if (!(held_gauge_pa <= set_gauge_pa)) {
         return fail(
-            "leakdown.held_above_set",
-            "The held pressure ({} kPa) is above the set pressure ({} kPa). Were the two exchanged? If not, "
-            "block the outlet and compare the gauges.",
-            held_gauge_pa / 1e3, set_gauge_pa / 1e3);
+            "leakdown.held_negative",
+            "A held pressure of {:.6g} kPa is not a gauge reading. Give 0 or more; check that the needle "
+            "rests at "
+            "zero.",
+            held_gauge_pa / 1e3);
     }
-    return (set_gauge_pa - held_gauge_pa) / set_gauge_pa;
+    if (!std::isfinite(held_gauge_pa) || is_above(held_gauge_pa, set_gauge_pa)) {
+        return fail("leakdown.held_above_set",
+                    "The held pressure ({:.6g} kPa) is above the set pressure ({:.6g} kPa). Were the two "
+                    "exchanged? If not, "
+                    "block the outlet and compare the gauges.",
+                    held_gauge_pa / 1e3, set_gauge_pa / 1e3);
+    }
+    return std::max(0.0, (set_gauge_pa - held_gauge_pa) / set_gauge_pa);
 }
 
 Result<Leakdown> leakdown(const TesterPneumatics& tester, double held_gauge_pa) {
@@ -79,7 +85,7 @@ Result<Leakdown> leakdown(const TesterPneumatics& tester, double held_gauge_pa) 
     if (!lost) return tl::unexpected(lost.error());
     Leakdown out;
     out.leakage = *lost;
-    if (held_gauge_pa == tester.set_gauge_pa) return out;
+    if (held_gauge_pa >= tester.set_gauge_pa) return out;
     const double flow = restrictor_flow(tester, held_gauge_pa);
     out.flow_anr_m3_s = volume_flow_anr(flow / std::sqrt(gas_constant_air * shop_temperature_k));
     if (held_gauge_pa == 0.0) {
@@ -124,19 +130,19 @@ Result<double> restrictor_area_by_hole_m2(const TesterPneumatics& tester, double
     const auto behind = leakdown(any_restrictor, held_gauge_pa);
     if (!behind) return tl::unexpected(behind.error());
     if (!(hole_diameter_m >= 1e-5 && hole_diameter_m <= 0.05 && hole_cd > 0.0 && hole_cd <= 1.0)) {
-        return fail(
-            "leakdown.check_hole",
-            "A check hole of {} mm with discharge coefficient {} cannot be right. Give the drill's diameter, "
-            "0.01 to 50 mm, and a coefficient above 0 up to 1.",
-            hole_diameter_m * 1e3, hole_cd);
+        return fail("leakdown.check_hole",
+                    "A check hole of {:.6g} mm with discharge coefficient {} cannot be right. Give the "
+                    "drill's diameter, "
+                    "0.01 to 50 mm, and a coefficient above 0 up to 1.",
+                    hole_diameter_m * 1e3, hole_cd);
     }
     if (behind->state != LeakState::measured) {
-        return fail(
-            "leakdown.check_hole",
-            "Holding {} kPa of {} kPa says nothing about the restrictor: the check hole is {}. Use a hole of "
-            "about the restrictor's size.",
-            held_gauge_pa / 1e3, tester.set_gauge_pa / 1e3,
-            behind->state == LeakState::none ? "blocked or too small" : "too large");
+        return fail("leakdown.check_hole",
+                    "Holding {:.6g} kPa of {:.6g} kPa says nothing about the restrictor: the check hole is "
+                    "{}. Use a hole of "
+                    "about the restrictor's size.",
+                    held_gauge_pa / 1e3, tester.set_gauge_pa / 1e3,
+                    behind->state == LeakState::none ? "blocked or too small" : "too large");
     }
     return hole_cd * circle_area_m2(hole_diameter_m) / behind->area_ratio;
 }

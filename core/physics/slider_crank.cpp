@@ -10,19 +10,20 @@ Status check(const SliderCrank& crank) {
     constexpr double largest_m = 1.5;
     const auto sensible = [](double size_m) { return size_m >= smallest_m && size_m <= largest_m; };
     if (!sensible(crank.bore_m)) {
-        return fail("engine.bore", "A bore of {} mm is not an engine's. Give 5 to 1500 mm.",
+        return fail("engine.bore", "A bore of {:.6g} mm is not an engine's. Give 5 to 1500 mm.",
                     crank.bore_m * 1e3);
     }
     if (!sensible(crank.stroke_m)) {
-        return fail("engine.stroke", "A stroke of {} mm is not an engine's. Give 5 to 1500 mm.",
+        return fail("engine.stroke", "A stroke of {:.6g} mm is not an engine's. Give 5 to 1500 mm.",
                     crank.stroke_m * 1e3);
     }
     if (!(crank.rod_m > 0.6 * crank.stroke_m && crank.rod_m < 10.0)) {
-        return fail("engine.rod",
-                    "A connecting rod of {} mm does not fit a stroke of {} mm. Give the length between the "
-                    "centres of "
-                    "its eyes; it is usually 1.5 to 2 times the stroke.",
-                    crank.rod_m * 1e3, crank.stroke_m * 1e3);
+        return fail(
+            "engine.rod",
+            "A connecting rod of {:.6g} mm does not fit a stroke of {:.6g} mm. Give the length between the "
+            "centres of "
+            "its eyes; it is usually 1.5 to 2 times the stroke.",
+            crank.rod_m * 1e3, crank.stroke_m * 1e3);
     }
     return {};
 }

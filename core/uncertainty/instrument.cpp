@@ -53,27 +53,30 @@ AccuracyClass asme_b40_100(AsmeGrade grade) {
 
 Status check(const Gauge& gauge) {
     if (!(gauge.span_pa > 0.0 && gauge.span_pa <= 1e8)) {
-        return fail("gauge.span", "A gauge that reads from 0 to {} kPa cannot be right. Give its full scale.",
+        return fail("gauge.span",
+                    "A gauge that reads from 0 to {:.6g} kPa cannot be right. Give its full scale.",
                     gauge.span_pa / 1e3);
     }
     for (double limit :
          {gauge.accuracy.lower_quarter, gauge.accuracy.middle_half, gauge.accuracy.upper_quarter}) {
         if (!(limit > 0.0 && limit <= 0.2)) {
             return fail("gauge.class",
-                        "An error limit of {} % of span is not a gauge's. Give above 0 up to 20 %.",
+                        "An error limit of {:.6g} % of span is not a gauge's. Give above 0 up to 20 %.",
                         limit * 100.0);
         }
     }
     if (!(gauge.readable_step_pa >= 0.0 && gauge.readable_step_pa <= gauge.span_pa)) {
-        return fail("gauge.step",
-                    "A readable step of {} kPa does not fit a gauge of {} kPa. Give half a graduation.",
-                    gauge.readable_step_pa / 1e3, gauge.span_pa / 1e3);
+        return fail(
+            "gauge.step",
+            "A readable step of {:.6g} kPa does not fit a gauge of {:.6g} kPa. Give half a graduation.",
+            gauge.readable_step_pa / 1e3, gauge.span_pa / 1e3);
     }
     if (!(gauge.zero_limit_pa >= 0.0 && gauge.zero_limit_pa <= gauge.span_pa)) {
-        return fail("gauge.zero",
-                    "A zero error of {} kPa does not fit a gauge of {} kPa. Give how far the needle rests "
-                    "from zero.",
-                    gauge.zero_limit_pa / 1e3, gauge.span_pa / 1e3);
+        return fail(
+            "gauge.zero",
+            "A zero error of {:.6g} kPa does not fit a gauge of {:.6g} kPa. Give how far the needle rests "
+            "from zero.",
+            gauge.zero_limit_pa / 1e3, gauge.span_pa / 1e3);
     }
     const auto& shares = gauge.shares;
     if (!(shares.offset >= 0.0 && shares.gain >= 0.0 && shares.offset + shares.gain <= 1.0)) {

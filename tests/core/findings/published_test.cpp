@@ -9,7 +9,7 @@
 namespace lapwing::findings {
 namespace {
 
-constexpr double psi = 6894.757;
+constexpr double psi = 6894.757;  // NIST SP 811
 
 TEST(Published, ArmyTm538953591411AndP1VerdictSet) {
     // Army TM 5-3895-359-14&P: 445 440 405 435 psi, limit 25 psi: cylinder 3 faulty.
