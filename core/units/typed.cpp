@@ -69,9 +69,14 @@ Result<SplitQuantity> split_quantity(std::string_view text) {
     std::string_view symbol = end == std::string_view::npos ? std::string_view{} : text.substr(end);
     while (!symbol.empty() && symbol.front() == ' ')
         symbol.remove_prefix(1);
-    return canonical_digits(number).map([&](std::string digits) {
-        return SplitQuantity{std::move(digits), symbol};
-    });
+    // "1e5psi": digits only, without an exponent. The whole text is said again, since "" would tell nothing.
+    const bool exponent = symbol.size() > 1 && (symbol[0] == 'e' || symbol[0] == 'E') &&
+                          std::string_view("+-0123456789").find(symbol[1]) != std::string_view::npos;
+    auto digits = canonical_digits(exponent ? text : number);
+    if (!digits)
+        return fail("units.not_a_number",
+                    "\"{}\" is not a number. Type digits with at most one decimal mark.", std::string(text));
+    return SplitQuantity{std::move(*digits), symbol};
 }
 
 std::string known_units(std::span<const UnitEntry> units) {

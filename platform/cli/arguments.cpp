@@ -5,6 +5,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <regex>
 
 namespace lapwing::cli {
 namespace {
@@ -50,7 +51,34 @@ std::string wrapped(std::string_view text, std::size_t first_at, std::size_t ind
     return out;
 }
 
+struct Amount {
+    std::string_view dimension;
+    double si = 0.0;
+};
+
+/// In whichever dimension knows the unit.
+std::optional<Amount> amount_of(double number, std::string_view symbol) {
+    std::optional<Amount> out;
+    const auto try_one = [&]<class Tag>(Tag) {
+        if (const auto unit = Unit<Tag>::find(symbol)) out = Amount{Tag::name, unit->quantity(number).si()};
+    };
+    try_one(PressureTag{});
+    try_one(LengthTag{});
+    try_one(VolumeTag{});
+    try_one(AreaTag{});
+    try_one(TemperatureTag{});
+    try_one(RotationTag{});
+    return out;
+}
+
 }  // namespace
+
+Status above_absolute_zero(const TypedTemperature& temperature) {
+    if (temperature.si() >= 0.0) return {};
+    return fail("units.below_absolute_zero",
+                "{} is colder than anything can be. Give a temperature above -273.15 degC.",
+                temperature.digits() + ' ' + std::string(temperature.unit().symbol()));
+}
 
 tl::expected<Arguments, Failure> Arguments::parse(const Verb& verb, std::span<const std::string> words) {
     Arguments out;
@@ -133,8 +161,36 @@ std::size_t Arguments::choice(std::string_view name, std::span<const std::string
     return 0;
 }
 
-void Arguments::complain(std::string_view name, std::string_view sentence) {
-    if (!wrong_) wrong_ = Failure{Exit::wrong_use, fmt::format("{}: {}", name, sentence)};
+void Arguments::complain(std::string_view name, std::string_view sentence, Exit exit) {
+    if (!wrong_) wrong_ = Failure{exit, fmt::format("{}: {}", name, sentence)};
+}
+
+std::string Arguments::as_typed(const std::string& sentence) const {
+    static const std::regex amount(R"((-?\d+(?:\.\d+)?(?:e[+-]?\d+)?) ([A-Za-z][A-Za-z0-9/]*))");
+    std::string out;
+    auto from = sentence.begin();
+    for (std::sregex_iterator at(sentence.begin(), sentence.end(), amount), end; at != end; ++at) {
+        const auto typed = like(std::stod(at->str(1)), at->str(2));
+        if (!typed) continue;
+        out.append(from, (*at)[0].first);
+        out += *typed;
+        from = (*at)[0].second;
+    }
+    return out.append(from, sentence.end());
+}
+
+std::optional<std::string> Arguments::like(double number, std::string_view symbol) const {
+    const auto said = amount_of(number, symbol);
+    if (!said) return std::nullopt;
+    constexpr double rounded = 1e-5;  // the core says six digits
+    for (const auto& [name, text] : given_) {
+        const auto split = detail::split_quantity(text);
+        const auto typed = split ? amount_of(digits_value(split->digits), split->symbol) : std::nullopt;
+        if (typed && typed->dimension == said->dimension &&
+            std::abs(typed->si - said->si) <= rounded * std::abs(said->si))
+            return split->digits + ' ' + std::string(split->symbol);
+    }
+    return std::nullopt;
 }
 
 void Arguments::either(std::string_view one, std::string_view other) {

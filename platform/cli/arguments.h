@@ -8,12 +8,16 @@
 #include <span>
 #include <string>
 #include <string_view>
+#include <type_traits>
 #include <vector>
 
 #include "core/units/typed.h"
 #include "platform/cli/outcome.h"
 
 namespace lapwing::cli {
+
+/// Fails for a temperature that nothing can have.
+Status above_absolute_zero(const TypedTemperature& temperature);
 
 /// One option of a verb.
 struct Option {
@@ -58,6 +62,11 @@ public:
             complain(name, read.error().english);
             return std::nullopt;
         }
+        if constexpr (std::is_same_v<Tag, TemperatureTag>)
+            if (const auto possible = above_absolute_zero(*read); !possible) {
+                complain(name, possible.error().english, Exit::refused);
+                return std::nullopt;
+            }
         return std::move(*read);
     }
     /// In SI.
@@ -72,12 +81,18 @@ public:
     /// Which of the words stands there; the first one when the option was not given.
     std::size_t choice(std::string_view name, std::span<const std::string_view> words);
 
-    void complain(std::string_view name, std::string_view sentence);
+    void complain(std::string_view name, std::string_view sentence, Exit exit = Exit::wrong_use);
+    /// A sentence of the core's, which counts in kPa and mm, with the values that stood on the command line
+    /// as they were typed there.
+    [[nodiscard]] std::string as_typed(const std::string& sentence) const;
     /// At most one of the two may be given.
     void either(std::string_view one, std::string_view other);
     [[nodiscard]] const std::optional<Failure>& wrong() const { return wrong_; }
 
 private:
+    /// What was typed for that much, if it was.
+    [[nodiscard]] std::optional<std::string> like(double number, std::string_view symbol) const;
+
     std::map<std::string, std::string, std::less<>> given_;
     std::vector<std::string> operands_;
     std::optional<Failure> wrong_;

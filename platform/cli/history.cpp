@@ -131,7 +131,9 @@ Verb history_verb() {
         {"FILE"},
         {json_option},
         "Readings are shown as the newest visit's tester would have shown them under its circumstances. A "
-        "trend counts from the last repair on; two readings make none unless they differ beyond doubt.\n"
+        "trend counts from the last repair on; two readings make none unless they differ beyond doubt. Their "
+        "± is larger than in findings: it holds "
+        "what differs from one day to the next.\n"
         "Keys: visits (title, opened_at, usage), cylinders (number, dry, wet, leakdown, each null or points "
         "(visit, value, u, as_measured, comparable, after_repair) and trend (direction, per_year, u, points, "
         "text); since_repair null or code, text, path, evidence), reasons (code, text, treatment, "

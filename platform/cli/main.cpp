@@ -63,7 +63,10 @@ Outcome run(const std::vector<std::string>& words) {
         }
         auto arguments = Arguments::parse(verb, rest);
         if (!arguments) return tl::unexpected(arguments.error());
-        return verb.run(*arguments);
+        auto outcome = verb.run(*arguments);
+        if (!outcome && outcome.error().exit == Exit::refused)
+            outcome.error().sentence = arguments->as_typed(outcome.error().sentence);
+        return outcome;
     }
     if (asks_for_help(words)) {
         fmt::print("{}", overview());
@@ -77,7 +80,8 @@ Outcome run(const std::vector<std::string>& words) {
     for (const Verb& verb : all_verbs())
         known += (known.empty() ? "" : ", ") + std::string(verb.name);
     const bool half = words[0] == "sums";
-    const std::string said = half && words.size() > 1 ? words[0] + ' ' + words[1] : words[0];
+    if (half && words.size() == 1) return wrong_use(fmt::format("Say which sum; known are {}.", known));
+    const std::string said = half ? words[0] + ' ' + words[1] : words[0];
     return wrong_use(fmt::format("\"{}\" is no verb; known are {}.", said, known));
 }
 

@@ -6,6 +6,7 @@
 #include <cmath>
 #include <optional>
 
+#include "core/base/apart.h"
 #include "core/calculators/calculators.h"
 #include "core/findings/reference.h"
 #include "core/physics/leakdown.h"
@@ -143,6 +144,13 @@ Outcome run(Arguments& arguments) {
         arguments.si<LengthTag>("--restrictor", reference->assumed("restrictor-diameter"));
     tester.restrictor_cd = arguments.number("--restrictor-cd", reference->assumed("restrictor-cd"));
     const auto span = arguments.quantity<PressureTag>("--gauge-span");
+    if (set && span && is_above(set->si(), span->si()))
+        arguments.complain(
+            "--set",
+            fmt::format("{} is over the gauge's full scale, {}. Give the scale of the gauge that "
+                        "it was read on.",
+                        set->text(), span->text()),
+            Exit::refused);
     const auto accuracy = read_class(arguments, 100.0 * reference->assumed("gauge-class"));
     const auto shop = read_shop_pa(arguments);
     if (arguments.wrong()) return tl::unexpected(*arguments.wrong());

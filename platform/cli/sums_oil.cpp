@@ -14,11 +14,13 @@ namespace lapwing::cli {
 namespace {
 
 Outcome run(Arguments& arguments) {
+    const auto reference = findings::built_in_reference();
+    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
     const auto unit = read_unit(arguments);
     if (!unit) return tl::unexpected(unit.error());
     const double put_in = arguments.si<VolumeTag>("--put-in");
-    const double least = arguments.number("--kept-least", 0.0);
-    const double most = arguments.number("--kept-most", 0.7);
+    const double least = arguments.number("--kept-least", reference->assumed("oil-kept-least"));
+    const double most = arguments.number("--kept-most", reference->assumed("oil-kept-most"));
     const auto engine = read_cranking(arguments);
     if (!engine) return tl::unexpected(engine.error());
     const auto effect = physics::oil_volume_effect(*engine, put_in, least, most);
@@ -36,8 +38,6 @@ Outcome run(Arguments& arguments) {
                                ? physics::clearance_volume_m3(engine->crank, engine->compression_ratio)
                                : physics::trapped_clearance_volume_m3(
                                      engine->crank, engine->compression_ratio, engine->closing_after_bdc_rad);
-    const auto reference = findings::built_in_reference();
-    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
     const bool may_lock = put_in >= reference->assumed("oil-most-of-chamber") * chamber;
     answer.add("chamber_share", put_in / chamber, "of the chamber at top dead centre",
                figure(100.0 * put_in / chamber, 2) + " %");

@@ -45,6 +45,8 @@ std::string known() {
 
 template <class Tag>
 Outcome convert(const Typed<Tag>& from, Arguments& arguments) {
+    if constexpr (std::is_same_v<Tag, TemperatureTag>)
+        if (const auto possible = above_absolute_zero(from); !possible) return refused(possible.error());
     std::vector<Unit<Tag>> targets;
     if (const std::string wanted = arguments.text("--to"); !wanted.empty()) {
         const auto to = Unit<Tag>::find(wanted);

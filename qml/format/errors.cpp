@@ -58,7 +58,7 @@ const std::vector<Pattern>& patterns() {
 
 class Retold {
 public:
-    explicit Retold(const QLocale& locale) : locale_(locale) {}
+    explicit Retold(const Formatter& format) : locale_(format.locale()), choice_(format.choice()) {}
 
     QString operator()(const QString& code, const QString& english) const {
         // Some errors carry another one's sentence under a code of their own.
@@ -77,7 +77,24 @@ private:
         QStringList args;
         for (int i = 1; i <= found.lastCapturedIndex(); ++i)
             args += part(pattern.code, found.captured(i));
-        return filled(QCoreApplication::translate("Errors", pattern.english.toUtf8().constData()), args);
+        QString sentence = QCoreApplication::translate("Errors", pattern.english.toUtf8().constData());
+        in_chosen_unit(sentence, args);
+        return filled(sentence, args);
+    }
+
+    /// The core counts in kPa; whoever chose psi typed psi.
+    void in_chosen_unit(QString& sentence, QStringList& args) const {
+        if (choice_.pressure == units::kpa) return;
+        for (qsizetype i = 0; i < args.size(); ++i) {
+            bool is_number = false;
+            const double kpa = locale_.toDouble(args[i], &is_number);
+            const QString place = QStringLiteral("%%1 kPa").arg(i + 1);
+            if (!is_number || !sentence.contains(place)) continue;
+            constexpr int digits = 4;
+            args[i] = locale_.toString(choice_.pressure.number(units::kpa.quantity(kpa)), 'g', digits) +
+                      u' ' + QString::fromUtf8(choice_.pressure.display().data());
+            sentence.replace(place, place.first(2));
+        }
     }
 
     QString part(const QString& code, const QString& arg) const {
@@ -95,6 +112,7 @@ private:
     }
 
     const QLocale& locale_;
+    const Choice& choice_;
 };
 
 }  // namespace
@@ -103,7 +121,9 @@ namespace {
 
 /// English with a decimal point has nothing to be said otherwise; hundreds of patterns are tried for nothing.
 /// Whoever translates has a translation of the text that every catalogue has, even one into English itself.
-bool stands_as_it_is(const QLocale& locale) {
+bool stands_as_it_is(const Formatter& format, const std::string& sentence) {
+    const QLocale& locale = format.locale();
+    if (format.choice().pressure != units::kpa && sentence.find(" kPa") != std::string::npos) return false;
     const char* probe = "Still to be typed: %1.";
     const bool english = locale.language() == QLocale::English || locale.language() == QLocale::C;
     return english && locale.decimalPoint() == QLatin1String(".") &&
@@ -113,13 +133,13 @@ bool stands_as_it_is(const QLocale& locale) {
 }  // namespace
 
 QString Formatter::text(const Error& error) const {
-    if (stands_as_it_is(locale_)) return QString::fromStdString(error.english);
-    return Retold(locale_)(QString::fromStdString(error.code), QString::fromStdString(error.english));
+    if (stands_as_it_is(*this, error.english)) return QString::fromStdString(error.english);
+    return Retold(*this)(QString::fromStdString(error.code), QString::fromStdString(error.english));
 }
 
 QString Formatter::error(const std::string& english) const {
-    if (stands_as_it_is(locale_)) return QString::fromStdString(english);
-    return Retold(locale_)(QString(), QString::fromStdString(english));
+    if (stands_as_it_is(*this, english)) return QString::fromStdString(english);
+    return Retold(*this)(QString(), QString::fromStdString(english));
 }
 
 }  // namespace lapwing::format

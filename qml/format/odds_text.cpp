@@ -39,7 +39,9 @@ QString share_line(const odds::Interval& share, const Formatter& format) {
 }
 
 QString chance_text(double chance, const Formatter& format) {
-    return format.valueText(odds::shown_chance(chance));
+    // What rounds to nothing would show as the 5 % that is never gone below.
+    constexpr double nothing = 0.025;
+    return chance < nothing ? Texts::tr("under 5 %") : format.valueText(odds::shown_chance(chance));
 }
 
 QString reading_text(const odds::AfterRepair& after, const Formatter& format) {

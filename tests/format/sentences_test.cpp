@@ -233,6 +233,21 @@ TEST_F(Errors, AreSaidInTheLanguageWithItsWordsNumbersAndCauses) {
     EXPECT_EQ(german_.text(Error{"no.such", {}, "Nobody knows 0.5."}), "Nobody knows 0.5.");
 }
 
+TEST_F(Errors, CountInTheChosenUnitOfPressure) {
+    // 80 and 90 psi are 551.581 and 620.528 kPa (NIST SP 811).
+    const QString pattern = QStringLiteral(
+        "The held pressure (%1 kPa) is above the set pressure (%2 kPa). Were the two exchanged? If not, "
+        "block the "
+        "outlet and compare the gauges.");
+    const Error error{"leakdown.held_above_set", {}, pattern.arg("620.528", "551.581").toStdString()};
+    const QString other = QString(pattern).replace("%1 kPa", "%1").replace("%2 kPa", "%2");
+    const Formatter psi(Choice{units::psi});
+    EXPECT_EQ(psi.text(error), "<" + other.arg("90 psi", "80 psi") + ">");
+    EXPECT_EQ(german_.text(error), "<" + other.arg("6,205 bar", "5,516 bar") + ">");
+    const Formatter kpa(Choice{units::kpa});
+    EXPECT_EQ(kpa.text(error), "<" + pattern.arg("620.528", "551.581") + ">");
+}
+
 TEST_F(Errors, EveryPatternThatWasGatheredIsKnownAgain) {
     QFile file(QStringLiteral(LAPWING_SOURCE_DIR "/assets/i18n/errors.json"));
     ASSERT_TRUE(file.open(QIODevice::ReadOnly));

@@ -2,21 +2,24 @@
 # SPDX-License-Identifier: Apache-2.0
 """How lapwing-cli is used: help, version, and each kind of wrong use with its exit code and one sentence."""
 
+import re
 import subprocess
 import unittest
 
 from cli import CLI, CliTest, REFUSED, SOURCE, WRONG_USE
 
-VERBS = ["sums leak", "sums crank", "sums healthy", "sums oil", "sums hose", "sums altitude", "sums torque", "sums unit",
-         "check", "findings", "report", "csv", "demo"]
 ENGINE = "--bore 73.4mm --stroke 58.8mm --rod 118mm --cr 8.6 --ivc 65deg".split()
 
 
 class Use(CliTest):
+    def verbs(self):
+        """Every line of the overview that names a verb."""
+        found = re.findall(r"^  ((?:sums )?[a-z]+)  +\S", self.done("--help"), re.MULTILINE)
+        self.assertGreaterEqual(len(found), 17, found)
+        return found
+
     def test_help(self):
-        overview = self.done("--help")
-        for verb in VERBS:
-            self.assertIn(verb, overview)
+        for verb in self.verbs():
             said = self.done(*verb.split(), "--help")
             self.assertTrue(said.startswith("usage: lapwing-cli " + verb), said)
             for line in said.splitlines():
@@ -25,7 +28,7 @@ class Use(CliTest):
 
     def test_man_page_names_every_verb(self):
         page = (SOURCE / "platform/linux/lapwing-cli.1").read_text("utf-8").replace("\\-", "-")
-        for verb in VERBS:
+        for verb in self.verbs():
             self.assertRegex(page, rf"\n\.BI? {verb}\b")
 
     def test_version(self):
@@ -74,12 +77,26 @@ class Use(CliTest):
         self.assertIn("kPa", self.fails(WRONG_USE, "sums", "unit", "80psi", "--to", "mm"))
 
     def test_numbers(self):
-        for text in ["eightypsi", "8..0psi", "psi", "1e3psi"]:
-            self.fails(WRONG_USE, "sums", "leak", "--set", text, "--held", "60psi")
+        for text in ["eightypsi", "8..0psi", "psi", "1e3psi", "nanpsi", "1e400psi"]:
+            said = self.fails(WRONG_USE, "sums", "leak", "--set", text, "--held", "60psi")
+            self.assertIn(f'"{text}" is not a number', said)
         self.assertIn("without a unit", self.fails(WRONG_USE, "sums", "leak", "--set", "80psi", "--held", "60psi",
                                                    "--restrictor-cd", "0.85mm"))
         self.fails(REFUSED, "sums", "altitude", "--altitude", "40000m")
         self.fails(REFUSED, "sums", "leak", "--set", "80psi", "--held", "60psi", "--restrictor", "0mm")
+
+    def test_impossible_numbers_are_refused_as_they_were_typed(self):
+        said = self.fails(REFUSED, "sums", "leak", "--set", "80psi", "--held", "90psi")
+        self.assertIn("The held pressure (90 psi) is above the set pressure (80 psi)", said)
+        said = self.fails(REFUSED, "sums", "leak", "--set", "80psi", "--held", "60psi", "--restrictor", "40in")
+        self.assertIn("A restrictor of 40 in cannot be right", said)
+        said = self.fails(REFUSED, "sums", "leak", "--set", "80psi", "--held", "60psi", "--gauge-span", "70psi")
+        self.assertIn("80 psi", said)
+        self.assertIn("70 psi", said)
+        for text in ["-300degC", "-1K", "-460degF"]:
+            self.assertIn("colder than anything", self.fails(REFUSED, "sums", "unit", text))
+        self.assertIn("--air", self.fails(REFUSED, "sums", "crank", *ENGINE, "--air", "-300degC"))
+        self.done("sums", "unit", "-273.15degC")
 
     def test_output_that_is_lost_is_told(self):
         with open("/dev/full", "w") as full:
