@@ -9449,6 +9449,10 @@
         <translation>%1 bis %2</translation>
     </message>
     <message>
+        <source>under 5 %</source>
+        <translation>unter 5 %</translation>
+    </message>
+    <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 bis %3)</translation>
     </message>
@@ -10120,6 +10124,26 @@
         <source>Only said of 12 V systems; readings over 15 V are taken as 24 V.</source>
         <extracomment>battery-low, comment</extracomment>
         <translation>Gilt nur für 12-V-Anlagen; Werte über 15 V gelten als 24 V.</translation>
+    </message>
+    <message>
+        <source>A set pressure this far from the tester&apos;s own is asked about.</source>
+        <extracomment>set-differs, text</extracomment>
+        <translation>Bei einem eingestellten Druck, der so weit von dem des Prüfgeräts abweicht, wird nachgefragt.</translation>
+    </message>
+    <message>
+        <source>Regulators drift by less between two tests; more is another setting, or a slip.</source>
+        <extracomment>set-differs, comment</extracomment>
+        <translation>Druckregler driften zwischen zwei Prüfungen um weniger; mehr ist eine andere Einstellung oder ein Versehen.</translation>
+    </message>
+    <message>
+        <source>A valve clearance over this is asked about: perhaps the unit is wrong.</source>
+        <extracomment>clearance-very-wide, text</extracomment>
+        <translation>Bei einem größeren Ventilspiel wird nachgefragt: Vielleicht stimmt die Einheit nicht.</translation>
+    </message>
+    <message>
+        <source>Far beyond any rocker&apos;s clearance.</source>
+        <extracomment>clearance-very-wide, comment</extracomment>
+        <translation>Weit mehr als das Spiel irgendeines Kipphebels.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>

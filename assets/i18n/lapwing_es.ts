@@ -9449,6 +9449,10 @@
         <translation>%1 a %2</translation>
     </message>
     <message>
+        <source>under 5 %</source>
+        <translation>menos del 5 %</translation>
+    </message>
+    <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 a %3)</translation>
     </message>
@@ -10120,6 +10124,26 @@
         <source>Only said of 12 V systems; readings over 15 V are taken as 24 V.</source>
         <extracomment>battery-low, comment</extracomment>
         <translation>Solo se dice de sistemas de 12 V; las lecturas de más de 15 V se toman como 24 V.</translation>
+    </message>
+    <message>
+        <source>A set pressure this far from the tester&apos;s own is asked about.</source>
+        <extracomment>set-differs, text</extracomment>
+        <translation>Por una presión ajustada que se aparta tanto de la propia del comprobador se pregunta.</translation>
+    </message>
+    <message>
+        <source>Regulators drift by less between two tests; more is another setting, or a slip.</source>
+        <extracomment>set-differs, comment</extracomment>
+        <translation>Los reguladores derivan menos entre dos pruebas; más es otro ajuste o un descuido.</translation>
+    </message>
+    <message>
+        <source>A valve clearance over this is asked about: perhaps the unit is wrong.</source>
+        <extracomment>clearance-very-wide, text</extracomment>
+        <translation>Por un juego de válvula mayor que este se pregunta: quizá la unidad no sea la correcta.</translation>
+    </message>
+    <message>
+        <source>Far beyond any rocker&apos;s clearance.</source>
+        <extracomment>clearance-very-wide, comment</extracomment>
+        <translation>Mucho más que el juego de cualquier balancín.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
