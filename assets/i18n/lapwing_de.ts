@@ -781,6 +781,10 @@
         <translation>mm</translation>
     </message>
     <message>
+        <source>Delete</source>
+        <translation>Löschen</translation>
+    </message>
+    <message>
         <source>How to</source>
         <translation>Anleitung</translation>
     </message>
@@ -15947,10 +15951,6 @@
         <translation>%1 → %2</translation>
     </message>
     <message>
-        <source>?</source>
-        <translation>?</translation>
-    </message>
-    <message>
         <source>%1 %2</source>
         <translation>%1 %2</translation>
     </message>
@@ -15985,6 +15985,10 @@
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>
         <translation>einstellen, dann erneut prüfen, vor jedem Urteil über das Ventil</translation>
+    </message>
+    <message>
+        <source>it opens late and is noisy, but it seats: adjust it</source>
+        <translation>öffnet spät und ist laut, sitzt aber auf: einstellen</translation>
     </message>
     <message>
         <source>That is a very wide clearance. Is the unit right?</source>

@@ -54,8 +54,17 @@ KeyedPage {
             text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
             onClicked: viewModel.switchUnit()
         },
+        // In the place of how to: on the valve that was measured it has been of use.
+        IconWord {
+            objectName: "remove"
+            visible: viewModel.deletable
+            symbol: "bin"
+            text: qsTr("Delete")
+            onClicked: viewModel.remove()
+        },
         IconWord {
             objectName: "howTo"
+            visible: !viewModel.deletable
             symbol: "question"
             text: qsTr("How to")
             onClicked: page.go("HowToCard", {

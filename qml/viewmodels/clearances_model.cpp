@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/base/apart.h"
+#include "core/findings/clearance_fit.h"
 #include "core/workflow/clearances.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/cylinder_order.h"
@@ -41,8 +43,7 @@ const Clearance* ClearancesModel::recordedAt(int cylinder, Valve which) const {
 }
 
 std::optional<ClearanceRange> ClearancesModel::wanted(ValveSide side) const {
-    const auto& range =
-        side == ValveSide::intake ? engine().valves.intake_clearance : engine().valves.exhaust_clearance;
+    const auto& range = findings::wanted_clearance(engine(), side);
     return range ? std::optional(range->value) : std::nullopt;
 }
 
@@ -56,11 +57,7 @@ Unit<LengthTag> ClearancesModel::lengthUnit() const {
 }
 
 findings::State ClearancesModel::stateOf(const Clearance& clearance) const {
-    const auto range = wanted(clearance.side);
-    const auto& now = clearance.left ? clearance.left : clearance.found;
-    if (!range || !now) return findings::State::none;
-    return now->si() < range->low.si() || now->si() > range->high.si() ? findings::State::fault
-                                                                       : findings::State::good;
+    return findings::state_of(findings::fit_of(engine(), clearance));
 }
 
 QVariantList ClearancesModel::rail() const {
@@ -91,7 +88,8 @@ QVariantList ClearancesModel::valves() const {
         QString value;
         if (clearance && clearance->found) value = format().typed(*clearance->found);
         if (clearance && clearance->left)
-            value = tr("%1 → %2").arg(value.isEmpty() ? tr("?") : value, format().typed(*clearance->left));
+            value = tr("%1 → %2").arg(value.isEmpty() ? QStringLiteral("?") : value,
+                                      format().typed(*clearance->left));
         list << QVariantMap{
             {"key", QStringLiteral("%1%2").arg(QString::fromUtf8(word(which.side).data())).arg(which.number)},
             {"label", several ? tr("%1 %2").arg(side).arg(which.number) : side},
@@ -146,15 +144,16 @@ QVariantList ClearancesModel::lines() const {
         Clearance now;
         now.side = valve().side;
         now.found = *value;
-        if (const auto state = stateOf(now); state != findings::State::none)
+        const auto fit = findings::fit_of(engine(), now);
+        if (const auto state = findings::state_of(fit); state != findings::State::none)
             list << QVariantMap{
                 {"mark", state_key(state)},
                 {"figure", format().name(state)},
-                {"text", state == findings::State::good
-                             ? QString()
-                             : tr("adjust it, then test again, before any verdict on the valve")}};
-        // 2 mm is far beyond any rocker clearance (common practice): a slip of the finger or of the unit.
-        if (value->si() > 0.002)
+                {"text",
+                 findings::too_small(fit) ? tr("adjust it, then test again, before any verdict on the valve")
+                 : fit == findings::Fit::large ? tr("it opens late and is noisy, but it seats: adjust it")
+                                               : QString()}};
+        if (is_above(value->si(), reference().assumed("clearance-very-wide")))
             list << QVariantMap{{"symbol", "question"},
                                 {"figure", ""},
                                 {"text", tr("That is a very wide clearance. Is the unit right?")}};
@@ -226,6 +225,11 @@ void ClearancesModel::keep() {
     store(workflow::keep_clearance(clearance),
           tr("Cylinder %1, %2 %3 kept").arg(cylinder_).arg(format().name(here.side)).arg(here.number));
     if (!advance()) edited();
+}
+
+void ClearancesModel::remove() {
+    if (const auto* clearance = recordedAt(cylinder_, valve()))
+        app()->run(workflow::remove_clearance(clearance->id), this);
 }
 
 // ---- Places and the draft: "1/0/2" is cylinder 1, intake, valve 2

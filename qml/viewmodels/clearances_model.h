@@ -13,6 +13,7 @@ class ClearancesModel : public lapwing::KeyedModel {
     QML_ELEMENT
     Q_PROPERTY(QVariantList valves READ valves NOTIFY entryChanged)
     Q_PROPERTY(int valveIndex READ valveIndex NOTIFY entryChanged)
+    Q_PROPERTY(bool deletable READ deletable NOTIFY entryChanged)
 
 public:
     using KeyedModel::KeyedModel;
@@ -20,6 +21,8 @@ public:
     /// {key, label, value, state}
     [[nodiscard]] QVariantList valves() const;
     [[nodiscard]] int valveIndex() const { return valve_; }
+    /// The valve has an entry, and nothing is being typed in its place.
+    [[nodiscard]] bool deletable() const { return entry().blank() && recordedAt(cylinder_, valve()); }
     [[nodiscard]] QVariantList fields() const override;
     [[nodiscard]] QString caption() const override;
     [[nodiscard]] QString placeholder() const override;
@@ -31,6 +34,8 @@ public:
     Q_INVOKABLE void chooseValve(int index);
     Q_INVOKABLE void switchUnit();
     Q_INVOKABLE void keep() override;
+    /// Takes the valve's newest entry out: the one before it, or none, stands again.
+    Q_INVOKABLE void remove();
     /// Nothing here is worked out from formulas.
     Q_INVOKABLE QVariantList derivation(int) const override { return {}; }
 

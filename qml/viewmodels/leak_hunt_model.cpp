@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/findings/case.h"
 #include "core/workflow/exits.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/next_tdc_model.h"
@@ -16,15 +17,11 @@ QString key_of(std::string_view text) {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
 }
 
-/// Cylinders that stand next to this one in its bank.
-std::vector<int> neighbours(const Engine& engine, int number) {
-    const auto* here = find_cylinder(engine, number);
+/// The cylinders on either side of this one, as findings and odds reckon with them.
+std::vector<int> beside(const Engine& engine, int number) {
     std::vector<int> found;
-    if (!here) return found;
-    for (const auto& other : engine.cylinders)
-        if (other.bank == here->bank && other.number != number &&
-            std::abs(other.row - here->row) + std::abs(other.column - here->column) == 1)
-            found.push_back(other.number);
+    for (const auto& [one, other] : findings::neighbours(engine))
+        if (one == number || other == number) found.push_back(one == number ? other : one);
     return found;
 }
 
@@ -135,7 +132,7 @@ QVariantList LeakHuntModel::exits() const {
     add(Exit::joint, tr("Soapy water round the joint"));
     if (engine().cooling != Cooling::air)
         add(Exit::coolant, tr("Bubbles in the filler; never open a hot cap"));
-    for (const int neighbour : neighbours(engine(), cylinder()))
+    for (const int neighbour : beside(engine(), cylinder()))
         add(Exit::next_plug_hole, tr("Only counts while its valves are shut"), neighbour);
     if (engine().decompressor == Decompressor::manual || engine().decompressor == Decompressor::automatic)
         add(Exit::decompressor, tr("At its outlet"));

@@ -6,6 +6,7 @@
 
 #include "core/workflow/clearances.h"
 #include "core/workflow/readings.h"
+#include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/clearances_model.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/pad_model.h"
@@ -285,6 +286,56 @@ private slots:
         again->chooseValve(1);
         again->chooseCylinder(1);
         QCOMPARE(again->valveIndex(), 0);
+    }
+
+    void a_clearance_is_judged_as_the_findings_judge_it() {
+        Bench bench;
+        bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{
+            {*TypedLength::make("6", units::thou), *TypedLength::make("9", units::thou)}, Origin::manual, {}};
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto pad = bench.open<ClearancesModel>();
+        const auto mark = [&](const QString& thou) {
+            Bench::type(*pad, thou);
+            QString mark;
+            for (const auto& line : pad->lines())
+                if (const QString key = line.toMap()[QStringLiteral("mark")].toString(); !key.isEmpty())
+                    mark = key;
+            pad->clear();
+            return mark;
+        };
+        QCOMPARE(mark(QStringLiteral("6")), state_key(findings::State::good));
+        QCOMPARE(mark(QStringLiteral("9")), state_key(findings::State::good));
+        QCOMPARE(mark(QStringLiteral("12")), state_key(findings::State::borderline));  // it seats
+        QCOMPARE(mark(QStringLiteral("4")), state_key(findings::State::fault));
+        // No clearance holds the valve open, whatever the maker wants: of the exhaust nothing is known.
+        pad->chooseValve(1);
+        QCOMPARE(mark(QStringLiteral("12")), QString());
+        QCOMPARE(mark(QStringLiteral("0")), state_key(findings::State::fault));
+    }
+
+    void a_clearance_is_deleted_and_comes_back() {
+        Bench bench;
+        auto pad = bench.open<ClearancesModel>();
+        QVERIFY(!pad->deletable());
+        Bench::type(*pad, QStringLiteral("0.15"));
+        pad->keep();
+        bench.shop.settle();
+        QVERIFY(!pad->deletable());  // the next valve
+        pad->chooseValve(0);
+        QVERIFY(pad->deletable());
+        Bench::type(*pad, QStringLiteral("0.2"));
+        QVERIFY(!pad->deletable());  // what is typed comes first
+        pad->clear();
+        pad->remove();
+        bench.shop.settle();
+        QVERIFY(bench.visit().clearances.empty());
+        QVERIFY(!pad->deletable());
+        QCOMPARE(pad->placeholder(), QStringLiteral("–"));
+        bench.shop.undo();
+        QCOMPARE(bench.visit().clearances.size(), std::size_t{1});
+        QVERIFY(pad->deletable());
+        QCOMPARE(pad->placeholder(), QStringLiteral("0.15"));
     }
 };
 

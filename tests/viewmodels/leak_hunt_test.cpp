@@ -1,0 +1,44 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <map>
+
+#include "qml/viewmodels/leak_hunt_model.h"
+#include "tests/viewmodels/shop.h"
+
+namespace lapwing {
+
+class LeakHuntTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    /// The plug holes to listen at are those of the cylinders that findings and odds call neighbours, however
+    /// far apart they were drawn.
+    void listens_at_the_neighbours_that_the_findings_know() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Harbour four"), 4);
+        for (auto& cylinder : engine.cylinders)
+            cylinder.column *= 2;
+        shop.desk->run(workflow::save_engine(engine));
+        shop.settle();
+        const auto session = shop.open_session(engine, "As found");
+        // Four in a row.
+        const std::map<int, std::vector<int>> beside{{1, {2}}, {2, {1, 3}}, {3, {2, 4}}, {4, {3}}};
+        LeakHuntModel hunt;
+        hunt.setSessionId(text_id(session));
+        complete(hunt, shop);
+        for (const auto& cylinder : engine.cylinders) {
+            hunt.setCylinder(cylinder.number);
+            std::vector<int> offered;
+            for (const auto& exit : hunt.exits())
+                if (const int other = exit.toMap()[QStringLiteral("neighbour")].toInt(); other > 0)
+                    offered.push_back(other);
+            QCOMPARE(offered, beside.at(cylinder.number));
+        }
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::LeakHuntTest)
+#include "leak_hunt_test.moc"
