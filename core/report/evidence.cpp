@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <limits>
 
+#include "core/model/by_id.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 #include "core/uncertainty/coverage.h"
@@ -13,12 +14,6 @@ namespace lapwing::report {
 using findings::word_of;
 
 namespace {
-
-template <class T>
-const T* with_id(const std::vector<T>& records, const std::optional<Uuid>& id) {
-    const auto found = std::ranges::find_if(records, [&](const T& one) { return id && one.id.uuid == *id; });
-    return found == records.end() ? nullptr : &*found;
-}
 
 bool replaced(const Visit& visit, const Reading& reading) {
     return std::ranges::none_of(standing(visit.readings, reading.test, reading.cylinder),

@@ -101,10 +101,6 @@ void AppContext::undo(qint64 step) {
     });
 }
 
-void AppContext::undoLast() {
-    if (const auto step = desk_.last_step()) undo(step->number);
-}
-
 void AppContext::tick() {
     if (settings_.haptics()) devices_.haptics.tick();
 }

@@ -55,8 +55,6 @@ public:
 
     /// Takes back one step (by its number), and says so.
     Q_INVOKABLE void undo(qint64 step);
-    /// Takes back the last step, whatever it was.
-    Q_INVOKABLE void undoLast();
 
     /// A haptic tick, when there is a motor and the person wants it.
     Q_INVOKABLE void tick();

@@ -7,20 +7,12 @@
 #include <algorithm>
 
 #include "core/findings/photo_reading.h"
+#include "core/model/by_id.h"
 #include "core/store/attachment_files.h"
 #include "qml/format/record_words.h"
 #include "qml/viewmodels/length_text.h"
 
 namespace lapwing {
-namespace {
-
-template <class T>
-const T* with_id(const std::vector<T>& all, const std::optional<Uuid>& id) {
-    const auto found = std::ranges::find_if(all, [&](const T& one) { return one.id.uuid == id; });
-    return found == all.end() ? nullptr : &*found;
-}
-
-}  // namespace
 
 EvidenceBacked::EvidenceBacked(QObject* parent) : SessionBacked(parent) {
     connect(this, &EvidenceBacked::tieChanged, this, &EvidenceBacked::refreshed);

@@ -14,6 +14,7 @@
 #include <numbers>
 
 #include "core/findings/photo_reading.h"
+#include "core/model/by_id.h"
 #include "core/store/attachment_files.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
@@ -28,12 +29,6 @@ constexpr double drawn_width = 1000;
 /// As many decimals as an uncertainty of that size lets stand.
 int decimals_for(double u) {
     return u > 0 ? std::clamp(int(std::ceil(-std::log10(2 * u))), 0, 4) : 2;
-}
-
-template <class T>
-const T* with_id(const std::vector<T>& all, const std::optional<Uuid>& id) {
-    const auto found = std::ranges::find_if(all, [&](const T& one) { return one.id.uuid == id; });
-    return found == all.end() ? nullptr : &*found;
 }
 
 /// One step: done and undone together, under the name of the first.

@@ -149,7 +149,7 @@ TestCase {
         Theme.textScale = 1;
     }
 
-    // 76, 56 and 48: screens.md's least heights, on their own kind of target.
+    // 76, 56 and 48: the least heights of the house, on their own kind of target.
     function verifyTargets(item: var) {
         if (item.visible && item.targetKind !== undefined && item.enabled) {
             const least = {
