@@ -14435,6 +14435,10 @@
         <translation>Annahmen, Version</translation>
     </message>
     <message>
+        <source>Reference data, version (SHA-256)</source>
+        <translation>Referenzdaten, Version (SHA-256)</translation>
+    </message>
+    <message>
         <source>Odds, seed</source>
         <translation>Wahrscheinlichkeiten, Startwert</translation>
     </message>

@@ -14435,6 +14435,10 @@
         <translation>Supuestos, versión</translation>
     </message>
     <message>
+        <source>Reference data, version (SHA-256)</source>
+        <translation>Datos de referencia, versión (SHA-256)</translation>
+    </message>
+    <message>
         <source>Odds, seed</source>
         <translation>Probabilidades, semilla</translation>
     </message>

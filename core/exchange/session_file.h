@@ -48,8 +48,9 @@ struct Outgoing {
     std::string software = "Lapwing";                                   ///< with version, for bag-info.txt
     /// Version of the working assumptions behind the report's odds, for bag-info.txt; empty: not said.
     std::string assumptions;
-    const SigningKey* key = nullptr;  ///< signs the file; null: not signed
-    Limits limits = {};               ///< of whoever reads it
+    std::vector<std::string> reference_data;  ///< the same of every file of reference data, one line each
+    const SigningKey* key = nullptr;          ///< signs the file; null: not signed
+    Limits limits = {};                       ///< of whoever reads it
 };
 
 /// Writes the file whole or not at all: beside `target` first, on the disk, then renamed. An attachment that

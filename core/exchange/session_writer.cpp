@@ -114,6 +114,8 @@ public:
             {"Bagging-Date", to_rfc3339(outgoing.at).substr(0, 10)},
             {"Payload-Oxum", fmt::format("{}.{}", oxum_.bytes, oxum_.files)}};
         if (!outgoing.assumptions.empty()) about.emplace_back("Working-Assumptions", outgoing.assumptions);
+        for (const std::string& file : outgoing.reference_data)
+            about.emplace_back("Reference-Data", file);
         add_tag_file("bag-info.txt", bag_info_text(about));
         std::ranges::sort(payload_, {}, &ManifestLine::path);
         add_tag_file("manifest-sha256.txt", manifest_text(payload_));

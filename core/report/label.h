@@ -116,6 +116,7 @@ enum class Label {
     once_run_in,
     under_one_percent,
     assumptions_version,
+    reference_data,
     seed,
     description,
     history,

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/odds/data_files.h"
 #include "core/odds/verdict.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
@@ -85,6 +86,7 @@ Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks
     section.blocks.emplace_back(std::move(about));
     Facts versions;
     add(versions, Label::assumptions_version, {leaks->assumptions_version});
+    add(versions, Label::reference_data, {OwnWords{odds::in_short(odds::built_in_data())}});
     add(versions, Label::seed, {OwnWords{std::to_string(leaks->seed)}});
     section.blocks.emplace_back(std::move(versions));
     return section;

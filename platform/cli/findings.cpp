@@ -4,11 +4,14 @@
 #include "core/findings/findings.h"
 
 #include <algorithm>
+#include <filesystem>
 #include <fstream>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <sstream>
 
 #include "core/compare/history.h"
+#include "core/odds/data_files.h"
 #include "core/odds/verdict.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/file_units.h"
@@ -128,7 +131,8 @@ Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& 
 }
 
 void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
-                const Dossier& dossier, std::size_t at, const Sentences& say) {
+                const Dossier& dossier, std::size_t at, const std::vector<odds::DataFile>& data,
+                const Sentences& say) {
     const Session& session = dossier.visits[at].session;
     Json out;
     out["visit"] = {{"number", at + 1},
@@ -155,6 +159,8 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
                      {"weakened_by", say.json(found.weakened_by)}};
     out["engine"]["reasons"] = texts(leaks.reasons, say);
     out["engine"]["assumptions_version"] = leaks.assumptions_version;
+    for (const odds::DataFile& file : data)
+        out["engine"]["reference_data"][file.name] = {{"version", file.version}, {"sha256", file.sha256}};
     out["engine"]["seed"] = leaks.seed;
     // Steps in the order that the work goes, then tests that would tell something as well.
     out["next_tests"] = Json::array();
@@ -217,23 +223,50 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     print_odds_of_engine(leaks, say.format(), reference);
 }
 
-/// Those of this program, or of a file: an old report is worked out again with what it was made under.
-tl::expected<odds::Assumptions, Failure> read_assumptions(Arguments& arguments) {
-    if (!arguments.has("--assumptions")) {
-        auto built_in = odds::built_in_assumptions();
-        if (!built_in) return tl::unexpected(Failure{Exit::internal, built_in.error().english});
-        return std::move(*built_in);
-    }
-    const std::string name = arguments.text("--assumptions");
+tl::expected<std::string, Failure> text_of(const std::filesystem::path& name, const char* what) {
     std::ifstream file(name, std::ios::binary);
     if (!file)
-        return tl::unexpected(Failure{
-            Exit::refused, fmt::format("{} can't be read. Give the file of working assumptions.", name)});
+        return tl::unexpected(
+            Failure{Exit::refused, fmt::format("{} can't be read. Give the {}.", name.string(), what)});
     std::ostringstream text;
     text << file.rdbuf();
-    auto read = odds::read_assumptions(text.str());
-    if (!read) return refused(read.error());
-    return std::move(*read);
+    return text.str();
+}
+
+/// What findings and odds rest on.
+struct Basis {
+    findings::Reference reference;
+    odds::Assumptions assumptions;
+    std::vector<odds::DataFile> files;
+};
+
+/// This program's own, or that of files: an old report is worked out again with what it was made under.
+tl::expected<Basis, Failure> read_basis(Arguments& arguments) {
+    findings::ReferenceTexts texts = findings::built_in_texts();
+    std::map<std::string, std::string> given;  // what the texts point into
+    if (arguments.has("--reference")) {
+        const std::filesystem::path folder = arguments.text("--reference");
+        for (const auto& [name, text] :
+             {std::pair("limits.json", &texts.limits), std::pair("wet.json", &texts.wet),
+              std::pair("exits.json", &texts.exits), std::pair("prepare.json", &texts.prepare),
+              std::pair("cautions.json", &texts.cautions),
+              std::pair("assumptions.json", &texts.assumptions)}) {
+            auto read = text_of(folder / name, "folder of reference data");
+            if (!read) return tl::unexpected(read.error());
+            *text = given[name] = std::move(*read);
+        }
+    }
+    std::string odds(odds::built_in_text());
+    if (arguments.has("--assumptions")) {
+        auto read = text_of(arguments.text("--assumptions"), "file of working assumptions");
+        if (!read) return tl::unexpected(read.error());
+        odds = std::move(*read);
+    }
+    auto reference = findings::read_reference(texts);
+    if (!reference) return refused(reference.error());
+    auto assumptions = odds::read_assumptions(odds);
+    if (!assumptions) return refused(assumptions.error());
+    return Basis{std::move(*reference), std::move(*assumptions), odds::data_files(texts, odds)};
 }
 
 Outcome run(Arguments& arguments) {
@@ -242,25 +275,24 @@ Outcome run(Arguments& arguments) {
     if (!dossier) return tl::unexpected(dossier.error());
     const auto at = read_visit(arguments, *dossier);
     if (!at) return tl::unexpected(at.error());
-    const auto reference = findings::built_in_reference();
-    if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
+    const auto basis = read_basis(arguments);
+    if (!basis) return tl::unexpected(basis.error());
+    const auto& reference = basis->reference;
 
     const Visit& visit = dossier->visits[*at];
     const Sentences say(units_of(visit));
-    auto found = findings::find(*dossier, visit, *reference);
-    const auto assumptions = read_assumptions(arguments);
-    if (!assumptions) return tl::unexpected(assumptions.error());
+    auto found = findings::find(*dossier, visit, reference);
     odds::OddsOptions options;
-    options.assumptions = &*assumptions;
+    options.assumptions = &basis->assumptions;
     options.seed = static_cast<std::uint64_t>(seed);
-    const auto leaks = odds::where_it_leaks(*dossier, visit, *reference, options);
+    const auto leaks = odds::where_it_leaks(*dossier, visit, reference, options);
     if (!leaks) return refused(leaks.error());
-    found.next = odds::steps_by_worth(found, *leaks, *reference);
-    const Since since = compare::since_repair_at(*dossier, visit, *reference);
+    found.next = odds::steps_by_worth(found, *leaks, reference);
+    const Since since = compare::since_repair_at(*dossier, visit, reference);
     if (arguments.json())
-        print_json(found, *leaks, since, *dossier, *at, say);
+        print_json(found, *leaks, since, *dossier, *at, basis->files, say);
     else
-        print_text(found, *leaks, since, *dossier, *at, say, *reference);
+        print_text(found, *leaks, since, *dossier, *at, say, reference);
     return Exit::done;
 }
 
@@ -277,6 +309,8 @@ Verb findings_verb() {
          {"--assumptions", "FILE",
           "working assumptions in the form of assets/reference/odds.json, to work out an old report again; "
           "default this program's own"},
+         {"--reference", "FOLDER",
+          "the other files of assets/reference, for the same; default this program's own"},
          json_option},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.\n"
         "Keys: visit, cylinders (number, state, headline, points_at, since_repair, rules_of_thumb, "
@@ -285,7 +319,8 @@ Verb findings_verb() {
         "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
         "lo, hi}}, unsure, effective_samples, odds_headline, reasons), engine (state, headline, spread, "
         "contradictions, "
-        "questions, weakened_by, reasons, assumptions_version, seed), next_tests (test, cylinder, reason, "
+        "questions, weakened_by, reasons, assumptions_version, reference_data {file: {version, sha256}}, "
+        "seed), next_tests (test, cylinder, reason, "
         "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "
         "engines.",
         run};

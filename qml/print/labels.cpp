@@ -240,6 +240,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Under 1 % each");
         case Label::assumptions_version:
             return QT_TRANSLATE_NOOP("Report", "Assumptions, version");
+        case Label::reference_data:
+            return QT_TRANSLATE_NOOP("Report", "Reference data, version (SHA-256)");
         case Label::seed:
             return QT_TRANSLATE_NOOP("Report", "Odds, seed");
         case Label::expected:

@@ -11,6 +11,7 @@
 #include "core/base/utf8.h"
 #include "core/exchange/readings_csv.h"
 #include "core/exchange/session_file.h"
+#include "core/odds/data_files.h"
 #include "core/odds/where_it_leaks.h"
 #include "core/report/make_report.h"
 #include "core/store/attachment_files.h"
@@ -108,6 +109,8 @@ Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::R
             std::filesystem::remove(pdf, error);
             if (const auto assumed = odds::built_in_assumptions())
                 outgoing.assumptions = std::to_string(assumed->version);
+            for (const odds::DataFile& file : odds::built_in_data())
+                outgoing.reference_data.push_back(odds::in_full(file));
             outgoing.dossier = std::move(*dossier);
             outgoing.with_owner = order.chosen.with_owner;
             outgoing.stored_at = [&desk](const Attachment& attachment) {

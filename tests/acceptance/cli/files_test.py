@@ -187,6 +187,20 @@ class RoundTrip(CliTest):
         again = self.json("findings", file, "--visit", "1", "--seed", "3", "--assumptions", old)
         self.assertEqual(again["engine"]["assumptions_version"], 990)
         self.assertNotEqual(again["cylinders"], found["cylinders"])
+        # The same of the other files: what they were stands with the result.
+        data = found["engine"]["reference_data"]
+        shelf = self.folder / "reference"
+        shutil.copytree(SOURCE / "assets/reference", shelf)
+        for one in shelf.iterdir():
+            self.assertEqual(data[one.name]["sha256"], hashlib.sha256(one.read_bytes()).hexdigest())
+        same = self.json("findings", file, "--visit", "1", "--seed", "3", "--reference", shelf)
+        self.assertEqual(same, found)
+        droop = (shelf / "assumptions.json").read_text()
+        (shelf / "assumptions.json").write_text(droop.replace('"id": "droop", "value": 3', '"id": "droop", "value": 30'))
+        other = self.json("findings", file, "--visit", "1", "--seed", "3", "--reference", shelf)
+        self.assertNotEqual(other["engine"]["reference_data"], data)
+        self.assertNotEqual(other["cylinders"], found["cylinders"])
+        self.fails(REFUSED, "findings", file, "--reference", self.folder / "none")
         old.write_text("{}")
         self.assertIn("odds.json", self.fails(REFUSED, "findings", file, "--assumptions", old))
         self.fails(REFUSED, "findings", file, "--assumptions", self.folder / "none.json")

@@ -60,8 +60,12 @@ TEST(SessionFile, SaysUnderWhichAssumptionsItsReportWasMade) {
     const Folder folder;
     auto outgoing = sample.outgoing();
     outgoing.assumptions = "12";
+    outgoing.reference_data = {"limits.json, version 1, sha256 ab", "wet.json, version 3, sha256 cd"};
     ASSERT_TRUE(write_session_file(folder / "a.lapwing", outgoing));
-    EXPECT_THAT(unpacked(folder / "a.lapwing").at("a/bag-info.txt"), HasSubstr("Working-Assumptions: 12\n"));
+    EXPECT_THAT(unpacked(folder / "a.lapwing").at("a/bag-info.txt"),
+                HasSubstr("Working-Assumptions: 12\n"
+                          "Reference-Data: limits.json, version 1, sha256 ab\n"
+                          "Reference-Data: wet.json, version 3, sha256 cd\n"));
     EXPECT_TRUE(check_file(folder / "a.lapwing", folder.path()).empty());
     EXPECT_TRUE(read_session_file(folder / "a.lapwing", folder.path()));
 }
