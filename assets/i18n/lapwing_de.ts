@@ -14431,12 +14431,8 @@
         <translation>Je unter 1 %</translation>
     </message>
     <message>
-        <source>Assumptions, version</source>
-        <translation>Annahmen, Version</translation>
-    </message>
-    <message>
-        <source>Reference data, version (SHA-256)</source>
-        <translation>Referenzdaten, Version (SHA-256)</translation>
+        <source>Assumptions, version · sum of all data</source>
+        <translation>Annahmen, Version · Summe aller Daten</translation>
     </message>
     <message>
         <source>Odds, seed</source>

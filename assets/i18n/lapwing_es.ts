@@ -14431,12 +14431,8 @@
         <translation>Menos del 1 % cada una</translation>
     </message>
     <message>
-        <source>Assumptions, version</source>
-        <translation>Supuestos, versión</translation>
-    </message>
-    <message>
-        <source>Reference data, version (SHA-256)</source>
-        <translation>Datos de referencia, versión (SHA-256)</translation>
+        <source>Assumptions, version · sum of all data</source>
+        <translation>Supuestos, versión · suma de todos los datos</translation>
     </message>
     <message>
         <source>Odds, seed</source>

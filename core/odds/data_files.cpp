@@ -41,13 +41,12 @@ std::string in_full(const DataFile& file) {
     return fmt::format("{}, version {}, sha256 {}", file.name, file.version, file.sha256);
 }
 
-std::string in_short(const std::vector<DataFile>& files) {
-    constexpr std::size_t digits = 8;  // enough to tell one version of a file from another
-    std::string out;
+std::string sum_of(const std::vector<DataFile>& files) {
+    std::string all;
     for (const DataFile& file : files)
-        out += fmt::format("{}{} {} ({})", out.empty() ? "" : ", ", file.name.substr(0, file.name.find('.')),
-                           file.version, file.sha256.substr(0, digits));
-    return out;
+        all += in_full(file) + '\n';
+    constexpr std::size_t digits = 8;  // enough to tell one state of the data from another
+    return sha256_hex(all).substr(0, digits);
 }
 
 }  // namespace lapwing::odds

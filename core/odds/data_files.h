@@ -29,7 +29,7 @@ std::vector<DataFile> built_in_data();
 
 /// "limits.json, version 1, sha256 ..." with the whole sum.
 std::string in_full(const DataFile& file);
-/// "limits 1 (0f3a92c1)" of each, for paper.
-std::string in_short(const std::vector<DataFile>& files);
+/// The first eight digits of the SHA-256 over all of these lines: the whole of the data, for paper.
+std::string sum_of(const std::vector<DataFile>& files);
 
 }  // namespace lapwing::odds

@@ -116,7 +116,6 @@ enum class Label {
     once_run_in,
     under_one_percent,
     assumptions_version,
-    reference_data,
     seed,
     description,
     history,

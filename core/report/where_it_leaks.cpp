@@ -85,8 +85,8 @@ Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks
     about.sentences.push_back({Label::how_odds, std::nullopt, std::nullopt});
     section.blocks.emplace_back(std::move(about));
     Facts versions;
-    add(versions, Label::assumptions_version, {leaks->assumptions_version});
-    add(versions, Label::reference_data, {OwnWords{odds::in_short(odds::built_in_data())}});
+    add(versions, Label::assumptions_version,
+        {leaks->assumptions_version, OwnWords{odds::sum_of(odds::built_in_data())}});
     add(versions, Label::seed, {OwnWords{std::to_string(leaks->seed)}});
     section.blocks.emplace_back(std::move(versions));
     return section;

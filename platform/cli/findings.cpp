@@ -161,6 +161,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     out["engine"]["assumptions_version"] = leaks.assumptions_version;
     for (const odds::DataFile& file : data)
         out["engine"]["reference_data"][file.name] = {{"version", file.version}, {"sha256", file.sha256}};
+    out["engine"]["reference_sum"] = odds::sum_of(data);
     out["engine"]["seed"] = leaks.seed;
     // Steps in the order that the work goes, then tests that would tell something as well.
     out["next_tests"] = Json::array();
@@ -320,6 +321,7 @@ Verb findings_verb() {
         "lo, hi}}, unsure, effective_samples, odds_headline, reasons), engine (state, headline, spread, "
         "contradictions, "
         "questions, weakened_by, reasons, assumptions_version, reference_data {file: {version, sha256}}, "
+        "reference_sum, "
         "seed), next_tests (test, cylinder, reason, "
         "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "
         "engines.",

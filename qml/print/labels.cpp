@@ -239,9 +239,7 @@ const char* english(report::Label label) {
         case Label::under_one_percent:
             return QT_TRANSLATE_NOOP("Report", "Under 1 % each");
         case Label::assumptions_version:
-            return QT_TRANSLATE_NOOP("Report", "Assumptions, version");
-        case Label::reference_data:
-            return QT_TRANSLATE_NOOP("Report", "Reference data, version (SHA-256)");
+            return QT_TRANSLATE_NOOP("Report", "Assumptions, version · sum of all data");
         case Label::seed:
             return QT_TRANSLATE_NOOP("Report", "Odds, seed");
         case Label::expected:

@@ -38,7 +38,8 @@ TEST(DataFiles, AreToldApartByWhatTheySay) {
     const auto wet = std::ranges::find(changed, "wet.json", &DataFile::name);
     EXPECT_EQ(in_full(*wet),
               "wet.json, version 0, sha256 ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-    EXPECT_NE(in_short(changed).find("wet 0 (ba7816bf)"), std::string::npos);
+    EXPECT_NE(sum_of(changed), sum_of(built_in));
+    EXPECT_EQ(sum_of(built_in).size(), 8U);
     int differ = 0;
     for (std::size_t i = 0; i < changed.size(); ++i)
         differ += changed[i] == built_in[i] ? 0 : 1;
