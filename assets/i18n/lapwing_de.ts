@@ -1782,6 +1782,11 @@
         <translation>Anhang „%1“ (%2) ist nicht der, von dem die Sitzung spricht. Den Absender bitten, die Datei noch einmal zu schicken.</translation>
     </message>
     <message>
+        <source>The chosen sessions of this engine hold %1 records, more than the %2 that one file may. Choose fewer sessions for each file. Nothing was written.</source>
+        <extracomment>session_file.too_many_records</extracomment>
+        <translation>Die gewählten Sitzungen dieses Motors enthalten %1 Einträge, mehr als die %2, die eine Datei fassen darf. Weniger Sitzungen je Datei wählen. Es wurde nichts geschrieben.</translation>
+    </message>
+    <message>
         <source>The chosen sessions of this engine hold more than one file may: %1 MB in %2 files with %3 MB of records, where %4 MB in %5 files with %6 MB can be read again. Choose fewer sessions for each file. Nothing was written.</source>
         <extracomment>session_file.too_large</extracomment>
         <translation>Die gewählten Sitzungen dieses Motors sind mehr, als eine Datei fassen darf: %1 MB in %2 Dateien mit %3 MB Aufzeichnungen; wieder lesen lassen sich %4 MB in %5 Dateien mit %6 MB. Für jede Datei weniger Sitzungen wählen. Nichts wurde geschrieben.</translation>
@@ -2907,6 +2912,36 @@
         <translation>Ein Pleuel von %1 mm passt nicht zu einem Hub von %2 mm. Die Länge von Augenmitte zu Augenmitte angeben; üblich ist das 1,5- bis 2-Fache des Hubs.</translation>
     </message>
     <message>
+        <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
+        <extracomment>record.twice</extracomment>
+        <translation>Die Datei nennt „%1“ an einer Stelle zweimal: Sie stammt nicht von dieser App.</translation>
+    </message>
+    <message>
+        <source>The file holds a number that is too large to be one.</source>
+        <extracomment>record.number</extracomment>
+        <translation>Die Datei enthält eine Zahl, die zu groß ist, um eine zu sein.</translation>
+    </message>
+    <message>
+        <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
+        <extracomment>record.not_json</extracomment>
+        <translation>Die Datei ist beschädigt oder stammt nicht von dieser App: Ab Byte %1 ist sie kein JSON mehr.</translation>
+    </message>
+    <message>
+        <source>The file nests more than %1 levels deep: it was not written by this app.</source>
+        <extracomment>record.too_deep</extracomment>
+        <translation>Die Datei ist mehr als %1 Ebenen tief verschachtelt: Sie stammt nicht von dieser App.</translation>
+    </message>
+    <message>
+        <source>The file holds more than %1 values, or more than %2 names in one place: no session has so many, and it was not written by this app.</source>
+        <extracomment>record.too_many</extracomment>
+        <translation>Die Datei enthält mehr als %1 Werte oder mehr als %2 Namen an einer Stelle: So viele hat keine Sitzung, und diese App hat sie nicht geschrieben.</translation>
+    </message>
+    <message>
+        <source>The text is %1 bytes long: at most %2 are read.</source>
+        <extracomment>record.too_large</extracomment>
+        <translation>Der Text ist %1 Bytes lang: Höchstens %2 werden gelesen.</translation>
+    </message>
+    <message>
         <source>Two different records have the id %1: one of the files was not written by this app.</source>
         <extracomment>merge.other_record</extracomment>
         <translation>Zwei verschiedene Einträge haben die Kennung %1: Eine der Dateien stammt nicht von dieser App.</translation>
@@ -2935,6 +2970,11 @@
         <source>The file is not complete: %1 has no &quot;%2&quot;.</source>
         <extracomment>record.missing</extracomment>
         <translation>Die Datei ist nicht vollständig: %1 hat kein „%2“.</translation>
+    </message>
+    <message>
+        <source>The file is not right at %1: it holds more that this version doesn&apos;t know than a record can have, and was not written by this app.</source>
+        <extracomment>record.too_much_unknown</extracomment>
+        <translation>Die Datei stimmt bei %1 nicht: Sie enthält mehr, was diese Version nicht kennt, als ein Eintrag haben kann, und diese App hat sie nicht geschrieben.</translation>
     </message>
     <message>
         <source>an object {...}</source>
@@ -3002,29 +3042,9 @@
         <translation>eine Liste [...]</translation>
     </message>
     <message>
-        <source>The text is %1 bytes long: at most %2 are read.</source>
-        <extracomment>record.too_large</extracomment>
-        <translation>Der Text ist %1 Bytes lang: Höchstens %2 werden gelesen.</translation>
-    </message>
-    <message>
-        <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
-        <extracomment>record.not_json</extracomment>
-        <translation>Die Datei ist beschädigt oder stammt nicht von dieser App: Ab Byte %1 ist sie kein JSON mehr.</translation>
-    </message>
-    <message>
-        <source>The file holds a number that is too large to be one.</source>
-        <extracomment>record.number</extracomment>
-        <translation>Die Datei enthält eine Zahl, die zu groß ist, um eine zu sein.</translation>
-    </message>
-    <message>
-        <source>The file nests more than %1 levels deep: it was not written by this app.</source>
-        <extracomment>record.too_deep</extracomment>
-        <translation>Die Datei ist mehr als %1 Ebenen tief verschachtelt: Sie stammt nicht von dieser App.</translation>
-    </message>
-    <message>
-        <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
-        <extracomment>record.twice</extracomment>
-        <translation>Die Datei nennt „%1“ an einer Stelle zweimal: Sie stammt nicht von dieser App.</translation>
+        <source>The file holds %1 records: at most %2 are read at once. Ask the sender for some of the visits at a time.</source>
+        <extracomment>record.too_many_records</extracomment>
+        <translation>Die Datei enthält %1 Einträge: Auf einmal werden höchstens %2 gelesen. Den Absender bitten, nur einige Besuche auf einmal zu schicken.</translation>
     </message>
     <message>
         <source>This is not a session file: its session.json does not say so.</source>

@@ -1782,6 +1782,11 @@
         <translation>No coincide con lo que nombra la sesión: %1 %2. Pedir a quien lo envió que lo envíe de nuevo.</translation>
     </message>
     <message>
+        <source>The chosen sessions of this engine hold %1 records, more than the %2 that one file may. Choose fewer sessions for each file. Nothing was written.</source>
+        <extracomment>session_file.too_many_records</extracomment>
+        <translation>Las sesiones elegidas de este motor contienen %1 registros, más de los %2 que admite un archivo. Elegir menos sesiones para cada archivo. No se escribió nada.</translation>
+    </message>
+    <message>
         <source>The chosen sessions of this engine hold more than one file may: %1 MB in %2 files with %3 MB of records, where %4 MB in %5 files with %6 MB can be read again. Choose fewer sessions for each file. Nothing was written.</source>
         <extracomment>session_file.too_large</extracomment>
         <translation>Las sesiones elegidas de este motor son más de lo que cabe en un archivo: %1 MB en %2 archivos con %3 MB de registros; se pueden volver a leer %4 MB en %5 archivos con %6 MB. Elija menos sesiones para cada archivo. No se escribió nada.</translation>
@@ -2907,6 +2912,36 @@
         <translation>Una biela de %1 mm no encaja con una carrera de %2 mm. Dar la longitud entre los centros de sus ojos; suele ser de 1,5 a 2 veces la carrera.</translation>
     </message>
     <message>
+        <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
+        <extracomment>record.twice</extracomment>
+        <translation>El archivo nombra «%1» dos veces en un mismo lugar: no lo escribió esta app.</translation>
+    </message>
+    <message>
+        <source>The file holds a number that is too large to be one.</source>
+        <extracomment>record.number</extracomment>
+        <translation>El archivo contiene un número demasiado grande para serlo.</translation>
+    </message>
+    <message>
+        <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
+        <extracomment>record.not_json</extracomment>
+        <translation>El archivo está dañado o no lo escribió esta app: deja de ser JSON en el byte %1.</translation>
+    </message>
+    <message>
+        <source>The file nests more than %1 levels deep: it was not written by this app.</source>
+        <extracomment>record.too_deep</extracomment>
+        <translation>El archivo anida más de %1 niveles: no lo escribió esta app.</translation>
+    </message>
+    <message>
+        <source>The file holds more than %1 values, or more than %2 names in one place: no session has so many, and it was not written by this app.</source>
+        <extracomment>record.too_many</extracomment>
+        <translation>El archivo contiene más de %1 valores, o más de %2 nombres en un mismo lugar: ninguna sesión tiene tantos, y no lo escribió esta aplicación.</translation>
+    </message>
+    <message>
+        <source>The text is %1 bytes long: at most %2 are read.</source>
+        <extracomment>record.too_large</extracomment>
+        <translation>El texto ocupa %1 bytes: se leen como máximo %2.</translation>
+    </message>
+    <message>
         <source>Two different records have the id %1: one of the files was not written by this app.</source>
         <extracomment>merge.other_record</extracomment>
         <translation>Dos registros distintos tienen el identificador %1: uno de los archivos no lo escribió esta app.</translation>
@@ -2935,6 +2970,11 @@
         <source>The file is not complete: %1 has no &quot;%2&quot;.</source>
         <extracomment>record.missing</extracomment>
         <translation>El archivo no está completo: a %1 le falta «%2».</translation>
+    </message>
+    <message>
+        <source>The file is not right at %1: it holds more that this version doesn&apos;t know than a record can have, and was not written by this app.</source>
+        <extracomment>record.too_much_unknown</extracomment>
+        <translation>El archivo no está bien en %1: contiene más cosas que esta versión no conoce de las que puede tener un registro, y no lo escribió esta aplicación.</translation>
     </message>
     <message>
         <source>an object {...}</source>
@@ -3002,29 +3042,9 @@
         <translation>una lista [...]</translation>
     </message>
     <message>
-        <source>The text is %1 bytes long: at most %2 are read.</source>
-        <extracomment>record.too_large</extracomment>
-        <translation>El texto ocupa %1 bytes: se leen como máximo %2.</translation>
-    </message>
-    <message>
-        <source>The file is damaged or was not written by this app: it stops being JSON at byte %1.</source>
-        <extracomment>record.not_json</extracomment>
-        <translation>El archivo está dañado o no lo escribió esta app: deja de ser JSON en el byte %1.</translation>
-    </message>
-    <message>
-        <source>The file holds a number that is too large to be one.</source>
-        <extracomment>record.number</extracomment>
-        <translation>El archivo contiene un número demasiado grande para serlo.</translation>
-    </message>
-    <message>
-        <source>The file nests more than %1 levels deep: it was not written by this app.</source>
-        <extracomment>record.too_deep</extracomment>
-        <translation>El archivo anida más de %1 niveles: no lo escribió esta app.</translation>
-    </message>
-    <message>
-        <source>The file names &quot;%1&quot; twice in one place: it was not written by this app.</source>
-        <extracomment>record.twice</extracomment>
-        <translation>El archivo nombra «%1» dos veces en un mismo lugar: no lo escribió esta app.</translation>
+        <source>The file holds %1 records: at most %2 are read at once. Ask the sender for some of the visits at a time.</source>
+        <extracomment>record.too_many_records</extracomment>
+        <translation>El archivo contiene %1 registros: como máximo se leen %2 de una vez. Pedir al remitente solo algunas visitas cada vez.</translation>
     </message>
     <message>
         <source>This is not a session file: its session.json does not say so.</source>

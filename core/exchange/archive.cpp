@@ -6,10 +6,12 @@
 #include <sys/stat.h>
 #include <zip.h>
 
+#include <algorithm>
 #include <array>
 #include <set>
 
 #include "core/base/atomic_file.h"
+#include "core/base/letters.h"
 #include "core/exchange/bag.h"
 
 namespace lapwing::exchange {
@@ -19,14 +21,6 @@ bool is_text(std::string_view path) {
     return path.ends_with(".txt") || path.ends_with(".json") || path.ends_with(".csv");
 }
 
-/// One name for all that a phone's or a desk's file system may take for the same file.
-std::string folded(std::string_view path) {
-    std::string out(path);
-    for (auto& c : out)
-        if (c >= 'A' && c <= 'Z') c = static_cast<char>(c + 32);
-    return out;
-}
-
 tl::unexpected<Error> name_twice(const std::string& where) {
     return fail(
         "archive.name_twice",
@@ -34,16 +28,17 @@ tl::unexpected<Error> name_twice(const std::string& where) {
         where);
 }
 
-/// Files and the folders that their paths imply; the same name may not be both, nor twice in other letters.
+/// Files and the folders that their paths imply; the same name may not be both, nor twice in other letters
+/// that a phone's or a desk's file system may take for the same.
 class NamesSeen {
 public:
     Status add(const std::string& path, bool is_folder) {
         for (auto slash = path.find('/'); slash != std::string::npos; slash = path.find('/', slash + 1)) {
-            const auto folder = path.substr(0, slash);
-            folders_.insert(folded(folder));
-            if (files_.contains(folded(folder))) return name_twice(path);
+            const auto folder = one_spelling(path.substr(0, slash));
+            folders_.insert(folder);
+            if (files_.contains(folder)) return name_twice(path);
         }
-        const auto name = folded(path);
+        const auto name = one_spelling(path);
         if (is_folder) {
             folders_.insert(name);
             return files_.contains(name) ? Status(name_twice(path)) : Status{};
@@ -192,6 +187,8 @@ Result<std::string> Archive::read_text(const Entry& entry, std::uint64_t longest
                     "The entry \"{}\" of the file is {} bytes long: at most {} are read.", entry.path,
                     entry.bytes, longest);
     std::string out;
+    // Known and bounded: growing would take twice as much.
+    out.reserve(std::min<std::uint64_t>(entry.bytes, longest));
     return read(entry,
                 [&](std::string_view piece) -> Status {
                     out += piece;

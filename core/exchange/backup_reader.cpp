@@ -11,6 +11,7 @@
 #include "core/base/sha256.h"
 #include "core/exchange/backup_file.h"
 #include "core/exchange/bag.h"
+#include "core/record/json_text.h"
 #include "core/record/record.h"
 
 namespace lapwing::exchange {
@@ -49,9 +50,8 @@ bool is_of_this_device(const Error& error) {
 
 /// `names` takes what the backup calls the engines in it.
 Result<BackupRest> read_rest(const std::string& text, std::map<std::string, std::string>& names) {
-    // What nests deeper than any record is dropped: writing it again would use up the stack.
-    const auto not_too_deep = [](int depth, auto, const auto&) { return depth <= deepest_json; };
-    const auto json = nlohmann::ordered_json::parse(text, not_too_deep, false);
+    if (!check_json_text(text)) return not_a_backup("its backup.json");
+    const auto json = nlohmann::ordered_json::parse(text);
     if (!json.is_object() || text_in(json, "format") != "lapwing-backup")
         return not_a_backup("its backup.json");
     const auto version = text_in(json, "version");

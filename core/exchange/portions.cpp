@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "core/record/record.h"
+#include "core/record/walk.h"
 
 namespace lapwing::exchange {
 namespace {
@@ -21,7 +22,7 @@ constexpr std::uint64_t standing_entries = 8;
 /// The texts: session.json, and the table, which says less.
 Size size_of_texts(const Dossier& dossier) {
     const auto json = to_json(dossier).size();
-    return {2 * json + standing_entries * bytes_an_entry, standing_entries, json};
+    return {2 * json + standing_entries * bytes_an_entry, standing_entries, json, count_records(dossier)};
 }
 
 /// Counts attachments; the same photo a second time is no further file.
@@ -30,9 +31,9 @@ public:
     Size add(const Attachment& attachment) {
         // Within session.json each field has a line of its own, with room before it.
         const auto json = 2 * to_json(Record(attachment)).size();
-        Size size{2 * json, 0, json};
+        Size size{2 * json, 0, json, 1};
         if (seen_.insert(attachment.sha256).second)
-            size += {static_cast<std::uint64_t>(attachment.bytes) + bytes_an_entry, 1, 0};
+            size += {static_cast<std::uint64_t>(attachment.bytes) + bytes_an_entry, 1, 0, 0};
         return size;
     }
 
@@ -107,6 +108,7 @@ Size& Size::operator+=(const Size& more) {
     bytes += more.bytes;
     entries += more.entries;
     json += more.json;
+    records += more.records;
     return *this;
 }
 
@@ -128,7 +130,8 @@ std::uint64_t most_bytes(const Limits& limits) {
 }
 
 bool fits(const Size& size, const Limits& limits) {
-    return size.bytes <= most_bytes(limits) && size.entries <= limits.entries && size.json <= longest_json;
+    return size.bytes <= most_bytes(limits) && size.entries <= limits.entries &&
+           size.json <= longest_written_json && size.records <= most_records;
 }
 
 std::vector<Dossier> portions(Dossier whole, const Limits& limits) {

@@ -17,9 +17,14 @@ struct Size {
     std::uint64_t bytes = 0;
     std::uint64_t entries = 0;
     std::uint64_t json = 0;  ///< bytes of session.json
+    std::uint64_t records = 0;
 
     Size& operator+=(const Size& more);
 };
+
+/// Of session.json as it is written, in bytes: far below what is read, so that no reader counts too many
+/// values.
+inline constexpr std::uint64_t longest_written_json = 12u << 20;
 
 /// With the files of all its attachments, each different one counted once.
 Size size_of(const Dossier& dossier);

@@ -17,6 +17,7 @@
 #include "core/exchange/readings_csv.h"
 #include "core/exchange/session_file.h"
 #include "core/record/record.h"
+#include "core/record/walk.h"
 
 namespace lapwing::exchange {
 namespace {
@@ -169,13 +170,18 @@ void look_for_losses(Dossier& dossier, const Outgoing& outgoing) {
 }
 
 tl::unexpected<Error> too_large(const Size& size, const Limits& limits) {
+    if (size.records > most_records)
+        return fail("session_file.too_many_records",
+                    "The chosen sessions of this engine hold {} records, more than the {} that one file may. "
+                    "Choose fewer sessions for each file. Nothing was written.",
+                    size.records, most_records);
     return fail(
         "session_file.too_large",
         "The chosen sessions of this engine hold more than one file may: {} MB in {} files with {} MB of "
         "records, where {} MB in {} files with {} MB can be read again. Choose fewer sessions for each "
         "file. Nothing was written.",
         size.bytes >> 20, size.entries, size.json >> 20, most_bytes(limits) >> 20, limits.entries,
-        longest_json >> 20);
+        longest_written_json >> 20);
 }
 
 Status pack(const fs::path& file, const std::string& folder, const Outgoing& outgoing, Dossier& dossier) {

@@ -5,12 +5,13 @@
 #include <cmath>
 #include <nlohmann/json.hpp>
 #include <set>
-#include <unordered_set>
 #include <utility>
 
 #include "core/record/fields.h"
+#include "core/record/json_text.h"
 #include "core/record/place.h"
 #include "core/record/record.h"
+#include "core/record/walk.h"
 
 namespace lapwing::record {
 namespace {
@@ -18,6 +19,19 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 Result<Json> parse_strictly(std::string_view text);
+
+/// Of fields that this version doesn't know, in one record: they are copied wherever it goes.
+constexpr std::size_t most_unknown_bytes = 1u << 20;
+
+/// About as many as its text has, but at least what a value takes.
+std::size_t bytes_of(const Json& json) {
+    std::size_t bytes = 16;
+    if (json.is_string()) bytes += json.get_ref<const std::string&>().size();
+    if (json.is_structured())
+        for (const auto& [name, value] : json.items())
+            bytes += name.size() + bytes_of(value);
+    return bytes;
+}
 
 /// Fills values from a parsed text and stops at the first thing that is wrong.
 class Reader {
@@ -73,6 +87,15 @@ private:
             if (reader_.unknown_ == nullptr) return;
             for (const auto& [name, value] : object_.items())
                 if (!known_.contains(name)) {
+                    // They are looked up one by one wherever the record goes.
+                    reader_.unknown_bytes_ += bytes_of(value);
+                    if (reader_.unknown_->size() == most_json_names ||
+                        reader_.unknown_bytes_ > most_unknown_bytes)
+                        return reader_.refuse(
+                            "record.too_much_unknown",
+                            "The file is not right at {}: it holds more that this version doesn't know than "
+                            "a record can have, and was not written by this app.",
+                            at_.text());
                     const Place place{&at_, name, {}, false};
                     (*reader_.unknown_)[place.pointer()] = value;
                 }
@@ -99,8 +122,10 @@ private:
         const Place place{at.outer, at.name, at.index, true};
         Json unknown = Json::object();
         Json* const outer = std::exchange(unknown_, &unknown);
+        const auto outer_bytes = std::exchange(unknown_bytes_, 0);
         read_object(json, place, out);
         unknown_ = outer;
+        unknown_bytes_ = outer_bytes;
         if (error_) return;
         auto fine = checked(std::move(out));
         if (!fine)
@@ -242,60 +267,12 @@ private:
     bool nested_ = false;
     std::optional<Error> error_;
     Json* unknown_ = nullptr;  ///< fields not known in the record being read, by their pointers
-};
-
-/// Watches the parser for what a JSON library lets pass: too deep, the same name twice.
-class Watch {
-public:
-    bool operator()(int depth, Json::parse_event_t event, Json& parsed) {
-        switch (event) {
-            case Json::parse_event_t::object_start:
-            case Json::parse_event_t::array_start:
-                if (depth >= deepest_json) too_deep = true;
-                if (event == Json::parse_event_t::object_start) names_.emplace_back();
-                break;
-            case Json::parse_event_t::object_end:
-                names_.pop_back();
-                break;
-            case Json::parse_event_t::key:
-                if (!names_.back().insert(parsed.get_ref<const std::string&>()).second && twice.empty())
-                    twice = parsed.get<std::string>();
-                break;
-            default:
-                break;
-        }
-        return !too_deep;
-    }
-
-    bool too_deep = false;
-    std::string twice;
-
-private:
-    std::vector<std::unordered_set<std::string>> names_;
+    std::size_t unknown_bytes_ = 0;
 };
 
 Result<Json> parse_strictly(std::string_view text) {
-    if (text.size() > longest_json)
-        return fail("record.too_large", "The text is {} bytes long: at most {} are read.", text.size(),
-                    longest_json);
-    Watch watch;
-    Json parsed;
-    try {
-        parsed = Json::parse(text, std::ref(watch));
-    } catch (const Json::parse_error& error) {
-        return fail("record.not_json",
-                    "The file is damaged or was not written by this app: it stops being JSON at byte {}.",
-                    error.byte);
-    } catch (const Json::exception&) {
-        return fail("record.number", "The file holds a number that is too large to be one.");
-    }
-    if (watch.too_deep)
-        return fail("record.too_deep",
-                    "The file nests more than {} levels deep: it was not written by this app.", deepest_json);
-    if (!watch.twice.empty())
-        return fail("record.twice",
-                    "The file names \"{}\" twice in one place: it was not written by this app.", watch.twice);
-    return parsed;
+    if (auto fine = check_json_text(text); !fine) return tl::unexpected(fine.error());
+    return Json::parse(text);
 }
 
 struct Names {
@@ -320,6 +297,29 @@ void tuck_unknown(Json& outer, const char* record) {
         outer.erase(name);
         outer[record][".."][name] = std::move(value);
     }
+}
+
+/// Counted before any of them is built.
+Status check_count(const Json& root) {
+    std::size_t records = 0;
+    const auto add = [&](const Json& in, std::string_view name) -> const Json* {
+        if (!in.is_object()) return nullptr;
+        const auto list = in.find(std::string(name));
+        if (list == in.end() || !list->is_array()) return nullptr;
+        records += list->size();
+        return &*list;
+    };
+    add(root, "testers");
+    if (const auto* visits = add(root, "visits"))
+        for (const auto& visit : *visits)
+            for (const auto* name : {"readings", "exits", "clearances", "attachments", "notes", "plan"})
+                add(visit, name);
+    if (records <= most_records) return {};
+    return fail(
+        "record.too_many_records",
+        "The file holds {} records: at most {} are read at once. Ask the sender for some of the visits "
+        "at a time.",
+        records, most_records);
 }
 
 Status check_version(const Json& root) {
@@ -427,6 +427,7 @@ Result<Dossier> dossier_from_json(std::string_view json) {
     if (!root) return tl::unexpected(root.error());
     if (auto fine = record::check_version(*root); !fine) return tl::unexpected(fine.error());
     const auto version = (*root)["version"].get<std::string>();
+    if (auto fine = record::check_count(*root); !fine) return tl::unexpected(fine.error());
     root->erase("format");
     root->erase("version");
     record::tuck_unknown<Dossier>(*root, "engine");
@@ -434,10 +435,12 @@ Result<Dossier> dossier_from_json(std::string_view json) {
         for (auto& visit : *visits)
             record::tuck_unknown<Visit>(visit, "session");
     auto dossier = record::read_all<Dossier>(*root);
+    *root = {};  // as large as the dossier: not both any longer than needed
     if (!dossier) return tl::unexpected(record::of_a_newer_one(std::move(dossier.error()), version));
     if (auto fine = record::check_missing(*dossier); !fine) return tl::unexpected(fine.error());
-    return dossier_of(records_of(*dossier)).map([&](Dossier sorted) {
-        sorted.missing = std::move(dossier->missing);
+    auto missing = std::move(dossier->missing);
+    return dossier_of(take_records(std::move(*dossier))).map([&](Dossier sorted) {
+        sorted.missing = std::move(missing);
         return sorted;
     });
 }

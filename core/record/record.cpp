@@ -4,9 +4,12 @@
 #include "core/record/record.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 #include <set>
 #include <tuple>
+
+#include "core/record/walk.h"
 
 namespace lapwing {
 namespace {
@@ -122,20 +125,59 @@ Uuid parent_of(const Record& record) {
         record);
 }
 
+namespace {
+
+/// The lists of a visit, one after the other.
+template <class Visit, class F>
+void each_list(Visit& visit, const F& look) {
+    look(visit.readings);
+    look(visit.exits);
+    look(visit.clearances);
+    look(visit.attachments);
+    look(visit.notes);
+    look(visit.plan);
+}
+
+}  // namespace
+
 std::vector<Record> records_of(const Dossier& dossier) {
-    std::vector<Record> out{dossier.engine};
-    const auto add = [&](const auto& values) { out.insert(out.end(), values.begin(), values.end()); };
+    return take_records(Dossier(dossier));
+}
+
+std::vector<Record> take_records(Dossier&& dossier) {
+    std::vector<Record> out;
+    out.reserve(count_records(dossier));
+    const auto add = [&](auto& values) {
+        out.insert(out.end(), std::make_move_iterator(values.begin()), std::make_move_iterator(values.end()));
+    };
+    out.emplace_back(std::move(dossier.engine));
     add(dossier.testers);
-    for (const auto& visit : dossier.visits) {
-        out.emplace_back(visit.session);
-        add(visit.readings);
-        add(visit.exits);
-        add(visit.clearances);
-        add(visit.attachments);
-        add(visit.notes);
-        add(visit.plan);
+    for (auto& visit : dossier.visits) {
+        out.emplace_back(std::move(visit.session));
+        each_list(visit, add);
     }
     return out;
+}
+
+Status each_record(const Dossier& dossier, const std::function<Status(Record)>& take) {
+    Status status = take(dossier.engine);
+    const auto add = [&](const auto& values) {
+        for (const auto& value : values)
+            if (status) status = take(value);
+    };
+    add(dossier.testers);
+    for (const auto& visit : dossier.visits) {
+        if (status) status = take(visit.session);
+        each_list(visit, add);
+    }
+    return status;
+}
+
+std::size_t count_records(const Dossier& dossier) {
+    std::size_t count = 1 + dossier.testers.size() + dossier.visits.size();
+    for (const auto& visit : dossier.visits)
+        each_list(visit, [&](const auto& values) { count += values.size(); });
+    return count;
 }
 
 Result<Dossier> dossier_of(std::vector<Record> records) {

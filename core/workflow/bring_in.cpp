@@ -4,9 +4,11 @@
 #include "core/workflow/bring_in.h"
 
 #include <algorithm>
+#include <functional>
 #include <set>
 
 #include "core/record/merge.h"
+#include "core/record/walk.h"
 #include "core/workflow/desk.h"
 #include "core/workflow/needs.h"
 
@@ -25,18 +27,18 @@ class Comparing {
 public:
     Comparing(const store::Queries& library, RemovedHere removed) : library_(library), removed_(removed) {}
 
-    Result<std::vector<Arrived>> all_of(const Dossier& dossier) {
+    /// One at a time: `take` keeps of each what it needs.
+    Status all_of(const Dossier& dossier, const std::function<void(Arrived)>& take) {
         const auto engine = library_.engine(dossier.engine.id);
         if (!engine) return tl::unexpected(engine.error());
         // Someone who opens the file of an engine that was taken out wants it back, not half of it.
         if (!*engine) removed_ = RemovedHere::come_back;
-        std::vector<Arrived> out;
-        for (auto& record : records_of(dossier)) {
+        return each_record(dossier, [&](Record record) -> Status {
             auto one = compare(std::move(record));
             if (!one) return tl::unexpected(one.error());
-            out.push_back(std::move(*one));
-        }
-        return out;
+            take(std::move(*one));
+            return {};
+        });
     }
 
 private:
@@ -103,17 +105,19 @@ int Preview::total(const std::map<RecordKind, int>& counts) {
 
 Preview preview(const Desk& desk, const Dossier& dossier, RemovedHere removed) {
     Preview preview;
-    auto arrived = desk.look<std::vector<Arrived>>(
-        [&](const store::Queries& library) { return Comparing(library, removed).all_of(dossier); });
-    if (!arrived) {
-        preview.refusal = arrived.error();
-        return preview;
-    }
-    for (auto& one : *arrived) {
+    const auto take = [&](Arrived one) {
         ++counts_of(preview, one.arrival)[kind_of(one.incoming)];
         if (one.arrival == Arrival::newer || one.arrival == Arrival::conflict)
             preview.differences.push_back({one.arrival, std::move(*one.here), std::move(one.incoming)});
         if (one.arrival == Arrival::added) preview.new_records.push_back(std::move(one.incoming));
+    };
+    const auto seen = desk.look<bool>([&](const store::Queries& library) -> Result<bool> {
+        return Comparing(library, removed).all_of(dossier, take).map([] { return true; });
+    });
+    if (!seen) {
+        preview = {};
+        preview.refusal = seen.error();
+        return preview;
     }
     preview.new_engine = preview.added.contains(RecordKind::engine);
     return preview;
@@ -121,12 +125,13 @@ Preview preview(const Desk& desk, const Dossier& dossier, RemovedHere removed) {
 
 Intent bring_in(Dossier dossier, RemovedHere removed) {
     return [dossier = std::move(dossier), removed](const Now& now) -> Result<Command> {
-        auto arrived = Comparing(now.library, removed).all_of(dossier);
-        if (!arrived) return tl::unexpected(arrived.error());
         Command command{"dossier.bring_in", {dossier.engine.name}, {}, true};
-        for (auto& one : *arrived)
+        command.edits.reserve(count_records(dossier));
+        const auto seen = Comparing(now.library, removed).all_of(dossier, [&](Arrived one) {
             if (one.arrival != Arrival::removed_here && one.here != one.merged)
                 command.edits.emplace_back(Put{std::move(one.merged)});
+        });
+        if (!seen) return tl::unexpected(seen.error());
         command.args.push_back(std::to_string(command.edits.size()));
         return command;
     };

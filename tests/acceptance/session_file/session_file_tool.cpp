@@ -7,11 +7,13 @@
 //   write FILE SEED     a session file with drawn content, photos, voice notes and a report
 //   check FILE          the codes of what is wrong with a session file, one a line
 //   read FILE           its session.json as read and written again
+//   spell               each line of standard input in one_spelling
 
 #include <cstdio>
 #include <iostream>
 #include <nlohmann/json.hpp>
 
+#include "core/base/letters.h"
 #include "tests/core/exchange/packed.h"
 
 namespace {
@@ -102,8 +104,12 @@ int run(const std::vector<std::string>& args) {
         const auto incoming = exchange::read_session_file(args[1], folder.path());
         if (!incoming) return fail_with(incoming.error());
         std::cout << to_json(incoming->dossier) << '\n';
+    } else if (verb == "spell" && args.size() == 1) {
+        for (std::string line; std::getline(std::cin, line);)
+            std::cout << one_spelling(line) << '\n';
     } else {
-        std::cerr << "session_file_tool fields | json SEED | write FILE SEED | check FILE | read FILE\n";
+        std::cerr
+            << "session_file_tool fields | json SEED | write FILE SEED | check FILE | read FILE | spell\n";
         return 2;
     }
     return 0;

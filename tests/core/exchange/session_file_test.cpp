@@ -6,6 +6,8 @@
 #include <gmock/gmock.h>
 #include <rapidcheck/gtest.h>
 
+#include "core/exchange/portions.h"
+#include "core/record/walk.h"
 #include "tests/core/exchange/packed.h"
 
 namespace lapwing::exchange {
@@ -192,6 +194,39 @@ TEST(SessionFile, MoreThanAReaderTakesIsNotWritten) {
     }
     EXPECT_EQ(bytes_of(folder / "a.lapwing"), "an older file");
     EXPECT_EQ(folder.files(), 1u);
+}
+
+TEST(SessionFile, MoreRecordsThanAreReadAtOnceAreDividedByVisits) {
+    const Sample sample;
+    const Folder folder;
+    auto dossier = sample.dossier;
+    ASSERT_GE(dossier.visits.size(), 2U);
+    for (auto& visit : dossier.visits) {
+        Note note;
+        note.session = visit.session.id;
+        note.text = "x";
+        for (std::size_t i = 0; i < most_records * 6 / 10; ++i) {
+            note.id = NoteId::make(FixedClock({1'773'480'600'000 + static_cast<std::int64_t>(i), 60}));
+            visit.notes.push_back(note);
+        }
+    }
+    auto outgoing = sample.outgoing();
+    outgoing.dossier = dossier;
+    const auto written = write_session_file(folder / "a.lapwing", outgoing);
+    ASSERT_FALSE(written);
+    EXPECT_EQ(written.error().code, "session_file.too_many_records");
+    const auto too_many = dossier_from_json(to_json(dossier));
+    ASSERT_FALSE(too_many);
+    EXPECT_EQ(too_many.error().code, "record.too_many_records");
+    const auto dealt = portions(dossier, {});
+    EXPECT_EQ(dealt.size(), dossier.visits.size());
+    std::size_t visits = 0;
+    for (const auto& one : dealt) {
+        visits += one.visits.size();
+        EXPECT_LE(size_of(one).records, most_records);
+        EXPECT_TRUE(dossier_from_json(to_json(one)));
+    }
+    EXPECT_EQ(visits, dossier.visits.size());
 }
 
 TEST(SessionFile, SaysWhereItCantWrite) {
