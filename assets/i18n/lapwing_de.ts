@@ -15052,10 +15052,6 @@
         <translation>Nachprüfung notiert</translation>
     </message>
     <message>
-        <source>Session finished</source>
-        <translation>Sitzung beendet</translation>
-    </message>
-    <message>
         <source>Session changed</source>
         <translation>Sitzung geändert</translation>
     </message>

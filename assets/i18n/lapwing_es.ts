@@ -15052,10 +15052,6 @@
         <translation>Nueva prueba anotada</translation>
     </message>
     <message>
-        <source>Session finished</source>
-        <translation>Sesión terminada</translation>
-    </message>
-    <message>
         <source>Session changed</source>
         <translation>Sesión cambiada</translation>
     </message>

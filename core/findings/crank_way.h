@@ -30,7 +30,6 @@ class CrankWay {
 public:
     CrankWay(const ModelInputs& from, const ModelInputs& to, ModelRuns& runs);
 
-    [[nodiscard]] bool has_model() const { return has_model_; }
     /// Gauge, hose, check valve and adapter.
     std::optional<double> tester();
     /// Warmth of the walls.

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 #include <map>
-#include <nlohmann/json.hpp>
 
 #include "core/base/sha256.h"
 
@@ -216,17 +215,6 @@ Record settled(const Record& record, std::size_t chosen, Uuid library, Timestamp
     for (const auto& version : versions_in(record))
         join(lineage.revisions, version.revisions());
     mark(lineage.revisions, library, now);
-    return out;
-}
-
-std::vector<std::string> differing_fields(const Record& one, const Record& other) {
-    const auto left = nlohmann::ordered_json::parse(to_json(without_lineage(one)));
-    const auto right = nlohmann::ordered_json::parse(to_json(without_lineage(other)));
-    std::vector<std::string> out;
-    for (const auto& [name, value] : left.items())
-        if (!right.contains(name) || right[name] != value) out.push_back(name);
-    for (const auto& [name, value] : right.items())
-        if (!left.contains(name)) out.push_back(name);
     return out;
 }
 

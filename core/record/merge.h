@@ -40,9 +40,6 @@ Record changed(const Record& before, Record after, Uuid library, Timestamp now);
 /// The version chosen by its place in `versions`, as the one that comes after all of them.
 Record settled(const Record& record, std::size_t chosen, Uuid library, Timestamp now);
 
-/// The names of the outermost fields in which two versions differ, as session.json calls them.
-std::vector<std::string> differing_fields(const Record& one, const Record& other);
-
 /// A file without the owner's name and contact says nothing about the owner: an engine from it, with the
 /// owner that is known here put in again so that the two can be compared.
 Record with_owner_of(Record incoming, const Record& here);

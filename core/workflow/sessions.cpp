@@ -118,13 +118,6 @@ Intent plan_retest(SessionId session, std::optional<Timestamp> day) {
                           [day](Session& stored, const Now&) { stored.retest_planned_for = day; });
 }
 
-Intent finish_session(SessionId session, std::string note, std::optional<Timestamp> retest_planned_for) {
-    return change_session(session, "session.finish", {}, [=](Session& stored, const Now&) {
-        stored.note = note;
-        stored.retest_planned_for = retest_planned_for;
-    });
-}
-
 Intent remove_session(SessionId id) {
     return [id](const Now& now) -> Result<Command> {
         const auto session = need_session(now, id);

@@ -31,10 +31,6 @@ Intent set_answer(SessionId session, OwnerAnswer answer);
 /// Plans the day of the retest, or no retest ("session.retest").
 Intent plan_retest(SessionId session, std::optional<Timestamp> day);
 
-/// Closes the visit with a note and, if wanted, the day of the retest ("session.finish"). Nothing is locked:
-/// a finished session can still be added to.
-Intent finish_session(SessionId session, std::string note, std::optional<Timestamp> retest_planned_for);
-
 /// Takes a session and everything recorded in it out, undo apart ("session.delete").
 Intent remove_session(SessionId session);
 

@@ -40,8 +40,4 @@ Entry placePoint(QStringView typed, double fullScale, int decimals) {
     return out;
 }
 
-Result<std::string> readNumber(QStringView typed) {
-    return canonical_digits(typed.trimmed().toString().toStdString());
-}
-
 }  // namespace lapwing::format

@@ -33,8 +33,4 @@ Entry placePoint(QStringView typed, double fullScale, int decimals);
 /// smallest division's own, whichever is known.
 int decimalsOfGauge(double fullScale, std::optional<double> division = {});
 
-/// Reads a typed number with decimal comma or point ("9,2", "9.2", ".5"). Fails with the core's
-/// "units.not_a_number".
-Result<std::string> readNumber(QStringView typed);
-
 }  // namespace lapwing::format

@@ -54,7 +54,6 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "session.delete") return Steps::tr("Session deleted");
     if (name == "session.answer") return Steps::tr("Owner's answer noted");
     if (name == "session.retest") return Steps::tr("Retest noted");
-    if (name == "session.finish") return Steps::tr("Session finished");
     if (name.starts_with("session.")) return Steps::tr("Session changed");
     if (name == "engine.add") return Steps::tr("%1 added").arg(plain(step, 0));
     if (name == "engine.change") return Steps::tr("%1 changed").arg(plain(step, 0));

@@ -89,12 +89,5 @@ TEST(TypedEntry, FinenessFollowsScaleAndDivision) {
     EXPECT_EQ(decimalsOfGauge(0.0), 0);
 }
 
-TEST(TypedEntry, ReadsCommaAndPoint) {
-    EXPECT_EQ(readNumber(u"9,2").value(), "9.2");
-    EXPECT_EQ(readNumber(u" .5 ").value(), "0.5");
-    EXPECT_FALSE(readNumber(u"9,2,1").has_value());
-    EXPECT_EQ(readNumber(u"abc").error().code, "units.not_a_number");
-}
-
 }  // namespace
 }  // namespace lapwing::format

@@ -114,7 +114,6 @@ TEST_F(UseCases, GoThereAndBackExactly) {
     there_and_back("session.conditions", set_conditions(session.id, conditions));
     there_and_back("session.tester", choose_tester(session.id, TesterUse::compression, std::nullopt));
     there_and_back("session.answer", set_answer(session.id, OwnerAnswer::yes));
-    there_and_back("session.finish", finish_session(session.id, "All right", clock.now()));
     there_and_back("session.delete", remove_session(session.id));
     there_and_back("reading.keep", keep_reading(sample::reading(session.id, TestKind::dry, 2)));
     there_and_back("reading.redo",
