@@ -11,6 +11,8 @@ Window {
     required property AppContext app
     required property LookModel look
     property var greetings: []
+    // Their names: a place that was kept by another version may name none of them.
+    property var pages: []
 
     width: 412
     height: 915
@@ -65,6 +67,7 @@ Window {
         objectName: "shell"
         anchors.fill: parent
         app: window.app
+        pages: window.pages
         focus: true
         Component.onCompleted: if (window.greetings.length > 0)
             shell.tell(window.greetings.join("\n\n"))

@@ -12,6 +12,7 @@ FocusScope {
     id: shell
 
     required property AppContext app
+    required property var pages
 
     readonly property bool wide: Theme.isWide(width)
     // On a phone lying down a pad of digits needs the list's room.
@@ -121,11 +122,14 @@ FocusScope {
         }
         if (!Array.isArray(kept) || kept.length === 0)
             return;
-        places = kept;
+        places = kept.filter(place => pages.includes(place?.name));
+        if (places.length < kept.length)
+            keepPlace();
         // Only the last page is built now; the ones under it when someone goes back to them.
         const items = [];
-        kept.forEach(place => items.push(url(place.name), properties(place.args)));
-        stack.push(items, T.StackView.Immediate);
+        places.forEach(place => items.push(url(place.name), properties(place.args)));
+        if (items.length > 0)
+            stack.push(items, T.StackView.Immediate);
     }
 
     // Every page again, with the texts of another language; the place stays.

@@ -3,6 +3,7 @@
 
 #include "qml/app/composition.h"
 
+#include <QDir>
 #include <QQmlEngine>
 #include <QTimer>
 #include <QtQml/QQmlExtensionPlugin>
@@ -26,6 +27,15 @@ constexpr auto housekeeping_after = std::chrono::milliseconds(1500);
 
 QString settings_file(const platform::Devices& devices) {
     return QString::fromStdString((devices.paths.data() / "settings.ini").string());
+}
+
+/// "Pad" of PadPage.qml.
+QStringList names_of_pages() {
+    QStringList names;
+    const QString ending = QStringLiteral("Page.qml");
+    for (const QString& file : QDir(QStringLiteral(":/qml/Lapwing/Pages")).entryList({u'*' + ending}))
+        names << file.chopped(ending.size());
+    return names;
 }
 
 }  // namespace
@@ -93,6 +103,7 @@ QQuickWindow* Composition::show(QQmlApplicationEngine& engine) {
         told << context_->format().text(error);
     engine.setInitialProperties({{QStringLiteral("app"), QVariant::fromValue(context_.get())},
                                  {QStringLiteral("look"), QVariant::fromValue(look_.get())},
+                                 {QStringLiteral("pages"), names_of_pages()},
                                  {QStringLiteral("greetings"), told}});
     engine.load(QUrl(QStringLiteral("qrc:/qml/Lapwing/App/Main.qml")));
     // What stands outside the pages, which are built anew.

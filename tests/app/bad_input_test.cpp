@@ -51,6 +51,30 @@ private:
     bool mounted_ = false;
 };
 
+/// Root may write anywhere: for as long as this lives, the program is "nobody" (65534 on every Linux).
+class OrdinaryUser {
+public:
+    OrdinaryUser() : is_(seteuid(65534) == 0) {}
+    ~OrdinaryUser() {
+        if (is_ && seteuid(0) != 0) qFatal("Root can't become root again.");
+    }
+    OrdinaryUser(const OrdinaryUser&) = delete;
+    OrdinaryUser& operator=(const OrdinaryUser&) = delete;
+
+    [[nodiscard]] bool is() const { return is_; }
+
+private:
+    bool is_ = false;
+};
+
+/// Readable for everyone, and written to by everyone outside the library's own files.
+void open_to_all(const std::string& folder) {
+    using std::filesystem::perms;
+    std::filesystem::permissions(folder, perms(0777));
+    for (const auto& entry : std::filesystem::recursive_directory_iterator(folder))
+        std::filesystem::permissions(entry.path(), entry.is_directory() ? perms(0755) : perms(0644));
+}
+
 /// The limit on the size of files stands in for a full disk where no disk can be mounted.
 class FileSizeLimit {
 public:
@@ -89,6 +113,7 @@ private slots:
     void a_read_only_folder();
     void a_damaged_library();
     void a_newer_library();
+    void a_place_that_is_no_page();
 };
 
 void BadInputTest::an_engine_without_cylinders() {
@@ -164,15 +189,18 @@ void BadInputTest::a_read_only_folder() {
     const bool root = geteuid() == 0;
     std::unique_ptr<SmallDisk> disk;
     QTemporaryDir plain;
-    if (root) {
-        disk = std::make_unique<SmallDisk>("4m");
-        QVERIFY2(disk->mounted(), "root, but no small disk can be mounted: nothing is read-only for root");
-    }
-    const std::string folder = root ? disk->path() : plain.path().toStdString();
+    if (root) disk = std::make_unique<SmallDisk>("4m");
+    const bool mounted = disk && disk->mounted();
+    const bool nobody = root && !mounted;
+    qInfo("read-only by %s", mounted  ? "a small disk of its own"
+                             : nobody ? "being an ordinary user for as long"
+                                      : "permissions");
+    const std::string folder = mounted ? disk->path() : plain.path().toStdString();
     const auto protect = [&](bool on) {
-        if (root) return disk->write_protect(on);
+        if (mounted) return disk->write_protect(on);
+        if (nobody) open_to_all(folder);
         std::filesystem::permissions(folder + "/data",
-                                     on ? std::filesystem::perms(0500) : std::filesystem::perms(0700));
+                                     on ? std::filesystem::perms(0555) : std::filesystem::perms(0755));
         return true;
     };
     {
@@ -182,6 +210,8 @@ void BadInputTest::a_read_only_folder() {
     }
     QVERIFY(protect(true));
     {
+        const auto ordinary = nobody ? std::make_unique<OrdinaryUser>() : nullptr;
+        if (ordinary && !ordinary->is()) QSKIP("Root here can neither mount a disk nor be an ordinary user.");
         Phone phone(folder, {412, 915});
         QVERIFY(!phone.on());
         QVERIFY2(phone.has_window(), "no window says what is wrong");
@@ -194,6 +224,25 @@ void BadInputTest::a_read_only_folder() {
     Phone phone(folder, {412, 915});
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     QCOMPARE(phone.desk().engines().size(), 1U);
+}
+
+void BadInputTest::a_place_that_is_no_page() {
+    // As after an update that named a page otherwise.
+    QTemporaryDir own;
+    const std::string folder = own.path().toStdString();
+    const QString key = QStringLiteral("place");
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        phone.app().keepDraft(key,
+                              QStringLiteral(R"([{"name":"Settings","args":{}},{"name":"Gone","args":{}}])"));
+        phone.desk().flush();
+    }
+    Phone phone(folder, {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    QVERIFY2(phone.arrives(QStringLiteral("Settings")), qPrintable(phone.why()));
+    QVERIFY(wait_until([&] { return !phone.app().draft(key).contains(QStringLiteral("Gone")); }));
+    QVERIFY(phone.app().draft(key).contains(QStringLiteral("Settings")));
 }
 
 void BadInputTest::a_damaged_library() {
