@@ -7,7 +7,6 @@
 #include <QFile>
 #include <QFileInfo>
 #include <QSaveFile>
-#include <QThreadPool>
 
 namespace lapwing::platform {
 namespace {
@@ -41,10 +40,10 @@ void LinuxFilePicker::open(const QString& title, const QList<FileKind>& kinds, P
 
 void LinuxFilePicker::saveCopy(const QString& title, const QString& file, const QString& name,
                                const FileKind& kind, Picked picked) {
-    auto copy = [file, picked = std::move(picked)](Result<std::optional<QString>> place) {
+    auto copy = [this, file, picked = std::move(picked)](Result<std::optional<QString>> place) {
         if (!place || !*place || QFileInfo(**place) == QFileInfo(file)) return picked(std::move(place));
         // A backup may be large: the window goes on while it is copied.
-        QThreadPool::globalInstance()->start([file, picked, place = **place] {
+        copying_.start([file, picked, place = **place] {
             auto copied = copyTo(place, file);
             QMetaObject::invokeMethod(
                 qApp,

@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <QThreadPool>
+
 #include "platform/linux/portal_file_chooser.h"
 #include "platform/linux/quick_file_dialog.h"
 
@@ -19,6 +21,7 @@ public:
                   Picked picked) override;
 
 private:
+    QThreadPool copying_;
     PortalFileChooser portal_;
     QuickFileDialog dialog_;
 };
