@@ -23,6 +23,12 @@ Flickable {
             contentY = Math.min(Math.max(0, contentHeight - height), bottom - height + Theme.space);
     }
 
+    // With its beginning at the top, as far as the column reaches.
+    function show(item: Item) {
+        if (item)
+            contentY = Math.max(0, Math.min(contentHeight - height, item.mapToItem(column, 0, 0).y));
+    }
+
     function contains(item: Item): bool {
         for (let up = item; up; up = up.parent)
             if (up === column)

@@ -19,8 +19,13 @@ Panel {
         spacing: Theme.space
 
         Item {
+            id: head
+
+            // Beside the number there is too little room for large text on a small phone.
+            readonly property bool stacked: width < 15 * Theme.headingSize
+
             width: parent.width
-            height: Math.max(number.height, headline.height)
+            height: stacked ? number.height + headline.height : Math.max(number.height, headline.height)
 
             LText {
                 id: number
@@ -37,7 +42,7 @@ Panel {
                 state: panel.findings.state
                 anchors.left: number.right
                 anchors.leftMargin: Theme.gap
-                anchors.verticalCenter: parent.verticalCenter
+                anchors.verticalCenter: number.verticalCenter
             }
 
             LText {
@@ -45,11 +50,18 @@ Panel {
 
                 role: "heading"
                 text: panel.findings.headline
-                anchors.left: mark.right
-                anchors.leftMargin: Theme.gap
+                y: head.stacked ? number.height : Math.max(0, (number.height - height) / 2)
+                anchors.left: head.stacked ? parent.left : mark.right
+                anchors.leftMargin: head.stacked ? 0 : Theme.gap
                 anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
             }
+        }
+
+        FindingLines {
+            objectName: "sinceRepair"
+            width: parent.width
+            visible: lines.length > 0
+            lines: panel.findings.sinceRepair
         }
 
         FindingLines {

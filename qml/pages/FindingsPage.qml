@@ -35,6 +35,8 @@ AppPage {
     }
 
     ScrollColumn {
+        id: scroll
+
         anchors.fill: parent
         visible: !gate.closed
 
@@ -50,7 +52,18 @@ AppPage {
             text: qsTr("Working it out …")
         }
 
+        FindingsGlance {
+            id: glance
+
+            width: parent.width
+            headline: viewModel.headline
+            cylinders: viewModel.cylinders
+            onPicked: index => scroll.show(panels.itemAt(index))
+        }
+
         Repeater {
+            id: panels
+
             model: viewModel.cylinders
 
             CylinderFindingsPanel {
@@ -80,6 +93,7 @@ AppPage {
 
                 LText {
                     width: parent.width
+                    visible: !glance.visible
                     text: viewModel.headline
                 }
 

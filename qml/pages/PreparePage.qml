@@ -15,6 +15,17 @@ AppPage {
 
     readonly property bool ownUndo: true
 
+    readonly property var answers: [{
+            "value": "done",
+            "text": qsTr("Done")
+        }, {
+            "value": "not done",
+            "text": qsTr("Not done")
+        }, {
+            "value": "not needed",
+            "text": qsTr("No need")
+        }]
+
     signal go(name: string, args: var)
 
     corner: UndoCorner {
@@ -34,15 +45,22 @@ AppPage {
     ListView {
         id: list
 
+        property bool moved: false
+
         anchors.fill: parent
+        onMovementStarted: moved = true
         clip: true
         spacing: Theme.space
+        // The cautions come a moment after the list, above it.
+        onHeaderItemChanged: positionViewAtBeginning()
         // The list is short; keeping every line avoids jumps when one is marked.
         cacheBuffer: 10000
         model: viewModel.steps.length
 
         header: Column {
             width: list.width
+            onHeightChanged: if (!list.moved)
+                list.positionViewAtBeginning()
             spacing: Theme.space
             bottomPadding: Theme.space
 
@@ -67,51 +85,60 @@ AppPage {
             }
         }
 
-        delegate: Panel {
+        delegate: Column {
             id: step
 
             required property int index
             readonly property var entry: viewModel.steps[index] ?? {}
+            // What was answered at an earlier look is a line; nothing folds under the thumb that answers.
+            property bool folded: false
 
             objectName: "step_" + index
             width: list.width
+            Component.onCompleted: folded = (entry.state ?? "open") !== "open"
 
-            Column {
+            ListRow {
+                objectName: "unfold"
                 width: parent.width
-                spacing: Theme.space
+                visible: step.folded
+                text: step.entry.name ?? ""
+                figure: page.answers.find(answer => answer.value === step.entry.state)?.text ?? ""
+                forward: false
+                onClicked: step.folded = false
+            }
 
-                LText {
-                    width: parent.width
-                    role: "heading"
-                    text: step.entry.name ?? ""
-                }
+            Panel {
+                width: parent.width
+                visible: !step.folded
 
-                LText {
+                Column {
                     width: parent.width
-                    text: step.entry.reason ?? ""
-                }
+                    spacing: Theme.space
 
-                LText {
-                    width: parent.width
-                    visible: step.entry.state === "not done" && text !== ""
-                    role: "label"
-                    text: step.entry.ifNotDone ?? ""
-                }
+                    LText {
+                        width: parent.width
+                        role: "heading"
+                        text: step.entry.name ?? ""
+                    }
 
-                ChoiceRow {
-                    width: parent.width
-                    current: step.entry.state ?? "open"
-                    options: [{
-                            "value": "done",
-                            "text": qsTr("Done")
-                        }, {
-                            "value": "not done",
-                            "text": qsTr("Not done")
-                        }, {
-                            "value": "not needed",
-                            "text": qsTr("No need")
-                        }]
-                    onChosen: value => viewModel.mark(step.entry.key, value === step.entry.state ? "open" : value)
+                    LText {
+                        width: parent.width
+                        text: step.entry.reason ?? ""
+                    }
+
+                    LText {
+                        width: parent.width
+                        visible: step.entry.state === "not done" && text !== ""
+                        role: "label"
+                        text: step.entry.ifNotDone ?? ""
+                    }
+
+                    ChoiceRow {
+                        width: parent.width
+                        current: step.entry.state ?? "open"
+                        options: page.answers
+                        onChosen: value => viewModel.mark(step.entry.key, value === step.entry.state ? "open" : value)
+                    }
                 }
             }
         }

@@ -51,12 +51,11 @@ Column {
         onClicked: part.explain(part.from)
     }
 
-    ListRow {
+    SideButton {
         objectName: "showShares"
         width: parent.width
         visible: part.known && part.odds.verdict && !part.opened
         text: qsTr("Show the shares")
-        forward: false
         onClicked: part.opened = true
     }
 

@@ -139,6 +139,7 @@ void FindingsModel::refresh() {
                                   {"name", card ? QString::fromStdString(card->name) : QString()},
                                   {"state", state_key(cylinder.state)},
                                   {"headline", format().text(cylinder.headline)},
+                                  {"sinceRepair", sinceRepairOf(cylinder.number)},
                                   {"figures", figuresOf(cylinder)},
                                   {"exits", exits.join(QStringLiteral(", "))},
                                   {"rules", remarks(cylinder.rules_of_thumb, {})},
@@ -168,6 +169,47 @@ void FindingsModel::refresh() {
     engine_lines_ << remarks(findings()->questions, question)
                   << remarks(findings()->contradictions, question);
     weakened_by_ = remarks(findings()->weakened_by, {});
+}
+
+QVariantList FindingsModel::sinceRepairOf(int cylinder) {
+    QVariantList lines;
+    const auto it = std::ranges::find(since_repair_, cylinder, &compare::CylinderSince::cylinder);
+    if (it == since_repair_.end()) return lines;
+    lines << line(state_key(State::borderline), {}, format().text(it->since.message), {});
+    for (const auto& evidence : it->since.evidence)
+        lines << line({}, {}, format().text(evidence), {});
+    return lines;
+}
+
+void FindingsModel::sessionRead() {
+    OddsBacked::sessionRead();
+    lookBack();
+}
+
+void FindingsModel::lookBack() {
+    using Since = std::vector<compare::CylinderSince>;
+    if (!historian_) historian_ = std::make_unique<workflow::Background>();
+    // The historian ends before the page does: a posted event dies with it.
+    historian_->ask<Since>(
+        [&desk = app()->desk(), &reference = reference(), engine = engine().id,
+         id = session().id](const std::stop_token&) -> Since {
+            const auto dossier = desk.dossier(engine);
+            if (!dossier) return {};
+            const auto& visits = dossier->visits;
+            const auto now =
+                std::ranges::find_if(visits, [&](const Visit& visit) { return visit.session.id == id; });
+            return now == visits.end() ? Since{} : compare::since_repair_at(*dossier, *now, reference);
+        },
+        [this](Since since) {
+            QMetaObject::invokeMethod(
+                this,
+                [this, since = std::move(since)]() mutable {
+                    since_repair_ = std::move(since);
+                    refresh();
+                    emit refreshed();
+                },
+                Qt::QueuedConnection);
+        });
 }
 
 std::vector<findings::NextStep> FindingsModel::steps() const {

@@ -5,6 +5,7 @@
 
 #include <QVariantList>
 
+#include "core/compare/history.h"
 #include "qml/viewmodels/odds_backed.h"
 #include "qml/viewmodels/step_place.h"
 
@@ -34,9 +35,10 @@ public:
     [[nodiscard]] bool ready() const { return findings().has_value(); }
     [[nodiscard]] QString headline() const;
     [[nodiscard]] QString state() const;
-    /// {number, name, state, headline, figures, rules, questions, contradictions, exits, odds}; each line is
-    /// {mark, figure, text, from} with `from` an index for derivation(). `odds` as odds_map has it; empty
-    /// until they are there and for a cylinder with nothing measured.
+    /// {number, name, state, headline, sinceRepair, figures, rules, questions, contradictions, exits, odds};
+    /// each line is {mark, figure, text, from} with `from` an index for derivation(). `odds` as odds_map has
+    /// it; empty until they are there and for a cylinder with nothing measured. `sinceRepair` is empty, or
+    /// what comes back since a repair and the lines that say why.
     [[nodiscard]] QVariantList cylinders() const { return cylinders_; }
     [[nodiscard]] QVariantList engineLines() const { return engine_lines_; }
     [[nodiscard]] QVariantList weakenedBy() const { return weakened_by_; }
@@ -55,8 +57,12 @@ public:
 
 protected:
     void refresh() override;
+    void sessionRead() override;
 
 private:
+    /// Looks at the engine's other visits, off the UI thread.
+    void lookBack();
+    QVariantList sinceRepairOf(int cylinder);
     QVariantMap line(const QString& mark, const QString& figure, const QString& text,
                      std::vector<findings::Derivation> from);
     QVariantMap remark(const findings::Remark& remark, const QString& symbol);
@@ -70,6 +76,8 @@ private:
     QVariantList engine_lines_;
     QVariantList weakened_by_;
     std::vector<std::vector<findings::Derivation>> derivations_;
+    std::vector<compare::CylinderSince> since_repair_;
+    std::unique_ptr<workflow::Background> historian_;
 };
 
 }  // namespace lapwing

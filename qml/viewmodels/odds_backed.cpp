@@ -5,21 +5,10 @@
 
 #include <algorithm>
 
+#include "qml/viewmodels/odds_evidence.h"
+
 namespace lapwing {
 namespace {
-
-/// What the odds rest on. Ticking a line of the plan must not set off the working out again.
-Dossier evidence_in(Dossier dossier) {
-    Visit& visit = dossier.visits.front();
-    visit.plan.clear();
-    visit.notes.clear();
-    visit.session.owner_answer = OwnerAnswer::none;
-    visit.session.owner_answered_at.reset();
-    visit.session.retest_planned_for.reset();
-    visit.session.note.clear();
-    visit.session.lineage = {};
-    return dossier;
-}
 
 bool has_readings(const Visit& visit) {
     return !visit.readings.empty() || !visit.exits.empty();

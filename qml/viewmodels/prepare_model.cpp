@@ -4,6 +4,7 @@
 #include "qml/viewmodels/prepare_model.h"
 
 #include "core/workflow/sessions.h"
+#include "qml/viewmodels/prepare_steps.h"
 
 namespace lapwing {
 
@@ -11,8 +12,7 @@ void PrepareModel::refresh() {
     if (!found()) return;
     steps_.clear();
     for (const auto& reason : reference().prepare) {
-        if (engine().cycle == StrokeCycle::two && !reason.two_stroke) continue;
-        if (engine().fuel == Fuel::diesel && !reason.diesel) continue;
+        if (!asked_of(engine(), reason)) continue;
         steps_ << QVariantMap{{"key", QString::fromUtf8(word(reason.step).data())},
                               {"name", format().heading(reason.step)},
                               {"reason", format().reference(reason.reason)},

@@ -3,12 +3,17 @@
 
 #include "qml/viewmodels/session_model.h"
 
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <algorithm>
 #include <functional>
 
+#include "core/odds/verdict.h"
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/odds_evidence.h"
+#include "qml/viewmodels/prepare_steps.h"
 
 namespace lapwing {
 namespace {
@@ -42,10 +47,22 @@ QVariantMap at_the_doubtful(QVariantMap args, const std::optional<findings::Find
     return args;
 }
 
+/// Digits wait on a pad (its draft, as KeyedModel writes it).
+bool half_typed(const AppContext& app, const QString& session, const char* test) {
+    const QString draft = app.draft(QStringLiteral("pad/%1/%2").arg(session, QLatin1String(test)));
+    return !QJsonDocument::fromJson(draft.toUtf8())["entries"].toObject().isEmpty();
+}
+
 }  // namespace
+
+void SessionModel::lookAgain() {
+    refresh();
+    emit refreshed();
+}
 
 void SessionModel::refresh() {
     if (!found()) return;
+    steps_ = steps();
     tiles_.clear();
     tiles_ << visitTile() << prepareTile();
     if (engine().cycle == StrokeCycle::four) tiles_ << clearancesTile();
@@ -74,9 +91,7 @@ QVariantMap SessionModel::visitTile() const {
 QVariantMap SessionModel::prepareTile() const {
     int done = 0, not_done = 0, asked = 0;
     for (const auto& reason : reference().prepare) {
-        if ((engine().cycle == StrokeCycle::two && !reason.two_stroke) ||
-            (engine().fuel == Fuel::diesel && !reason.diesel))
-            continue;
+        if (!asked_of(engine(), reason)) continue;
         const auto state = step_state(session(), reason.step);
         if (state == StepState::not_needed) continue;
         ++asked;
@@ -99,7 +114,7 @@ QVariantMap SessionModel::clearancesTile() const {
         }
     const auto total = static_cast<int>(engine().cylinders.size());
     const QString text =
-        recorded == 0 ? tr("First of all: a valve without clearance looks burnt")
+        recorded == 0 ? tr("A valve without clearance looks burnt")
                       : tr("%1 of %2 cylinders").arg(recorded).arg(total) +
                             (worst == State::none ? QString() : QStringLiteral(", ") + format().name(worst));
     return tile("clearances", tr("Clearances"), text, worst, "Clearances", {{"sessionId", sessionId()}});
@@ -124,11 +139,15 @@ QVariantMap SessionModel::testTile(TestKind test) const {
         for (const auto& cylinder : findings()->cylinders) {
             const State state = state_of(&cylinder, test);
             worst = findings::worse(worst, state);
+            QString figure;
             if (test == TestKind::leak_down && cylinder.leak_down)
-                figures << format().valueText(cylinder.leak_down->leakage.figure);
-            if (test == TestKind::dry && cylinder.dry) figures << format().digits(cylinder.dry->final.figure);
+                figure = format().valueText(cylinder.leak_down->leakage.figure);
+            if (test == TestKind::dry && cylinder.dry) figure = format().digits(cylinder.dry->final.figure);
             if (test == TestKind::wet && cylinder.wet)
-                figures << format().digits(cylinder.wet->reading.final.figure);
+                figure = format().digits(cylinder.wet->reading.final.figure);
+            // With some of them missing it has to be said whose it is.
+            if (!figure.isEmpty())
+                figures << (measured < total ? tr("%1: %2").arg(cylinder.number).arg(figure) : figure);
         }
     QString text;
     if (measured == 0) {
@@ -156,6 +175,7 @@ QVariantMap SessionModel::testTile(TestKind test) const {
                                                    .arg(format().text(expected.message.args[0]),
                                                         format().text(expected.message.args[1]));
     const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
+    if (half_typed(*app(), sessionId(), key)) text += QStringLiteral("; ") + tr("digits typed and not kept");
     QVariantMap args{{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}};
     // Oil goes into the cylinder that read low, not into the first one of the engine.
     if (test == TestKind::wet)
@@ -169,7 +189,8 @@ QVariantMap SessionModel::exitsTile() const {
     for (const auto& cylinder : engine().cylinders) {
         QStringList here;
         for (const auto* note : standing(visit().exits, cylinder.number))
-            if (note->loudness != Loudness::nothing) here << format().name(note->exit);
+            if (note->loudness != Loudness::nothing)
+                here << tr("%1 %2").arg(format().name(note->exit), format().name(note->loudness));
         if (!here.isEmpty()) heard << tr("%1: %2").arg(cylinder.number).arg(here.join(QStringLiteral(", ")));
     }
     const QString text = visit().exits.empty() ? tr("Listen where the air comes out, while it is on")
@@ -215,8 +236,14 @@ QVariantMap SessionModel::planTile() const {
 
 // ---- Worth doing next
 
+std::vector<findings::NextStep> SessionModel::steps() const {
+    if (!findings()) return {};
+    const auto leaks = app()->odds().find(evidence_in(dossier()));
+    return leaks ? odds::steps_by_worth(*findings(), *leaks, reference()) : findings()->next;
+}
+
 const findings::NextStep* SessionModel::next() const {
-    return findings() && !findings()->next.empty() ? &findings()->next.front() : nullptr;
+    return steps_.empty() ? nullptr : &steps_.front();
 }
 
 QString SessionModel::nextText() const {

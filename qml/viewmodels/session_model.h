@@ -43,6 +43,9 @@ public:
 
     Q_INVOKABLE void removeSession();
 
+    /// Odds may have become known while another page was on top.
+    Q_INVOKABLE void lookAgain();
+
 protected:
     void refresh() override;
 
@@ -58,8 +61,11 @@ private:
     [[nodiscard]] QVariantList bores(TestKind test) const;
     [[nodiscard]] const findings::NextStep* next() const;
     [[nodiscard]] StepPlace nextPlace() const;
+    /// As the findings page has it: the most telling test first where the odds are known already.
+    [[nodiscard]] std::vector<findings::NextStep> steps() const;
 
     QVariantList tiles_;
+    std::vector<findings::NextStep> steps_;
 };
 
 }  // namespace lapwing

@@ -73,6 +73,28 @@ private slots:
         DO(thumb.reads(QStringLiteral("10.0 bar")));
     }
 
+    void the_findings_of_that_visit_say_so_too() {
+        Phone phone;
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        auto& thumb = phone.thumb();
+        Errands errands(phone);
+        const QString engine = bring_in_demo(phone);
+        QVERIFY(!engine.isEmpty());
+        QStringList sessions;
+        for (const auto& visit : phone.desk().dossier(EngineId::parse(engine.toStdString()).value())->visits)
+            sessions << QString::fromStdString(visit.session.id.text());
+        QCOMPARE(sessions.size(), 3);
+        phone.go(QStringLiteral("Findings"), {{"sessionId", sessions[2]}});
+        DO(thumb.appears(QStringLiteral("findings_2")));
+        DO(thumb.reads(QStringLiteral("is coming back"), 20000, thumb.find(QStringLiteral("findings_2"))));
+        DO(thumb.reads(QStringLiteral("worse beyond doubt"), 5000, thumb.find(QStringLiteral("findings_2"))));
+        QVERIFY(
+            !thumb.reads(QStringLiteral("is coming back"), 300, thumb.find(QStringLiteral("findings_1"))));
+        phone.go(QStringLiteral("Findings"), {{"sessionId", sessions[1]}});
+        DO(thumb.appears(QStringLiteral("nextSteps")));
+        QVERIFY(!thumb.reads(QStringLiteral("is coming back"), 1500));
+    }
+
 private:
     /// Name of the option in the open sheet that begins with this text.
     static QString option(Phone& phone, const QString& title) {

@@ -5,6 +5,8 @@
 
 #include "core/workflow/plan.h"
 #include "qml/viewmodels/findings_model.h"
+#include "qml/viewmodels/odds_evidence.h"
+#include "qml/viewmodels/session_model.h"
 #include "tests/viewmodels/measured_visit.h"
 
 namespace lapwing {
@@ -22,6 +24,12 @@ private:
     }
     static QVariantMap odds(const FindingsModel& model, int number) {
         return cylinder(model, number)["odds"].toMap();
+    }
+
+    static Dossier evidence_of(MeasuredVisit& visit) {
+        const auto stored = visit.stored();
+        const auto engine = visit.shop.desk->engine(stored.session.engine).value();
+        return {engine, visit.shop.desk->testers(), {stored}, {}};
     }
 
 private slots:
@@ -177,6 +185,54 @@ private slots:
             QVERIFY(step["page"].toString() == QLatin1String("Pad") ||
                     step["page"].toString() == QLatin1String("LeakHunt"));
         }
+    }
+
+    void the_session_page_advises_as_the_findings_do() {
+        MeasuredVisit visit;
+        visit.dry(1, "6.1");
+        visit.dry(2, "6.2");
+        visit.shop.settle();
+        SessionModel session;
+        session.setSessionId(text_id(visit.session));
+        complete(session, visit.shop);
+        QTRY_VERIFY(!session.nextReason().isEmpty());
+        // By rule, and not waiting for odds that nobody asked for.
+        const Dossier evidence = evidence_of(visit);
+        const auto rules = findings::find(evidence, evidence.visits.front(), visit.shop.reference);
+        QVERIFY(rules.next.size() > 1);
+        const int first = rules.next[0].cylinder.value_or(0);
+        const int second = rules.next[1].cylinder.value_or(0);
+        QVERIFY(first != second && first > 0 && second > 0);
+        QCOMPARE(session.nextArgs()["cylinder"].toInt(), first);
+        QVERIFY(!visit.shop.app->odds().find(evidence_in(evidence)));
+
+        // Odds become known that find the other test more telling.
+        const double much = visit.shop.reference.assumed("tells-much") + 0.1;
+        auto leaks = std::make_shared<odds::WhereItLeaks>();
+        leaks->next_tests = {{findings::Action::leak_down, second, much + 0.1},
+                             {findings::Action::leak_down, first, much}};
+        visit.shop.app->odds().keep(evidence_in(evidence), leaks);
+        session.lookAgain();
+        QCOMPARE(session.nextArgs()["cylinder"].toInt(), second);
+        FindingsModel findings;
+        show(findings, visit);
+        QTRY_VERIFY(findings.ready());
+        QCOMPARE(findings.nextArgs(), session.nextArgs());
+        QCOMPARE(findings.nextText(), session.nextText());
+
+        // One reading more, and they count no longer.
+        visit.dry(1, "6.0");
+        visit.shop.settle();
+        QTRY_COMPARE(session.nextArgs()["cylinder"].toInt(), first);
+    }
+
+    void odds_that_are_worked_out_are_remembered_for_the_session_page() {
+        MeasuredVisit visit;
+        visit.burnt_valve();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_COMPARE_WITH_TIMEOUT(model.oddsState(), QStringLiteral("ready"), 60000);
+        QVERIFY(visit.shop.app->odds().find(evidence_in(evidence_of(visit))));
     }
 
     void the_plan_is_the_way_on_when_no_test_is_outstanding() {
