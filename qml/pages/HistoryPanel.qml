@@ -17,7 +17,7 @@ Column {
     property int picked: 0
     property bool listed: false
 
-    visible: history.any
+    visible: history.any || history.emptyNote !== ""
     spacing: Theme.space
 
     HistoryModel {
@@ -31,6 +31,17 @@ Column {
         width: parent.width
         role: "heading"
         text: qsTr("History")
+    }
+
+    Panel {
+        objectName: "historyEmpty"
+        width: parent.width
+        visible: history.emptyNote !== ""
+
+        LText {
+            width: parent.width
+            text: history.emptyNote
+        }
     }
 
     Repeater {
@@ -85,8 +96,18 @@ Column {
         onChosen: value => panel.picked = value
     }
 
+    ChoiceRow {
+        objectName: "historyAxis"
+        width: parent.width
+        visible: history.axes.length > 1
+        options: history.axes
+        current: history.axis
+        onChosen: value => history.axis = value
+    }
+
     Panel {
         width: parent.width
+        visible: history.any
         padding: Theme.space
 
         HistoryDrawing {
@@ -108,13 +129,23 @@ Column {
 
     LText {
         width: parent.width
+        visible: history.any
         role: "label"
         text: qsTr("The number at a line's end is its cylinder; a whisker is the doubt, scatter from one day to the next included. A line breaks where a repair lies between. All readings as the newest visit's tester would show them.")
+    }
+
+    LText {
+        objectName: "historyAxisNote"
+        width: parent.width
+        visible: text !== ""
+        role: "label"
+        text: history.axisNote
     }
 
     SideButton {
         objectName: "historyList"
         width: parent.width
+        visible: history.any
         text: panel.listed ? qsTr("Hide the figures") : qsTr("Show the figures")
         onClicked: panel.listed = !panel.listed
     }

@@ -36,6 +36,13 @@ void HistoryModel::think() {
         [this](std::shared_ptr<Found> found) { found_ = std::move(found); });
 }
 
+QString HistoryModel::emptyNote() const {
+    if (!found_ || any() || found_->history.visits.empty()) return {};
+    return tr(
+        "Nothing to draw yet: from the second session with the same test on, every cylinder's readings "
+        "stand here, all as one tester would show them.");
+}
+
 QVariantList HistoryModel::picks() const {
     QVariantList out{QVariantMap{{"value", 0}, {"text", tr("All")}}};
     for (const QVariant& cylinder : cylinders_) {
@@ -69,11 +76,39 @@ void HistoryModel::add_cylinder(const compare::CylinderHistory& cylinder, TestKi
                               {"points", points}};
 }
 
+void HistoryModel::setAxis(const QString& axis) {
+    if (axis_ == axis) return;
+    axis_ = axis;
+    show();
+    emit refreshed();
+}
+
+void HistoryModel::draw(const report::Chart& chart) {
+    const charts::Meter meter = charts::meter_of(chart);
+    if (meter.drawable)
+        axes_ = {QVariantMap{{"value", QStringLiteral("time")}, {"text", tr("Over the years")}},
+                 QVariantMap{{"value", QStringLiteral("meter")}, {"text", tr("By the meter")}}};
+    const bool by_meter = meter.drawable && axis_ == QLatin1String("meter");
+    QStringList notes;
+    if (!meter.drawable)
+        notes << tr(
+            "Note the hours or the mileage at every visit, and the readings can be drawn by them too.");
+    if (by_meter && meter.unread > 0)
+        notes << tr("%n visits where the meter was not read are not drawn.", nullptr, meter.unread);
+    if (by_meter && meter.runs_back)
+        notes << tr("The meter read less than at a visit before: it was changed, or misread.");
+    axis_note_ = notes.join(u' ');
+    plot_ = QVariant::fromValue(
+        charts::plot_of(chart, format(), by_meter ? charts::Along::meter : charts::Along::time));
+}
+
 void HistoryModel::show() {
     tests_.clear();
     cylinders_.clear();
     since_repair_.clear();
     reasons_.clear();
+    axes_.clear();
+    axis_note_.clear();
     plot_ = {};
     spoken_.clear();
     if (!found_) return;
@@ -87,11 +122,10 @@ void HistoryModel::show() {
     if (!shown) return;
     test_ = key_of(*shown);
     const report::Chart chart = report::chart_of(engine, found_->history, *shown);
-    plot_ = QVariant::fromValue(charts::plot_of(chart, format()));
-    spoken_ = tr("%1 of %2 cylinders over %3 visits; the list below says the same.")
-                  .arg(format().heading(*shown))
-                  .arg(chart.lines.size())
-                  .arg(chart.visits.size());
+    draw(chart);
+    spoken_ =
+        tr("%1 over %n visits; the list below says the same.", nullptr, static_cast<int>(chart.visits.size()))
+            .arg(format().heading(*shown));
     for (const auto& cylinder : found_->history.cylinders) {
         add_cylinder(cylinder, *shown);
         if (!cylinder.since_repair) continue;

@@ -112,5 +112,54 @@ TEST(HistoryPlot, StandsOnRoundFiguresInTheChosenUnit) {
     EXPECT_EQ(in_psi.values.front().text, "90");  // 98.6 to 133.4 psi in steps of 10
 }
 
+TypedUsage run(const char* digits, Unit<UsageTag> unit = units::km) {
+    return TypedUsage::make(digits, unit).value();
+}
+
+report::Chart read_at(const std::vector<std::optional<TypedUsage>>& meter) {
+    report::Chart chart;
+    chart.dimension = findings::Dimension::gauge_pressure;
+    report::Chart::Line line{1, "", {}};
+    for (std::size_t i = 0; i < meter.size(); ++i) {
+        chart.visits.push_back({Timestamp{static_cast<std::int64_t>(i) * 1'000, 0}, "", meter[i]});
+        line.points.push_back(
+            {i, findings::Figure{findings::Dimension::gauge_pressure, 8e5, 0.2e5, {}, {}}, true, false});
+    }
+    chart.lines.push_back(line);
+    return chart;
+}
+
+TEST(HistoryPlot, RunsAlongTheMeterToo) {
+    report::Chart chart = read_at({run("1000"), std::nullopt, run("4000"), run("5000")});
+    chart.lines[0].points[1].after_repair = true;
+    const Meter meter = meter_of(chart);
+    EXPECT_TRUE(meter.drawable);
+    EXPECT_FALSE(meter.runs_back);
+    EXPECT_EQ(meter.unread, 1);
+    const HistoryPlot plot = plot_of(chart, format::Formatter(), Along::meter);
+    ASSERT_EQ(plot.lines.at(0).points.size(), 3U);
+    EXPECT_NEAR(plot.lines[0].points[1].x, 0.75, 1e-12);
+    // The repair lay at the visit that is left out: the line still breaks.
+    EXPECT_TRUE(plot.lines[0].points[1].broken);
+    EXPECT_FALSE(plot.lines[0].points[2].broken);
+    ASSERT_EQ(plot.times.size(), 3U);
+    EXPECT_EQ(plot.times.back().text, "5000 km");
+    EXPECT_EQ(plot_of(chart, format::Formatter()).lines.at(0).points.size(), 4U);
+}
+
+TEST(HistoryPlot, TheMeterIsOfOneKind) {
+    // Hours and kilometres have no common scale: the newest decides. A mile is 1.609344 km (NIST SP 811).
+    const Meter mixed = meter_of(read_at({run("10", units::hour), run("1000"), run("2000")}));
+    EXPECT_TRUE(mixed.drawable);
+    EXPECT_EQ(mixed.unread, 1);
+    const auto miles = plot_of(read_at({run("0"), run("1000", *Unit<UsageTag>::find("mi")), run("3218.688")}),
+                               format::Formatter(), Along::meter);
+    EXPECT_NEAR(miles.lines.at(0).points[1].x, 0.5, 1e-12);
+    EXPECT_FALSE(meter_of(read_at({run("10", units::hour), run("1000")})).drawable);
+    EXPECT_FALSE(meter_of(read_at({run("1000"), run("1000")})).drawable);
+    EXPECT_FALSE(meter_of(read_at({std::nullopt, std::nullopt})).drawable);
+    EXPECT_TRUE(meter_of(read_at({run("90000"), run("200")})).runs_back);
+}
+
 }  // namespace
 }  // namespace lapwing::charts
