@@ -211,12 +211,12 @@ AppPage {
             onClicked: page.go("Assumptions", {})
         }
 
-        SourceList {
+        ListRow {
             objectName: "licences"
             width: parent.width
-            heading: qsTr("Licences")
-            text: qsTr("What the app is made of.")
-            items: model.licences
+            text: qsTr("Licences")
+            detail: qsTr("What the app is made of.")
+            onClicked: page.go("Licences", {})
         }
 
         LText {

@@ -4,6 +4,9 @@
 #include "qml/viewmodels/settings_model.h"
 
 #include <QCoreApplication>
+#include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
 
 namespace lapwing {
 namespace {
@@ -23,6 +26,11 @@ QString source_line(const Basis& basis, const format::Formatter& format) {
 
 QString shown(const format::Formatter& format, Dimension dimension, double si) {
     return format.valueText(Figure{dimension, si, {}, {}, {}});
+}
+
+QByteArray licence_file(const QString& name) {
+    QFile file(QStringLiteral(":/licences/") + name);
+    return file.open(QIODevice::ReadOnly) ? file.readAll() : QByteArray();
 }
 
 }  // namespace
@@ -92,24 +100,25 @@ QVariantList SettingsModel::limits() const {
 }
 
 QVariantList SettingsModel::licences() {
-    const std::pair<const char*, const char*> parts[] = {{"Lapwing", "Apache-2.0"},
-                                                         {"Qt", "LGPL-3.0"},
-                                                         {"SQLite", "public domain"},
-                                                         {"SQLiteCpp", "MIT"},
-                                                         {"libzip", "BSD-3-Clause"},
-                                                         {"nlohmann-json", "MIT"},
-                                                         {"libsodium", "ISC"},
-                                                         {"Boost", "BSL-1.0"},
-                                                         {"Eigen", "MPL-2.0"},
-                                                         {"OpenCV", "Apache-2.0"},
-                                                         {"fmt", "MIT"},
-                                                         {"fast_float", "MIT"},
-                                                         {"tl::expected", "CC0-1.0"},
-                                                         {"B612", "OFL-1.1"}};
     QVariantList list;
-    for (const auto& [name, licence] : parts)
-        list << item(QString::fromLatin1(name), QString::fromLatin1(licence), {});
+    for (const QJsonValue& one :
+         QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array())
+        list << QVariantMap{{"name", one["name"].toString()},
+                            {"licence", one["licence"].toString()},
+                            {"holders", one["holders"].toString()}};
     return list;
+}
+
+QString SettingsModel::licenceText(const QString& name) {
+    QStringList parts;
+    for (const QJsonValue& one :
+         QJsonDocument::fromJson(licence_file(QStringLiteral("licences.json"))).array()) {
+        if (one["name"].toString() != name) continue;
+        parts << one["holders"].toString();
+        for (const QJsonValue& text : one["texts"].toArray())
+            parts << QString::fromUtf8(licence_file(text.toString())).trimmed();
+    }
+    return parts.join(QStringLiteral("\n\n"));
 }
 
 QString SettingsModel::version() {

@@ -31,7 +31,10 @@ public:
     [[nodiscard]] static QVariantList pressureUnits();  ///< {value, text}
     /// {text, figure, source}: numbers that a mechanic may want to look at.
     [[nodiscard]] QVariantList limits() const;
-    [[nodiscard]] static QVariantList licences();  ///< {text, figure}: name and licence
+    /// {name, licence, holders} of everything that the app is made of.
+    [[nodiscard]] static QVariantList licences();
+    /// Who holds it, and the licence's own words, in the language that they are law in.
+    [[nodiscard]] Q_INVOKABLE static QString licenceText(const QString& name);
     [[nodiscard]] static QString version();
     [[nodiscard]] bool hapticsOffered() const;
     [[nodiscard]] QString folder() const;  ///< where the library lies
