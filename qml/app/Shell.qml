@@ -175,6 +175,14 @@ FocusScope {
         Component.onCompleted: setUp()
     }
 
+    // The page beside the list has the one amber action.
+    Binding {
+        target: side.item
+        property: "beside"
+        value: stack.depth > 1
+        when: side.item
+    }
+
     Connections {
         target: side.item
         ignoreUnknownSignals: true

@@ -17,10 +17,21 @@ Item {
     property bool ready: false
     property bool placing: false
     property bool stale: false
+    // Pictures' words break too, where that keeps all in one line.
+    property bool pressed: false
 
-    // Words may break into two lines, but not more.
+    // Words may break into two lines, but not more, and no word in its middle: about what that takes.
     function leastWidth(item: var): real {
-        return item.stretch && item.text.includes(" ") ? 0.7 * item.implicitWidth : item.implicitWidth;
+        const text = item.text ?? "";
+        if (!text.includes(" ") || !item.stretch && !pressed)
+            return item.implicitWidth;
+        const around = item.leftPadding + item.rightPadding;
+        const longest = Math.max(...text.split(" ").map(word => word.length)) / text.length;
+        return around + Math.min(1, Math.max(0.6, 1.1 * longest)) * (item.implicitWidth - around);
+    }
+
+    function needed(items: var): real {
+        return items.reduce((sum, item) => sum + leastWidth(item), 0) + spacing * (items.length - 1);
     }
 
     function plan(): var {
@@ -30,22 +41,28 @@ Item {
                 items.push(children[i]);
         if (items.length < 2)
             return items.length ? [items] : [];
-        const needed = items.reduce((sum, item) => sum + leastWidth(item), 0) + spacing * (items.length - 1);
-        return needed <= width ? [items] : [items.slice(0, -1), items.slice(-1)];
+        pressed = false;
+        if (needed(items) <= width)
+            return [items];
+        pressed = true;
+        if (needed(items) <= width)
+            return [items];
+        pressed = false;
+        return [items.slice(0, -1), items.slice(-1)];
     }
 
     function placeAcross(line: var) {
         const room = width - spacing * (line.length - 1);
         const wide = line.filter(item => item.stretch);
         const fixed = line.filter(item => !item.stretch);
-        const taken = wide.length ? fixed.reduce((sum, item) => sum + item.implicitWidth, 0) : 0;
+        const taken = wide.length ? fixed.reduce((sum, item) => sum + leastWidth(item), 0) : 0;
         const share = wide.length ? (room - taken) / wide.length : 0;
         // Equal shares, unless a long word would break in one of them.
         const even = wide.every(item => leastWidth(item) <= share);
         const spare = even ? 0 : (room - taken - wide.reduce((sum, item) => sum + leastWidth(item), 0)) / wide.length;
         let x = 0;
         for (const item of line) {
-            item.width = !wide.length ? room / line.length : !item.stretch ? item.implicitWidth : even ? share : leastWidth(item) + spare;
+            item.width = !wide.length ? room / line.length : !item.stretch ? leastWidth(item) : even ? share : leastWidth(item) + spare;
             item.x = turned ? width - x - item.width : x;
             x += item.width + spacing;
         }

@@ -20,6 +20,10 @@ FocusScope {
     readonly property bool compact: Theme.isCompact(width, height)
     readonly property int backTarget: compact ? Theme.minorTarget : Theme.secondaryTarget
     property int headLines: compact && width > height ? 2 : 4
+    // Large text on a small screen: the head folds into a line each, and a touch on it shows it whole.
+    readonly property bool headFolds: Theme.isCrowded(width, height)
+    property bool headOpened: false
+    readonly property int linesShown: headFolds && !headOpened ? 1 : headLines
 
     signal back
 
@@ -76,21 +80,32 @@ FocusScope {
             anchors.verticalCenter: parent.verticalCenter
 
             LText {
+                readonly property bool preview: page.headFolds
+
                 role: "title"
                 text: page.title
                 width: parent.width
-                maximumLineCount: page.headLines
+                font.pixelSize: Theme.frameSize(20, page.headFolds)
+                maximumLineCount: page.linesShown
                 elide: Text.ElideRight
             }
 
             LText {
+                readonly property bool preview: page.headFolds
+
                 role: "label"
                 text: page.subtitle
                 visible: text !== ""
                 width: parent.width
-                maximumLineCount: page.headLines
+                font.pixelSize: Theme.frameSize(14, page.headFolds)
+                maximumLineCount: page.linesShown
                 elide: Text.ElideRight
             }
+        }
+
+        TapHandler {
+            enabled: page.headFolds
+            onTapped: page.headOpened = !page.headOpened
         }
 
         Row {

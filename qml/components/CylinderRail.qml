@@ -17,6 +17,8 @@ Item {
 
     // All in one line, where there is no room for the engine's own rows.
     property bool flat: false
+    // The strip without its "5 of 16".
+    property bool bare: false
 
     readonly property int count: cylinders.length
     readonly property int rowCount: flat ? 1 : cylinders.reduce((most, cylinder) => Math.max(most, (cylinder.row ?? 0) + 1), 1)
@@ -30,7 +32,7 @@ Item {
     LayoutMirroring.enabled: false
     LayoutMirroring.childrenInherit: true
 
-    implicitHeight: strip ? Math.min(tileHeight, 96) + 4 + Math.ceil(stripWords.height) + 1 : rowCount * (tileHeight + Theme.space) - Theme.space
+    implicitHeight: strip && bare ? tileHeight : strip ? Math.min(tileHeight, 96) + 4 + Math.ceil(stripWords.height) + 1 : rowCount * (tileHeight + Theme.space) - Theme.space
 
     FontMetrics {
         id: stripWords
@@ -65,6 +67,7 @@ Item {
             anchors.fill: rail
             cylinders: rail.cylinders
             current: rail.current
+            bare: rail.bare
             onOpened: gridSheet.createObject(rail)
         }
     }

@@ -13,6 +13,9 @@ Item {
     property var cylinders: []
     property int current: 0
 
+    // Without "5 of 16", where every dp counts.
+    property bool bare: false
+
     readonly property real tileWidth: 84
     readonly property real middle: current * (tileWidth + list.spacing) - (list.width - tileWidth) / 2
 
@@ -44,7 +47,7 @@ Item {
 
         objectName: "strip"
         width: parent.width
-        height: Math.floor(parent.height - words.height - 4)
+        height: words.visible ? Math.floor(parent.height - words.height - 4) : parent.height
         orientation: ListView.Horizontal
         spacing: Theme.space
         leftMargin: (width - strip.tileWidth) / 2
@@ -73,6 +76,7 @@ Item {
     LText {
         id: words
 
+        visible: !strip.bare
         role: "label"
         text: qsTr("%1 of %2").arg(strip.current + 1).arg(strip.cylinders.length)
         anchors.bottom: parent.bottom

@@ -13,6 +13,8 @@ Pressable {
 
     readonly property string numeral: cylinder.numeral ?? String(cylinder.number)
     readonly property string cylinderState: cylinder.state ?? "none"
+    // What was kept for it, where there is anything.
+    readonly property string figure: cylinder.figure ?? ""
     readonly property bool wide: width >= 110
     readonly property bool tall: height >= 100
     // The mark stands under the name when there is room, else beside the numeral.
@@ -23,7 +25,7 @@ Pressable {
     horizontalPadding: wide ? 12 : 4
     fill: selected ? Theme.chosen : Theme.panel
     outlineColor: selected ? Theme.info : Theme.hairline
-    text: States.sentence([qsTr("Cylinder %1").arg(numeral), cylinder.name ?? "", States.word(cylinderState)])
+    text: States.sentence([qsTr("Cylinder %1").arg(numeral), cylinder.name ?? "", figure, States.word(cylinderState)])
     Accessible.role: Accessible.PageTab
     Accessible.selected: selected
 
@@ -81,6 +83,17 @@ Pressable {
                     size: Math.min(Theme.markSize, tile.width * 0.24)
                     anchors.verticalCenter: parent.verticalCenter
                 }
+
+                LText {
+                    // Where it has no line of its own.
+                    visible: tile.wide && !tile.tall && text !== "" && line.x + beside.x + beside.width + line.spacing + implicitWidth <= words.width
+                    role: "label"
+                    silent: true
+                    text: tile.figure
+                    color: Theme.ink
+                    wrapMode: Text.NoWrap
+                    anchors.verticalCenter: parent.verticalCenter
+                }
             }
 
             LText {
@@ -88,7 +101,8 @@ Pressable {
                 visible: tile.wide && tile.height >= 70 * Theme.textScale && text !== ""
                 role: "label"
                 silent: true
-                text: tile.cylinder.name ?? ""
+                text: tile.figure !== "" ? tile.figure : tile.cylinder.name ?? ""
+                color: tile.figure !== "" ? Theme.ink : Theme.quietInk
                 maximumLineCount: 1
                 elide: Text.ElideRight
             }

@@ -17,10 +17,15 @@ Flow {
     property bool low: false
 
     readonly property real stepWidth: Theme.minorTarget
-    readonly property int plain: fields.filter(field => !field.stepper).length
-    readonly property real plainWidth: (width - spacing * (fields.length - 1) - stepperWidth * (fields.length - plain)) / Math.max(1, plain)
-    // The stepper gets a line of its own when it would leave the others too little.
-    readonly property bool broken: plain < fields.length && plainWidth < Theme.minorTarget * Math.max(1, Theme.textScale * 0.9)
+    readonly property int withoutStepper: fields.filter(field => !field.stepper).length
+    readonly property real besideStepper: (width - spacing * (fields.length - 1) - stepperWidth * (fields.length - withoutStepper)) / Math.max(1, withoutStepper)
+    readonly property bool narrow: withoutStepper < fields.length && besideStepper < Theme.minorTarget * Math.max(1, Theme.textScale * 0.9)
+    // The stepper gets a line of its own when it would leave the others too little; where there is no room for a line
+    // either, it is a field like the others: its digits come from the pad.
+    readonly property bool stepless: narrow && low && (width - spacing * (fields.length - 1)) / fields.length >= Theme.minorTarget
+    readonly property bool broken: narrow && !stepless
+    readonly property int plain: stepless ? fields.length : withoutStepper
+    readonly property real plainWidth: stepless ? (width - spacing * (fields.length - 1)) / fields.length : besideStepper
     readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
 
     signal chosen(string key)
@@ -37,7 +42,7 @@ Flow {
 
             required property int index
             readonly property var modelData: tabs.fields[index] ?? {}
-            readonly property bool stepper: modelData.stepper ?? false
+            readonly property bool stepper: !tabs.stepless && (modelData.stepper ?? false)
             readonly property real fullWidth: tabs.broken ? (stepper ? tabs.width : (tabs.width - tabs.spacing * (tabs.plain - 1)) / tabs.plain) : stepper ? tabs.stepperWidth : tabs.plainWidth
 
             spacing: tabs.spacing

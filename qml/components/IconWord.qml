@@ -12,6 +12,7 @@ Pressable {
     property bool chosen: false
 
     horizontalPadding: Theme.space
+    verticalPadding: Theme.space / 2
     stretch: false
     fill: chosen ? Theme.chosen : Theme.key
     outlineColor: chosen ? Theme.info : "transparent"
@@ -35,6 +36,7 @@ Pressable {
             silent: true
             text: control.text
             color: Theme.ink
+            font.pixelSize: Theme.frameSize(14, Theme.isCrowded(control.Window.width, control.Window.height))
             horizontalAlignment: Text.AlignHCenter
             anchors.top: picture.bottom
             anchors.topMargin: 2

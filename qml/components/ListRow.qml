@@ -14,6 +14,8 @@ Pressable {
     property string mark
     property bool forward: true
     property bool ticked: false
+    // Large words on a small screen have the figure below them.
+    readonly property bool stacked: figure !== "" && width < 22 * Theme.bodySize && Theme.textScale > 1.3
 
     fill: Theme.panel
     outlineColor: ticked ? Theme.info : Theme.hairline
@@ -58,6 +60,14 @@ Pressable {
                 silent: true
                 text: control.detail
             }
+
+            LText {
+                width: parent.width
+                visible: control.stacked
+                role: "figure"
+                silent: true
+                text: control.figure
+            }
         }
 
         Row {
@@ -70,7 +80,7 @@ Pressable {
             LText {
                 silent: true
                 role: "figure"
-                text: control.figure
+                text: control.stacked ? "" : control.figure
                 visible: text !== ""
                 anchors.verticalCenter: parent.verticalCenter
                 width: Math.min(implicitWidth, control.width / 2.2)

@@ -20,6 +20,20 @@ Item {
     property int linesShown: Theme.textScale > 1.3 ? 1 : 3
     property real leading: 1.15
 
+    // What there is in height for all of it: a line that would reach beyond folds into "more".
+    property real room: Infinity
+    readonly property int linesFitting: {
+        let left = room - (caption === "" ? 0 : captionLine.height + column.spacing) - Math.max(figureSize * leading, Theme.minorTarget);
+        let count = 0;
+        for (let i = 0; i < shown.count && shown.itemAt(i); ++i) {
+            left -= shown.itemAt(i).implicitHeight + column.spacing;
+            if (left < 0)
+                break;
+            ++count;
+        }
+        return count;
+    }
+
     // The unit's share of the figure's size.
     property real unitShare: 0.6
 
@@ -39,6 +53,8 @@ Item {
         spacing: Theme.space
 
         LText {
+            id: captionLine
+
             width: parent.width
             visible: text !== ""
             role: "label"
@@ -105,7 +121,7 @@ Item {
             SideButton {
                 id: more
 
-                readonly property int folded: readout.lines.length - readout.linesShown
+                readonly property int folded: readout.lines.length - readout.linesFitting
 
                 objectName: "more"
                 visible: folded > 0
@@ -119,6 +135,8 @@ Item {
         }
 
         Repeater {
+            id: shown
+
             // By count: the lines stay while a figure is being typed.
             model: Math.min(readout.lines.length, readout.linesShown)
 
@@ -127,6 +145,7 @@ Item {
                 readonly property var modelData: readout.lines[index] ?? {}
 
                 objectName: "line_" + index
+                visible: index < readout.linesFitting
                 width: column.width
                 mark: modelData.mark ?? ""
                 symbol: modelData.symbol ?? ""

@@ -16,6 +16,12 @@ T.Popup {
     // How far it still has to come up. Not y itself: the height may change while it comes.
     property real below: 0
 
+    // Brings something in the sheet into sight: what was refused must not stand below the edge.
+    function reveal(item: Item) {
+        revealing.item = item;
+        revealing.start();
+    }
+
     parent: T.Overlay.overlay
     width: parent ? Math.min(parent.width, 600) : 0
     height: parent ? Math.min(parent.height - Theme.minorTarget, implicitHeight) : 0
@@ -46,6 +52,16 @@ T.Popup {
         LayoutMirroring.childrenInherit: true
         Accessible.role: Accessible.Dialog
         Accessible.name: sheet.title
+
+        // Once it has its place.
+        Timer {
+            id: revealing
+
+            property Item item
+
+            interval: 0
+            onTriggered: column.reveal(item)
+        }
 
         Item {
             id: head

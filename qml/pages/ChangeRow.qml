@@ -24,10 +24,27 @@ Pressable {
     inside: Flow {
         id: inner
 
-        // Large text on a small phone goes below the bores.
+        // Words that would break in their middle go below the bores: large text, long words, a small phone.
         readonly property real beside: width - bores.width - spacing
+        readonly property bool below: beside < 6.5 * Theme.bodySize || beside < longest.advanceWidth + mark.width + Theme.space + 2 || beside < title.advanceWidth + 2
 
         spacing: Theme.gap
+
+        TextMetrics {
+            id: title
+
+            font.family: Theme.family
+            font.pixelSize: Theme.labelSize
+            text: control.change.title.split(" ").reduce((most, word) => word.length > most.length ? word : most, "")
+        }
+
+        TextMetrics {
+            id: longest
+
+            font.family: Theme.family
+            font.pixelSize: Theme.bodySize
+            text: control.change.word.split(" ").reduce((most, word) => word.length > most.length ? word : most, "")
+        }
 
         Row {
             id: bores
@@ -51,7 +68,7 @@ Pressable {
         }
 
         Column {
-            width: inner.beside < 6.5 * Theme.bodySize ? inner.width : inner.beside
+            width: inner.below ? inner.width : inner.beside
             spacing: 2
 
             LText {

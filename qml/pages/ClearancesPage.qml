@@ -41,6 +41,8 @@ KeyedPage {
                 chosen: index === viewModel.valveIndex
                 text: modelData.value === "" || page.tight ? modelData.label : modelData.label + "\n" + modelData.value
                 horizontalPadding: 4
+                // Two lines of words in a low button.
+                padding: page.tight ? 4 : Theme.space
                 targetKind: page.tight ? "minor" : "secondary"
                 onClicked: viewModel.chooseValve(index)
             }

@@ -91,7 +91,7 @@ AppPage {
                 objectName: "allSessions"
                 width: parent.width
                 visible: card.visits.length > 3 && !page.allSessions
-                text: qsTr("All %1 sessions").arg(card.visits.length)
+                text: qsTr("All %n sessions", "", card.visits.length)
                 onClicked: page.allSessions = true
             }
         }

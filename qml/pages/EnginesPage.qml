@@ -14,6 +14,8 @@ AppPage {
     required property AppContext app
 
     readonly property bool empty: engines.total === 0
+    // Another page stands beside the list and has the amber action.
+    property bool beside: false
     // Words first, then the pictures and what is not looked at at once.
     property bool drawn: false
 
@@ -191,6 +193,7 @@ AppPage {
         BigButton {
             objectName: page.empty ? "addEngine" : "newSession"
             text: page.empty ? qsTr("Add an engine") : qsTr("New session")
+            yields: page.beside
             onClicked: {
                 if (page.empty)
                     page.sheets().addEngine();

@@ -13,6 +13,10 @@ Column {
     required property CardForm form
     property var opened: []
     property bool allOpened: false
+    // What the sheet of a line offers beside its answers, by key: "Add a tester".
+    property var ways: ({})
+
+    signal wayTaken(key: string)
 
     function edit(key: string) {
         sheets.key = key;
@@ -48,6 +52,8 @@ Column {
         FormSheet {
             form: list.form
             key: sheets.key
+            way: list.ways[sheets.key] ?? ""
+            onWayTaken: list.wayTaken(key)
         }
     }
 }

@@ -13,6 +13,10 @@ Sheet {
 
     required property CardForm form
     required property string key
+    // Another way out than the answers; empty: there is none.
+    property string way
+
+    signal wayTaken
 
     property var field: ({})
     property string kind
@@ -40,7 +44,8 @@ Sheet {
         form.keepDraft(key, text === field.text ? "" : text);
     }
 
-    function keep() {
+    // False when it was refused: `problem` says why.
+    function store(): bool {
         problem = form.enter(key, {
             text: typed,
             unit: unit,
@@ -48,16 +53,49 @@ Sheet {
             origin: origin,
             originNote: originNote
         });
-        if (problem !== "")
-            return;
-        form.keepDraft(key, "");
-        close();
+        if (problem === "")
+            form.keepDraft(key, "");
+        return problem === "";
     }
+
+    function keep() {
+        if (store())
+            close();
+    }
+
+    function isTyped(line: var): bool {
+        return line.kind === "quantity" || line.kind === "number" || line.kind === "text";
+    }
+
+    // The next line of the section that is typed, for who fills in a whole card.
+    function keyAfter(): string {
+        for (const name of form.sections) {
+            const keys = Array.from(form.keysOf(name));
+            const at = keys.indexOf(key);
+            if (at >= 0)
+                return keys.slice(at + 1).find(other => isTyped(form.field(other))) ?? "";
+        }
+        return "";
+    }
+
+    function keepAndGoOn() {
+        const next = nextKey;
+        if (!store())
+            return;
+        key = next;
+        load();
+        entry.startOver();
+    }
+
+    readonly property string nextKey: isTyped(field) ? keyAfter() : ""
+    readonly property var nextField: nextKey !== "" ? form.field(nextKey) : ({})
 
     title: field.label ?? ""
     Component.onCompleted: load()
 
     FormSheetEntry {
+        id: entry
+
         width: parent.width
         sheet: sheet
     }
@@ -107,10 +145,29 @@ Sheet {
         onEdited: text => sheet.originNote = text
     }
 
-    actions: BigButton {
-        objectName: "keep"
-        visible: sheet.kind !== "choice"
-        text: qsTr("Keep")
-        onClicked: sheet.keep()
+    SideButton {
+        objectName: "way"
+        width: parent.width
+        visible: sheet.way !== ""
+        text: sheet.way
+        onClicked: {
+            sheet.close();
+            sheet.wayTaken();
+        }
     }
+
+    actions: [
+        SideButton {
+            objectName: "keepNext"
+            visible: sheet.nextKey !== ""
+            text: qsTr("Keep, then %1").arg(sheet.nextField.label ?? "")
+            onClicked: sheet.keepAndGoOn()
+        },
+        BigButton {
+            objectName: "keep"
+            visible: sheet.kind !== "choice"
+            text: qsTr("Keep")
+            onClicked: sheet.keep()
+        }
+    ]
 }

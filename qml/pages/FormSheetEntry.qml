@@ -12,6 +12,30 @@ Loader {
     // The FormSheet that it stands in. Not typed: the two files would need each other.
     required property var sheet
 
+    onLoaded: startOver()
+
+    // Another line stands in the sheet now.
+    function startOver() {
+        const field = (item as NumberRow)?.field ?? (item as TextRow)?.field;
+        if (!field)
+            return;
+        select.field = field;
+        select.start();
+    }
+
+    // A new figure takes the place of the old one.
+    Timer {
+        id: select
+
+        property FieldBox field
+
+        interval: 0
+        onTriggered: {
+            field?.forceActiveFocus();
+            field?.selectAll();
+        }
+    }
+
     readonly property var options: (sheet.field.options ?? []).map((word, i) => ({
                 value: word,
                 text: sheet.field.optionNames[i]
@@ -46,7 +70,6 @@ Loader {
             hint: entry.sheet.field.hint ?? ""
             problem: entry.sheet.problem
             onEdited: text => entry.sheet.type(text)
-            Component.onCompleted: field.forceActiveFocus()
 
             Connections {
                 target: numberRow.field
@@ -68,7 +91,6 @@ Loader {
             hint: entry.sheet.field.hint ?? ""
             problem: entry.sheet.problem
             onEdited: text => entry.sheet.type(text)
-            Component.onCompleted: field.forceActiveFocus()
 
             Connections {
                 target: textRow.field
@@ -90,7 +112,10 @@ Loader {
                 width: parent.width
                 text: entry.sheet.typed
                 onEdited: text => entry.sheet.type(text)
-                Component.onCompleted: field.forceActiveFocus()
+                Component.onCompleted: {
+                    field.forceActiveFocus();
+                    field.cursorPosition = field.length;
+                }
             }
 
             FieldHint {

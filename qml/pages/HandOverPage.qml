@@ -13,6 +13,8 @@ AppPage {
     required property AppContext app
     required property string engineId
     required property string sessionId
+    // What most likely goes out: the session file back to who asked, or else the owner's report.
+    property bool sendingBack: false
 
     signal go(name: string, args: var)
 
@@ -128,8 +130,18 @@ AppPage {
         }
 
         Tile {
+            objectName: "makeReportToo"
+            width: parent.width
+            visible: page.sendingBack
+            enabled: !viewModel.busy
+            title: qsTr("Report for the owner (PDF)")
+            onClicked: viewModel.make("report")
+        }
+
+        Tile {
             objectName: "makeSession"
             width: parent.width
+            visible: !page.sendingBack
             enabled: !viewModel.busy
             title: qsTr("Session file")
             detail: qsTr("For a mentor: everything in one file that any unzip opens, with checksums against damage")
@@ -163,9 +175,9 @@ AppPage {
     }
 
     actions: BigButton {
-        objectName: "makeReport"
+        objectName: page.sendingBack ? "makeSession" : "makeReport"
         enabled: !viewModel.busy
-        text: viewModel.busy ? qsTr("Writing …") : qsTr("Report for the owner (PDF)")
-        onClicked: viewModel.make("report")
+        text: viewModel.busy ? qsTr("Writing …") : page.sendingBack ? qsTr("Session file") : qsTr("Report for the owner (PDF)")
+        onClicked: viewModel.make(page.sendingBack ? "session" : "report")
     }
 }

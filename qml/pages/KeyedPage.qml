@@ -35,11 +35,11 @@ AppPage {
 
     signal go(name: string, args: var)
 
-    // Large text on a small screen leaves one line for both.
-    title: crowded && keyed.lastKept !== "" ? keyed.lastKept : heading
-    subtitle: crowded ? "" : keyed.lastKept !== "" ? keyed.lastKept : tight ? "" : about
+    // Large text on a small screen leaves no room for it over the figure: the head says what is being typed.
+    title: crowded && keyed.caption !== "" ? keyed.caption : heading
+    subtitle: keyed.lastKept !== "" ? keyed.lastKept : tight || crowded ? "" : about
     // On a small screen the fields under it must not move with every reading that is kept.
-    headLines: lying ? 2 : crowded || !tight ? 4 : 1
+    headLines: lying ? 2 : tight ? 1 : 4
     focus: true
 
     corner: UndoCorner {
@@ -94,7 +94,8 @@ AppPage {
         objectName: "pad"
         visible: !page.shut
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
-        height: Math.min(4 * keyHeight + 3 * spacing, parent.height - anchors.bottomMargin)
+        // However big the keys: the figure that is being typed, cylinders and fields keep their room.
+        height: Math.min(4 * keyHeight + 3 * spacing, Math.max(4 * Theme.secondaryTarget + 3 * spacing, parent.height - anchors.bottomMargin - (page.lying ? 0 : 2 * (Theme.minorTarget + Theme.space) + Theme.readoutFloor * 1.06 + Theme.space)))
         keyHeight: Theme.padKeyHeight(page.width, page.height)
         decimalMark: Qt.locale().decimalPoint
         decimalEnabled: page.keyed.decimals
@@ -112,9 +113,14 @@ AppPage {
     ActionBar {
         id: bar
 
+        // Never lower again: keys that jump when "Next 2" becomes "Keep, next 2" are struck wrong.
+        property real tallest: 0
+
         parent: page.lying ? page.body : page
         visible: !page.shut
-        height: implicitHeight
+        height: Math.max(tallest, implicitHeight)
+        onImplicitHeightChanged: tallest = Math.max(tallest, implicitHeight)
+        onWidthChanged: tallest = implicitHeight
         x: page.lying ? readout.x : Theme.gap
         y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
         width: page.lying ? readout.width : page.width - 2 * Theme.gap
@@ -123,7 +129,7 @@ AppPage {
     // Room for the buttons when they lie under the pad.
     actions: Item {
         visible: !page.lying && !page.shut
-        implicitHeight: bar.implicitHeight
+        implicitHeight: bar.height
         implicitWidth: 1
     }
 

@@ -33,7 +33,7 @@ Item {
     // Smaller where that keeps everything in sight.
     readonly property real fittingSize: (rest - Theme.space) / 1.06
     readonly property bool shrunk: beside && fittingSize >= Theme.readoutFloor
-    readonly property real besideSize: shrunk ? Math.min(60, fittingSize) : 60
+    readonly property real besideSize: shrunk ? Math.min(60, fittingSize) : Theme.readoutFloor
 
     signal derivationAsked(int line)
 
@@ -50,6 +50,7 @@ Item {
             width: parent.width
             cylinders: readout.model.cylinders
             flat: readout.tight || readout.lying
+            bare: readout.tight
             current: readout.model.currentIndex
             tileHeight: readout.tight || readout.lying ? Theme.minorTarget : rowCount > 1 ? Theme.primaryTarget : 112
             onChosen: index => readout.model.choose(index)
@@ -100,6 +101,7 @@ Item {
         caret: true
         lines: readout.beside ? [] : readout.model.lines
         linesShown: Math.max(0, readout.linesFitting)
+        room: readout.beside ? Infinity : readout.rest - Theme.space / 2
         leading: readout.shrunk ? 1.06 : 1.15
         unitShare: readout.beside ? 0.45 : 0.6
         figureSize: readout.beside ? readout.besideSize : Theme.isCompact(Window.width, Window.height) ? Math.min(Theme.readoutSize, 60) : Theme.readoutSize
@@ -123,7 +125,7 @@ Item {
         leftPadding: (first.mark ?? "") !== "" ? 30 : 6
         rightPadding: 6
         text: first.figure ? first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
-        onClicked: lines.active = true
+        onClicked: allLines.active = true
 
         inside: LText {
             silent: true
@@ -147,14 +149,15 @@ Item {
         }
     }
 
+    // Named apart from the sheet's own `lines`, which would hide it in there.
     Loader {
-        id: lines
+        id: allLines
 
         active: false
         sourceComponent: LinesSheet {
             lines: readout.model.lines
             onLineTapped: line => readout.derivationAsked(line)
-            onClosed: lines.active = false
+            onClosed: allLines.active = false
             Component.onCompleted: open()
         }
     }

@@ -17,9 +17,10 @@ Panel {
     readonly property int columns: Math.max(1, ...rows.map(row => cylinders.filter(cylinder => cylinder.row === row).length))
     readonly property real inner: width - 2 * padding
     readonly property real cellHeight: Math.max(64, Theme.numeralSize + Theme.labelSize + 24)
-    // Narrow screens scroll sideways rather than shrink the places under a finger's width; part of the next place
-    // shows then.
-    readonly property real cellWidth: Math.max(1.7 * Theme.numeralSize, Math.min(110, (inner - (columns - 1) * Theme.space) / columns))
+    // On narrow screens a row goes on below rather than have places narrower than a finger.
+    readonly property int across: Math.max(1, Math.min(columns, Math.floor((inner + Theme.space) / (1.7 * Theme.numeralSize + Theme.space))))
+    readonly property int linesOfRow: Math.ceil(columns / across)
+    readonly property real cellWidth: Math.min(110, (inner - (across - 1) * Theme.space) / across)
 
     signal swapped(int a, int b)
     signal edit(int index)
@@ -56,46 +57,37 @@ Panel {
             text: qsTr("Layout")
         }
 
-        Flickable {
+        Item {
+            id: ground
+
             width: parent.width
-            height: ground.height
-            contentWidth: ground.width
-            clip: contentWidth > width
-            interactive: contentWidth > width
-            boundsBehavior: Flickable.StopAtBounds
+            height: picture.rows.length * picture.linesOfRow * (picture.cellHeight + Theme.space) - Theme.space
+            LayoutMirroring.enabled: false
+            LayoutMirroring.childrenInherit: true
 
-            Item {
-                id: ground
+            Repeater {
+                id: cells
 
-                width: Math.max(picture.inner, picture.columns * (picture.cellWidth + Theme.space) - Theme.space)
-                height: picture.rows.length * (picture.cellHeight + Theme.space) - Theme.space
-                LayoutMirroring.enabled: false
-                LayoutMirroring.childrenInherit: true
+                model: picture.cylinders
 
-                Repeater {
-                    id: cells
+                LayoutCell {
+                    required property var modelData
 
-                    model: picture.cylinders
+                    readonly property int place: picture.cylinders.filter(other => other.row === modelData.row && (other.column < modelData.column || other.column === modelData.column && other.index < modelData.index)).length
 
-                    LayoutCell {
-                        required property var modelData
-
-                        readonly property int place: picture.cylinders.filter(other => other.row === modelData.row && (other.column < modelData.column || other.column === modelData.column && other.index < modelData.index)).length
-
-                        objectName: "cell_" + modelData.number
-                        homeX: place * (picture.cellWidth + Theme.space)
-                        homeY: picture.rows.indexOf(modelData.row) * (picture.cellHeight + Theme.space)
-                        width: picture.cellWidth
-                        height: picture.cellHeight
-                        number: modelData.number
-                        name: modelData.name
-                        held: picture.held === modelData.index
-                        onTouched: picture.touch(modelData.index)
-                        onDropped: (x, y) => {
-                            const target = picture.under(x, y);
-                            if (target >= 0 && target !== modelData.index)
-                                picture.swapped(modelData.index, target);
-                        }
+                    objectName: "cell_" + modelData.number
+                    homeX: place % picture.across * (picture.cellWidth + Theme.space)
+                    homeY: (picture.rows.indexOf(modelData.row) * picture.linesOfRow + Math.floor(place / picture.across)) * (picture.cellHeight + Theme.space)
+                    width: picture.cellWidth
+                    height: picture.cellHeight
+                    number: modelData.number
+                    name: modelData.name
+                    held: picture.held === modelData.index
+                    onTouched: picture.touch(modelData.index)
+                    onDropped: (x, y) => {
+                        const target = picture.under(x, y);
+                        if (target >= 0 && target !== modelData.index)
+                            picture.swapped(modelData.index, target);
                     }
                 }
             }

@@ -59,23 +59,6 @@ AppPage {
             }
         }
 
-        Repeater {
-            model: viewModel.questions
-
-            ErrorCard {
-                required property var modelData
-
-                width: parent.width
-                heading: qsTr("A question first")
-                message: modelData.text
-                action: modelData.action
-                onActed: page.go(modelData.page, {
-                    sessionId: page.sessionId,
-                    cylinder: viewModel.cylinder
-                })
-            }
-        }
-
         ListRow {
             objectName: "method"
             width: parent.width
@@ -137,6 +120,24 @@ AppPage {
                         onGo: (name, args) => page.go(name, args)
                     }
                 }
+            }
+        }
+
+        // Below the exits: nothing may move under a thumb that is noting them.
+        Repeater {
+            model: viewModel.questions
+
+            ErrorCard {
+                required property var modelData
+
+                width: parent.width
+                heading: qsTr("A question first")
+                message: modelData.text
+                action: modelData.action
+                onActed: page.go(modelData.page, {
+                    sessionId: page.sessionId,
+                    cylinder: viewModel.cylinder
+                })
             }
         }
 

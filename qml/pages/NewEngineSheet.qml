@@ -19,6 +19,8 @@ Sheet {
         problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement);
         if (problem === "")
             close();
+        else
+            reveal(hint);
     }
 
     title: qsTr("Add an engine")
@@ -72,6 +74,8 @@ Sheet {
     }
 
     FieldHint {
+        id: hint
+
         width: parent.width
         problem: sheet.problem
         hint: qsTr("Everything else on the card can wait. A rotary engine is not supported.")

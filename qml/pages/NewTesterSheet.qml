@@ -20,6 +20,8 @@ Sheet {
         problem = testers.add(kind, name, lastFigure, unit);
         if (problem === "")
             close();
+        else
+            reveal(hint);
     }
 
     title: qsTr("Add a tester")
@@ -71,6 +73,8 @@ Sheet {
     }
 
     FieldHint {
+        id: hint
+
         width: parent.width
         problem: sheet.problem
     }

@@ -14,6 +14,10 @@ KeyedPage {
 
     readonly property bool turns: test === "leak-down"
 
+    // The cylinder's last reading that stands, and digits typed beside it.
+    readonly property var standing: Array.from(viewModel.history).filter(reading => !reading.replaced).pop() ?? null
+    readonly property bool retyping: standing !== null && !viewModel.empty && !viewModel.redoing
+
     function showNextTdc() {
         go("NextTdc", {
             sessionId: sessionId,
@@ -23,7 +27,6 @@ KeyedPage {
 
     // Of the reading that stands, or of the cylinder: a photo may come first, to read the number off it.
     function takeEvidence(name: string) {
-        const standing = Array.from(viewModel.history).filter(reading => !reading.replaced).pop();
         go(name, {
             sessionId: sessionId,
             to: standing ? "reading" : "cylinder",
@@ -80,15 +83,23 @@ KeyedPage {
         },
         IconWord {
             objectName: "nextTdc"
-            visible: page.turns && !page.crowded
+            visible: page.turns && !page.crowded && !page.retyping
             symbol: "turn"
             text: qsTr("Next TDC")
             onClicked: page.showNextTdc()
         },
+        // A second reading counts beside the first; who mistyped wants it in place of the first.
+        IconWord {
+            objectName: "instead"
+            visible: page.retyping && !page.crowded
+            symbol: "swap"
+            text: qsTr("Redo")
+            onClicked: viewModel.startRedo(page.standing.id)
+        },
         // Where there is no room for it, More has it.
         IconWord {
             objectName: "photo"
-            visible: !page.turns && !page.crowded
+            visible: !page.turns && !page.crowded && !page.retyping
             symbol: "photo"
             text: qsTr("Photo")
             onClicked: page.takeEvidence("Photo")

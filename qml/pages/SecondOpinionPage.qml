@@ -158,7 +158,8 @@ AppPage {
         text: qsTr("Send back")
         onClicked: page.go("HandOver", {
             engineId: viewModel.engineId,
-            sessionId: page.sessionId
+            sessionId: page.sessionId,
+            sendingBack: true
         })
     }
 }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
+import QtQuick.Templates as T
 import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
@@ -17,6 +18,9 @@ AppPage {
 
     title: viewModel.engineName
     subtitle: viewModel.visitLine
+
+    // The findings page may have worked out the odds meanwhile: both advise alike.
+    T.StackView.onActivated: viewModel.lookAgain()
 
     SessionModel {
         id: viewModel
@@ -210,7 +214,22 @@ AppPage {
             objectName: "deleteSession"
             width: parent.width
             text: qsTr("Delete this session")
-            onClicked: {
+            onClicked: sheets.show(confirmation)
+        }
+    }
+
+    SheetLoader {
+        id: sheets
+    }
+
+    Component {
+        id: confirmation
+
+        ConfirmSheet {
+            title: qsTr("Delete this session?")
+            text: qsTr("Its readings, photos and notes go with it. Undo is offered for a moment only.")
+            doIt: qsTr("Delete this session")
+            onConfirmed: {
                 viewModel.removeSession();
                 page.back();
             }

@@ -92,7 +92,7 @@ AppPage {
             width: parent.width
             visible: card.found
             text: qsTr("Delete this tester")
-            onClicked: card.remove()
+            onClicked: sheets.show(confirmation)
         }
     }
 
@@ -102,6 +102,17 @@ AppPage {
         // Inside a sheet its own property of the same name would hide the page's id.
         readonly property TesterCardForm pageCard: card
         property var check
+    }
+
+    Component {
+        id: confirmation
+
+        ConfirmSheet {
+            title: qsTr("Delete %1?").arg(sheets.pageCard.name)
+            text: qsTr("Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.")
+            doIt: qsTr("Delete this tester")
+            onConfirmed: sheets.pageCard.remove()
+        }
     }
 
     Component {

@@ -5,22 +5,32 @@ import QtQuick
 import Lapwing.Components
 import Lapwing.ViewModels
 
-// Undo in a page's corner, where steps follow each other quickly and a message would cover the keys.
-IconWord {
+// Undo in a page's corner, where steps follow each other quickly and a message would cover the keys. Its room is kept
+// free before: a head that wraps when it comes would move everything under the thumb.
+Item {
     id: corner
 
     required property AppContext app
     property double step: -1
 
-    objectName: "undo"
-    visible: step >= 0
-    targetKind: "minor"
-    padding: 0
-    symbol: "undo"
-    text: qsTr("Undo")
-    onClicked: {
-        app.undo(step);
-        step = -1;
+    implicitWidth: button.implicitWidth
+    implicitHeight: button.implicitHeight
+
+    IconWord {
+        id: button
+
+        objectName: "undo"
+        visible: corner.step >= 0
+        targetKind: "minor"
+        padding: 0
+        verticalPadding: 0
+        symbol: "undo"
+        text: qsTr("Undo")
+        onClicked: {
+            const step = corner.step;
+            corner.step = -1;
+            corner.app.undo(step);
+        }
     }
 
     Connections {

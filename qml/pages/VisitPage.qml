@@ -25,6 +25,39 @@ AppPage {
         recordId: page.sessionId
     }
 
+    // By the line that it is wanted for.
+    readonly property var testerKinds: ({
+            gauge: "compression gauge",
+            leak_down: "leak-down tester",
+            crankcase: "crankcase tester"
+        })
+
+    TesterListModel {
+        id: testers
+
+        app: page.app
+        // Who adds one from here wants to use it in this session.
+        onAdded: testerId => visit.enter(sheets.line, {
+                chosen: [testerId]
+            })
+    }
+
+    SheetLoader {
+        id: sheets
+
+        readonly property TesterListModel pageTesters: testers
+        property string line
+    }
+
+    Component {
+        id: newTester
+
+        NewTesterSheet {
+            testers: sheets.pageTesters
+            kind: page.testerKinds[sheets.line]
+        }
+    }
+
     ScrollColumn {
         anchors.fill: parent
         spacing: Theme.gap
@@ -40,6 +73,15 @@ AppPage {
             width: parent.width
             form: visit
             allOpened: true
+            ways: ({
+                    gauge: qsTr("Add a tester"),
+                    leak_down: qsTr("Add a tester"),
+                    crankcase: qsTr("Add a tester")
+                })
+            onWayTaken: key => {
+                sheets.line = key;
+                sheets.show(newTester);
+            }
         }
 
         SideButton {

@@ -17,6 +17,16 @@ Tokens {
         return height < 640 || width > height && height < 840;
     }
 
+    // There with large text: every line of a head or a button is one of the page's few.
+    function isCrowded(width: real, height: real): bool {
+        return textScale > 1.3 && isCompact(width, height);
+    }
+
+    // The size of words that stand outside the page's own room, in a head or in a bar of buttons.
+    function frameSize(dp: real, crowded: bool): int {
+        return crowded ? Math.min(textSize(dp), Math.round(1.4 * dp)) : textSize(dp);
+    }
+
     // Tablets and desktop windows: two panes side by side.
     function isWide(width: real): bool {
         return width >= 840;

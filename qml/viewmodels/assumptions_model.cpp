@@ -41,10 +41,22 @@ bool begins(const std::string& id, const std::vector<std::string_view>& beginnin
                        [&](std::string_view beginning) { return id.starts_with(beginning); });
 }
 
+/// The file's spelling of a unit as people write it; empty for a bare number.
+QString shown_unit(const std::string& unit) {
+    if (unit == "1") return {};
+    static constexpr std::array spellings{std::pair{"degC", u"°C"}, std::pair{"deg", u"°"},
+                                          std::pair{"cm3", u"cm³"}, std::pair{"m2", u"m²"},
+                                          std::pair{"in2", u"in²"}};
+    QString out = QString::fromStdString(unit);
+    for (const auto& [file, people] : spellings)
+        out.replace(QLatin1String(file), QString::fromUtf16(people));
+    return out;
+}
+
 QVariantMap item(const findings::Assumption& number, const format::Formatter& format) {
-    const QString unit = QString::fromStdString(number.unit);
+    const QString unit = shown_unit(number.unit);
     QString figure = format.locale().toString(number.value, 'g', 6);
-    if (!unit.isEmpty() && unit != QLatin1String("1")) figure += u' ' + unit;
+    if (!unit.isEmpty()) figure += unit.startsWith(u'°') && unit != QStringLiteral("°C") ? unit : u' ' + unit;
     QStringList source{format.headed(format.name(number.basis.kind))};
     if (!number.basis.source.empty())
         source.back() += QStringLiteral(": ") + QString::fromStdString(number.basis.source);

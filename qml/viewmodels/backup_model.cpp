@@ -245,7 +245,7 @@ void BackupModel::show(const workflow::BackupPreview& preview) {
     const auto partly = std::ranges::count(backup_->damaged(), true, &exchange::Damaged::partly);
     const int whole = std::max(0, all - int(partly));
     QStringList sentences{
-        all == 1 ? tr("The backup holds one engine.") : tr("The backup holds %1 engines.").arg(all),
+        tr("The backup holds %n engines.", nullptr, all),
         tr("Not here yet: %1. Here already and unchanged: %2.").arg(new_engines).arg(unchanged)};
     if (!backup_->damaged().empty())
         sentences.prepend(

@@ -51,9 +51,9 @@ bool EngineCardForm::banked() const {
 
 QString EngineCardForm::subtitle() const {
     if (!found()) return {};
-    const QStringList parts{
-        engine_.cylinders.size() == 1 ? tr("1 cylinder") : tr("%1 cylinders").arg(engine_.cylinders.size()),
-        format().name(engine_.arrangement), format().name(engine_.cycle), format().name(engine_.fuel)};
+    const QStringList parts{tr("%n cylinders", nullptr, static_cast<int>(engine_.cylinders.size())),
+                            format().name(engine_.arrangement), format().name(engine_.cycle),
+                            format().name(engine_.fuel)};
     return parts.join(QStringLiteral(" · "));
 }
 

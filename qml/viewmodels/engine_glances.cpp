@@ -75,7 +75,7 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
 EngineGlance EngineGlance::blank(int cylinders) {
     EngineGlance glance;
     if (cylinders > most_bores) {
-        glance.line = EngineGlances::tr("%1 cylinders").arg(cylinders);
+        glance.line = EngineGlances::tr("%n cylinders", nullptr, static_cast<int>(cylinders));
         return glance;
     }
     for (int i = 0; i < cylinders; ++i)

@@ -51,17 +51,26 @@ std::string bytes_of(const std::filesystem::path& file) {
     return std::move(out).str();
 }
 
-}  // namespace
-
-std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind) {
+/// Without what file systems of phones and desktops do not take, at most so many bytes.
+std::string for_a_file(const std::string& text, std::size_t most) {
     std::string name;
-    for (const char c : engine.name)
+    for (const char c : text)
         name += std::string_view("<>:\"/\\|?*").find(c) != std::string_view::npos ||
                         static_cast<unsigned char>(c) < 0x20
                     ? '-'
                     : c;
-    name.resize(cut_between_letters(name, 80));
-    name += ' ' + to_rfc3339(session.opened_at).substr(0, 10);
+    name.resize(cut_between_letters(name, most));
+    while (!name.empty() && (name.back() == ' ' || name.back() == '.'))
+        name.pop_back();
+    return name;
+}
+
+}  // namespace
+
+std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind) {
+    // Two visits of one day must not take each other's place.
+    std::string name = for_a_file(engine.name, 80) + ' ' + to_rfc3339(session.opened_at).substr(0, 10);
+    if (!session.title.empty()) name += ' ' + for_a_file(session.title, 40);
     switch (kind) {
         case HandOverKind::report:
             return name + ".pdf";

@@ -218,7 +218,10 @@ void PadModel::keep() {
 void PadModel::startRedo(const QString& readingId) {
     const auto id = ReadingId::parse(readingId.toStdString());
     if (!id) return;
+    // Digits that are typed already are the new reading.
+    const auto text = std::as_const(*this).entry().text;
     entries_.drop(place());
+    entry().text = text;
     entry().redo = id->uuid;
     field_ = mainField();
     changed();
@@ -263,6 +266,8 @@ void PadModel::readDraft(const QJsonObject& draft) {
     } else if (!entries_.has(place()) && measured(cylinder_)) {
         if (const int next = nextOf(cylinder_)) cylinder_ = next;
     }
+    // What the others are counted from comes first.
+    if (test_ == TestKind::crankcase && setLacks()) field_ = pad_field::set;
 }
 
 }  // namespace lapwing

@@ -87,9 +87,7 @@ QVariantList PadModel::history() const {
         if (reading.held && reading.set)
             text = tr("%1 of %2").arg(format().typed(*reading.held), format().typed(*reading.set));
         if (reading.first) text = tr("%1, first puff %2").arg(text, format().typed(*reading.first));
-        if (reading.pulls)
-            text = *reading.pulls == 1 ? tr("%1, 1 pull").arg(text)
-                                       : tr("%1, %2 pulls").arg(text).arg(*reading.pulls);
+        if (reading.pulls) text = tr("%1, %n pulls", nullptr, *reading.pulls).arg(text);
         if (reading.oil_volume) text = tr("%1, oil %2").arg(text, format().typed(*reading.oil_volume));
         QString about =
             format().name(reading.tag) + QStringLiteral(" · ") + format().shortDateTime(reading.taken_at);

@@ -14,20 +14,18 @@ struct BringIn {
 
 QString added(const workflow::Preview& preview) {
     QStringList parts;
-    const auto say = [&](RecordKind kind, const QString& one, const QString& many) {
+    const auto say = [&](RecordKind kind, QString (*words)(int)) {
         const auto found = preview.added.find(kind);
-        if (found == preview.added.end() || found->second == 0) return;
-        parts << (found->second == 1 ? one : many.arg(found->second));
+        if (found != preview.added.end() && found->second > 0) parts << words(found->second);
     };
-    say(RecordKind::session, BringIn::tr("1 session"), BringIn::tr("%1 sessions"));
-    say(RecordKind::reading, BringIn::tr("1 reading"), BringIn::tr("%1 readings"));
-    say(RecordKind::exit_note, BringIn::tr("1 exit"), BringIn::tr("%1 exits"));
-    say(RecordKind::clearance, BringIn::tr("1 clearance"), BringIn::tr("%1 clearances"));
-    say(RecordKind::attachment, BringIn::tr("1 photo or voice note"),
-        BringIn::tr("%1 photos and voice notes"));
-    say(RecordKind::note, BringIn::tr("1 note"), BringIn::tr("%1 notes"));
-    say(RecordKind::plan_line, BringIn::tr("1 line of the plan"), BringIn::tr("%1 lines of the plan"));
-    say(RecordKind::tester, BringIn::tr("1 tester"), BringIn::tr("%1 testers"));
+    say(RecordKind::session, [](int n) { return BringIn::tr("%n sessions", nullptr, n); });
+    say(RecordKind::reading, [](int n) { return BringIn::tr("%n readings", nullptr, n); });
+    say(RecordKind::exit_note, [](int n) { return BringIn::tr("%n exits", nullptr, n); });
+    say(RecordKind::clearance, [](int n) { return BringIn::tr("%n clearances", nullptr, n); });
+    say(RecordKind::attachment, [](int n) { return BringIn::tr("%n photos and voice notes", nullptr, n); });
+    say(RecordKind::note, [](int n) { return BringIn::tr("%n notes", nullptr, n); });
+    say(RecordKind::plan_line, [](int n) { return BringIn::tr("%n lines of the plan", nullptr, n); });
+    say(RecordKind::tester, [](int n) { return BringIn::tr("%n testers", nullptr, n); });
     const QString what = parts.join(QStringLiteral(", "));
     if (preview.new_engine)
         return parts.isEmpty() ? BringIn::tr("A new engine.")
@@ -116,16 +114,13 @@ QVariantMap signature_item(const workflow::SignedBy& by, const exchange::Signatu
 QString preview_sentence(const workflow::Preview& preview) {
     QStringList sentences;
     if (preview.total(preview.added) > 0) sentences << added(preview);
-    const auto say = [&](const std::map<RecordKind, int>& counts, const QString& one, const QString& many) {
-        if (const int count = preview.total(counts); count > 0)
-            sentences << (count == 1 ? one : many.arg(count));
-    };
-    say(preview.newer, BringIn::tr("One record was changed and takes the place of the one here."),
-        BringIn::tr("%1 records were changed and take the place of those here."));
-    say(preview.conflicts, BringIn::tr("One record was changed here as well: both versions are kept."),
-        BringIn::tr("%1 records were changed here as well: both versions of each are kept."));
-    say(preview.removed_here, BringIn::tr("One record that you took out stays out."),
-        BringIn::tr("%1 records that you took out stay out."));
+    if (const int n = preview.total(preview.newer); n > 0)
+        sentences << BringIn::tr("%n records were changed and take the place of those here.", nullptr, n);
+    if (const int n = preview.total(preview.conflicts); n > 0)
+        sentences << BringIn::tr("%n records were changed here as well: both versions of each are kept.",
+                                 nullptr, n);
+    if (const int n = preview.total(preview.removed_here); n > 0)
+        sentences << BringIn::tr("%n records that you took out stay out.", nullptr, n);
     return sentences.isEmpty() ? BringIn::tr("All of it is here already.") : sentences.join(QLatin1Char(' '));
 }
 

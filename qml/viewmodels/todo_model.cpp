@@ -71,12 +71,9 @@ QString TodoModel::remarksText() const {
         return int(std::ranges::count(visit().notes, kind, &Note::kind));
     };
     QStringList parts;
-    const auto say = [&](int number, const QString& one, const QString& many) {
-        if (number > 0) parts << (number == 1 ? one : many.arg(number));
-    };
-    say(count(NoteKind::note), tr("1 note"), tr("%1 notes"));
-    say(count(NoteKind::other_cause), tr("1 other cause"), tr("%1 other causes"));
-    say(count(NoteKind::test_request), tr("1 test asked for"), tr("%1 tests asked for"));
+    if (const int n = count(NoteKind::note); n > 0) parts << tr("%n notes", nullptr, n);
+    if (const int n = count(NoteKind::other_cause); n > 0) parts << tr("%n other causes", nullptr, n);
+    if (const int n = count(NoteKind::test_request); n > 0) parts << tr("%n tests asked for", nullptr, n);
     return parts.join(QStringLiteral(", "));
 }
 

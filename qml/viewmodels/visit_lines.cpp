@@ -123,7 +123,7 @@ void add_tester(Lines& lines, const Session& session, const std::vector<Tester>&
         if (tester.id == now) field.shown = field.optionNames.back();
     }
     if (field.options.size() == 1)
-        field.hint = Texts::tr("No such tester yet. Add it under Testers, at the end of this page.");
+        field.hint = Texts::tr("No such tester yet. Add it here, and it is used in this session.");
     lines.special(field, [use](Session& s, const FormEntry& entry) -> Status {
         slot(s, use) =
             entry.chosen.isEmpty() ? std::nullopt : TesterId::parse(entry.chosen.front().toStdString());

@@ -239,6 +239,7 @@ void MainJobTest::undo_of_step_and_deletion() {
     DO(errands.back_to(QStringLiteral("Session")));
     const auto engine = errands.engine()->id;
     DO(thumb.touch(QStringLiteral("deleteSession")));
+    DO(thumb.touch(QStringLiteral("confirm")));
     DO(wait_until([&] { return phone.desk().sessions(engine).empty(); }));
     DO(thumb.appears(QStringLiteral("undo")));
     settle(100);

@@ -87,6 +87,7 @@ void Measure::collect(const QQuickItem* item, QRectF room, bool scrolls, bool en
     opacity *= item->opacity();
     const Seen seen{item, place, place & room, scrolls};
     if (is_target(item) && enabled) targets_ << seen;
+    if (type_of(item) == QLatin1String("BigButton") && !item->property("yields").toBool()) ambers_ << seen;
     if (is_text(item) && !item->property("text").toString().isEmpty()) {
         const Seen text{item, painted_text(item), painted_text(item) & room, scrolls};
         // What can't be used now may stand back.
@@ -128,6 +129,9 @@ QList<Offence> Measure::offences() {
     measure_targets();
     measure_neighbours();
     measure_texts();
+    // One amber action a screen, two panes or one.
+    for (qsizetype i = 1; i < ambers_.size(); ++i)
+        blame("amber", ambers_[i].item, QStringLiteral("beside %1").arg(name_of(ambers_[0].item)));
     for (const auto& text : texts_)
         measure_contrast(text, text.item->property("color").value<QColor>());
     for (const auto& mark : marks_)

@@ -13,8 +13,8 @@ namespace lapwing::test {
 
 /// Something on a screen that breaks a rule of the house.
 struct Offence {
-    QString
-        rule;  ///< "target", "gap", "overlap", "outside", "clipped", "text over text", "contrast", "readout"
+    QString rule;    ///< "target", "gap", "amber", "overlap", "outside", "clipped", "text over text",
+                     ///< "contrast", "readout"
     QString item;    ///< where in the page, from the inside out
     QString detail;  ///< what was measured
 
@@ -58,6 +58,7 @@ private:
     QList<Seen> targets_;
     QList<Seen> texts_;
     QList<Seen> marks_;
+    QList<Seen> ambers_;
     QList<Offence> offences_;
 };
 

@@ -231,7 +231,9 @@ void Stops::add_other_pages(TesterId tester) {
            << Stop{QStringLiteral("TesterCard"),
                    {{"testerId", id_text(tester)}},
                    {QStringLiteral("checkNext")}}
-           << Stop{QStringLiteral("Settings"), {}, {}} << Stop{QStringLiteral("Assumptions"), {}, {}}
+           << Stop{QStringLiteral("Settings"), {}, {}} << Stop{QStringLiteral("Licences"), {}, {}}
+           << Stop{QStringLiteral("Licence"), {{"licence", "libsodium"}}, {}}
+           << Stop{QStringLiteral("Assumptions"), {}, {}}
            << Stop{QStringLiteral("Assumptions"), {}, {QStringLiteral("open")}};
 }
 
