@@ -88,69 +88,61 @@
 </context>
 <context>
     <name>BringIn</name>
-    <message>
-        <source>1 session</source>
-        <translation>1 Sitzung</translation>
+    <message numerus="yes">
+        <source>%n sessions</source>
+        <translation>
+            <numerusform>%n Sitzung</numerusform>
+            <numerusform>%n Sitzungen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 sessions</source>
-        <translation>%1 Sitzungen</translation>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <translation>
+            <numerusform>%n Messwert</numerusform>
+            <numerusform>%n Messwerte</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 reading</source>
-        <translation>1 Messwert</translation>
+    <message numerus="yes">
+        <source>%n exits</source>
+        <translation>
+            <numerusform>%n Austritt</numerusform>
+            <numerusform>%n Austritte</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 readings</source>
-        <translation>%1 Messwerte</translation>
+    <message numerus="yes">
+        <source>%n clearances</source>
+        <translation>
+            <numerusform>%n Ventilspiel</numerusform>
+            <numerusform>%n Ventilspiele</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 exit</source>
-        <translation>1 Austritt</translation>
+    <message numerus="yes">
+        <source>%n photos and voice notes</source>
+        <translation>
+            <numerusform>%n Foto oder Sprachnotiz</numerusform>
+            <numerusform>%n Fotos und Sprachnotizen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 exits</source>
-        <translation>%1 Austritte</translation>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n Notiz</numerusform>
+            <numerusform>%n Notizen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 clearance</source>
-        <translation>1 Ventilspiel</translation>
+    <message numerus="yes">
+        <source>%n lines of the plan</source>
+        <translation>
+            <numerusform>%n Posten im Plan</numerusform>
+            <numerusform>%n Posten im Plan</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 clearances</source>
-        <translation>%1 Ventilspiele</translation>
-    </message>
-    <message>
-        <source>1 photo or voice note</source>
-        <translation>1 Foto oder Sprachnotiz</translation>
-    </message>
-    <message>
-        <source>%1 photos and voice notes</source>
-        <translation>%1 Fotos und Sprachnotizen</translation>
-    </message>
-    <message>
-        <source>1 note</source>
-        <translation>1 Notiz</translation>
-    </message>
-    <message>
-        <source>%1 notes</source>
-        <translation>%1 Notizen</translation>
-    </message>
-    <message>
-        <source>1 line of the plan</source>
-        <translation>1 Posten im Plan</translation>
-    </message>
-    <message>
-        <source>%1 lines of the plan</source>
-        <translation>%1 Posten im Plan</translation>
-    </message>
-    <message>
-        <source>1 tester</source>
-        <translation>1 Prüfgerät</translation>
-    </message>
-    <message>
-        <source>%1 testers</source>
-        <translation>%1 Prüfgeräte</translation>
+    <message numerus="yes">
+        <source>%n testers</source>
+        <translation>
+            <numerusform>%n Prüfgerät</numerusform>
+            <numerusform>%n Prüfgeräte</numerusform>
+        </translation>
     </message>
     <message>
         <source>A new engine.</source>
@@ -212,29 +204,26 @@
         <source>It is damaged or from a newer version. Treat the file as not signed.</source>
         <translation>Sie ist beschädigt oder stammt aus einer neueren Version. Die Datei wie eine nicht signierte behandeln.</translation>
     </message>
-    <message>
-        <source>One record was changed and takes the place of the one here.</source>
-        <translation>Ein Eintrag wurde geändert und ersetzt den hiesigen.</translation>
+    <message numerus="yes">
+        <source>%n records were changed and take the place of those here.</source>
+        <translation>
+            <numerusform>%n Eintrag wurde geändert und ersetzt den hiesigen.</numerusform>
+            <numerusform>%n Einträge wurden geändert und ersetzen die hiesigen.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 records were changed and take the place of those here.</source>
-        <translation>%1 Einträge wurden geändert und ersetzen die hiesigen.</translation>
+    <message numerus="yes">
+        <source>%n records were changed here as well: both versions of each are kept.</source>
+        <translation>
+            <numerusform>%n Eintrag wurde auch hier geändert: Beide Fassungen bleiben erhalten.</numerusform>
+            <numerusform>%n Einträge wurden auch hier geändert: Von jedem bleiben beide Fassungen erhalten.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>One record was changed here as well: both versions are kept.</source>
-        <translation>Ein Eintrag wurde auch hier geändert: Beide Fassungen bleiben erhalten.</translation>
-    </message>
-    <message>
-        <source>%1 records were changed here as well: both versions of each are kept.</source>
-        <translation>%1 Einträge wurden auch hier geändert: Von jedem bleiben beide Fassungen erhalten.</translation>
-    </message>
-    <message>
-        <source>One record that you took out stays out.</source>
-        <translation>Ein hier herausgenommener Eintrag bleibt draußen.</translation>
-    </message>
-    <message>
-        <source>%1 records that you took out stay out.</source>
-        <translation>%1 hier herausgenommene Einträge bleiben draußen.</translation>
+    <message numerus="yes">
+        <source>%n records that you took out stay out.</source>
+        <translation>
+            <numerusform>%n hier herausgenommener Eintrag bleibt draußen.</numerusform>
+            <numerusform>%n hier herausgenommene Einträge bleiben draußen.</numerusform>
+        </translation>
     </message>
     <message>
         <source>All of it is here already.</source>
@@ -790,6 +779,13 @@
     </message>
 </context>
 <context>
+    <name>ConfirmSheet</name>
+    <message>
+        <source>Leave it</source>
+        <translation>Behalten</translation>
+    </message>
+</context>
+<context>
     <name>ConflictsPage</name>
     <message>
         <source>Two versions</source>
@@ -1276,9 +1272,12 @@
         <source>Sessions</source>
         <translation>Sitzungen</translation>
     </message>
-    <message>
-        <source>All %1 sessions</source>
-        <translation>Alle %1 Sitzungen</translation>
+    <message numerus="yes">
+        <source>All %n sessions</source>
+        <translation>
+            <numerusform>Die eine Sitzung</numerusform>
+            <numerusform>Alle %n Sitzungen</numerusform>
+        </translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -8867,6 +8866,10 @@
         <translation>Seite, oder wie gemessen wurde</translation>
     </message>
     <message>
+        <source>Keep, then %1</source>
+        <translation>Übernehmen, dann %1</translation>
+    </message>
+    <message>
         <source>Keep</source>
         <translation>Übernehmen</translation>
     </message>
@@ -8902,6 +8905,10 @@
         <translation>Bleibt aus der Sitzungsdatei heraus, solange es nicht eingeschaltet ist</translation>
     </message>
     <message>
+        <source>Report for the owner (PDF)</source>
+        <translation>Bericht für den Besitzer (PDF)</translation>
+    </message>
+    <message>
         <source>Session file</source>
         <translation>Sitzungsdatei</translation>
     </message>
@@ -8932,10 +8939,6 @@
     <message>
         <source>Writing …</source>
         <translation>Wird geschrieben …</translation>
-    </message>
-    <message>
-        <source>Report for the owner (PDF)</source>
-        <translation>Bericht für den Besitzer (PDF)</translation>
     </message>
 </context>
 <context>
@@ -9093,16 +9096,16 @@
         <translation>Zylinder %1</translation>
     </message>
     <message>
-        <source>A question first</source>
-        <translation>Erst eine Frage</translation>
-    </message>
-    <message>
         <source>Listening by</source>
         <translation>Gehorcht mit</translation>
     </message>
     <message>
         <source>by %1</source>
         <translation>mit %1</translation>
+    </message>
+    <message>
+        <source>A question first</source>
+        <translation>Erst eine Frage</translation>
     </message>
     <message>
         <source>Staked a valve?</source>
@@ -9134,6 +9137,13 @@
     <message>
         <source>Loudness %1 %</source>
         <translation>Lautstärke %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>LicencesPage</name>
+    <message>
+        <source>Licences</source>
+        <translation>Lizenzen</translation>
     </message>
 </context>
 <context>
@@ -9584,6 +9594,10 @@
         <translation>Nächster OT</translation>
     </message>
     <message>
+        <source>Redo</source>
+        <translation>Neu messen</translation>
+    </message>
+    <message>
         <source>Photo</source>
         <translation>Foto</translation>
     </message>
@@ -9830,14 +9844,6 @@
 <context>
     <name>PreparePage</name>
     <message>
-        <source>Prepare</source>
-        <translation>Vorbereitung</translation>
-    </message>
-    <message>
-        <source>How to</source>
-        <translation>Anleitung</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
@@ -9848,6 +9854,14 @@
     <message>
         <source>No need</source>
         <translation>Nicht nötig</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation>Vorbereitung</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Anleitung</translation>
     </message>
     <message>
         <source>Back to the session</source>
@@ -14762,6 +14776,14 @@
         <translation>Diese Sitzung löschen</translation>
     </message>
     <message>
+        <source>Delete this session?</source>
+        <translation>Diese Sitzung löschen?</translation>
+    </message>
+    <message>
+        <source>Its readings, photos and notes go with it. Undo is offered for a moment only.</source>
+        <translation>Messwerte, Fotos und Notizen gehen mit ihr verloren. Rückgängig gibt es nur für einen Augenblick.</translation>
+    </message>
+    <message>
         <source>Hand over</source>
         <translation>Übergeben</translation>
     </message>
@@ -15364,6 +15386,14 @@
         <translation>Dieses Prüfgerät löschen</translation>
     </message>
     <message>
+        <source>Delete %1?</source>
+        <translation>%1 löschen?</translation>
+    </message>
+    <message>
+        <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
+        <translation>Zifferblatt, Prüfungen und Fotos gehen mit ihm verloren; Messwerte damit bleiben, aber über ihr Manometer ist dann nichts mehr bekannt. Rückgängig gibt es nur für einen Augenblick.</translation>
+    </message>
+    <message>
         <source>Check: %1</source>
         <translation>Prüfen: %1</translation>
     </message>
@@ -15625,8 +15655,8 @@
         <translation>keines</translation>
     </message>
     <message>
-        <source>No such tester yet. Add it under Testers, at the end of this page.</source>
-        <translation>Noch kein solches Prüfgerät. Unter „Prüfgeräte“ am Ende dieser Seite anlegen.</translation>
+        <source>No such tester yet. Add it here, and it is used in this session.</source>
+        <translation>Noch kein solches Prüfgerät. Hier angelegt, wird es in dieser Sitzung benutzt.</translation>
     </message>
     <message>
         <source>Testers used</source>
@@ -15662,6 +15692,10 @@
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
         <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
+    </message>
+    <message>
+        <source>Add a tester</source>
+        <translation>Prüfgerät anlegen</translation>
     </message>
     <message>
         <source>Testers</source>
@@ -15870,13 +15904,12 @@
         <source>Damaged in this backup: not restored. %1</source>
         <translation>In dieser Sicherung beschädigt: wird nicht wiederhergestellt. %1</translation>
     </message>
-    <message>
-        <source>The backup holds one engine.</source>
-        <translation>Die Sicherung enthält einen Motor.</translation>
-    </message>
-    <message>
-        <source>The backup holds %1 engines.</source>
-        <translation>Die Sicherung enthält %1 Motoren.</translation>
+    <message numerus="yes">
+        <source>The backup holds %n engines.</source>
+        <translation>
+            <numerusform>Die Sicherung enthält %n Motor.</numerusform>
+            <numerusform>Die Sicherung enthält %n Motoren.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
@@ -16044,13 +16077,12 @@
 </context>
 <context>
     <name>lapwing::EngineCardForm</name>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 Zylinder</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n Zylinder</numerusform>
+            <numerusform>%n Zylinder</numerusform>
+        </translation>
     </message>
     <message>
         <source>retest planned for %1</source>
@@ -16083,9 +16115,12 @@
         <source>%1 not measured</source>
         <translation>%1 nicht gemessen</translation>
     </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 Zylinder</translation>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n Zylinder</numerusform>
+            <numerusform>%n Zylinder</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -16234,6 +16269,10 @@
 <context>
     <name>lapwing::HistoryModel</name>
     <message>
+        <source>Nothing to draw yet: from the second session with the same test on, every cylinder&apos;s readings stand here, all as one tester would show them.</source>
+        <translation>Noch nichts zu zeichnen: Ab der zweiten Sitzung mit derselben Prüfung stehen hier die Messwerte jedes Zylinders, alle so, wie ein einziges Prüfgerät sie zeigen würde.</translation>
+    </message>
+    <message>
         <source>All</source>
         <translation>Alle</translation>
     </message>
@@ -16250,8 +16289,34 @@
         <translation>gemessen %1</translation>
     </message>
     <message>
-        <source>%1 of %2 cylinders over %3 visits; the list below says the same.</source>
-        <translation>%1 von %2 Zylindern über %3 Termine; die Liste darunter sagt dasselbe.</translation>
+        <source>Over the years</source>
+        <translation>Über die Jahre</translation>
+    </message>
+    <message>
+        <source>By the meter</source>
+        <translation>Nach Zählerstand</translation>
+    </message>
+    <message>
+        <source>Note the hours or the mileage at every visit, and the readings can be drawn by them too.</source>
+        <translation>Betriebsstunden oder Kilometerstand bei jedem Termin notieren: Dann lassen sich die Messwerte auch danach zeichnen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n visits where the meter was not read are not drawn.</source>
+        <translation>
+            <numerusform>%n Termin ohne abgelesenen Zähler ist nicht gezeichnet.</numerusform>
+            <numerusform>%n Termine ohne abgelesenen Zähler sind nicht gezeichnet.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The meter read less than at a visit before: it was changed, or misread.</source>
+        <translation>Der Zähler zeigte weniger als bei einem früheren Termin: Er wurde getauscht oder falsch abgelesen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 over %n visits; the list below says the same.</source>
+        <translation>
+            <numerusform>%1 über %n Termin; die Liste darunter sagt dasselbe.</numerusform>
+            <numerusform>%1 über %n Termine; die Liste darunter sagt dasselbe.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -16614,13 +16679,12 @@
         <source>%1, first puff %2</source>
         <translation>%1, erster Hub %2</translation>
     </message>
-    <message>
-        <source>%1, 1 pull</source>
-        <translation>%1, 1 Hub</translation>
-    </message>
-    <message>
-        <source>%1, %2 pulls</source>
-        <translation>%1, %2 Hübe</translation>
+    <message numerus="yes">
+        <source>%1, %n pulls</source>
+        <translation>
+            <numerusform>%1, %n Hub</numerusform>
+            <numerusform>%1, %n Hübe</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1, oil %2</source>
@@ -16820,8 +16884,8 @@
         <translation>Vorbereitung</translation>
     </message>
     <message>
-        <source>First of all: a valve without clearance looks burnt</source>
-        <translation>Als Allererstes: Ein Ventil ohne Spiel sieht aus wie ein verbranntes</translation>
+        <source>A valve without clearance looks burnt</source>
+        <translation>Ein Ventil ohne Spiel sieht aus wie ein verbranntes</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders</source>
@@ -16830,6 +16894,10 @@
     <message>
         <source>Clearances</source>
         <translation>Ventilspiel</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
@@ -16860,8 +16928,12 @@
         <translation>das Modell erwartet %1 bis %2</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>digits typed and not kept</source>
+        <translation>getippt, nicht übernommen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Listen where the air comes out, while it is on</source>
@@ -17022,29 +17094,26 @@
         <source>asked by %1</source>
         <translation>erbeten von %1</translation>
     </message>
-    <message>
-        <source>1 note</source>
-        <translation>1 Notiz</translation>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n Notiz</numerusform>
+            <numerusform>%n Notizen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 notes</source>
-        <translation>%1 Notizen</translation>
+    <message numerus="yes">
+        <source>%n other causes</source>
+        <translation>
+            <numerusform>%n andere Ursache</numerusform>
+            <numerusform>%n andere Ursachen</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 other cause</source>
-        <translation>1 andere Ursache</translation>
-    </message>
-    <message>
-        <source>%1 other causes</source>
-        <translation>%1 andere Ursachen</translation>
-    </message>
-    <message>
-        <source>1 test asked for</source>
-        <translation>1 erbetene Prüfung</translation>
-    </message>
-    <message>
-        <source>%1 tests asked for</source>
-        <translation>%1 erbetene Prüfungen</translation>
+    <message numerus="yes">
+        <source>%n tests asked for</source>
+        <translation>
+            <numerusform>%n erbetene Prüfung</numerusform>
+            <numerusform>%n erbetene Prüfungen</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,86 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>BringIn</name>
+    <message numerus="yes">
+        <source>%n sessions</source>
+        <translation>
+            <numerusform>%n session</numerusform>
+            <numerusform>%n sessions</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <translation>
+            <numerusform>%n reading</numerusform>
+            <numerusform>%n readings</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n exits</source>
+        <translation>
+            <numerusform>%n exit</numerusform>
+            <numerusform>%n exits</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n clearances</source>
+        <translation>
+            <numerusform>%n clearance</numerusform>
+            <numerusform>%n clearances</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos and voice notes</source>
+        <translation>
+            <numerusform>%n photo or voice note</numerusform>
+            <numerusform>%n photos and voice notes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n note</numerusform>
+            <numerusform>%n notes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n lines of the plan</source>
+        <translation>
+            <numerusform>%n line of the plan</numerusform>
+            <numerusform>%n lines of the plan</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n testers</source>
+        <translation>
+            <numerusform>%n tester</numerusform>
+            <numerusform>%n testers</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records were changed and take the place of those here.</source>
+        <translation>
+            <numerusform>%n record was changed and takes the place of the one here.</numerusform>
+            <numerusform>%n records were changed and take the place of those here.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records were changed here as well: both versions of each are kept.</source>
+        <translation>
+            <numerusform>%n record was changed here as well: both versions are kept.</numerusform>
+            <numerusform>%n records were changed here as well: both versions of each are kept.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n records that you took out stay out.</source>
+        <translation>
+            <numerusform>%n record that you took out stays out.</numerusform>
+            <numerusform>%n records that you took out stay out.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>DeleteEngineSheet</name>
     <message numerus="yes">
         <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
@@ -12,12 +92,79 @@
     </message>
 </context>
 <context>
+    <name>EngineCardPage</name>
+    <message numerus="yes">
+        <source>All %n sessions</source>
+        <translation>
+            <numerusform>The %n session</numerusform>
+            <numerusform>All %n sessions</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WipeLock</name>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>
         <translation>
             <numerusform>Touches count again in %n second.</numerusform>
             <numerusform>Touches count again in %n seconds.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::BackupModel</name>
+    <message numerus="yes">
+        <source>The backup holds %n engines.</source>
+        <translation>
+            <numerusform>The backup holds %n engine.</numerusform>
+            <numerusform>The backup holds %n engines.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineCardForm</name>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n cylinder</numerusform>
+            <numerusform>%n cylinders</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::EngineGlances</name>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n cylinder</numerusform>
+            <numerusform>%n cylinders</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::HistoryModel</name>
+    <message numerus="yes">
+        <source>%n visits where the meter was not read are not drawn.</source>
+        <translation>
+            <numerusform>%n visit where the meter was not read is not drawn.</numerusform>
+            <numerusform>%n visits where the meter was not read are not drawn.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 over %n visits; the list below says the same.</source>
+        <translation>
+            <numerusform>%1 over %n visit; the list below says the same.</numerusform>
+            <numerusform>%1 over %n visits; the list below says the same.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::PadModel</name>
+    <message numerus="yes">
+        <source>%1, %n pulls</source>
+        <translation>
+            <numerusform>%1, %n pull</numerusform>
+            <numerusform>%1, %n pulls</numerusform>
         </translation>
     </message>
 </context>
@@ -38,6 +185,30 @@
         <translation>
             <numerusform>%n left out</numerusform>
             <numerusform>%n left out</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>lapwing::TodoModel</name>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n note</numerusform>
+            <numerusform>%n notes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n other causes</source>
+        <translation>
+            <numerusform>%n other cause</numerusform>
+            <numerusform>%n other causes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n tests asked for</source>
+        <translation>
+            <numerusform>%n test asked for</numerusform>
+            <numerusform>%n tests asked for</numerusform>
         </translation>
     </message>
 </context>

@@ -88,69 +88,61 @@
 </context>
 <context>
     <name>BringIn</name>
-    <message>
-        <source>1 session</source>
-        <translation>1 sesión</translation>
+    <message numerus="yes">
+        <source>%n sessions</source>
+        <translation>
+            <numerusform>%n sesión</numerusform>
+            <numerusform>%n sesiones</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 sessions</source>
-        <translation>%1 sesiones</translation>
+    <message numerus="yes">
+        <source>%n readings</source>
+        <translation>
+            <numerusform>%n lectura</numerusform>
+            <numerusform>%n lecturas</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 reading</source>
-        <translation>1 lectura</translation>
+    <message numerus="yes">
+        <source>%n exits</source>
+        <translation>
+            <numerusform>%n salida</numerusform>
+            <numerusform>%n salidas</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 readings</source>
-        <translation>%1 lecturas</translation>
+    <message numerus="yes">
+        <source>%n clearances</source>
+        <translation>
+            <numerusform>%n juego</numerusform>
+            <numerusform>%n juegos</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 exit</source>
-        <translation>1 salida</translation>
+    <message numerus="yes">
+        <source>%n photos and voice notes</source>
+        <translation>
+            <numerusform>%n foto o nota de voz</numerusform>
+            <numerusform>%n fotos y notas de voz</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 exits</source>
-        <translation>%1 salidas</translation>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n nota</numerusform>
+            <numerusform>%n notas</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 clearance</source>
-        <translation>1 juego</translation>
+    <message numerus="yes">
+        <source>%n lines of the plan</source>
+        <translation>
+            <numerusform>%n línea del plan</numerusform>
+            <numerusform>%n líneas del plan</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 clearances</source>
-        <translation>%1 juegos</translation>
-    </message>
-    <message>
-        <source>1 photo or voice note</source>
-        <translation>1 foto o nota de voz</translation>
-    </message>
-    <message>
-        <source>%1 photos and voice notes</source>
-        <translation>%1 fotos y notas de voz</translation>
-    </message>
-    <message>
-        <source>1 note</source>
-        <translation>1 nota</translation>
-    </message>
-    <message>
-        <source>%1 notes</source>
-        <translation>%1 notas</translation>
-    </message>
-    <message>
-        <source>1 line of the plan</source>
-        <translation>1 línea del plan</translation>
-    </message>
-    <message>
-        <source>%1 lines of the plan</source>
-        <translation>%1 líneas del plan</translation>
-    </message>
-    <message>
-        <source>1 tester</source>
-        <translation>1 comprobador</translation>
-    </message>
-    <message>
-        <source>%1 testers</source>
-        <translation>%1 comprobadores</translation>
+    <message numerus="yes">
+        <source>%n testers</source>
+        <translation>
+            <numerusform>%n comprobador</numerusform>
+            <numerusform>%n comprobadores</numerusform>
+        </translation>
     </message>
     <message>
         <source>A new engine.</source>
@@ -212,29 +204,26 @@
         <source>It is damaged or from a newer version. Treat the file as not signed.</source>
         <translation>Está dañada o es de una versión más nueva. Tratar el archivo como no firmado.</translation>
     </message>
-    <message>
-        <source>One record was changed and takes the place of the one here.</source>
-        <translation>Un registro se cambió y ocupa el lugar del que hay aquí.</translation>
+    <message numerus="yes">
+        <source>%n records were changed and take the place of those here.</source>
+        <translation>
+            <numerusform>%n registro cambió y sustituye al de aquí.</numerusform>
+            <numerusform>%n registros cambiaron y sustituyen a los de aquí.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 records were changed and take the place of those here.</source>
-        <translation>%1 registros se cambiaron y ocupan el lugar de los que hay aquí.</translation>
+    <message numerus="yes">
+        <source>%n records were changed here as well: both versions of each are kept.</source>
+        <translation>
+            <numerusform>%n registro se cambió también aquí: se conservan las dos versiones.</numerusform>
+            <numerusform>%n registros se cambiaron también aquí: se conservan las dos versiones de cada uno.</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>One record was changed here as well: both versions are kept.</source>
-        <translation>Un registro se cambió también aquí: se conservan las dos versiones.</translation>
-    </message>
-    <message>
-        <source>%1 records were changed here as well: both versions of each are kept.</source>
-        <translation>%1 registros se cambiaron también aquí: se conservan las dos versiones de cada uno.</translation>
-    </message>
-    <message>
-        <source>One record that you took out stays out.</source>
-        <translation>Un registro que se quitó aquí queda fuera.</translation>
-    </message>
-    <message>
-        <source>%1 records that you took out stay out.</source>
-        <translation>%1 registros que se quitaron aquí quedan fuera.</translation>
+    <message numerus="yes">
+        <source>%n records that you took out stay out.</source>
+        <translation>
+            <numerusform>%n registro que se quitó aquí queda fuera.</numerusform>
+            <numerusform>%n registros que se quitaron aquí quedan fuera.</numerusform>
+        </translation>
     </message>
     <message>
         <source>All of it is here already.</source>
@@ -790,6 +779,13 @@
     </message>
 </context>
 <context>
+    <name>ConfirmSheet</name>
+    <message>
+        <source>Leave it</source>
+        <translation>Dejarlo</translation>
+    </message>
+</context>
+<context>
     <name>ConflictsPage</name>
     <message>
         <source>Two versions</source>
@@ -1276,9 +1272,12 @@
         <source>Sessions</source>
         <translation>Sesiones</translation>
     </message>
-    <message>
-        <source>All %1 sessions</source>
-        <translation>Las %1 sesiones</translation>
+    <message numerus="yes">
+        <source>All %n sessions</source>
+        <translation>
+            <numerusform>La %n sesión</numerusform>
+            <numerusform>Las %n sesiones</numerusform>
+        </translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -8867,6 +8866,10 @@
         <translation>Página, o cómo se midió</translation>
     </message>
     <message>
+        <source>Keep, then %1</source>
+        <translation>Guardar y luego %1</translation>
+    </message>
+    <message>
         <source>Keep</source>
         <translation>Guardar</translation>
     </message>
@@ -8902,6 +8905,10 @@
         <translation>Queda fuera del archivo de sesión, salvo que se active</translation>
     </message>
     <message>
+        <source>Report for the owner (PDF)</source>
+        <translation>Informe para el propietario (PDF)</translation>
+    </message>
+    <message>
         <source>Session file</source>
         <translation>Archivo de sesión</translation>
     </message>
@@ -8932,10 +8939,6 @@
     <message>
         <source>Writing …</source>
         <translation>Escribiendo …</translation>
-    </message>
-    <message>
-        <source>Report for the owner (PDF)</source>
-        <translation>Informe para el propietario (PDF)</translation>
     </message>
 </context>
 <context>
@@ -9093,16 +9096,16 @@
         <translation>Cilindro %1</translation>
     </message>
     <message>
-        <source>A question first</source>
-        <translation>Antes, una pregunta</translation>
-    </message>
-    <message>
         <source>Listening by</source>
         <translation>Se escucha con</translation>
     </message>
     <message>
         <source>by %1</source>
         <translation>con %1</translation>
+    </message>
+    <message>
+        <source>A question first</source>
+        <translation>Antes, una pregunta</translation>
     </message>
     <message>
         <source>Staked a valve?</source>
@@ -9134,6 +9137,13 @@
     <message>
         <source>Loudness %1 %</source>
         <translation>Volumen del sonido %1 %</translation>
+    </message>
+</context>
+<context>
+    <name>LicencesPage</name>
+    <message>
+        <source>Licences</source>
+        <translation>Licencias</translation>
     </message>
 </context>
 <context>
@@ -9584,6 +9594,10 @@
         <translation>Próximo PMS</translation>
     </message>
     <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
         <source>Photo</source>
         <translation>Foto</translation>
     </message>
@@ -9830,14 +9844,6 @@
 <context>
     <name>PreparePage</name>
     <message>
-        <source>Prepare</source>
-        <translation>Preparar</translation>
-    </message>
-    <message>
-        <source>How to</source>
-        <translation>Cómo se hace</translation>
-    </message>
-    <message>
         <source>Done</source>
         <translation>Hecho</translation>
     </message>
@@ -9848,6 +9854,14 @@
     <message>
         <source>No need</source>
         <translation>No hace falta</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Cómo se hace</translation>
     </message>
     <message>
         <source>Back to the session</source>
@@ -14762,6 +14776,14 @@
         <translation>Borrar esta sesión</translation>
     </message>
     <message>
+        <source>Delete this session?</source>
+        <translation>¿Borrar esta sesión?</translation>
+    </message>
+    <message>
+        <source>Its readings, photos and notes go with it. Undo is offered for a moment only.</source>
+        <translation>Sus lecturas, fotos y notas se van con ella. Deshacer solo se ofrece un momento.</translation>
+    </message>
+    <message>
         <source>Hand over</source>
         <translation>Entregar</translation>
     </message>
@@ -15364,6 +15386,14 @@
         <translation>Borrar este comprobador</translation>
     </message>
     <message>
+        <source>Delete %1?</source>
+        <translation>¿Borrar %1?</translation>
+    </message>
+    <message>
+        <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
+        <translation>La esfera, las comprobaciones y las fotos se van con él; las lecturas hechas con él quedan, pero ya no se sabe nada de su manómetro. Deshacer solo se ofrece un momento.</translation>
+    </message>
+    <message>
         <source>Check: %1</source>
         <translation>Control: %1</translation>
     </message>
@@ -15625,8 +15655,8 @@
         <translation>ninguno</translation>
     </message>
     <message>
-        <source>No such tester yet. Add it under Testers, at the end of this page.</source>
-        <translation>Aún no hay un comprobador así. Añadirlo en Comprobadores, al final de esta página.</translation>
+        <source>No such tester yet. Add it here, and it is used in this session.</source>
+        <translation>Todavía no hay ninguno así. El que se añada aquí se usa en esta sesión.</translation>
     </message>
     <message>
         <source>Testers used</source>
@@ -15662,6 +15692,10 @@
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
         <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
+    </message>
+    <message>
+        <source>Add a tester</source>
+        <translation>Añadir un comprobador</translation>
     </message>
     <message>
         <source>Testers</source>
@@ -15870,13 +15904,12 @@
         <source>Damaged in this backup: not restored. %1</source>
         <translation>Dañado en esta copia de seguridad: no se restaura. %1</translation>
     </message>
-    <message>
-        <source>The backup holds one engine.</source>
-        <translation>La copia de seguridad contiene un motor.</translation>
-    </message>
-    <message>
-        <source>The backup holds %1 engines.</source>
-        <translation>La copia de seguridad contiene %1 motores.</translation>
+    <message numerus="yes">
+        <source>The backup holds %n engines.</source>
+        <translation>
+            <numerusform>La copia de seguridad contiene %n motor.</numerusform>
+            <numerusform>La copia de seguridad contiene %n motores.</numerusform>
+        </translation>
     </message>
     <message>
         <source>Not here yet: %1. Here already and unchanged: %2.</source>
@@ -16044,13 +16077,12 @@
 </context>
 <context>
     <name>lapwing::EngineCardForm</name>
-    <message>
-        <source>1 cylinder</source>
-        <translation>1 cilindro</translation>
-    </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 cilindros</translation>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n cilindro</numerusform>
+            <numerusform>%n cilindros</numerusform>
+        </translation>
     </message>
     <message>
         <source>retest planned for %1</source>
@@ -16083,9 +16115,12 @@
         <source>%1 not measured</source>
         <translation>%1 no medidos</translation>
     </message>
-    <message>
-        <source>%1 cylinders</source>
-        <translation>%1 cilindros</translation>
+    <message numerus="yes">
+        <source>%n cylinders</source>
+        <translation>
+            <numerusform>%n cilindro</numerusform>
+            <numerusform>%n cilindros</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -16234,6 +16269,10 @@
 <context>
     <name>lapwing::HistoryModel</name>
     <message>
+        <source>Nothing to draw yet: from the second session with the same test on, every cylinder&apos;s readings stand here, all as one tester would show them.</source>
+        <translation>Todavía no hay nada que dibujar: desde la segunda sesión con la misma prueba, aquí están las lecturas de cada cilindro, todas como las mostraría un mismo comprobador.</translation>
+    </message>
+    <message>
         <source>All</source>
         <translation>Todo</translation>
     </message>
@@ -16250,8 +16289,34 @@
         <translation>medido %1</translation>
     </message>
     <message>
-        <source>%1 of %2 cylinders over %3 visits; the list below says the same.</source>
-        <translation>%1 de %2 cilindros en %3 visitas; la lista de abajo dice lo mismo.</translation>
+        <source>Over the years</source>
+        <translation>A lo largo de los años</translation>
+    </message>
+    <message>
+        <source>By the meter</source>
+        <translation>Por el contador</translation>
+    </message>
+    <message>
+        <source>Note the hours or the mileage at every visit, and the readings can be drawn by them too.</source>
+        <translation>Anotando las horas o el kilometraje en cada visita, las lecturas también se pueden dibujar según ellos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n visits where the meter was not read are not drawn.</source>
+        <translation>
+            <numerusform>%n visita sin lectura del contador no está dibujada.</numerusform>
+            <numerusform>%n visitas sin lectura del contador no están dibujadas.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The meter read less than at a visit before: it was changed, or misread.</source>
+        <translation>El contador marcaba menos que en una visita anterior: se cambió o se leyó mal.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 over %n visits; the list below says the same.</source>
+        <translation>
+            <numerusform>%1 en %n visita; la lista de abajo dice lo mismo.</numerusform>
+            <numerusform>%1 en %n visitas; la lista de abajo dice lo mismo.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -16614,13 +16679,12 @@
         <source>%1, first puff %2</source>
         <translation>%1, primera embolada %2</translation>
     </message>
-    <message>
-        <source>%1, 1 pull</source>
-        <translation>%1, 1 embolada</translation>
-    </message>
-    <message>
-        <source>%1, %2 pulls</source>
-        <translation>%1, %2 emboladas</translation>
+    <message numerus="yes">
+        <source>%1, %n pulls</source>
+        <translation>
+            <numerusform>%1, %n embolada</numerusform>
+            <numerusform>%1, %n emboladas</numerusform>
+        </translation>
     </message>
     <message>
         <source>%1, oil %2</source>
@@ -16820,8 +16884,8 @@
         <translation>Preparar</translation>
     </message>
     <message>
-        <source>First of all: a valve without clearance looks burnt</source>
-        <translation>Lo primero de todo: una válvula sin juego parece quemada</translation>
+        <source>A valve without clearance looks burnt</source>
+        <translation>Una válvula sin juego parece quemada</translation>
     </message>
     <message>
         <source>%1 of %2 cylinders</source>
@@ -16830,6 +16894,10 @@
     <message>
         <source>Clearances</source>
         <translation>Juego de válvulas</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
@@ -16860,8 +16928,12 @@
         <translation>el modelo espera de %1 a %2</translation>
     </message>
     <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
+        <source>digits typed and not kept</source>
+        <translation>escrito y sin guardar</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
     </message>
     <message>
         <source>Listen where the air comes out, while it is on</source>
@@ -17022,29 +17094,26 @@
         <source>asked by %1</source>
         <translation>pedido por %1</translation>
     </message>
-    <message>
-        <source>1 note</source>
-        <translation>1 nota</translation>
+    <message numerus="yes">
+        <source>%n notes</source>
+        <translation>
+            <numerusform>%n nota</numerusform>
+            <numerusform>%n notas</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>%1 notes</source>
-        <translation>%1 notas</translation>
+    <message numerus="yes">
+        <source>%n other causes</source>
+        <translation>
+            <numerusform>%n otra causa</numerusform>
+            <numerusform>%n otras causas</numerusform>
+        </translation>
     </message>
-    <message>
-        <source>1 other cause</source>
-        <translation>1 otra causa</translation>
-    </message>
-    <message>
-        <source>%1 other causes</source>
-        <translation>%1 otras causas</translation>
-    </message>
-    <message>
-        <source>1 test asked for</source>
-        <translation>1 prueba pedida</translation>
-    </message>
-    <message>
-        <source>%1 tests asked for</source>
-        <translation>%1 pruebas pedidas</translation>
+    <message numerus="yes">
+        <source>%n tests asked for</source>
+        <translation>
+            <numerusform>%n prueba pedida</numerusform>
+            <numerusform>%n pruebas pedidas</numerusform>
+        </translation>
     </message>
 </context>
 </TS>
