@@ -81,7 +81,8 @@ private slots:
         const QString engine = bring_in_demo(phone);
         QVERIFY(!engine.isEmpty());
         QStringList sessions;
-        for (const auto& visit : phone.desk().dossier(EngineId::parse(engine.toStdString()).value())->visits)
+        const auto dossier = phone.desk().dossier(EngineId::parse(engine.toStdString()).value());
+        for (const auto& visit : dossier->visits)
             sessions << QString::fromStdString(visit.session.id.text());
         QCOMPARE(sessions.size(), 3);
         phone.go(QStringLiteral("Findings"), {{"sessionId", sessions[2]}});

@@ -117,8 +117,10 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
             files.push_back(entry);
     files.emplace_back(std::filesystem::path(LAPWING_SOURCE_DIR) / "core/workflow/proposals.cpp");
     for (const auto& entry : files) {
-        // The reader of the reference data names files, not messages.
-        if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json") continue;
+        // Who reads the reference data names files, not messages.
+        if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json" ||
+            entry.path().stem() == "data_files")
+            continue;
         std::ifstream file(entry.path());
         std::stringstream content;
         content << file.rdbuf();

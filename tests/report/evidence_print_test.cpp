@@ -63,7 +63,7 @@ TEST_F(PrintedPhotos, StandWithTheReadingsThatTheyShow) {
     const QString words = paper.words();
     // 6.1 bar was typed in the sample for the first reading; 3.5 of 5.5 bar held for the third.
     for (const char* there :
-         {"Photos", "Cylinder 1 · dry test", "Typed: 6.1 bar", "The needle reads: 6.4 bar ± 0.20, left open",
+         {"Photos", "Cylinder 1 · dry test", "Typed: 6.1 bar", "The needle reads: 6.4 bar ± 0.2, left open",
           "Cylinder 1 · leak-down", "Held: 3.5 bar", "Needle shook", "This photo is not stored here."})
         EXPECT_TRUE(words.contains(there, Qt::CaseInsensitive)) << there << "\n" << words.toStdString();
     // One picture in the file, on the page of its caption.

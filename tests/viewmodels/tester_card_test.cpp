@@ -78,10 +78,19 @@ private slots:
 
     void a_class_belongs_to_its_standard() {
         Bench bench;
-        QVERIFY(!bench.enter("gauge/accuracy", typed(QStringLiteral("1.6"))).isEmpty());
-        QCOMPARE(bench.enter("gauge/scheme", chosen({QStringLiteral("EN 837-1")})), QString());
         QCOMPARE(bench.enter("gauge/accuracy", typed(QStringLiteral("1.6"))), QString());
+        QCOMPARE(bench.stored().gauge.scheme, AccuracyScheme::en_837_1);
+        QVERIFY(!bench.enter("gauge/accuracy", typed(QStringLiteral("2A"))).isEmpty());
         QVERIFY(!bench.enter("gauge/scheme", chosen({QStringLiteral("ASME B40.100")})).isEmpty());
+    }
+
+    void a_grade_names_its_standard_and_a_slip_of_unit_is_asked_about() {
+        Bench bench;
+        QCOMPARE(bench.enter("gauge/accuracy", typed(QStringLiteral("2A"))), QString());
+        QCOMPARE(bench.stored().gauge.scheme, AccuracyScheme::asme_b40_100);
+        // 0.040 in, typed while the unit says mm.
+        QVERIFY(!bench.enter("restrictor", typed(QStringLiteral("0.040"), QStringLiteral("mm"))).isEmpty());
+        QCOMPARE(bench.enter("restrictor", typed(QStringLiteral("0.040"), QStringLiteral("in"))), QString());
     }
 
     void a_second_gauge_has_lines_of_its_own() {
