@@ -5229,9 +5229,9 @@
         <translation>Zylinder %1: Erst klären, ob er im richtigen OT stand. Bis dahin bleiben Druckverlustprüfung und Gehörtes bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
-        <source>Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without clearance looks burnt.</source>
+        <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
-        <translation>Zylinder %1: Das Ventilspiel ist nicht aufgenommen (%2). Vorher deswegen nicht zerlegen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
+        <translation>Zylinder %1: Ob das Ventilspiel stimmt, ist nicht bekannt (%2). Vorher deswegen nicht zerlegen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
@@ -5269,9 +5269,9 @@
         <translation>Zylinder %1: Das hängt von Annahmen ab. Mit anderen wäre die wahrscheinlichste Antwort: %2.</translation>
     </message>
     <message>
-        <source>Cylinder %1: new rings in a fresh hone read low until they have run in. Don&apos;t compare before that.</source>
+        <source>If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don&apos;t compare before that.</source>
         <extracomment>odds.fresh_hone</extracomment>
-        <translation>Zylinder %1: Neue Kolbenringe in frischer Honung zeigen zu wenig, bis sie eingefahren sind. Vorher nicht vergleichen.</translation>
+        <translation>Wenn Zylinder %1 neue Kolbenringe bekommt: In frischer Honung zeigen sie zu wenig, bis sie eingefahren sind. Vorher nicht vergleichen.</translation>
     </message>
     <message>
         <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
@@ -5377,6 +5377,11 @@
         <source>Run it until it is warm, then test again.</source>
         <extracomment>propose.run_it</extracomment>
         <translation>Laufen lassen, bis er warm ist, dann erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm, with the throttle held wide open.</source>
+        <extracomment>propose.repeat_open</extracomment>
+        <translation>Die Trockenprüfung warm wiederholen, mit ganz offen gehaltener Drosselklappe.</translation>
     </message>
     <message>
         <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
@@ -5534,6 +5539,36 @@
         <translation>Zylinder %1 zeigt %2: zu niedrig. Eine Druckverlustprüfung zeigt, wo es undicht ist.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2: below the factory limit of %3. A leak-down test shows where it leaks.</source>
+        <extracomment>cylinder.below_limit</extracomment>
+        <translation>Zylinder %1 zeigt %2: unter dem Werksgrenzwert von %3. Eine Druckverlustprüfung zeigt, wo er undicht ist.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: below the factory limit of %3, and the signs point at %4.</source>
+        <extracomment>cylinder.below_limit_points_at</extracomment>
+        <translation>Zylinder %1 zeigt %2: unter dem Werksgrenzwert von %3, und die Zeichen weisen darauf: %4.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: far below what makers ask of such an engine. A leak-down test shows where it leaks.</source>
+        <extracomment>cylinder.far_below_usual</extracomment>
+        <translation>Zylinder %1 zeigt %2: weit unter dem, was Hersteller von so einem Motor verlangen. Eine Druckverlustprüfung zeigt, wo er undicht ist.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut: in range all the same.</source>
+        <extracomment>cylinder.shut_in_range</extracomment>
+        <translation>Zylinder %1 zeigt %2 bei geschlossener Drosselklappe: trotzdem im Bereich.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut: too low even so. Repeat with the throttle wide open to be sure.</source>
+        <extracomment>cylinder.shut_low</extracomment>
+        <translation>Zylinder %1 zeigt %2 bei geschlossener Drosselklappe: auch dafür zu niedrig. Sicherheitshalber mit ganz offener Drosselklappe wiederholen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut, which lowers it: no verdict before it is repeated with the throttle wide open.</source>
+        <extracomment>cylinder.shut_no_verdict</extracomment>
+        <translation>Zylinder %1 zeigt %2 bei geschlossener Drosselklappe, und das senkt den Wert: kein Urteil, bevor mit ganz offener Drosselklappe wiederholt wurde.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
         <extracomment>cylinder.low_points_at</extracomment>
         <translation>Zylinder %1 zeigt %2: zu niedrig, und die Zeichen weisen darauf: %3.</translation>
@@ -5627,6 +5662,11 @@
         <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
         <translation>Bei wirksamem Dekompressor vergleichen die Messwerte nur Zylinder. Eine Druckverlustprüfung sagt, wie jeder dichtet.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, warm, before any verdict.</source>
+        <extracomment>engine.throttle_shut</extracomment>
+        <translation>Die Drosselklappe war geschlossen, das senkt jeden Messwert. Vor jedem Urteil die Trockenprüfung warm und mit ganz offener Drosselklappe wiederholen.</translation>
     </message>
     <message>
         <source>Fault at %1.</source>
@@ -5729,6 +5769,11 @@
         <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1.</translation>
     </message>
     <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
+        <extracomment>why.far_below_typical</extracomment>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1, weit darunter.</translation>
+    </message>
+    <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
         <extracomment>why.within_typical</extracomment>
         <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; %1 erreicht das.</translation>
@@ -5794,19 +5839,19 @@
         <translation>Von %1 veröffentlichten Bereichen, jeder auf seinem eigenen Prüfgerät: in Ordnung sagen %2, grenzwertig %3, Fehler %4.</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart; %2 is allowed (%3).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation>Die Druckverluste der Zylinder liegen %1 auseinander; zulässig sind %2 (%3).</translation>
+        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Die Druckverluste der Zylinder liegen %1 auseinander: über %2 noch einmal hinsehen, über %3 ist es ein Fehler (%4).</translation>
+        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
     </message>
     <message>
-        <source>Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>Zylinder %4 verliert am meisten, Zylinder %5 am wenigsten: %1 auseinander; zulässig sind %2 (%3).</translation>
+        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -5827,6 +5872,11 @@
         <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
         <extracomment>spread.ratio_fails</extracomment>
         <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; verlangt sind mindestens %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
+        <extracomment>spread.ratio_look_again</extracomment>
+        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein ruft sie nur zum Nachsehen auf, nie zu einem Fehler (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
@@ -5994,6 +6044,26 @@
         <translation>Luft an Einlass und Auslass bei sehr wenig Haltedruck: Steht Zylinder %1 im OT zwischen Auslass und Einlass, beide Ventile offen? Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
+        <extracomment>question.very_low_first</extracomment>
+        <translation>Zylinder %1 hielt %2, und bei erneuter Prüfung %3. Beides kann nicht stimmen: %2 sieht nach dem falschen OT aus und zählt nicht. War %3 der falsche Wert, diesen löschen oder erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held %3, and then only %2. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted until it is settled. Turn the crank one full turn and test again; delete the wrong one.</source>
+        <extracomment>question.very_low_last</extracomment>
+        <translation>Zylinder %1 hielt %3 und danach nur %2. Beides kann nicht stimmen: %2 sieht nach dem falschen OT aus und zählt nicht, bis es geklärt ist. Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen; den falschen Wert löschen.</translation>
+    </message>
+    <message>
+        <source>Is %3 enough for %2 of cylinder %1? The engine&apos;s manual says. Put the wanted range on the engine card, under the valves: no verdict on a valve before it is known.</source>
+        <extracomment>question.clearance_wanted</extracomment>
+        <translation>Reichen %3 Ventilspiel in Zylinder %1 (%2)? Das sagt das Handbuch des Motors. Den Sollbereich auf die Motorkarte schreiben, bei den Ventilen: Vorher kein Urteil über ein Ventil.</translation>
+    </message>
+    <message>
+        <source>At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this visit reads does not take that back.</source>
+        <extracomment>question.earlier_fault</extracomment>
+        <translation>Bei einem früheren Termin fand eine Druckverlustprüfung einen Fehler an %1, und seither gab es dort keine: Was dieser Termin zeigt, nimmt das nicht zurück.</translation>
+    </message>
+    <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
         <extracomment>question.clearance</extracomment>
         <translation>Das Ventilspiel in Zylinder %1 ist nicht aufgenommen (%2). Vorher kein Urteil über ein Ventil.</translation>
@@ -6042,6 +6112,11 @@
         <source>Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first.</source>
         <extracomment>clearance.too_small</extracomment>
         <translation>Zylinder %1, %2 %3: %4, weniger als das Mindestmaß von %5. Erst einstellen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
+        <extracomment>clearance.no_range</extracomment>
+        <translation>Zylinder %1, %2 %3: %4 gefunden, aber nichts, woran es zu messen wäre. Das Sollspiel aus dem Handbuch des Motors auf die Motorkarte schreiben, bei den Ventilen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
@@ -6254,6 +6329,11 @@
         <translation>Das Ventilspiel von Zylinder %1 prüfen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
+        <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
+        <extracomment>next.clearance_wanted</extracomment>
+        <translation>Das Sollspiel für Zylinder %1 im Handbuch des Motors nachsehen und auf die Motorkarte schreiben: Ohne es ist das gefundene nicht zu beurteilen.</translation>
+    </message>
+    <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
         <extracomment>next.adjust</extracomment>
         <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
@@ -6272,6 +6352,61 @@
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
         <translation>Halteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
+        <extracomment>next.repeat_open</extracomment>
+        <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigener Termin: Sie war geschlossen, das senkt jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
+        <extracomment>next.repeat_open_warm</extracomment>
+        <translation>Die Trockenprüfung warm und mit ganz offen gehaltener Drosselklappe wiederholen, als eigener Termin: Kalt und geschlossen senken jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
+        <extracomment>next.repeat_warm</extracomment>
+        <translation>Wenn der Motor läuft, die Trockenprüfung warm wiederholen, als eigener Termin: Kälte senkt jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
+        <extracomment>next.earlier_leak</extracomment>
+        <translation>Zylinder %1 verlor bei einem früheren Termin %2, und seither lag keine Luft mehr an: seine Druckverlustprüfung machen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
+        <extracomment>next.earlier_leak_down</extracomment>
+        <translation>Ein früherer Termin verlangte eine Druckverlustprüfung an Zylinder %1; sie wurde seither nicht gemacht.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
+        <extracomment>next.earlier_listen</extracomment>
+        <translation>Bei einem früheren Termin war Zylinder %1 undicht, und niemand hat gehorcht, wo: bei anliegender Luft nachholen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
+        <extracomment>next.earlier_turn_once</extracomment>
+        <translation>Ein früherer Termin ließ offen, ob Zylinder %1 am richtigen OT stand: erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
+        <extracomment>next.earlier_clearances</extracomment>
+        <translation>Ein früherer Termin verlangte das Ventilspiel von Zylinder %1; es ist seither nicht aufgenommen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
+        <extracomment>next.earlier_adjust</extracomment>
+        <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts aufgenommen.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this test at an earlier visit, and it is still to do: %1.</source>
+        <extracomment>next.earlier_request</extracomment>
+        <translation>Jemand hat bei einem früheren Termin um diese Prüfung gebeten, und sie steht noch aus: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <extracomment>next.earlier_request_of</extracomment>
+        <translation>Jemand hat bei einem früheren Termin um diese Prüfung an Zylinder %1 gebeten, und sie steht noch aus: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>
@@ -6302,6 +6437,16 @@
         <source>Below zero? Look at the needle at rest.</source>
         <extracomment>pad.negative</extracomment>
         <translation>Unter null? Den Zeiger in Ruhe ansehen.</translation>
+    </message>
+    <message>
+        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
+        <extracomment>pad.zero</extracomment>
+        <translation>Gar nichts? Ist das Manometer eingeschraubt, sein Rückschlagventil drin, und wurde der Motor durchgedreht?</translation>
+    </message>
+    <message>
+        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
+        <extracomment>pad.wet_below_dry</extracomment>
+        <translation>Nass %1, aber trocken %2: Öl kann einen Messwert nicht senken. Erneut prüfen, oder nach einem Tippfehler sehen.</translation>
     </message>
     <message>
         <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
@@ -10237,6 +10382,16 @@
         <source>Most engines lie between 1.5 and 2; it changes a reading by well under 1 %.</source>
         <extracomment>rod-over-stroke, comment</extracomment>
         <translation>Die meisten Motoren liegen zwischen 1,5 und 2; es ändert einen Messwert um deutlich weniger als 1 %.</translation>
+    </message>
+    <message>
+        <source>Without a factory figure, a reading under this share of the least that makers in general ask for is a fault.</source>
+        <extracomment>far-below-usual, text</extracomment>
+        <translation>Ohne Werksangabe ist ein Messwert unter diesem Anteil des Mindesten, das Hersteller im Allgemeinen verlangen, ein Fehler.</translation>
+    </message>
+    <message>
+        <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
+        <extracomment>far-below-usual, comment</extracomment>
+        <translation>Die Angaben der Hersteller weichen um ein Fünftel oder so voneinander ab, nicht um die Hälfte. Nicht gesagt, wo etwas den Messwert um wer weiß wie viel gesenkt hat.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>

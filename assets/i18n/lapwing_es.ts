@@ -5229,9 +5229,9 @@
         <translation>Cilindro %1: aclarar primero si estaba en el PMS correcto. Hasta entonces su estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without clearance looks burnt.</source>
+        <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
-        <translation>Cilindro %1: el juego de %2 no está registrado. No desmontar por ella antes de eso: una válvula sin juego parece quemada.</translation>
+        <translation>Cilindro %1: no se sabe si el juego de %2 es correcto. Antes de eso no desmontar por ello: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
@@ -5269,9 +5269,9 @@
         <translation>Cilindro %1: esto depende de supuestos. Con otros, la respuesta más probable sería: %2.</translation>
     </message>
     <message>
-        <source>Cylinder %1: new rings in a fresh hone read low until they have run in. Don&apos;t compare before that.</source>
+        <source>If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don&apos;t compare before that.</source>
         <extracomment>odds.fresh_hone</extracomment>
-        <translation>Cilindro %1: segmentos nuevos en un bruñido reciente dan lecturas bajas hasta que se asientan con el rodaje. No comparar antes de eso.</translation>
+        <translation>Si el cilindro %1 recibe segmentos nuevos: recién bruñido dan poco hasta que se hayan rodado. No comparar antes.</translation>
     </message>
     <message>
         <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
@@ -5377,6 +5377,11 @@
         <source>Run it until it is warm, then test again.</source>
         <extracomment>propose.run_it</extracomment>
         <translation>Hacerlo funcionar hasta que esté caliente y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm, with the throttle held wide open.</source>
+        <extracomment>propose.repeat_open</extracomment>
+        <translation>Repetir la prueba en seco en caliente, con la mariposa abierta del todo.</translation>
     </message>
     <message>
         <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
@@ -5534,6 +5539,36 @@
         <translation>El cilindro %1 da %2: demasiado bajo. Una prueba de estanqueidad muestra por dónde fuga.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2: below the factory limit of %3. A leak-down test shows where it leaks.</source>
+        <extracomment>cylinder.below_limit</extracomment>
+        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3. Una prueba de estanqueidad muestra por dónde fuga.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: below the factory limit of %3, and the signs point at %4.</source>
+        <extracomment>cylinder.below_limit_points_at</extracomment>
+        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3, y los indicios apuntan a %4.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: far below what makers ask of such an engine. A leak-down test shows where it leaks.</source>
+        <extracomment>cylinder.far_below_usual</extracomment>
+        <translation>El cilindro %1 da %2: muy por debajo de lo que los fabricantes piden a un motor así. Una prueba de estanqueidad muestra por dónde fuga.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut: in range all the same.</source>
+        <extracomment>cylinder.shut_in_range</extracomment>
+        <translation>El cilindro %1 da %2 con la mariposa cerrada: aun así en rango.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut: too low even so. Repeat with the throttle wide open to be sure.</source>
+        <extracomment>cylinder.shut_low</extracomment>
+        <translation>El cilindro %1 da %2 con la mariposa cerrada: demasiado bajo incluso así. Repetir con la mariposa abierta del todo para estar seguro.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2 with the throttle shut, which lowers it: no verdict before it is repeated with the throttle wide open.</source>
+        <extracomment>cylinder.shut_no_verdict</extracomment>
+        <translation>El cilindro %1 da %2 con la mariposa cerrada, y eso lo baja: ningún veredicto antes de repetirlo con la mariposa abierta del todo.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
         <extracomment>cylinder.low_points_at</extracomment>
         <translation>El cilindro %1 da %2: demasiado bajo, y los indicios apuntan a %3.</translation>
@@ -5627,6 +5662,11 @@
         <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
         <translation>Con el descompresor actuando las lecturas solo comparan cilindros. Una prueba de estanqueidad dice cómo cierra cada uno.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, warm, before any verdict.</source>
+        <extracomment>engine.throttle_shut</extracomment>
+        <translation>La mariposa estaba cerrada, y eso baja todas las lecturas. Repetir la prueba en seco en caliente, con la mariposa abierta del todo, antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Fault at %1.</source>
@@ -5729,6 +5769,11 @@
         <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1.</translation>
     </message>
     <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
+        <extracomment>why.far_below_typical</extracomment>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1, muy por debajo.</translation>
+    </message>
+    <message>
         <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
         <extracomment>why.within_typical</extracomment>
         <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; %1 lo alcanza.</translation>
@@ -5794,19 +5839,19 @@
         <translation>De %1 bandas publicadas, cada una en su propio comprobador: %2 dicen en rango, %3 dudoso, %4 fallo.</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart; %2 is allowed (%3).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation>Las pérdidas de los cilindros difieren en %1; se admite %2 (%3).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; se admite %7 (%8).</translation>
     </message>
     <message>
-        <source>The cylinders&apos; leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>Las fugas de los cilindros difieren en %1: por encima de %2, mirar otra vez; por encima de %3 es un fallo (%4).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
     </message>
     <message>
-        <source>Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3).</source>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>El cilindro %4 es el que más pierde y el %5 el que menos: %1 de diferencia; se admite %2 (%3).</translation>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia, más del %7 admitido (%8).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -5827,6 +5872,11 @@
         <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
         <extracomment>spread.ratio_fails</extracomment>
         <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; se pide al menos %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
+        <extracomment>spread.ratio_look_again</extracomment>
+        <translation>Mirar otra vez %1: el más bajo tiene %2 del más alto. Una regla más estricta pide al menos %3; por sí sola solo pide mirar otra vez, nunca da un fallo (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
@@ -5994,6 +6044,26 @@
         <translation>Aire por admisión y escape y muy poca presión mantenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
+        <extracomment>question.very_low_first</extracomment>
+        <translation>El cilindro %1 mantuvo %2, y %3 al probarlo de nuevo. No pueden ser ciertas las dos: %2 parece el PMS equivocado y no cuenta. Si la equivocada es %3, borrarla o probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held %3, and then only %2. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted until it is settled. Turn the crank one full turn and test again; delete the wrong one.</source>
+        <extracomment>question.very_low_last</extracomment>
+        <translation>El cilindro %1 mantuvo %3 y después solo %2. No pueden ser ciertas las dos: %2 parece el PMS equivocado y no cuenta hasta aclararlo. Dar una vuelta completa al cigüeñal y probar de nuevo; borrar la equivocada.</translation>
+    </message>
+    <message>
+        <source>Is %3 enough for %2 of cylinder %1? The engine&apos;s manual says. Put the wanted range on the engine card, under the valves: no verdict on a valve before it is known.</source>
+        <extracomment>question.clearance_wanted</extracomment>
+        <translation>¿Basta %3 para %2 del cilindro %1? Lo dice el manual del motor. Poner el rango que se pide en la ficha del motor, en las válvulas: ningún veredicto sobre una válvula antes de saberlo.</translation>
+    </message>
+    <message>
+        <source>At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this visit reads does not take that back.</source>
+        <extracomment>question.earlier_fault</extracomment>
+        <translation>En una visita anterior una prueba de estanqueidad encontró un fallo en %1, y desde entonces no se hizo otra allí: lo que da esta visita no lo anula.</translation>
+    </message>
+    <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
         <extracomment>question.clearance</extracomment>
         <translation>El juego de %2 en el cilindro %1 no está registrado. Ningún veredicto sobre una válvula antes de que lo esté.</translation>
@@ -6042,6 +6112,11 @@
         <source>Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first.</source>
         <extracomment>clearance.too_small</extracomment>
         <translation>Cilindro %1, %2 %3: %4, menos que el mínimo de %5. Ajustar primero.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
+        <extracomment>clearance.no_range</extracomment>
+        <translation>Cilindro %1, %2 %3: %4 encontrado, y nada con que compararlo. Poner el juego que pide el manual del motor en la ficha del motor, en las válvulas.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
@@ -6254,6 +6329,11 @@
         <translation>Revisar los juegos de válvulas del cilindro %1: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
+        <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
+        <extracomment>next.clearance_wanted</extracomment>
+        <translation>Buscar en el manual del motor el juego que se pide para el cilindro %1 y ponerlo en la ficha del motor: sin él lo encontrado no se puede juzgar.</translation>
+    </message>
+    <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
         <extracomment>next.adjust</extracomment>
         <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
@@ -6272,6 +6352,61 @@
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
         <translation>Prueba del cárter: los retenes, la junta de base y las láminas no se ven en ninguna otra prueba.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
+        <extracomment>next.repeat_open</extracomment>
+        <translation>Repetir la prueba en seco con la mariposa abierta del todo, como sesión aparte: estaba cerrada, y eso baja todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
+        <extracomment>next.repeat_open_warm</extracomment>
+        <translation>Repetir la prueba en seco en caliente y con la mariposa abierta del todo, como sesión aparte: frío y cerrada bajan todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
+        <extracomment>next.repeat_warm</extracomment>
+        <translation>Si el motor arranca, repetir la prueba en seco en caliente, como sesión aparte: el frío baja todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
+        <extracomment>next.earlier_leak</extracomment>
+        <translation>El cilindro %1 perdió %2 en una visita anterior y desde entonces no se le puso aire: hacer su prueba de estanqueidad.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
+        <extracomment>next.earlier_leak_down</extracomment>
+        <translation>Una visita anterior pidió una prueba de estanqueidad del cilindro %1; no se ha hecho desde entonces.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
+        <extracomment>next.earlier_listen</extracomment>
+        <translation>En una visita anterior el cilindro %1 fugaba y nadie escuchó por dónde: hacerlo con el aire puesto.</translation>
+    </message>
+    <message>
+        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
+        <extracomment>next.earlier_turn_once</extracomment>
+        <translation>Una visita anterior dejó abierto si el cilindro %1 estaba en el PMS correcto: probarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
+        <extracomment>next.earlier_clearances</extracomment>
+        <translation>Una visita anterior pidió el juego de válvulas del cilindro %1; no está registrado desde entonces.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
+        <extracomment>next.earlier_adjust</extracomment>
+        <translation>Una visita anterior encontró demasiado poco juego de válvulas en el cilindro %1; desde entonces no hay nada registrado.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this test at an earlier visit, and it is still to do: %1.</source>
+        <extracomment>next.earlier_request</extracomment>
+        <translation>Alguien pidió esta prueba en una visita anterior y sigue pendiente: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <extracomment>next.earlier_request_of</extracomment>
+        <translation>Alguien pidió esta prueba del cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>
@@ -6302,6 +6437,16 @@
         <source>Below zero? Look at the needle at rest.</source>
         <extracomment>pad.negative</extracomment>
         <translation>¿Por debajo de cero? Mirar la aguja en reposo.</translation>
+    </message>
+    <message>
+        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
+        <extracomment>pad.zero</extracomment>
+        <translation>¿Nada en absoluto? ¿Está roscado el manómetro, montada su válvula de retención y se hizo girar el motor?</translation>
+    </message>
+    <message>
+        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
+        <extracomment>pad.wet_below_dry</extracomment>
+        <translation>Con aceite %1, pero en seco %2: el aceite no puede bajar una lectura. Probar de nuevo, o buscar un error al teclear.</translation>
     </message>
     <message>
         <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
@@ -10237,6 +10382,16 @@
         <source>Most engines lie between 1.5 and 2; it changes a reading by well under 1 %.</source>
         <extracomment>rod-over-stroke, comment</extracomment>
         <translation>La mayoría de los motores están entre 1,5 y 2; cambia una lectura bastante menos del 1 %.</translation>
+    </message>
+    <message>
+        <source>Without a factory figure, a reading under this share of the least that makers in general ask for is a fault.</source>
+        <extracomment>far-below-usual, text</extracomment>
+        <translation>Sin cifra de fábrica, una lectura por debajo de esta parte de lo mínimo que piden los fabricantes en general es un fallo.</translation>
+    </message>
+    <message>
+        <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
+        <extracomment>far-below-usual, comment</extracomment>
+        <translation>Las cifras de los fabricantes difieren en una quinta parte o así, no en la mitad. No se dice donde algo bajó la lectura en quién sabe cuánto.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>

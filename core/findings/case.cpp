@@ -93,12 +93,43 @@ double usual_restrictor_m(const Engine& engine, const Reference& reference) {
     return reference.assumed(large ? "restrictor-diameter-large" : "restrictor-diameter");
 }
 
-std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
+namespace {
+
+std::vector<const Reading*> of_one_tag(const Case& at, TestKind test, int cylinder) {
     auto readings = standing(at.visit.readings, test, cylinder);
     if (readings.empty()) return readings;
     const Tag tag = at.options.tag.value_or(readings.back()->tag);
     std::erase_if(readings, [&](const Reading* reading) { return reading->tag != tag; });
     return readings;
+}
+
+VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readings) {
+    VeryLow out;
+    const double very_low = at.reference.assumed("very-low-held");
+    for (const Reading* reading : readings) {
+        if (!reading->set || !reading->held || !(reading->set->si() > 0.0)) continue;
+        const double held = reading->held->si() / reading->set->si();
+        if (held < very_low) out.readings.push_back(reading);
+        if (held >= 2.0 * very_low) out.against = reading;
+    }
+    if (!out.against) out.readings.clear();
+    return out;
+}
+
+}  // namespace
+
+std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
+    auto readings = of_one_tag(at, test, cylinder);
+    if (test != TestKind::leak_down) return readings;
+    const auto left_out = very_low_among(at, readings).readings;
+    std::erase_if(readings, [&](const Reading* reading) {
+        return std::ranges::find(left_out, reading) != left_out.end();
+    });
+    return readings;
+}
+
+VeryLow very_low_beside(const Case& at, int cylinder) {
+    return very_low_among(at, of_one_tag(at, TestKind::leak_down, cylinder));
 }
 
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own) {

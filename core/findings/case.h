@@ -58,8 +58,18 @@ bool is_large_bore(const Engine& engine, const Reference& reference);
 /// Diameter, m, of the restrictor that a cylinder of this bore is tested behind where the tester's own is not
 /// known.
 double usual_restrictor_m(const Engine& engine, const Reference& reference);
-/// The readings that count: standing, and of one tag (that of the options, or the newest reading's).
+/// The readings that count: standing, and of one tag (that of the options, or the newest reading's). A
+/// leak-down that held next to nothing is left out where another one of the same cylinder held well: see
+/// `very_low_beside`.
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder);
+/// Leak-downs that held next to nothing while another one of the same cylinder and tag held well. Both can't
+/// be right, and a mean of them would be neither: open valves at the wrong TDC, or a tester not screwed in,
+/// let out everything, while nothing makes a leaking cylinder hold. Oldest first.
+struct VeryLow {
+    std::vector<const Reading*> readings;
+    const Reading* against = nullptr;  ///< the newest that held well
+};
+VeryLow very_low_beside(const Case& at, int cylinder);
 /// The tester of a reading: its own, or the session's for that test; null when neither is said.
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own);
 
@@ -115,7 +125,13 @@ void add_photo_contradictions(const Case& at, CylinderFindings& cylinder);
 std::vector<Remark> weakened_by(const Case& at);
 Message headline_of(const Case& at, const CylinderFindings& cylinder);
 Message headline_of(const Case& at, const Findings& findings);
-std::vector<NextStep> next_steps(const Case& at, const Findings& findings);
+/// What earlier visits of the dossier left open and this one has not settled.
+struct LeftOpen {
+    CylinderList faults;  ///< leaked in air, and no air was put on since
+    std::vector<NextStep> steps;
+};
+LeftOpen left_open_earlier(const Case& at, const Findings& findings);
+std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const LeftOpen& earlier);
 
 // Helpers.
 /// Neighbours on one bank, as they stand.
@@ -123,8 +139,9 @@ std::vector<std::pair<int, int>> neighbours(const Engine& engine);
 /// Both at top dead centre together, one of them on overlap (four-stroke, firing order known).
 bool companions(const Engine& engine, int a, int b);
 bool is_valve(Path path);
-/// Whether the clearance of the valve that the path names must be looked at before a verdict.
-enum class ClearanceNeed { none, record, adjust, retest };
+/// Whether the clearance of the valve that the path names must be looked at before a verdict. `wanted`: it is
+/// recorded, but nobody has said what it should be.
+enum class ClearanceNeed { none, record, wanted, adjust, retest };
 ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path);
 bool asks(const CylinderFindings& cylinder, std::string_view code);
 /// The loudest exit's path where exactly one stands out.

@@ -53,6 +53,12 @@ Clearances clearances_of(const Case& at, int cylinder) {
         if (!last) continue;
         (intake ? out.recorded_intake : out.recorded_exhaust) = true;
         const Fit now = fit_of(*last, wanted);
+        if (now == Fit::unknown && at.engine.valves.adjuster != Adjuster::hydraulic) {
+            auto& least = intake ? out.unjudged_intake : out.unjudged_exhaust;
+            if (!least || last->si() < least->si) least = figure_of(*last);
+            out.remarks.push_back(
+                remark("clearance.no_range", cylinder, word_of(valve->side), valve->valve, figure_of(*last)));
+        }
         out.state = worse(out.state, state_of(now));
         const Word side = word_of(valve->side);
         if (too_small(now)) (intake ? out.small_intake : out.small_exhaust) = true;
@@ -78,6 +84,7 @@ ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, P
     const bool intake = path == Path::intake;
     if (intake ? known.small_intake : known.small_exhaust) return ClearanceNeed::adjust;
     if (!(intake ? known.recorded_intake : known.recorded_exhaust)) return ClearanceNeed::record;
+    if (intake ? known.unjudged_intake : known.unjudged_exhaust) return ClearanceNeed::wanted;
     // Put right after the air was on: the leak that was heard may be gone.
     const bool put_right = intake ? known.put_right_intake : known.put_right_exhaust;
     const bool before = cylinder.leak_down ? cylinder.leak_down->tag == Tag::as_found

@@ -12,8 +12,13 @@ std::vector<Heard> exits_of(const Case& at, int cylinder) {
     std::vector<Heard> out;
     if (notes.empty()) return out;
     const Tag tag = at.options.tag.value_or(notes.back()->tag);
+    // What was heard while a leak-down that doesn't count had its air on doesn't count either.
+    const auto left_out = very_low_beside(at, cylinder).readings;
     for (const ExitNote* note : notes) {
-        if (note->tag != tag) continue;
+        if (note->tag != tag || std::ranges::any_of(left_out, [&](const Reading* reading) {
+                return note->reading == reading->id;
+            }))
+            continue;
         const auto same = std::ranges::find_if(out, [&](const Heard& heard) {
             return heard.exit == note->exit && heard.neighbour == note->neighbour;
         });

@@ -43,15 +43,22 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         out.state = worse(out.state, cylinder.state);
     }
     if (out.crankcase) out.state = worse(out.state, out.crankcase->state);
+    // What was not measured can't be in range: no fault so far is not all well.
+    if (out.state == State::good && !std::ranges::all_of(out.cylinders, [](const CylinderFindings& cylinder) {
+            return cylinder.dry || cylinder.leak_down;
+        }))
+        out.state = State::none;
     const bool wet = std::ranges::any_of(
         visit.readings, [](const Reading& reading) { return reading.test == TestKind::wet; });
     if (wet && at.engine.fuel == Fuel::diesel) out.questions.push_back(remark("question.wet_on_diesel"));
+    const LeftOpen earlier = left_open_earlier(at, out);
+    if (!earlier.faults.empty()) out.questions.push_back(remark("question.earlier_fault", earlier.faults));
     out.expectation = expectation_of(at);
     out.weakened_by = weakened_by(at);
     out.headline = headline_of(at, out);
     if (out.headline.code == "engine.low_but_seals" || out.headline.code == "engine.low_everywhere")
         out.contradictions.push_back(Remark{out.headline, {}});
-    out.next = next_steps(at, out);
+    out.next = next_steps(at, out, earlier);
     return out;
 }
 

@@ -75,8 +75,9 @@ struct LeakDown {
     std::vector<Remark> why;  ///< why it has its state
 };
 
+/// Has no state: oil and its volume lift the reading, so no limit is meant for it, and a rise says where the
+/// leak is, not how large.
 struct Wet {
-    State state = State::none;  ///< of the rise: good when it rises less than the ring rule
     Cranking reading;
     std::optional<Derived> rise;              ///< share of the dry final reading; absent without a dry test
     std::optional<DerivedRange> volume_rise;  ///< rise that the oil's mere volume explains, by the model
@@ -99,7 +100,10 @@ struct Clearances {
     bool small_exhaust = false;
     bool put_right_intake = false;  ///< found too small and left within its range
     bool put_right_exhaust = false;
-    std::vector<Remark> remarks;  ///< one for each valve out of its range
+    /// Recorded where the card has no range to hold it against: the smallest, as it is now.
+    std::optional<Figure> unjudged_intake;
+    std::optional<Figure> unjudged_exhaust;
+    std::vector<Remark> remarks;  ///< one for each valve out of its range, or without one
 };
 
 /// `none` also stands for a reading that there is nothing to judge by, and for one that a question hangs
@@ -187,8 +191,9 @@ struct FindingsOptions {
     bool beside = true;
 };
 
-/// Everything that one visit's readings say. Pure: the same dossier gives the same findings, readings of
-/// other visits change nothing. `visit` may be one of the dossier's or stand alone.
+/// Everything that one visit's readings say. Pure: the same dossier gives the same findings. Readings of
+/// other visits change no state and no verdict; what an earlier one left open is asked for and counts as
+/// worth doing next. `visit` may be one of the dossier's or stand alone.
 Findings find(const Dossier& dossier, const Visit& visit, const Reference& reference,
               const FindingsOptions& options = {});
 

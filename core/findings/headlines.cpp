@@ -21,6 +21,7 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
     }
     switch (clearance_need(at, cylinder, *heard->path)) {
         case ClearanceNeed::record:
+        case ClearanceNeed::wanted:
             return say("cylinder.leaks_clearance_first", number, leakage, word_of(*heard->path));
         case ClearanceNeed::adjust:
         case ClearanceNeed::retest:
@@ -32,6 +33,10 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
         if (const auto other = heard_neighbour(cylinder))
             return say("cylinder.leaks_at_joint", number, leakage, *other);
     return say("cylinder.leaks_at", number, leakage, word_of(*heard->path));
+}
+
+bool says(const std::vector<Remark>& remarks, std::string_view code) {
+    return std::ranges::any_of(remarks, [&](const Remark& said) { return said.message.code == code; });
 }
 
 /// The neighbour on the other side of a leaking joint, when the rule of thumb named one.
@@ -50,6 +55,13 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
     const Figure& final = cylinder.dry->final.figure;
     const int number = cylinder.number;
     const auto& expected = cylinder.dry->expected;
+    if (!at.decompressor_works() && throttle_closed(at.visit.session, at.engine)) {
+        const State state = cylinder.dry->state;
+        return say(state == State::good    ? "cylinder.shut_in_range"
+                   : state == State::fault ? "cylinder.shut_low"
+                                           : "cylinder.shut_no_verdict",
+                   number, final);
+    }
     switch (cylinder.dry->state) {
         case State::good:
             return say(expected ? "cylinder.reads_as_expected" : "cylinder.reads_in_range", number, final);
@@ -68,8 +80,17 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
         if (clearance_need(at, cylinder, valve) == ClearanceNeed::adjust ||
             clearance_need(at, cylinder, valve) == ClearanceNeed::retest)
             return say("cylinder.low_adjust_first", number, final, word_of(valve));
-    if (cylinder.points_at) return say("cylinder.low_points_at", number, final, word_of(*cylinder.points_at));
-    return say("cylinder.reads_low", number, final);
+    const auto& lowest = at.limits.lowest;
+    const bool below = lowest && says(cylinder.dry->why, "why.below_lowest");
+    if (cylinder.points_at) {
+        const Word path = word_of(*cylinder.points_at);
+        return below ? say("cylinder.below_limit_points_at", number, final, lowest->figure, path)
+                     : say("cylinder.low_points_at", number, final, path);
+    }
+    if (below) return say("cylinder.below_limit", number, final, lowest->figure);
+    return say(
+        says(cylinder.dry->why, "why.far_below_typical") ? "cylinder.far_below_usual" : "cylinder.reads_low",
+        number, final);
 }
 
 CylinderList in_state(const Findings& findings, State state) {
@@ -127,6 +148,10 @@ Message headline_of(const Case& at, const Findings& findings) {
             return cylinder.headline.code == "cylinder.seals_but_reads_low";
         }))
         return say("engine.low_but_seals");
+    const bool air = std::ranges::any_of(
+        findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.leak_down.has_value(); });
+    if (count > 0 && !air && !at.decompressor_works() && throttle_closed(at.visit.session, at.engine))
+        return say("engine.throttle_shut");
     const bool by_limit = at.limits.lowest && count > 1;
     // As each was judged: what stood in a reading's way was allowed for there.
     if (by_limit && each(findings, [](const CylinderFindings& cylinder) {

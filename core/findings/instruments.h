@@ -62,6 +62,5 @@ Derived first_share_of(const Case& at, const Cranking& of, const Gauge* dial, do
 
 /// Wet against dry (above 0), as a share of the dry reading.
 Derived rise_of(const Case& at, const Cranking& dry, const Cranking& wet, const Gauge* dial);
-State state_of_rise(const Case& at, const Derived& rise);
 
 }  // namespace lapwing::findings

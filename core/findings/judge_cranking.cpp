@@ -20,7 +20,7 @@ const TypicalCranking* typical_of(const Case& at) {
     return nullptr;
 }
 
-void judge_by_typical(const Case& at, Cranking& reading) {
+void judge_by_typical(const Case& at, Cranking& reading, bool lowered) {
     // Trapped ratios of two-strokes don't follow the rule, which is for geometric ones.
     const TypicalCranking* range = at.two_stroke() ? nullptr : typical_of(at);
     if (!range) return;
@@ -34,7 +34,16 @@ void judge_by_typical(const Case& at, Cranking& reading) {
     const Figure high = scaled(range->high);
     const bool below = is_below(reading.final.figure.si, low.si);
     if (reading.state == State::none) reading.state = below ? State::borderline : State::good;
-    Remark why = remark(below ? "why.below_typical" : "why.within_typical", reading.final.figure, low, high);
+    // Makers differ, but not by half; a decompressor that nobody knows of does that.
+    const bool perhaps_decompressor =
+        at.engine.decompressor == Decompressor::unknown && at.engine.cylinders.size() == 1;
+    const bool far_below = reading.final.figure.si < at.reference.assumed("far-below-usual") * low.si;
+    const bool fault = far_below && !lowered && !perhaps_decompressor;
+    if (fault) reading.state = State::fault;
+    Remark why = remark(fault   ? "why.far_below_typical"
+                        : below ? "why.below_typical"
+                                : "why.within_typical",
+                        reading.final.figure, low, high);
     Derivation from;
     from.title = Word{"from:typical"};
     from.symbols = range->per_compression_ratio ? "ε × (17 … 21 psi) × p / p₀" : "(p_low … p_high) × p / p₀";
@@ -47,9 +56,10 @@ void judge_by_typical(const Case& at, Cranking& reading) {
     reading.why.push_back(std::move(why));
 }
 
-/// Without a factory figure a reading can be doubtful at most, never a fault: the model is not counted on
-/// real engines, and makers differ.
-void judge_by_expectation(const Case& at, Cranking& reading, const ModelFacts* model) {
+/// Without a factory figure a reading can be doubtful at most: the model is not counted on real engines, and
+/// makers differ. Only one far below what any of them asks for is a fault.
+/// @param lowered by something, who knows how much
+void judge_by_expectation(const Case& at, Cranking& reading, const ModelFacts* model, bool lowered) {
     if (throttle_closed(at.visit.session, at.engine)) {
         reading.why.push_back(remark("why.throttle_closed"));
         return;
@@ -70,7 +80,7 @@ void judge_by_expectation(const Case& at, Cranking& reading, const ModelFacts* m
     } else if (model && model->inputs.silence == ModelSilence::none) {
         reading.why.push_back(model->healthy_says);
     }
-    judge_by_typical(at, reading);
+    judge_by_typical(at, reading, lowered);
 }
 
 }  // namespace
@@ -117,7 +127,7 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
         return;
     }
     if (!limits.lowest && !limits.low) {
-        judge_by_expectation(at, reading, model);
+        judge_by_expectation(at, reading, model, lowered_by_who_knows(at, tester).has_value());
         return;
     }
     const bool put_right = reading.put_right.has_value();

@@ -35,6 +35,26 @@ double difference_u95(const Leaking& one, const Leaking& other) {
     return std::hypot(one.own_u95, other.own_u95, one.shared_u95() - other.shared_u95());
 }
 
+struct Apart {
+    Figure most, least, difference;
+};
+
+/// Rounded so that the difference is that of the two figures beside it: to whole per cents where the doubt is
+/// no smaller, to tenths where that would put it on the other side of a limit.
+Apart shown_apart(const Leaking& most, const Leaking& least, const std::vector<double>& limits) {
+    const double difference = most.leakage - least.leakage;
+    const double doubt = difference_u95(most, least);
+    const auto rounded = [](double value, double step) { return step * std::round(value / step); };
+    constexpr double whole = 0.01, tenth = 0.001;
+    const double wholes = rounded(most.leakage, whole) - rounded(least.leakage, whole);
+    const bool crosses = std::ranges::any_of(
+        limits, [&](double limit) { return is_above(wholes, limit) != is_above(difference, limit); });
+    const bool coarse = doubt >= 0.5 * whole && !crosses;
+    const double step = coarse ? whole : tenth;
+    const double up = rounded(most.leakage, step), down = rounded(least.leakage, step);
+    return {share(up), share(down), share(up - down, coarse ? std::optional(doubt) : std::nullopt)};
+}
+
 /// Every cylinder's leakage on the tester that the band belongs to.
 std::vector<Leaking> on_the_bands_tester(const std::vector<CylinderFindings>& cylinders,
                                          const std::string& band) {
@@ -78,17 +98,19 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
         if (leaking.size() < 2) continue;
         const auto [least, most] = std::ranges::minmax_element(leaking, {}, &Leaking::leakage);
         const double difference = most->leakage - least->leakage;
-        const Figure shown = share(difference, difference_u95(*most, *least));
         RuleVerdict verdict{band.id, !is_above(difference, *band.spread_good), State::none, {}, {}};
         if (!verdict.holds) verdict.failing = {most->cylinder};
         const double allowed = band.spread_borderline.value_or(*band.spread_good);
-        verdict.remark = verdict.holds
-                             ? remark("leak.spread_holds", shown, share(*band.spread_good), band.basis.source)
-                         : !is_above(difference, allowed)
-                             ? remark("leak.spread_borderline", shown, share(*band.spread_good),
-                                      share(allowed), band.basis.source)
-                             : remark("leak.spread_fails", shown, share(allowed), band.basis.source,
-                                      most->cylinder, least->cylinder);
+        const bool again = !verdict.holds && !is_above(difference, allowed);
+        const Apart apart = shown_apart(*most, *least, {*band.spread_good, allowed});
+        verdict.remark = remark(verdict.holds ? "leak.spread_holds" : "leak.spread_fails", most->cylinder,
+                                apart.most, least->cylinder, apart.least,
+                                figure(Dimension::gauge_pressure, band.set.si()), apart.difference);
+        auto& message = verdict.remark.message;
+        if (again) message.code = "leak.spread_borderline";
+        if (verdict.holds || again) message.args.emplace_back(share(*band.spread_good));
+        if (!verdict.holds) message.args.emplace_back(share(allowed));
+        message.args.emplace_back(band.basis.source);
         Derivation from;
         from.title = Word{"from:leak_spread"};
         from.symbols = "L_max − L_min";

@@ -20,6 +20,11 @@ public:
         steps_.push_back({action, cylinder, std::move(reason)});
     }
     [[nodiscard]] bool empty() const { return steps_.empty(); }
+    [[nodiscard]] bool has(Action action, std::optional<int> cylinder) const {
+        return std::ranges::any_of(steps_, [&](const NextStep& step) {
+            return step.action == action && (!step.cylinder || step.cylinder == cylinder);
+        });
+    }
     std::vector<NextStep> take() { return std::move(steps_); }
 
 private:
@@ -51,6 +56,12 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
                     return true;
                 }
                 break;
+            case ClearanceNeed::wanted:
+                if (heard && heard->path == valve) {
+                    steps.add(Action::clearances, cylinder.number, "next.clearance_wanted");
+                    return true;
+                }
+                break;
             case ClearanceNeed::none:
                 break;
         }
@@ -60,7 +71,7 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
 
 void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
     const int number = cylinder.number;
-    if (asks(cylinder, "question.tdc")) {
+    if (asks(cylinder, "question.tdc") || asks(cylinder, "question.very_low_last")) {
         steps.add(Action::turn_once, number, "next.turn_once");
         return;
     }
@@ -76,6 +87,23 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
     else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
              at.engine.fuel == Fuel::petrol && !at.decompressor_works())
         steps.add(Action::wet, number, "next.wet");
+}
+
+/// What lowered every dry reading and can be put right: a shut throttle before anything is made of them, cold
+/// after what tells more.
+void add_repeat(const Case& at, const Findings& findings, bool first, Steps& steps) {
+    const bool dry = std::ranges::any_of(findings.cylinders,
+                                         [](const CylinderFindings& cylinder) { return !!cylinder.dry; });
+    if (!dry || at.decompressor_works()) return;
+    const bool cold = at.visit.session.conditions.heat == EngineHeat::cold;
+    const bool doubtful = std::ranges::any_of(findings.cylinders, [](const CylinderFindings& cylinder) {
+        return cylinder.dry && cylinder.dry->state >= State::borderline;
+    });
+    if (throttle_closed(at.visit.session, at.engine) == first && (first || (cold && doubtful)))
+        steps.add(Action::dry, {},
+                  !first ? "next.repeat_warm"
+                  : cold ? "next.repeat_open_warm"
+                         : "next.repeat_open");
 }
 
 void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
@@ -95,9 +123,10 @@ void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
 
 }  // namespace
 
-std::vector<NextStep> next_steps(const Case& at, const Findings& findings) {
+std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const LeftOpen& earlier) {
     Steps steps;
     add_tester_checks(findings, "weak.self_check_failed", steps);
+    add_repeat(at, findings, true, steps);
     add_missing_dry(at, findings, steps);
     std::vector<const CylinderFindings*> worst_first;
     for (const CylinderFindings& cylinder : findings.cylinders)
@@ -112,6 +141,9 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings) {
     const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
     if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
     if (doubtful) add_tester_checks(findings, "weak.self_check_missing", steps);
+    add_repeat(at, findings, false, steps);
+    for (const NextStep& step : earlier.steps)
+        if (!steps.has(step.action, step.cylinder)) steps.add(step.action, step.cylinder, step.reason);
     if (steps.empty())
         steps.add(Action::plan, {},
                   !doubtful                        ? "next.nothing"

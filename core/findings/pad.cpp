@@ -135,6 +135,8 @@ private:
         Cranking reading = typed_cranking(at_, entry_, dial());
         add_cranking_facts(at_, entry_, &reading, dial(), model_, out_.facts);
         out_.value = reading.final;
+        // Even a cylinder without a valve moves the needle a little; a pull that was forgotten doesn't.
+        if (entry_.final->si() == 0.0) ask("pad.zero");
         ask_slip(*entry_.final);
         if (entry_.first && entry_.first->si() > entry_.final->si())
             ask("pad.first_over_final", figure_of(*entry_.first), figure_of(*entry_.final));
@@ -146,7 +148,10 @@ private:
         const auto dry = cranking_of(at_, TestKind::dry, entry_.cylinder);
         if (!dry || !(dry->final.figure.si > 0.0)) return;
         out_.rise = rise_of(at_, *dry, reading, dial());
-        out_.state = state_of_rise(at_, *out_.rise);
+        const double doubt =
+            std::hypot(reading.final.figure.u95.value_or(0.0), dry->final.figure.u95.value_or(0.0));
+        if (entry_.final->si() > 0.0 && entry_.final->si() < dry->final.figure.si - doubt)
+            ask("pad.wet_below_dry", figure_of(*entry_.final), dry->final.figure);
     }
 
     void leak_down() {

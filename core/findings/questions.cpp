@@ -65,6 +65,12 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         // At the wrong TDC nothing was measured of how the cylinder seals.
         cylinder.leak_down->state = State::none;
     }
+    if (const VeryLow low = very_low_beside(at, number); !low.readings.empty()) {
+        const Reading& last = *low.readings.back();
+        const bool came_first = last.taken_at.unix_ms < low.against->taken_at.unix_ms;
+        cylinder.questions.push_back(remark(came_first ? "question.very_low_first" : "question.very_low_last",
+                                            number, figure_of(*last.held), figure_of(*low.against->held)));
+    }
     if (cylinder.dry) {
         ask_decompressor(at, cylinder);
         if (at.limits.high && is_above(cylinder.dry->final.figure.si, at.limits.high->figure.si))
@@ -82,9 +88,17 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
 
 void add_contradictions(const Case& at, CylinderFindings& cylinder) {
     if (const Heard* heard = loudest(cylinder);
-        heard && cylinder.state >= State::borderline && !asks(cylinder, "question.tdc") &&
-        clearance_need(at, cylinder, *heard->path) == ClearanceNeed::record)
-        cylinder.questions.push_back(remark("question.clearance", cylinder.number, word_of(*heard->path)));
+        heard && cylinder.state >= State::borderline && !asks(cylinder, "question.tdc")) {
+        const ClearanceNeed need = clearance_need(at, cylinder, *heard->path);
+        if (need == ClearanceNeed::record)
+            cylinder.questions.push_back(
+                remark("question.clearance", cylinder.number, word_of(*heard->path)));
+        if (need == ClearanceNeed::wanted)
+            cylinder.questions.push_back(
+                remark("question.clearance_wanted", cylinder.number, word_of(*heard->path),
+                       *(heard->path == Path::intake ? cylinder.clearances.unjudged_intake
+                                                     : cylinder.clearances.unjudged_exhaust)));
+    }
     if (!cylinder.dry || !cylinder.leak_down) return;
     const auto contradict = [&](std::string_view code) {
         Remark said = remark(code, cylinder.dry->final.figure, cylinder.leak_down->leakage.figure);

@@ -126,9 +126,11 @@ RuleVerdict judge_lowest(const SpreadRule& rule, const Levels& levels) {
     const double least = rule.share * levels.highest.pa;
     const Figure shown = share(ratio, ratio_doubt(levels).all());
     out.failing = failing(levels, [&](double pa) { return is_below(pa, least); });
-    out.remark = out.failing.empty()
-                     ? remark("spread.ratio_holds", shown, share(rule.share), rule.basis.source)
-                     : remark("spread.ratio_fails", out.failing, shown, share(rule.share), rule.basis.source);
+    out.remark =
+        out.failing.empty()
+            ? remark("spread.ratio_holds", shown, share(rule.share), rule.basis.source)
+            : remark(rule.gives == State::borderline ? "spread.ratio_look_again" : "spread.ratio_fails",
+                     out.failing, shown, share(rule.share), rule.basis.source);
     if (out.failing.empty() && rule.at_least) {
         const double floor = rule.at_least->si();
         out.failing = failing(levels, [&](double pa) { return is_below(pa, floor); });
@@ -215,11 +217,15 @@ RuleVerdict judge_own_ratio(const Case& at, const Levels& levels) {
     return out;
 }
 
-void apply(const RuleVerdict& verdict, State gives, std::vector<CylinderFindings>& cylinders) {
+/// A rule that holds makes a reading good that nothing else was there to judge by; not one that a shut
+/// throttle lowered, since alike says nothing of how high.
+void apply(const Case& at, const RuleVerdict& verdict, State gives,
+           std::vector<CylinderFindings>& cylinders) {
+    const State holds = throttle_closed(at.visit.session, at.engine) ? State::none : State::good;
     for (CylinderFindings& cylinder : cylinders) {
         if (!cylinder.dry) continue;
         const bool fails = std::ranges::find(verdict.failing, cylinder.number) != verdict.failing.end();
-        cylinder.dry->state = worse(cylinder.dry->state, fails ? gives : State::good);
+        cylinder.dry->state = worse(cylinder.dry->state, fails ? gives : holds);
         if (fails) cylinder.dry->why.push_back(verdict.remark);
     }
 }
@@ -233,18 +239,18 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
     const bool own = at.limits.difference || at.engine.limits.least_ratio;
     if (at.limits.difference) {
         out.push_back(judge_difference(at, levels));
-        apply(out.back(), out.back().gives, cylinders);
+        apply(at, out.back(), out.back().gives, cylinders);
     }
     if (at.engine.limits.least_ratio) {
         out.push_back(judge_own_ratio(at, levels));
-        apply(out.back(), State::fault, cylinders);
+        apply(at, out.back(), State::fault, cylinders);
     }
     for (const SpreadRule& rule : at.reference.spread) {
         out.push_back(rule.kind == SpreadKind::lowest_of_highest ? judge_lowest(rule, levels)
                                                                  : judge_average(rule, levels));
         // The maker's own figure wins over rules made for other engines.
         if (!own) out.back().gives = rule.gives;
-        if (out.back().gives != State::none) apply(out.back(), rule.gives, cylinders);
+        if (out.back().gives != State::none) apply(at, out.back(), rule.gives, cylinders);
     }
     const Levels read = levels_of(at, cylinders, false);
     const double difference = read.highest.pa - read.lowest.pa;

@@ -4,7 +4,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/base/apart.h"
 #include "core/findings/instruments.h"
 
 namespace lapwing::findings {
@@ -25,11 +24,6 @@ Derived rise_of(const Case& at, const Cranking& before, const Cranking& after, c
     return rise;
 }
 
-State state_of_rise(const Case& at, const Derived& rise) {
-    // A rise says where the leak is, not how large: only the dry reading says whether there is a fault.
-    return is_below(rise.figure.si, at.reference.wet.rise) ? State::good : State::borderline;
-}
-
 std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry) {
     auto reading = cranking_of(at, TestKind::wet, cylinder);
     if (!reading) return std::nullopt;
@@ -40,7 +34,6 @@ std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cran
     if (!dry || !(dry->final.figure.si > 0.0)) return out;
     const Tester* tester = tester_of(at, TestKind::wet, {});
     out.rise = rise_of(at, *dry, out.reading, tester ? &tester->gauge : nullptr);
-    out.state = state_of_rise(at, *out.rise);
     return out;
 }
 

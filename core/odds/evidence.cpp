@@ -231,7 +231,9 @@ private:
             const bool intake = path == Path::intake;
             if (findings::is_valve(path)) {
                 const bool small = intake ? clearances.small_intake : clearances.small_exhaust;
-                const bool recorded = intake ? clearances.recorded_intake : clearances.recorded_exhaust;
+                // One that there is nothing to hold against says nothing.
+                const bool recorded = intake ? clearances.recorded_intake && !clearances.unjudged_intake
+                                             : clearances.recorded_exhaust && !clearances.unjudged_exhaust;
                 if (small)
                     odds = assumptions_.at("clearance-none-odds");
                 else if (recorded)

@@ -133,6 +133,22 @@ std::optional<Message> worth_of(const NextTest& test, const findings::Reference&
     return std::nullopt;
 }
 
+std::vector<NextTest> settling_tests(const WhereItLeaks& leaks) {
+    const auto healthy = [](const CylinderOdds& cylinder) {
+        return cylinder.measured && !cylinder.unsure && !cylinder.main;
+    };
+    const bool any_suspected = std::ranges::any_of(leaks.cylinders, [&](const CylinderOdds& cylinder) {
+        return cylinder.measured && !healthy(cylinder);
+    });
+    std::vector<NextTest> out = leaks.next_tests;
+    if (any_suspected)
+        std::erase_if(out, [&](const NextTest& test) {
+            const CylinderOdds* of = leaks.cylinder(test.cylinder);
+            return of && healthy(*of);
+        });
+    return out;
+}
+
 std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,
                                                const findings::Reference& reference) {
     using findings::Action;

@@ -28,6 +28,11 @@ std::optional<findings::Message> beside_rules(const findings::CylinderFindings& 
 /// (assets/reference/assumptions.json: tells-much, tells-some, tells-little, in bits).
 std::optional<findings::Message> worth_of(const NextTest& test, const findings::Reference& reference);
 
+/// The tests that would settle something, the most telling first: of the cylinders that are suspected or not
+/// measured, where there are any. What a healthy cylinder might still tell decides nothing about a leaking
+/// one, however many bits it has.
+std::vector<NextTest> settling_tests(const WhereItLeaks& leaks);
+
 /// The rules' next steps. Where they begin with a test of one cylinder, and a test of another cylinder in the
 /// same state or one that spares it the oil would tell more, that comes first.
 std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,

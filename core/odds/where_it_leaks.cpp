@@ -9,6 +9,7 @@
 #include "core/findings/case.h"
 #include "core/odds/summary.h"
 #include "core/odds/surface_cache.h"
+#include "core/odds/verdict.h"
 
 namespace lapwing::odds {
 namespace {
@@ -18,8 +19,8 @@ using findings::say;
 /// Under this chance nothing is said of a path.
 constexpr double worth_saying = 0.3;
 
-void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvidence& evidence,
-                 CylinderOdds& out) {
+void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
+                 const CylinderEvidence& evidence, CylinderOdds& out) {
     const int number = evidence.number;
     if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
     const auto any = [&](auto has) { return has(evidence) || std::ranges::any_of(evidence.earlier, has); };
@@ -28,9 +29,15 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvide
     if (out.measured && !listened && !evidence.wrong_tdc_suspected && evidence.contradictions.empty() &&
         out.seals_well < 1.0 - worth_saying)
         out.reasons.push_back(say(air ? "odds.not_listened" : "odds.no_air", number));
+    // A clearance that there is no range to hold against is as good as none.
     const auto recorded = [&](ValveSide side) {
-        return std::ranges::any_of(standing(visit.clearances, number),
-                                   [&](const Clearance* one) { return one->side == side; });
+        const auto& valves = dossier.engine.valves;
+        const bool judged = side == ValveSide::intake ? valves.intake_clearance.has_value()
+                                                      : valves.exhaust_clearance.has_value();
+        return std::ranges::any_of(standing(visit.clearances, number), [&](const Clearance* one) {
+            const auto& now = one->left ? one->left : one->found;
+            return one->side == side && now && (judged || now->si() <= 0.0);
+        });
     };
     for (const PathOdds& path : out.paths)
         if (findings::is_valve(path.path) && path.main >= worth_saying &&
@@ -44,7 +51,7 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const CylinderEvide
                     say("odds.depends_on_assumptions", number,
                         other.main ? findings::word_of(*other.main) : findings::Word{"outcome:seals_well"}));
     const PathOdds* rings = out.path(findings::Path::rings);
-    if (rings && rings->main >= worth_saying && !out.expected_after.empty())
+    if (rings && worth_repairing(*rings, reference) && !out.expected_after.empty())
         out.reasons.push_back(say("odds.fresh_hone", number));
     if (!enough_draws(out)) out.reasons.push_back(say("odds.unsure_numbers", number));
 }
@@ -123,7 +130,7 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
             cylinder.contradictions.push_back(std::move(misfit));
         cylinder.reasons = from.reasons;
         cylinder.expected_after = after_repairs(model, *draws, c, diesel, random);
-        add_reasons(dossier, visit, from, cylinder);
+        add_reasons(dossier, visit, reference, from, cylinder);
         cylinder.unsure =
             !enough_draws(cylinder) || !cylinder.contradictions.empty() || from.wrong_tdc_suspected;
         out.least_effective_samples = std::min(out.least_effective_samples, cylinder.effective_samples);

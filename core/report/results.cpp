@@ -128,7 +128,7 @@ Cell leak_down_cell(const findings::LeakDown& test) {
 }
 
 Cell wet_cell(const findings::Wet& test) {
-    Cell cell{{{test.reading.final.figure}}, judged(test.state)};
+    Cell cell{{{test.reading.final.figure}}, std::nullopt};
     if (test.rise) cell.lines.push_back({Label::rise, test.rise->figure});
     if (test.volume_rise)
         cell.lines.push_back(
@@ -220,8 +220,7 @@ Section in_short(const Dossier& dossier, const Visit& visit, const Findings& fou
     add_block(section, leak_down_bores(engine, found),
               any(found, [](const auto& cylinder) { return cylinder.leak_down.has_value(); }));
     add_block(section,
-              cranking_bores(Label::wet_test, engine, found, wet,
-                             [](const auto& cylinder) { return cylinder.wet->state; }),
+              cranking_bores(Label::wet_test, engine, found, wet, [](const auto&) { return State::none; }),
               any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); }));
     Verdicts verdicts;
     for (const CylinderFindings& cylinder : found.cylinders)

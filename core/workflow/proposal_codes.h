@@ -14,6 +14,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"propose.adjust_clearance", "w"},  // likewise
     {"propose.test_adjusted", "w"},
     {"propose.run_it", ""},
+    {"propose.repeat_open", ""},
     {"propose.soak", ""},
     {"propose.stake", "w"},
     {"propose.head_bolts", ""},

@@ -37,9 +37,15 @@ bool is_joint(Path path) {
 class Proposals {
 public:
     Proposals(const findings::Case& at, const findings::Findings& found, const odds::WhereItLeaks* leaks)
-        : at_(at), found_(found), leaks_(leaks) {}
+        : at_(at),
+          found_(found),
+          leaks_(leaks),
+          throttle_shut_(findings::throttle_closed(at.visit.session, at.engine)) {}
 
     std::vector<Proposal> take() {
+        for (const findings::NextStep& step : found_.next)
+            if (step.reason.code == "next.repeat_open" || step.reason.code == "next.repeat_open_warm")
+                quick(std::nullopt, say("propose.repeat_open"), step.reason, {});
         if (found_.headline.code == "engine.low_but_seals")
             quick(std::nullopt, say("propose.low_but_seals"), found_.headline, {});
         for (const CylinderFindings& cylinder : found_.cylinders)
@@ -81,6 +87,8 @@ private:
     /// The parts of a cylinder that may well be at fault; none while something stands before a verdict.
     [[nodiscard]] std::vector<Suspect> suspects(const CylinderFindings& cylinder) const {
         if (findings::asks(cylinder, "question.tdc")) return {};
+        // Parts are not taken out by readings that a shut throttle lowered.
+        if (throttle_shut_ && !cylinder.leak_down) return {};
         const auto* odds = leaks_ ? leaks_->cylinder(cylinder.number) : nullptr;
         std::vector<Suspect> out;
         if (odds && odds::has_verdict(*odds)) {
@@ -129,6 +137,7 @@ private:
         const auto word = findings::word_of(suspect.path);
         switch (findings::clearance_need(at_, cylinder, suspect.path)) {
             case ClearanceNeed::record:
+            case ClearanceNeed::wanted:
                 quick(cylinder.number, say("propose.check_clearance", word), suspect.reason, {});
                 return true;
             case ClearanceNeed::adjust:
@@ -201,6 +210,7 @@ private:
     const findings::Case& at_;
     const findings::Findings& found_;
     const odds::WhereItLeaks* leaks_;
+    bool throttle_shut_;
     bool proposed_run_ = false;
     std::vector<std::pair<int, Suspect>> joints_;
     std::vector<Proposal> out_;

@@ -43,7 +43,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "heard "
         "are left out of the odds."),
     SAY("odds.clearance_first",
-        "Cylinder %1: the clearance of %2 is not recorded. No strip-down for it before that: a valve without "
+        "Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a "
+        "valve without "
         "clearance looks burnt."),
     SAY("odds.not_listened",
         "Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about "
@@ -66,7 +67,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.depends_on_assumptions",
         "Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2."),
     SAY("odds.fresh_hone",
-        "Cylinder %1: new rings in a fresh hone read low until they have run in. Don't compare before that."),
+        "If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don't compare "
+        "before that."),
     SAY("odds.companion",
         "Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A "
         "leaking "

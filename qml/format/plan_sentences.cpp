@@ -19,6 +19,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.adjust_clearance", "Adjust the clearance of %1, then test again."),
     SAY("propose.test_adjusted", "The clearance of %1 was put right: test again."),
     SAY("propose.run_it", "Run it until it is warm, then test again."),
+    SAY("propose.repeat_open", "Repeat the dry test warm, with the throttle held wide open."),
     SAY("propose.soak", "Leave penetrating oil in the bore overnight, run it, then test again."),
     SAY("propose.stake", "Stake %1 lightly on its seat, then test again."),
     SAY("propose.head_bolts", "Check the head bolts by the engine's manual, then test again."),

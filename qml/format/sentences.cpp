@@ -25,6 +25,20 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders."),
     SAY("cylinder.reads_borderline", "Cylinder %1 reads %2: borderline."),
     SAY("cylinder.reads_low", "Cylinder %1 reads %2: too low. A leak-down test shows where it leaks."),
+    SAY("cylinder.below_limit",
+        "Cylinder %1 reads %2: below the factory limit of %3. A leak-down test shows where it leaks."),
+    SAY("cylinder.below_limit_points_at",
+        "Cylinder %1 reads %2: below the factory limit of %3, and the signs point at %4."),
+    SAY("cylinder.far_below_usual",
+        "Cylinder %1 reads %2: far below what makers ask of such an engine. A leak-down test shows where it "
+        "leaks."),
+    SAY("cylinder.shut_in_range", "Cylinder %1 reads %2 with the throttle shut: in range all the same."),
+    SAY("cylinder.shut_low",
+        "Cylinder %1 reads %2 with the throttle shut: too low even so. Repeat with the throttle wide open to "
+        "be sure."),
+    SAY("cylinder.shut_no_verdict",
+        "Cylinder %1 reads %2 with the throttle shut, which lowers it: no verdict before it is repeated with "
+        "the throttle wide open."),
     SAY("cylinder.low_points_at", "Cylinder %1 reads %2: too low, and the signs point at %3."),
     SAY("cylinder.low_adjust_first",
         "Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again."),
@@ -63,6 +77,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "With the decompressor at work the readings only compare cylinders. A leak-down test tells how each "
         "one "
         "seals."),
+    SAY("engine.throttle_shut",
+        "The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, "
+        "warm, before any verdict."),
     SAY("engine.fault", "Fault at %1."),
     SAY("engine.borderline", "Borderline: %1. No fault."),
     SAY("engine.not_all_measured", "%1 of %2 cylinders measured, no fault so far."),
@@ -94,6 +111,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.above_high", "%1 is above the normal range, which ends at %2."),
     SAY("why.below_typical",
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
+    SAY("why.far_below_typical",
+        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far "
+        "below "
+        "that."),
     SAY("why.within_typical",
         "No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that."),
     SAY("why.within_expected", "No factory figure; the model expects %2 to %3, and %1 is within that."),
@@ -130,16 +151,28 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
     SAY("leak.bands",
         "Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault."),
-    SAY("leak.spread_holds", "The cylinders' leakages lie %1 apart; %2 is allowed (%3)."),
+    SAY("leak.spread_holds",
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 "
+        "is "
+        "allowed (%8)."),
     SAY("leak.spread_borderline",
-        "The cylinders' leakages lie %1 apart: above %2 look again, above %3 it is a fault (%4)."),
-    SAY("leak.spread_fails", "Cylinder %4 leaks most, cylinder %5 least: %1 apart; %2 is allowed (%3)."),
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; "
+        "above "
+        "%7 look again, above %8 it is a fault (%9)."),
+    SAY("leak.spread_fails",
+        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, "
+        "more "
+        "than the %7 allowed (%8)."),
     SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
     SAY("why.leak_close_to_band",
         "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
 
     SAY("spread.ratio_holds", "The lowest cylinder has %1 of the highest; at least %2 is asked (%3)."),
     SAY("spread.ratio_fails", "Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4)."),
+    SAY("spread.ratio_look_again",
+        "Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself "
+        "it "
+        "calls for another look, never a fault (%4)."),
     SAY("spread.ratio_under", "Below %2: %1 (%3)."),
     SAY("spread.average_holds", "No cylinder lies %1 below the average of %2 (%3)."),
     SAY("spread.average_fails", "%2 or more below the average of %3: %1 (%4)."),
@@ -204,6 +237,19 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and "
         "intake, "
         "both valves open? Turn the crank one full turn and test again."),
+    SAY("question.very_low_first",
+        "Cylinder %1 held %2, and %3 when it was tested again. Both can't be right: %2 looks like the wrong "
+        "TDC and is not counted. If %3 was the wrong one, delete it or test again."),
+    SAY("question.very_low_last",
+        "Cylinder %1 held %3, and then only %2. Both can't be right: %2 looks like the wrong TDC and is not "
+        "counted until it is settled. Turn the crank one full turn and test again; delete the wrong one."),
+    SAY("question.clearance_wanted",
+        "Is %3 enough for %2 of cylinder %1? The engine's manual says. Put the wanted range on the engine "
+        "card, "
+        "under the valves: no verdict on a valve before it is known."),
+    SAY("question.earlier_fault",
+        "At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this "
+        "visit reads does not take that back."),
     SAY("question.clearance",
         "The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is."),
     SAY("question.decompressor",
@@ -226,6 +272,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "its valves are shut: turn %2 away from overlap or look at its rockers."),
     SAY("clearance.none", "Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first."),
     SAY("clearance.too_small", "Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first."),
+    SAY("clearance.no_range",
+        "Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the "
+        "engine's manual on the engine card, under the valves."),
     SAY("clearance.too_large",
         "Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats."),
     SAY("clearance.adjusted",
@@ -296,11 +345,39 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
         "Check the valve clearances of cylinder %1: a valve without clearance looks burnt."),
+    SAY("next.clearance_wanted",
+        "Look up the clearance wanted for cylinder %1 in the engine's manual and put it on the engine card: "
+        "what was found can't be judged without it."),
     SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
     SAY("next.retest_adjusted", "The clearance of cylinder %1 was put right: test it again."),
     SAY("next.turn_once",
         "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
     SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
+    SAY("next.repeat_open",
+        "Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which "
+        "lowers every reading."),
+    SAY("next.repeat_open_warm",
+        "Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and "
+        "shut "
+        "lower every reading."),
+    SAY("next.repeat_warm",
+        "If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading."),
+    SAY("next.earlier_leak",
+        "Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test."),
+    SAY("next.earlier_leak_down",
+        "An earlier visit asked for a leak-down test of cylinder %1; it was not done since."),
+    SAY("next.earlier_listen",
+        "An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on."),
+    SAY("next.earlier_turn_once",
+        "An earlier visit left open whether cylinder %1 stood at the right TDC: test it again."),
+    SAY("next.earlier_clearances",
+        "An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since."),
+    SAY("next.earlier_adjust",
+        "An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since."),
+    SAY("next.earlier_request",
+        "Somebody asked for this test at an earlier visit, and it is still to do: %1."),
+    SAY("next.earlier_request_of",
+        "Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2."),
     SAY("next.tester_check", "Check \"%1\" first: %2."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
     SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),
@@ -310,6 +387,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.nothing", "Nothing outstanding."),
 
     SAY("pad.negative", "Below zero? Look at the needle at rest."),
+    SAY("pad.zero",
+        "Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?"),
+    SAY("pad.wet_below_dry",
+        "Wet %1, but dry %2: oil can't lower a reading. Test again, or look for a slip of the finger."),
     SAY("pad.over_scale", "%1 is over the gauge's scale of %2. Is the decimal point right?"),
     SAY("pad.held_over_set", "Held %1 is over the set %2. Were the two swapped?"),
     SAY("pad.no_set", "Type the set pressure too: leakage needs both."),

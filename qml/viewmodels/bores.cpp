@@ -57,8 +57,7 @@ State state_of(const CylinderFindings* cylinder, std::optional<TestKind> test) {
             return cylinder->dry ? cylinder->dry->state : State::none;
         case TestKind::leak_down:
             return cylinder->leak_down ? cylinder->leak_down->state : State::none;
-        case TestKind::wet:
-            return cylinder->wet ? cylinder->wet->state : State::none;
+        case TestKind::wet:  // has none
         case TestKind::crankcase:
             break;
     }

@@ -78,7 +78,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
             lines << line({}, format().text(dry->without_hose->figure),
                           tr("had nothing lain before the check valve"), {dry->without_hose->from});
         for (const auto& why : dry->why)
-            if (dry->state == State::none || why.message.code == "why.above_expected" || is_put_right(why))
+            if (dry->state != State::good || why.message.code == "why.above_expected" || is_put_right(why))
                 lines << remark(why, {});
     }
     if (const auto& air = cylinder.leak_down) {
@@ -103,10 +103,10 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
         if (air->bands_say) lines << remark(*air->bands_say, {});
     }
     if (const auto& wet = cylinder.wet) {
-        lines << line(state_key(wet->reading.state), format().text(wet->reading.final.figure), tr("wet test"),
+        lines << line({}, format().text(wet->reading.final.figure), tr("wet test"),
                       {wet->reading.final.from});
         if (wet->rise)
-            lines << line(state_key(wet->state), format().text(wet->rise->figure), tr("over the dry reading"),
+            lines << line({}, format().text(wet->rise->figure), tr("over the dry reading"),
                           {wet->rise->from});
         if (wet->volume_rise)
             lines << line({}, range(wet->volume_rise->low, wet->volume_rise->high, format()),

@@ -87,9 +87,15 @@ void SessionBacked::think() {
     // The dossier is copied: the page may read it again while this one is thought about. The thinker ends
     // before the page does, so posting to the page is safe; a posted event dies with it.
     thinker_->ask<findings::Findings>(
-        [dossier = dossier_, &reference = reference(), &models = models_](const std::stop_token&) {
+        [dossier = dossier_, &desk = app_->desk(), &reference = reference(),
+         &models = models_](const std::stop_token&) mutable {
             findings::FindingsOptions options;
             options.models = &models;
+            // What earlier visits left open counts too.
+            if (auto history = desk.dossier(dossier.engine.id))
+                for (Visit& other : history->visits)
+                    if (other.session.id != dossier.visits.front().session.id)
+                        dossier.visits.push_back(std::move(other));
             return findings::find(dossier, dossier.visits.front(), reference, options);
         },
         [this](findings::Findings found) {

@@ -149,6 +149,8 @@ QVariantMap SessionModel::testTile(TestKind test) const {
             if (!figure.isEmpty())
                 figures << (measured < total ? tr("%1: %2").arg(cylinder.number).arg(figure) : figure);
         }
+    // What was not measured can't be in range.
+    if (measured < total && worst == State::good) worst = State::none;
     QString text;
     if (measured == 0) {
         if (test == TestKind::wet)

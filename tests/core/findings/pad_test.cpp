@@ -82,7 +82,7 @@ TEST(Pad, ADecimalSlipAgainstTheOtherCylindersIsAskedAbout) {
     entry.final = Bench::pressure("6.1", "bar");
     EXPECT_TRUE(bench.judge(entry).questions.empty()) << "a low cylinder is what the test is for";
     entry.final = Bench::pressure("0", "bar");
-    EXPECT_TRUE(bench.judge(entry).questions.empty()) << "a dead cylinder is no slip";
+    EXPECT_FALSE(says(bench.judge(entry).questions, "pad.slip_low")) << "a dead cylinder is no slip";
 }
 
 TEST(Pad, FirstPuffOverFinalIsAskedAbout) {

@@ -131,6 +131,31 @@ TEST(Verdict, TheMostTellingOfSeveralTestsComesFirst) {
     EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().action, Action::wet);
 }
 
+TEST(Verdict, WhatWouldSettleItIsAskedOfTheSuspectedNotOfTheHealthy) {
+    using findings::Action;
+    WhereItLeaks leaks;
+    leaks.cylinders.resize(3);
+    for (int i = 0; i < 3; ++i) {
+        leaks.cylinders[static_cast<std::size_t>(i)].number = i + 1;
+        leaks.cylinders[static_cast<std::size_t>(i)].measured = i < 2;
+    }
+    leaks.next_tests = {{Action::leak_down, 1, 0.9}, {Action::listen, 2, 0.6}, {Action::leak_down, 3, 0.3}};
+    const auto cylinders = [&] {
+        std::vector<int> out;
+        for (const NextTest& test : settling_tests(leaks))
+            out.push_back(test.cylinder);
+        return out;
+    };
+    // Nobody is suspected: as telling as they are.
+    EXPECT_EQ(cylinders(), (std::vector<int>{1, 2, 3}));
+    leaks.cylinders[1].main = Path::exhaust;
+    EXPECT_EQ(cylinders(), (std::vector<int>{2, 3}));
+    // A cylinder whose numbers did not settle is not healthy either.
+    leaks.cylinders[1].main.reset();
+    leaks.cylinders[1].unsure = true;
+    EXPECT_EQ(cylinders(), (std::vector<int>{2, 3}));
+}
+
 TEST(Verdict, SaysWhyTheRulesOfThumbDiffer) {
     const auto cylinder = odds_of(0.05, 0.9);
     findings::CylinderFindings rules;
