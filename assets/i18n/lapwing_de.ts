@@ -16567,6 +16567,10 @@
         <source>Cylinder %1: %2</source>
         <translation>Zylinder %1: %2</translation>
     </message>
+    <message>
+        <source>Another cause: %1</source>
+        <translation>Andere Ursache: %1</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::NeedleModel</name>

@@ -69,18 +69,23 @@ QVariantList MyCallModel::causes() const {
 
 QVariantList MyCallModel::committed() const {
     QVariantList list;
+    add(NoteKind::my_call, list);
+    if (!list.isEmpty()) add(NoteKind::other_cause, list);
+    return list;
+}
+
+void MyCallModel::add(NoteKind kind, QVariantList& list) const {
     for (const auto& note : visit().notes) {
-        if (note.kind != NoteKind::my_call || !note.cause) continue;
+        if (note.kind != kind || !note.cause) continue;
         const QString what = format().name(*note.cause);
-        const QString call =
-            note.tie.cylinder ? tr("Cylinder %1: %2").arg(*note.tie.cylinder).arg(what) : what;
+        QString call = note.tie.cylinder ? tr("Cylinder %1: %2").arg(*note.tie.cylinder).arg(what) : what;
+        if (kind == NoteKind::other_cause) call = tr("Another cause: %1").arg(call);
         QStringList detail;
         if (!note.text.empty()) detail << QString::fromStdString(note.text);
         if (!note.author.empty()) detail << QString::fromStdString(note.author);
         detail << format().shortDateTime(note.at);
         list << QVariantMap{{"text", call}, {"detail", detail.join(QStringLiteral(" · "))}};
     }
-    return list;
 }
 
 void MyCallModel::refresh() {

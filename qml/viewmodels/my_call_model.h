@@ -31,7 +31,8 @@ public:
     [[nodiscard]] bool complete() const;           ///< every measured cylinder has its call
     [[nodiscard]] QVariantList cylinders() const;  ///< {number, cause, text} of those that were measured
     [[nodiscard]] QVariantList causes() const;     ///< {value, text}
-    /// {text, detail} of calls that are committed, whoever's they are.
+    /// {text, detail} of calls that are committed, whoever's they are; after them the other causes that were
+    /// named since, so that both stand side by side.
     [[nodiscard]] QVariantList committed() const;
 
     Q_INVOKABLE void choose(int cylinder, const QString& cause);
@@ -50,6 +51,7 @@ private:
         QString cause, text;
     };
     [[nodiscard]] std::vector<int> measured() const;
+    void add(NoteKind kind, QVariantList& list) const;
     void keep();
 
     QMap<int, Call> calls_;

@@ -252,6 +252,15 @@ private slots:
         shop.settle();
         QCOMPARE(again.committed().size(), 1);
         QVERIFY(shop.told.last().contains(QStringLiteral("stands as it was committed")));
+
+        // Another cause that is named since stands beside it.
+        auto other = thing(mentor, QStringLiteral("finding_2"));
+        other.insert(QVariantMap{{"kind", "other cause"}, {"cause", "intake"}});
+        mentor.keepNote(other, false);
+        shop.settle();
+        QCOMPARE(again.committed().size(), 2);
+        QVERIFY(again.committed()[1].toMap()["text"].toString().startsWith(
+            QStringLiteral("Another cause: Cylinder 2: ")));
     }
 
     void nobody_is_held_up_by_a_call() {
