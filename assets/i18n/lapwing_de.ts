@@ -6356,17 +6356,17 @@
     <message>
         <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
         <extracomment>next.repeat_open</extracomment>
-        <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigener Termin: Sie war geschlossen, das senkt jeden Messwert.</translation>
+        <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Sie war geschlossen, das senkt jeden Messwert.</translation>
     </message>
     <message>
         <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
         <extracomment>next.repeat_open_warm</extracomment>
-        <translation>Die Trockenprüfung warm und mit ganz offen gehaltener Drosselklappe wiederholen, als eigener Termin: Kalt und geschlossen senken jeden Messwert.</translation>
+        <translation>Die Trockenprüfung warm und mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Kalt und geschlossen senken jeden Messwert.</translation>
     </message>
     <message>
         <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
         <extracomment>next.repeat_warm</extracomment>
-        <translation>Wenn der Motor läuft, die Trockenprüfung warm wiederholen, als eigener Termin: Kälte senkt jeden Messwert.</translation>
+        <translation>Wenn der Motor läuft, die Trockenprüfung warm wiederholen, als eigene Sitzung: Kälte senkt jeden Messwert.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>

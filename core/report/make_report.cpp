@@ -46,7 +46,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              plan(visit),
              worth_doing_next(steps),
              cautions(steps, reference),
-             where_it_leaks(found, options.leaks, reference),
+             where_it_leaks(found, options.leaks, reference, options.appendix),
              remarks(Label::weakened, found, nullptr, found.weakened_by),
              limits(engine, found),
              readings(engine, found),
@@ -56,7 +56,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              earlier_visits(dossier, visit, found, reference),
              opinions(visit),
              noted(visit),
-             why(found),
+             why(found, options.appendix),
              remarks(Label::contradictions, found, &findings::CylinderFindings::contradictions,
                      found.contradictions),
              clearances(engine, visit),
@@ -66,8 +66,8 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              not_done(engine, session, reference),
              engine_data(engine),
              uncertainty(found),
-             worked(found),
-             sources(found, reference)})
+             options.appendix ? worked(found) : Section{Label::worked, {}},
+             options.appendix ? sources(found, reference) : Section{Label::sources, {}}})
         if (!section.blocks.empty()) report.sections.push_back(std::move(section));
     return report;
 }

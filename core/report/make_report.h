@@ -15,6 +15,9 @@ struct Options {
     Timestamp made_at;
     /// The odds of `visit`; null leaves the section out.
     const odds::WhereItLeaks* leaks = nullptr;
+    /// What a mentor checks and no owner can use: formulas worked through, sources, rules made for other
+    /// engines, and what the odds can be worked out again from.
+    bool appendix = false;
 };
 
 /// The report of one visit of the dossier. Sections that would have nothing to say are left out. Earlier

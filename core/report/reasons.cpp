@@ -134,9 +134,15 @@ std::optional<findings::Message> source_message(const findings::Basis& basis) {
     return findings::Message{"source.published", {basis.source}};
 }
 
+/// Not a rule that was made for other engines and gives no state here; what the gauge can't tell apart is
+/// none.
+bool serves_owner(const findings::RuleVerdict& rule) {
+    return rule.gives != findings::State::none || rule.rule == "within-gauge";
+}
+
 }  // namespace
 
-Section why(const Findings& found) {
+Section why(const Findings& found, bool appendix) {
     Sentences of_cylinders;
     for (const CylinderFindings& cylinder : found.cylinders) {
         if (cylinder.dry) add_remarks(of_cylinders, cylinder.dry->why, cylinder.number);
@@ -159,7 +165,8 @@ Section why(const Findings& found) {
         if (!said(expected.message)) spread.sentences.push_back(plain(expected.message));
     for (const auto* rules : {&found.spread, &found.leak_spread})
         for (const findings::RuleVerdict& rule : *rules)
-            if (!said(rule.remark.message)) spread.sentences.push_back(plain(rule.remark.message));
+            if (!said(rule.remark.message) && (appendix || serves_owner(rule)))
+                spread.sentences.push_back(plain(rule.remark.message));
     Section section{Label::why, {}};
     add_block(section, of_cylinders, !of_cylinders.sentences.empty());
     add_block(section, spread, !spread.sentences.empty());
@@ -257,8 +264,8 @@ Section work_done(const Dossier& dossier, const Visit& visit) {
 Section uncertainty(const Findings& found) {
     const Sentences sentences{
         {plain(Label::how_interval), plain(Label::how_shared), plain(Label::how_states)}, true};
-    return {Label::uncertainty,
-            found.state == findings::State::none ? std::vector<Block>{} : std::vector<Block>{sentences}};
+    return {Label::uncertainty, found.headline.code == "engine.not_measured" ? std::vector<Block>{}
+                                                                             : std::vector<Block>{sentences}};
 }
 
 Section worked(const Findings& found) {

@@ -32,11 +32,13 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const finding
                        const findings::Reference& reference);
 
 // where_it_leaks.cpp
+/// @param appendix with what it can be worked out again from
 Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks* leaks,
-                       const findings::Reference& reference);
+                       const findings::Reference& reference, bool appendix);
 
 // reasons.cpp: what follows from it
-Section why(const findings::Findings& found);
+/// @param appendix with rules that were made for other engines and decide nothing here
+Section why(const findings::Findings& found, bool appendix);
 Section remarks(Label heading, const findings::Findings& found,
                 std::vector<findings::Remark> findings::CylinderFindings::*of_cylinder,
                 const std::vector<findings::Remark>& of_engine);

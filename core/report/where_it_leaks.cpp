@@ -57,7 +57,7 @@ void add_repairs(Facts& to, const odds::CylinderOdds& odds, const findings::Refe
 }  // namespace
 
 Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks* leaks,
-                       const findings::Reference& reference) {
+                       const findings::Reference& reference, bool appendix) {
     Section section{Label::where_it_leaks, {}};
     if (!leaks) return section;
     Sentences without_bar;
@@ -84,6 +84,7 @@ Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks
         about.sentences.push_back({reason, std::nullopt, std::nullopt});
     about.sentences.push_back({Label::how_odds, std::nullopt, std::nullopt});
     section.blocks.emplace_back(std::move(about));
+    if (!appendix) return section;
     Facts versions;
     add(versions, Label::assumptions_version,
         {leaks->assumptions_version, OwnWords{odds::sum_of(odds::built_in_data())}});

@@ -86,7 +86,8 @@ private:
 
     /// The parts of a cylinder that may well be at fault; none while something stands before a verdict.
     [[nodiscard]] std::vector<Suspect> suspects(const CylinderFindings& cylinder) const {
-        if (findings::asks(cylinder, "question.tdc")) return {};
+        if (findings::asks(cylinder, "question.tdc") || findings::asks(cylinder, "question.very_low_last"))
+            return {};
         // Parts are not taken out by readings that a shut throttle lowered.
         if (throttle_shut_ && !cylinder.leak_down) return {};
         const auto* odds = leaks_ ? leaks_->cylinder(cylinder.number) : nullptr;

@@ -25,6 +25,7 @@ Outcome run(Arguments& arguments) {
     report::Options options;
     options.owner_contact = arguments.has("--owner-contact");
     options.made_at = SystemClock{}.now();
+    options.appendix = arguments.has("--appendix");
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference);
     if (leaks) options.leaks = &*leaks;
     const auto report = report::make_report(*dossier, visit, findings::find(*dossier, visit, *reference),
@@ -57,6 +58,7 @@ Verb report_verb() {
         {{"-o", "OUT.pdf", "where to", true},
          visit_option,
          {"--owner-contact", "", "put the owner's contact in, if the file has it"},
+         {"--appendix", "", "with formulas, sources and other engines' rules, for a mentor"},
          {"--letter", "", "US letter paper instead of A4"}},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.",
         run};

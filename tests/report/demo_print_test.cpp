@@ -61,6 +61,7 @@ protected:
         if (!reference) throw std::runtime_error(reference.error().english);
         report::Options options;
         options.made_at = visit.session.opened_at;
+        options.appendix = true;  // the longest that there is
         const auto leaks = odds::where_it_leaks(dossier, visit, *reference);
         if (!leaks) throw std::runtime_error(leaks.error().english);
         options.leaks = &*leaks;

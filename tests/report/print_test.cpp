@@ -52,6 +52,7 @@ TEST(Pdf, ShowsWhereItLeaksWithItsRangesAndWhatItRestsOn) {
     const auto leaks = sample::odds_of_orchard();
     report::Options options;
     options.leaks = &leaks;
+    options.appendix = true;
     const Paper paper(sample::orchard().report(options));
     expect_nothing_overlaps_or_leaves_the_page(paper, a4);
     const QString words = paper.words();
@@ -122,6 +123,7 @@ TEST_P(EveryEngine, FitsWithItsOdds) {
     const auto leaks = sample::odds_of_row(GetParam());
     report::Options options;
     options.leaks = &leaks;
+    options.appendix = true;
     expect_nothing_overlaps_or_leaves_the_page(Paper(sample::row_of(GetParam()).report(options)), a4);
 }
 

@@ -291,6 +291,33 @@ TEST(Report, EveryTableIsFilled) {
     }
 }
 
+TEST(Report, SparesAnOwnerWhatOnlyAMentorChecks) {
+    const auto leaks = sample::odds_of_orchard();
+    Options options{true, false, sample::day("2026-03-15"), &leaks};
+    const Report owner = sample::orchard().report(options);
+    EXPECT_FALSE(section(owner, Label::worked));
+    EXPECT_FALSE(section(owner, Label::sources));
+    const auto words_of = [](const Report& report) {
+        std::vector<std::string> said;
+        for (const Section& one : report.sections)
+            for (const Sentences* sentences : blocks<Sentences>(one))
+                for (const Sentence& sentence : sentences->sentences)
+                    if (const auto* message = std::get_if<findings::Message>(&sentence.text))
+                        for (const findings::Arg& arg : message->args)
+                            if (const auto* text = std::get_if<std::string>(&arg)) said.push_back(*text);
+        return said;
+    };
+    const auto names_army = testing::Contains(testing::HasSubstr("Army TM 1-1500"));
+    EXPECT_THAT(words_of(owner), testing::Not(names_army));
+    for (const Facts* facts : blocks<Facts>(*section(owner, Label::where_it_leaks)))
+        for (const Fact& fact : facts->facts)
+            EXPECT_NE(std::get<Label>(fact.name), Label::seed);
+    options.appendix = true;
+    const Report mentor = sample::orchard().report(options);
+    EXPECT_TRUE(section(mentor, Label::worked));
+    EXPECT_THAT(words_of(mentor), names_army);
+}
+
 TEST(Report, WorksEachKindOfNumberThroughOnce) {
     const Report report = sample::row_of(6).report();
     std::vector<std::string> titles;

@@ -147,7 +147,8 @@ public:
     }
 
     /// The report of the newest visit.
-    [[nodiscard]] Report report(const Options& options = {true, false, day("2026-03-15")}) const {
+    [[nodiscard]] Report report(const Options& options = {true, false, day("2026-03-15"), nullptr,
+                                                          true}) const {
         const findings::Reference reference = *findings::built_in_reference();
         const Visit& newest = dossier.visits.back();
         return make_report(dossier, newest, findings::find(dossier, newest, reference), reference, options);

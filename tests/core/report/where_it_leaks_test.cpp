@@ -22,6 +22,7 @@ Report report_with(const odds::WhereItLeaks* leaks) {
     const auto reference = findings::built_in_reference().value();
     const Visit& visit = shop.dossier.visits.back();
     Options options;
+    options.appendix = true;
     options.leaks = leaks;
     return make_report(shop.dossier, visit, findings::find(shop.dossier, visit, reference), reference,
                        options);

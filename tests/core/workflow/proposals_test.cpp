@@ -80,6 +80,24 @@ TEST(Proposals, NoStripDownForAValveBeforeItsClearanceIsRecorded) {
     EXPECT_FALSE(proposals[1].expected);
 }
 
+TEST(Proposals, AClearanceThatNothingIsHeldAgainstIsCheckedFirst) {
+    Proposed bench;
+    bench.at_fault(Path::exhaust);
+    bench.clearance(2, ValveSide::exhaust, "0.02");
+    EXPECT_EQ(work(bench.propose()), Work{"propose.check_clearance"});
+}
+
+TEST(Proposals, ReadingsOfAShutThrottleAreRepeatedBeforePartsComeOff) {
+    Proposed bench;
+    bench.at_fault(Path::rings);
+    bench.session().conditions.throttle = Throttle::closed;
+    EXPECT_EQ(work(bench.propose()).front(), "propose.repeat_open");
+    // What air said of the cylinder stands.
+    EXPECT_EQ(work(bench.propose()).back(), "propose.rings");
+    std::erase_if(bench.visit().readings, [](const Reading& one) { return one.test == TestKind::leak_down; });
+    EXPECT_EQ(work(bench.propose()), Work{"propose.repeat_open"});
+}
+
 TEST(Proposals, WhatWasTriedIsNotProposedAgain) {
     Proposed bench;
     bench.at_fault(Path::exhaust);
