@@ -148,7 +148,9 @@ void PublishedVerdictsTest::on_screen_and_on_paper() {
     DO(!report.isEmpty());
     const QString printed = plain(text_of_pdf(report));
     QVERIFY2(!printed.isEmpty(), "pdftotext (poppler-utils) reads nothing in the report");
-    for (const auto& line : set["lines"].toArray())
+    // Rules made for other engines that decide nothing here are spared an owner.
+    const auto in_print = set["mentor_only"].toBool() ? QJsonArray() : set["lines"].toArray();
+    for (const auto& line : in_print)
         QVERIFY2(sentence(line.toArray()).match(printed).hasMatch(),
                  qPrintable(sentence(line.toArray()).pattern() + "\nnot in print:\n" + printed));
     for (const auto& percent : leakage)

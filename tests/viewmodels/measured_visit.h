@@ -17,6 +17,10 @@ struct MeasuredVisit {
         card.stroke = {TypedLength::make("70.0", units::mm).value(), Origin::manual, {}};
         card.compression_ratio = {TypedRatio::make("9.0", units::one).value(), Origin::manual, {}};
         card.limits.lowest = bar("8.0");
+        card.valves.exhaust_clearance = {
+            {TypedLength::make("0.15", units::mm).value(), TypedLength::make("0.25", units::mm).value()},
+            Origin::manual,
+            {}};
         shop.desk->run(workflow::save_engine(card));
         shop.settle();
         session = shop.open_session(card, "As found");
