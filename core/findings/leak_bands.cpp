@@ -52,7 +52,7 @@ Apart shown_apart(const Leaking& most, const Leaking& least, const std::vector<d
     const bool coarse = doubt >= 0.5 * whole && !crosses;
     const double step = coarse ? whole : tenth;
     const double up = rounded(most.leakage, step), down = rounded(least.leakage, step);
-    return {share(up), share(down), share(up - down, coarse ? std::optional(doubt) : std::nullopt)};
+    return {share(up), share(down), share(up - down, crosses ? std::nullopt : std::optional(doubt))};
 }
 
 /// Every cylinder's leakage on the tester that the band belongs to.

@@ -155,7 +155,7 @@ TEST(LeakSpread, WhatTheTesterIsOutByCancels) {
     bench.leak(2, "80", "72");
     const Findings found = bench.find();
     const auto& said = found.leak_spread.front().remark;
-    const auto* difference = std::get_if<Figure>(&said.message.args[0]);
+    const auto* difference = std::get_if<Figure>(&said.message.args[5]);
     ASSERT_TRUE(difference && difference->u95);
     const auto& one = found.cylinders[0].leak_down->bands.front();
     const auto& other = found.cylinders[1].leak_down->bands.front();
