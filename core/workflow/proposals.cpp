@@ -43,9 +43,6 @@ public:
           throttle_shut_(findings::throttle_closed(at.visit.session, at.engine)) {}
 
     std::vector<Proposal> take() {
-        for (const findings::NextStep& step : found_.next)
-            if (step.reason.code == "next.repeat_open" || step.reason.code == "next.repeat_open_warm")
-                quick(std::nullopt, say("propose.repeat_open"), step.reason, {});
         if (found_.headline.code == "engine.low_but_seals")
             quick(std::nullopt, say("propose.low_but_seals"), found_.headline, {});
         for (const CylinderFindings& cylinder : found_.cylinders)
@@ -58,6 +55,11 @@ public:
             if (cylinder.headline.code == "cylinder.wear")
                 out_.push_back({PlanOption::leave, cylinder.number, say("propose.watch"), cylinder.headline,
                                 say("left.wear"), std::nullopt});
+        // Before anything is done, or run, on the strength of readings that were lowered.
+        for (const findings::NextStep& step : found_.next)
+            if (step.reason.code == "next.repeat_open" || step.reason.code == "next.repeat_open_warm")
+                out_.insert(out_.begin(), {PlanOption::quick_fix, std::nullopt, say("propose.repeat_open"),
+                                           step.reason, std::nullopt, std::nullopt});
         const auto rank = [](const Proposal& one) {
             return one.option == PlanOption::quick_fix ? 0 : one.option == PlanOption::strip ? 1 : 2;
         };
