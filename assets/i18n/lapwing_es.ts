@@ -28,6 +28,21 @@
     </message>
 </context>
 <context>
+    <name>BackupKeys</name>
+    <message>
+        <source>Names of signatures in it</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Anyone who had this file could have put a name in. Tick those whose fingerprint you know; the others stay unknown keys.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 (%2) is called %3 here, and stays so.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>BackupPage</name>
     <message>
         <source>Backup</source>
@@ -9038,6 +9053,10 @@
         <translation>Guardar una copia</translation>
     </message>
     <message>
+        <source>Your own call is not made yet. The report holds the findings, in the session file too: once one is written, your call will say that it came after. The table of readings gives nothing away.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>What goes in</source>
         <translation>Lo que se incluye</translation>
     </message>
@@ -9197,6 +9216,72 @@
     </message>
 </context>
 <context>
+    <name>KnownKey</name>
+    <message>
+        <source>Name</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Known since %1</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Rename</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Forget</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
+    <name>KnownKeysPage</name>
+    <message>
+        <source>Known keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Your own fingerprint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>There is none yet: your key is made with the first session file that you hand over.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Read it out to who gets your session files, or send it another way than the file: only then does it tell them that a file is yours.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Copy</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>%1 is forgotten: what this key signs is from an unknown key again.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Undo</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>People</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Nobody is named yet. When a signed session file comes in you can say whose key it is.</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>A name is what you call the holder of a key. Give one only after you have compared the fingerprint with them.</source>
+        <translation type="unfinished"></translation>
+    </message>
+</context>
+<context>
     <name>LayoutCell</name>
     <message>
         <source>Cylinder %1</source>
@@ -9314,6 +9399,10 @@
     <message>
         <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
         <translation>¿Por dónde fuga, según la propia opinión? Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
+    </message>
+    <message>
+        <source>A report with the findings was written already. Your call will say that it came after.</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>Cylinder %1</source>
@@ -15053,6 +15142,14 @@
         <translation>Todo en un archivo, o de vuelta desde uno</translation>
     </message>
     <message>
+        <source>Known keys</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Whose session files you know by name, and your own fingerprint</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
         <source>Limits</source>
         <translation>Límites</translation>
     </message>
@@ -15168,6 +15265,10 @@
     <message>
         <source>fault</source>
         <translation>fallo</translation>
+    </message>
+    <message>
+        <source>measured, your own call first</source>
+        <translation type="unfinished"></translation>
     </message>
     <message>
         <source>not measured</source>
@@ -16571,6 +16672,10 @@
         <source>Another cause: %1</source>
         <translation>Otra causa: %1</translation>
     </message>
+    <message>
+        <source>(Called after a report with the findings was written.)</source>
+        <translation type="unfinished"></translation>
+    </message>
 </context>
 <context>
     <name>lapwing::NeedleModel</name>
@@ -16989,16 +17094,16 @@
         <translation>Sesión</translation>
     </message>
     <message>
+        <source>Findings</source>
+        <translation>Diagnóstico</translation>
+    </message>
+    <message>
         <source>Engine as a whole</source>
         <translation>El motor en conjunto</translation>
     </message>
     <message>
         <source>measured again later</source>
         <translation>medido de nuevo más tarde</translation>
-    </message>
-    <message>
-        <source>Findings</source>
-        <translation>Diagnóstico</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
@@ -17011,6 +17116,14 @@
     <message>
         <source>Clearance, %1</source>
         <translation>Juego, %1</translation>
+    </message>
+    <message>
+        <source>Contradiction</source>
+        <translation type="unfinished"></translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -17125,6 +17238,10 @@
     <message>
         <source>the owner says %1</source>
         <translation>el propietario dice %1</translation>
+    </message>
+    <message>
+        <source>Measure what you want to know, then make your own call.</source>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>

@@ -27,6 +27,7 @@ using Progress = std::function<bool(std::size_t done, std::size_t of)>;
 struct NamedKey {
     std::string public_key;
     std::string name;
+    std::optional<Timestamp> since = {};  ///< known where the backup was made
 
     bool operator==(const NamedKey&) const = default;
 };

@@ -73,7 +73,11 @@ Result<BackupRest> read_rest(const std::string& text, std::map<std::string, std:
     if (const auto keys = json.find("known_keys"); keys != json.end() && keys->is_array())
         for (const auto& one : *keys) {
             NamedKey key{text_in(one, "public_key"), text_in(one, "name")};
-            if (!fingerprint(key.public_key).empty() && !key.name.empty() && key.name.size() <= 500)
+            if (const auto since = parse_rfc3339(text_in(one, "since"))) key.since = *since;
+            // One key, one name: what is shown is what is taken.
+            const bool again = std::ranges::any_of(
+                rest.keys, [&](const NamedKey& other) { return other.public_key == key.public_key; });
+            if (!again && !fingerprint(key.public_key).empty() && !key.name.empty() && key.name.size() <= 500)
                 rest.keys.push_back(std::move(key));
         }
     return rest;

@@ -37,7 +37,7 @@ struct Planned {
 std::string rest_text(const BackupOrder& order, const std::vector<Planned>& plan) {
     nlohmann::ordered_json out;
     out["format"] = "lapwing-backup";
-    out["version"] = "1.1";
+    out["version"] = "1.2";
     out["made_at"] = to_rfc3339(order.at);
     out["engines"] = order.engines.size();
     out["contents"] = nlohmann::ordered_json::array();
@@ -47,8 +47,12 @@ std::string rest_text(const BackupOrder& order, const std::vector<Planned>& plan
     for (const auto& tester : order.rest.testers)
         out["testers"].push_back(nlohmann::ordered_json::parse(to_json(Record(tester))));
     out["known_keys"] = nlohmann::ordered_json::array();
-    for (const auto& key : order.rest.keys)
-        out["known_keys"].push_back({{"public_key", key.public_key}, {"name", key.name}});
+    for (const auto& key : order.rest.keys) {
+        auto& one = out["known_keys"].emplace_back();
+        one["public_key"] = key.public_key;
+        one["name"] = key.name;
+        if (key.since) one["since"] = to_rfc3339(*key.since);
+    }
     return out.dump(1) + '\n';
 }
 

@@ -223,7 +223,7 @@ Status Library::keep_drafts(std::span<const Draft> drafts) {
     });
 }
 
-Status Library::name_key(const std::string& public_key, const std::string& name) {
+Status Library::name_key(const std::string& public_key, const std::string& name, Timestamp since) {
     return guarded(*connection_, [&]() -> Status {
         if (auto sound = connection_->mend_journal(); !sound) return sound;
         SQLite::Transaction transaction(connection_->db(), SQLite::TransactionBehavior::IMMEDIATE);
@@ -231,9 +231,9 @@ Status Library::name_key(const std::string& public_key, const std::string& name)
             Query(*connection_, "DELETE FROM known_key WHERE public_key = ?").with(public_key).run();
         else
             Query(*connection_,
-                  "INSERT INTO known_key (public_key, name) VALUES (?, ?) ON CONFLICT (public_key) DO UPDATE "
-                  "SET name = excluded.name")
-                .with(public_key, name)
+                  "INSERT INTO known_key (public_key, name, since) VALUES (?, ?, ?) ON CONFLICT (public_key) "
+                  "DO UPDATE SET name = excluded.name")
+                .with(public_key, name, to_rfc3339(since))
                 .run();
         return connection_->commit(transaction);
     });

@@ -51,8 +51,9 @@ public:
     /// cut perhaps the last moment's drafts.
     Status keep_drafts(std::span<const Draft> drafts);
 
-    /// Gives the owner of a signing key a name; empty: forgets them. Not part of the journal.
-    Status name_key(const std::string& public_key, const std::string& name);
+    /// Gives the owner of a signing key a name; empty: forgets them. A key that is named already keeps since
+    /// when it is. Not part of the journal.
+    Status name_key(const std::string& public_key, const std::string& name, Timestamp since);
 
     /// Starts the daily backup if one is due and the library was last closed properly; else null.
     Result<std::unique_ptr<BackupJob>> start_due_backup();

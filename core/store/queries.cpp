@@ -353,10 +353,14 @@ Result<std::string> Queries::name_of_key(const std::string& public_key) const {
 
 Result<std::vector<Queries::NamedKey>> Queries::named_keys() const {
     return guarded(connection_, [&]() -> Result<std::vector<NamedKey>> {
-        Query query(connection_, "SELECT public_key, name FROM known_key ORDER BY name COLLATE NOCASE");
+        Query query(connection_,
+                    "SELECT public_key, name, since FROM known_key ORDER BY name COLLATE NOCASE, public_key");
         std::vector<NamedKey> all;
-        while (query.next())
-            all.push_back({query.text(0), query.text(1)});
+        while (query.next()) {
+            const auto since = parse_rfc3339(query.text(2));
+            all.push_back(
+                {query.text(0), query.text(1), since ? std::optional(*since) : std::optional<Timestamp>()});
+        }
         return all;
     });
 }

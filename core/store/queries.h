@@ -55,6 +55,7 @@ public:
     struct NamedKey {
         std::string public_key;
         std::string name;
+        std::optional<Timestamp> since;  ///< unknown of names given before this was noted
     };
     Result<std::vector<NamedKey>> named_keys() const;  ///< by name
 

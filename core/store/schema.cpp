@@ -160,10 +160,15 @@ CREATE TABLE known_key (
 ) STRICT;
 )sql";
 
+// Since when a key has its name here; empty where that was not noted.
+constexpr const char* version_3 = R"sql(
+ALTER TABLE known_key ADD COLUMN since TEXT NOT NULL DEFAULT '';
+)sql";
+
 }  // namespace
 
 const std::vector<Migration>& migrations() {
-    static const std::vector<Migration> list{{1, version_1}, {2, version_2}};
+    static const std::vector<Migration> list{{1, version_1}, {2, version_2}, {3, version_3}};
     return list;
 }
 

@@ -165,8 +165,9 @@ std::vector<store::Queries::NamedKey> Desk::named_keys() const {
     return parts_->or_empty(parts_->read([](const auto& library) { return library.named_keys(); }));
 }
 
-void Desk::name_key(std::string public_key, std::string name, std::function<void(Status)> done) {
-    parts_->writer.name_key(std::move(public_key), std::move(name), std::move(done));
+void Desk::name_key(std::string public_key, std::string name, std::function<void(Status)> done,
+                    std::optional<Timestamp> since) {
+    parts_->writer.name_key(std::move(public_key), std::move(name), since, std::move(done));
 }
 
 void Desk::listen(std::function<void(const Change&)> listener) {

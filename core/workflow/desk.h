@@ -90,8 +90,10 @@ public:
     /// What the person here calls whoever signs with this key (see exchange/signature.h); empty when unknown.
     std::string name_of_key(const std::string& public_key) const;
     std::vector<store::Queries::NamedKey> named_keys() const;  ///< by name
-    /// Names the owner of a key; an empty name forgets them. `done` is called on the writer thread.
-    void name_key(std::string public_key, std::string name, std::function<void(Status)> done = {});
+    /// Names the owner of a key; an empty name forgets them. `done` is called on the writer thread. `since`
+    /// when it is known, for a key that has no name here; now if it is not said.
+    void name_key(std::string public_key, std::string name, std::function<void(Status)> done = {},
+                  std::optional<Timestamp> since = {});
 
     /// Called on the writer thread after each commit and before its Done. Register before the first command;
     /// the listener has to outlive the desk.

@@ -44,7 +44,7 @@ Result<std::vector<exchange::Gap>> back_up(const Desk& desk, const std::filesyst
         order.engines.push_back({engine.id, engine.name});
     order.rest.testers = desk.testers();
     for (const auto& key : desk.named_keys())
-        order.rest.keys.push_back({key.public_key, key.name});
+        order.rest.keys.push_back({key.public_key, key.name, key.since});
     order.at = desk.clock().now();
     auto key = signing_key(desk);
     if (!key) return tl::unexpected(key.error());
@@ -69,7 +69,7 @@ Status keep_files(const Desk& desk, const exchange::Incoming& incoming) {
 }
 
 Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
-                         const Progress& progress) {
+                         const Progress& progress, const TrustedKeys& trusted) {
     // Checking reads as much as bringing in: half of the way each.
     std::size_t all = 0;
     const auto backup = exchange::BackupReader::open(file, scratch, [&](std::size_t done, std::size_t of) {
@@ -77,12 +77,16 @@ Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const st
         return progress(done, 2 * of);
     });
     if (!backup) return tl::unexpected(backup.error());
-    return restore(desk, *backup, [&](std::size_t done, std::size_t of) {
-        return progress(all + (of > 0 ? all * done / of : 0), 2 * all);
-    });
+    return restore(
+        desk, *backup,
+        [&](std::size_t done, std::size_t of) {
+            return progress(all + (of > 0 ? all * done / of : 0), 2 * all);
+        },
+        trusted);
 }
 
-Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress) {
+Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress,
+                         const TrustedKeys& trusted) {
     Restored out{0, backup.of(), false, backup.damaged(), {}};
     std::optional<EngineId> last;
     for (std::size_t part = 0; part < backup.parts(); ++part) {
@@ -105,7 +109,8 @@ Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const
     if (auto done = run_and_wait(desk, bring_in_testers(backup.rest().testers)); !done)
         return tl::unexpected(done.error());
     for (const auto& key : backup.rest().keys)
-        if (desk.name_of_key(key.public_key).empty()) desk.name_key(key.public_key, key.name);
+        if (trusted.contains(key.public_key) && desk.name_of_key(key.public_key).empty())
+            desk.name_key(key.public_key, key.name, {}, key.since);
     desk.flush();
     return out;
 }
@@ -143,6 +148,9 @@ Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& ba
     show();
     for (const auto& tester : backup.rest().testers)
         if (!named.contains(tester.id) && !desk.record(RecordKind::tester, tester.id.uuid)) ++out.new_testers;
+    for (const auto& key : backup.rest().keys)
+        if (const auto here = desk.name_of_key(key.public_key); here != key.name)
+            out.keys.push_back({key, here});
     return out;
 }
 

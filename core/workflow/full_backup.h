@@ -4,6 +4,7 @@
 #pragma once
 
 #include <filesystem>
+#include <set>
 
 #include "core/exchange/backup_file.h"
 #include "core/workflow/bring_in.h"
@@ -27,15 +28,21 @@ struct Restored {
     std::vector<exchange::Gap> gaps;         ///< what the backup itself lacked already
 };
 
+/// Public keys whose names a person wants to take over from a backup. A backup carries no signature of its
+/// own: a name in it is worth no more than the way it came, so none is taken unasked.
+using TrustedKeys = std::set<std::string>;
+
 /// Merges a backup into the library, which may hold anything already; `scratch` is a folder for unpacking,
 /// best on the library's own storage. The whole file is checked first: until that is done nothing is changed.
 /// Then each engine is one step. Stopping in between leaves whole engines; doing it again brings in the rest.
-/// Records that were taken out here come back. Of a damaged backup the engines that are whole come in.
+/// Records that were taken out here come back. Of a damaged backup the engines that are whole come in. A name
+/// that a key has here stays, whatever the backup calls it.
 Result<Restored> restore(Desk& desk, const std::filesystem::path& file, const std::filesystem::path& scratch,
-                         const Progress& progress);
+                         const Progress& progress, const TrustedKeys& trusted = {});
 
 /// The same with a backup that was checked already: nothing is read twice.
-Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress);
+Result<Restored> restore(Desk& desk, const exchange::BackupReader& backup, const Progress& progress,
+                         const TrustedKeys& trusted = {});
 
 /// What restoring a checked backup would do, engine by engine.
 struct BackupPreview {
@@ -43,7 +50,12 @@ struct BackupPreview {
         std::string engine;
         Preview preview;
     };
+    struct Key {
+        exchange::NamedKey key;
+        std::string here;  ///< what it is called here; empty when it has no name here
+    };
     std::vector<One> engines;
+    std::vector<Key> keys;            ///< that this library doesn't know, or calls otherwise
     std::size_t new_testers = 0;      ///< that no session names
     std::vector<exchange::Gap> gaps;  ///< photos and voice notes that were lost before the backup was made
 };

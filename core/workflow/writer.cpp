@@ -77,9 +77,10 @@ Status Writer::mark_changes(Command& command) const {
     return {};
 }
 
-void Writer::name_key(std::string public_key, std::string name, std::function<void(Status)> done) {
-    post([this, public_key = std::move(public_key), name = std::move(name), done = std::move(done)] {
-        const auto status = library_->name_key(public_key, name);
+void Writer::name_key(std::string public_key, std::string name, std::optional<Timestamp> since,
+                      std::function<void(Status)> done) {
+    post([this, public_key = std::move(public_key), name = std::move(name), since, done = std::move(done)] {
+        const auto status = library_->name_key(public_key, name, since.value_or(clock_.now()));
         if (done) done(status);
     });
 }

@@ -38,7 +38,8 @@ public:
     /// The text that waits to be stored, if one does.
     std::optional<std::string> waiting_draft(const std::string& key) const;
 
-    void name_key(std::string public_key, std::string name, std::function<void(Status)> done);
+    void name_key(std::string public_key, std::string name, std::optional<Timestamp> since,
+                  std::function<void(Status)> done);
 
     void flush();
 

@@ -6,7 +6,7 @@ import Lapwing.Theme
 import Lapwing.Components
 
 // The shape of a state: "good" a filled disc, "borderline" a half disc, "fault" an open triangle and "none" a
-// dashed ring.
+// dashed ring. "waiting", what was measured and is not to be judged yet, has none.
 LineDrawing {
     id: mark
 
@@ -22,7 +22,7 @@ LineDrawing {
     thickness: 2.5
     color: Theme.stateColor(state)
     dashes: state === "none" ? [1.35, 1.1] : []
-    line: state === "fault" ? "M 12 3 L 22 20.5 L 2 20.5 Z" : "O 12 12 9.5"
+    line: state === "waiting" ? "" : state === "fault" ? "M 12 3 L 22 20.5 L 2 20.5 Z" : "O 12 12 9.5"
     area: state === "good" ? "O 12 12 9.5" : state === "borderline" ? "M 12 2.5 A 12 12 9.5 90 180 Z" : ""
 
     Accessible.role: Accessible.Graphic

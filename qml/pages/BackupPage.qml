@@ -168,6 +168,12 @@ AppPage {
             }
         }
 
+        BackupKeys {
+            width: parent.width
+            keys: viewModel.keys
+            onToggled: key => viewModel.toggleKey(key)
+        }
+
         LText {
             width: parent.width
             visible: viewModel.possible

@@ -99,6 +99,18 @@ AppPage {
             }
         }
 
+        Panel {
+            objectName: "beforeCall"
+            width: parent.width
+            visible: viewModel.beforeCall
+            selected: true
+
+            LText {
+                width: parent.width
+                text: qsTr("Your own call is not made yet. The report holds the findings, in the session file too: once one is written, your call will say that it came after. The table of readings gives nothing away.")
+            }
+        }
+
         LText {
             width: parent.width
             role: "heading"

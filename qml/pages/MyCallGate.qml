@@ -34,6 +34,13 @@ Loader {
             text: qsTr("Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.")
         }
 
+        LText {
+            objectName: "reported"
+            width: parent.width
+            visible: gate.model.reported
+            text: qsTr("A report with the findings was written already. Your call will say that it came after.")
+        }
+
         Repeater {
             model: gate.model.cylinders.length
 

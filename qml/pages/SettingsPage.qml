@@ -189,6 +189,14 @@ AppPage {
             onClicked: page.go("Backup", {})
         }
 
+        ListRow {
+            objectName: "knownKeys"
+            width: parent.width
+            text: qsTr("Known keys")
+            detail: qsTr("Whose session files you know by name, and your own fingerprint")
+            onClicked: page.go("KnownKeys", {})
+        }
+
         StorageList {
             objectName: "storage"
             width: parent.width

@@ -4,7 +4,7 @@
 pragma Singleton
 import QtQuick
 
-// The words of the four states.
+// The words of the four states, and of what is not to be judged yet.
 QtObject {
     function word(state: string): string {
         switch (state) {
@@ -14,6 +14,8 @@ QtObject {
             return qsTr("borderline");
         case "fault":
             return qsTr("fault");
+        case "waiting":
+            return qsTr("measured, your own call first");
         default:
             return qsTr("not measured");
         }

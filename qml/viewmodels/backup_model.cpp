@@ -224,7 +224,26 @@ void BackupModel::open(const QString& file) {
          });
 }
 
+QVariantList BackupModel::keys() const {
+    QVariantList list;
+    for (const auto& one : keys_)
+        list << QVariantMap{
+            {"key", QString::fromStdString(one.key.public_key)},
+            {"name", QString::fromStdString(one.key.name)},
+            {"fingerprint", QString::fromStdString(exchange::fingerprint(one.key.public_key))},
+            {"here", QString::fromStdString(one.here)},
+            {"taken", trusted_.contains(one.key.public_key)}};
+    return list;
+}
+
+void BackupModel::toggleKey(const QString& text) {
+    const auto key = text.toStdString();
+    if (trusted_.erase(key) == 0) trusted_.insert(key);
+    emit refreshed();
+}
+
 void BackupModel::show(const workflow::BackupPreview& preview) {
+    keys_ = preview.keys;
     int new_engines = 0, unchanged = 0;
     conflicts_ = 0;
     for (const auto& one : backup_->damaged())
@@ -263,35 +282,40 @@ void BackupModel::show(const workflow::BackupPreview& preview) {
 void BackupModel::restore() {
     if (busy() || !backup_) return;
     auto& desk = app_->desk();
-    work(tr("Bringing it in"), [this, &desk, backup = backup_](const workflow::Progress& progress) -> Finish {
-        auto done = workflow::restore(desk, *backup, progress);
-        if (!done) return [this, error = done.error()] { fail_with(error); };
-        return [this, done = *done] {
-            if (done.stopped) {
-                end(tr("Stopped after %1 of %2 engines. Those are here whole; restore again to bring in the "
-                       "rest.")
-                        .arg(done.engines)
-                        .arg(done.of));
-                return;
-            }
-            const auto lacks = left_out(done.damaged);
-            forget();
-            QString said =
-                tr("Restored, engines: %1. Nothing that was here was taken away.").arg(done.engines);
-            if (!lacks.isEmpty())
-                said += QLatin1Char(' ') + tr("Not restored, because damaged in the backup: %1.").arg(lacks);
-            if (conflicts_ > 0)
-                said += QLatin1Char(' ') +
-                        tr("Records with two versions: %1. The engine cards say where to choose.")
-                            .arg(conflicts_);
-            end(said);
-        };
-    });
+    work(tr("Bringing it in"),
+         [this, &desk, backup = backup_, trusted = trusted_](const workflow::Progress& progress) -> Finish {
+             auto done = workflow::restore(desk, *backup, progress, trusted);
+             if (!done) return [this, error = done.error()] { fail_with(error); };
+             return [this, done = *done] {
+                 if (done.stopped) {
+                     end(tr("Stopped after %1 of %2 engines. Those are here whole; restore again to bring in "
+                            "the "
+                            "rest.")
+                             .arg(done.engines)
+                             .arg(done.of));
+                     return;
+                 }
+                 const auto lacks = left_out(done.damaged);
+                 forget();
+                 QString said =
+                     tr("Restored, engines: %1. Nothing that was here was taken away.").arg(done.engines);
+                 if (!lacks.isEmpty())
+                     said +=
+                         QLatin1Char(' ') + tr("Not restored, because damaged in the backup: %1.").arg(lacks);
+                 if (conflicts_ > 0)
+                     said += QLatin1Char(' ') +
+                             tr("Records with two versions: %1. The engine cards say where to choose.")
+                                 .arg(conflicts_);
+                 end(said);
+             };
+         });
 }
 
 void BackupModel::forget() {
     backup_.reset();
     engines_.clear();
+    keys_.clear();
+    trusted_.clear();
     holds_.clear();
     file_.clear();
     result_.clear();

@@ -31,6 +31,7 @@ class BackupModel : public QObject {
     Q_PROPERTY(bool unsaved READ unsaved NOTIFY refreshed)
     Q_PROPERTY(QString file READ file NOTIFY refreshed)
     Q_PROPERTY(QVariantList engines READ engines NOTIFY refreshed)
+    Q_PROPERTY(QVariantList keys READ keys NOTIFY refreshed)
     Q_PROPERTY(QString holds READ holds NOTIFY refreshed)
     Q_PROPERTY(bool possible READ possible NOTIFY refreshed)
     Q_PROPERTY(bool nothing READ nothing NOTIFY refreshed)
@@ -49,7 +50,10 @@ public:
     [[nodiscard]] bool unsaved() const { return !made_.empty() && !saving_; }  ///< made, and lies nowhere yet
     [[nodiscard]] QString file() const { return file_; }             ///< name of the backup that was opened
     [[nodiscard]] QVariantList engines() const { return engines_; }  ///< {title, text} of each engine in it
-    [[nodiscard]] QString holds() const { return holds_; }           ///< all of it in a sentence
+    /// {key, name, fingerprint, here, taken}: names of signatures in it that are not known here; `here` is
+    /// what such a key is called here already. None is taken over before it is chosen.
+    [[nodiscard]] QVariantList keys() const;
+    [[nodiscard]] QString holds() const { return holds_; }  ///< all of it in a sentence
     [[nodiscard]] bool possible() const { return backup_ != nullptr; }
 
     /// The library holds nothing that a backup could keep.
@@ -63,6 +67,8 @@ public:
     Q_INVOKABLE void choose();
     /// Checks a backup and says what is in it.
     Q_INVOKABLE void open(const QString& file);
+    /// Chooses, or no longer, to take over the name of that key.
+    Q_INVOKABLE void toggleKey(const QString& key);
     /// Brings the opened backup in.
     Q_INVOKABLE void restore();
     /// Stops what is being done; what is whole by then stays whole.
@@ -94,6 +100,8 @@ private:
     QVariantList engines_;
     std::filesystem::path made_;
     Backup backup_;
+    std::vector<workflow::BackupPreview::Key> keys_;
+    workflow::TrustedKeys trusted_;
     int conflicts_ = 0;
     bool saving_ = false;
     std::atomic<bool> stop_ = false;

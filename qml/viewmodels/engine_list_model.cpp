@@ -7,6 +7,7 @@
 #include <algorithm>
 
 #include "qml/viewmodels/engine_glances.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 namespace {
@@ -118,8 +119,25 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
     }
 }
 
+/// Bores as they were measured, and nothing of what they mean.
+static EngineGlance without_verdict(EngineGlance glance, int cylinders) {
+    for (auto& one : glance.bores) {
+        auto bore = one.toMap();
+        if (bore["measured"].toBool()) bore["state"] = not_judged_yet;
+        one = bore;
+    }
+    if (!glance.line.isEmpty()) glance.line = EngineGlance::blank(cylinders).line;
+    glance.state = not_judged_yet;
+    return glance;
+}
+
 EngineGlance EngineListModel::glance(const workflow::EngineSummary& engine) const {
-    return looking_ ? glances_->of(engine) : EngineGlance::blank(engine.cylinders);
+    if (!looking_) return EngineGlance::blank(engine.cylinders);
+    auto glance = glances_->of(engine);
+    if (!app_->settings()->callFirst() || !engine.last_session) return glance;
+    const auto visit = app_->desk().visit(*engine.last_session);
+    return visit && call_wanted(*app_, *visit) ? without_verdict(std::move(glance), engine.cylinders)
+                                               : glance;
 }
 
 QHash<int, QByteArray> EngineListModel::roleNames() const {

@@ -4,6 +4,7 @@
 #include "qml/viewmodels/hand_over_model.h"
 
 #include "core/exchange/session_file.h"
+#include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/record_items.h"
 
 namespace lapwing {
@@ -64,6 +65,10 @@ QString HandOverModel::fingerprint() const {
     return app() ? QString::fromStdString(workflow::own_fingerprint(app()->desk())) : QString();
 }
 
+bool HandOverModel::beforeCall() const {
+    return app() && found() && call_wanted(*app(), visit());
+}
+
 void HandOverModel::make(const QString& word) {
     if (busy_ || !found()) return;
     HandOverOrder order{.kind = word == QLatin1String("report")    ? HandOverKind::report
@@ -100,6 +105,7 @@ void HandOverModel::finish(HandOverKind kind, const Result<HandedOver>& written)
         app()->tell(written.error());
         return;
     }
+    if (kind != HandOverKind::table && beforeCall()) note_report_before_call(*app(), session());
     const QString path = QString::fromStdString(written->file.string());
     made_.removeIf([&](const QVariant& item) { return item.toMap()["path"] == path; });
     made_.prepend(QVariantMap{{"kind", static_cast<int>(kind)},

@@ -23,6 +23,7 @@ class HandOverModel : public lapwing::SessionBacked {
     Q_PROPERTY(bool canShare READ canShare NOTIFY refreshed)
     Q_PROPERTY(QString shareText READ shareText NOTIFY refreshed)
     Q_PROPERTY(QString fingerprint READ fingerprint NOTIFY madeChanged)
+    Q_PROPERTY(bool beforeCall READ beforeCall NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
@@ -38,6 +39,8 @@ public:
     [[nodiscard]] QString shareText() const;
     /// Of the key that session files are signed with; empty before the first one.
     [[nodiscard]] QString fingerprint() const;
+    /// The person's own call comes first, and a report would show the findings.
+    [[nodiscard]] bool beforeCall() const;
 
     Q_INVOKABLE void toggleVisit(const QString& id);
     /// Writes "report", "session" or "table" into the documents folder, off the UI thread.

@@ -29,18 +29,34 @@ std::vector<int> measured_in(const Visit& visit) {
     return numbers;
 }
 
+const QString reported_key = QStringLiteral("reported");
+
+QString text_of(const QJsonObject& kept) {
+    return QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact));
+}
+
 QJsonObject kept_call(const AppContext& app, const Session& session) {
     return QJsonDocument::fromJson(app.draft(key_of(session)).toUtf8()).object();
 }
 
 }  // namespace
 
-bool call_wanted(const AppContext& app, const Visit& visit) {
-    if (!app.settings()->callFirst() || measured_in(visit).empty()) return false;
+bool verdicts_wait(const AppContext& app, const Visit& visit) {
+    if (!app.settings()->callFirst()) return false;
     const std::string me = app.settings()->author().toStdString();
     const bool called = std::ranges::any_of(
         visit.notes, [&](const Note& note) { return note.kind == NoteKind::my_call && note.author == me; });
     return !called && !kept_call(app, visit.session)[QStringLiteral("skipped")].toBool();
+}
+
+bool call_wanted(const AppContext& app, const Visit& visit) {
+    return !measured_in(visit).empty() && verdicts_wait(app, visit);
+}
+
+void note_report_before_call(AppContext& app, const Session& session) {
+    auto kept = kept_call(app, session);
+    kept[reported_key] = true;
+    app.keepDraft(key_of(session), text_of(kept));
 }
 
 std::vector<int> MyCallModel::measured() const {
@@ -53,6 +69,10 @@ bool MyCallModel::wanted() const {
 
 bool MyCallModel::complete() const {
     return std::ranges::all_of(measured(), [&](int number) { return !calls_.value(number).cause.isEmpty(); });
+}
+
+bool MyCallModel::reported() const {
+    return app() && found() && kept_call(*app(), session())[reported_key].toBool();
 }
 
 QVariantList MyCallModel::cylinders() const {
@@ -107,9 +127,9 @@ void MyCallModel::keep() {
         calls << QJsonObject{{QStringLiteral("cylinder"), call.key()},
                              {QStringLiteral("cause"), call->cause},
                              {QStringLiteral("text"), call->text}};
-    const QJsonObject kept{{QStringLiteral("skipped"), skipped_}, {QStringLiteral("calls"), calls}};
-    app()->keepDraft(key_of(session()),
-                     QString::fromUtf8(QJsonDocument(kept).toJson(QJsonDocument::Compact)));
+    const QJsonObject kept{
+        {QStringLiteral("skipped"), skipped_}, {QStringLiteral("calls"), calls}, {reported_key, reported()}};
+    app()->keepDraft(key_of(session()), text_of(kept));
 }
 
 void MyCallModel::choose(int cylinder, const QString& cause) {
@@ -126,6 +146,7 @@ void MyCallModel::write(int cylinder, const QString& text) {
 void MyCallModel::commit() {
     if (!complete() || committing_) return;
     std::vector<Note> notes;
+    const bool late = reported();
     for (const int number : measured()) {
         Note note;
         note.session = session().id;
@@ -133,7 +154,10 @@ void MyCallModel::commit() {
         note.tie.cylinder = number;
         note.author = app()->settings()->author().toStdString();
         note.cause = from_word<Cause>(calls_[number].cause.toStdString());
-        note.text = calls_[number].text.trimmed().toStdString();
+        QStringList text{calls_[number].text.trimmed()};
+        if (late) text << tr("(Called after a report with the findings was written.)");
+        text.removeAll(QString());
+        note.text = text.join(QLatin1Char(' ')).toStdString();
         notes.push_back(std::move(note));
     }
     committing_ = true;

@@ -9,9 +9,16 @@
 
 namespace lapwing {
 
-/// Whether the person wants to call before the findings of this visit are shown: there is something to judge,
-/// no call of theirs is committed yet, and they did not skip it.
+/// Whether verdicts on this visit are kept back: the person wants to call before they see any, no call of
+/// theirs is committed yet, and they did not skip it.
+bool verdicts_wait(const AppContext& app, const Visit& visit);
+/// The same, and there is something to judge.
 bool call_wanted(const AppContext& app, const Visit& visit);
+/// Notes that a report with the findings was written before the call; the call will say so.
+void note_report_before_call(AppContext& app, const Session& session);
+
+/// State of what was measured and must not be judged yet, for the components.
+inline const QString not_judged_yet = QStringLiteral("waiting");
 
 /// "My call": where each measured cylinder leaks in the person's own view, committed before the findings are
 /// shown. What is chosen and not yet committed survives; a committed call stands.
@@ -20,6 +27,7 @@ class MyCallModel : public lapwing::SessionBacked {
     QML_ELEMENT
     Q_PROPERTY(bool wanted READ wanted NOTIFY refreshed)
     Q_PROPERTY(bool complete READ complete NOTIFY refreshed)
+    Q_PROPERTY(bool reported READ reported NOTIFY refreshed)
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
     Q_PROPERTY(QVariantList causes READ causes NOTIFY refreshed)
     Q_PROPERTY(QVariantList committed READ committed NOTIFY refreshed)
@@ -29,6 +37,7 @@ public:
 
     [[nodiscard]] bool wanted() const;             ///< see call_wanted
     [[nodiscard]] bool complete() const;           ///< every measured cylinder has its call
+    [[nodiscard]] bool reported() const;           ///< a report was written before the call
     [[nodiscard]] QVariantList cylinders() const;  ///< {number, cause, text} of those that were measured
     [[nodiscard]] QVariantList causes() const;     ///< {value, text}
     /// {text, detail} of calls that are committed, whoever's they are; after them the other causes that were

@@ -22,12 +22,13 @@ QString mark_of(findings::State state) {
 
 }  // namespace
 
-PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter& format) {
+PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts) {
+    const auto verdict = verdicts ? judged.state : findings::State::none;
     for (const auto& question : judged.questions)
         add({}, QStringLiteral("question"), {}, format.text(question.message), question.from);
     if (judged.leakage)
-        add(mark_of(judged.state), on_the_gauge, format.text(judged.leakage->figure),
-            tr("leakage on this tester"), {judged.leakage->from});
+        add(mark_of(verdict), on_the_gauge, format.text(judged.leakage->figure), tr("leakage on this tester"),
+            {judged.leakage->from});
     if (judged.converted) add_converted(*judged.converted, format);
     if (judged.leak_hole)
         add({}, on_the_gauge, format.text(judged.leak_hole->figure), tr("hole would leak as much"),
@@ -40,12 +41,15 @@ PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter
                 {judged.value->from});
     };
     if (judged.rise)
-        add(mark_of(judged.state), compared, format.text(judged.rise->figure), tr("over the dry reading"),
+        add(mark_of(verdict), compared, format.text(judged.rise->figure), tr("over the dry reading"),
             {judged.rise->from});
     else
-        reading(judged.state);
-    for (const auto& fact : judged.facts)
+        reading(verdict);
+    for (const auto& fact : judged.facts) {
+        // What the first puff tells is a rule of thumb; the others are figures.
+        if (!verdicts && fact.message.code.starts_with("fact.first_")) continue;
         add({}, on_the_gauge, {}, format.text(fact.message), fact.from);
+    }
     if (judged.rise) reading(findings::State::none);
 }
 

@@ -18,7 +18,8 @@ class PadLines {
 
 public:
     PadLines() = default;
-    PadLines(const findings::PadJudgement& judged, const format::Formatter& format);
+    /// Without `verdicts` nothing is said of whether it is good: figures, limits and questions only.
+    PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts = true);
 
     /// {mark, symbol, figure, text}
     [[nodiscard]] const QVariantList& shown() const { return shown_; }

@@ -7,6 +7,7 @@
 
 #include "core/workflow/readings.h"
 #include "qml/viewmodels/cylinder_order.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 
@@ -123,7 +124,7 @@ void PadModel::judge() {
     const auto entry = typedFields().pad_entry(cylinder_, tag_);
     const auto judged = findings::judge_entry(dossier(), visit(), reference(), entry, modelFacts(entry));
     questioned_ = !empty() && !judged.questions.empty();
-    lines_ = PadLines(judged, format());
+    lines_ = PadLines(judged, format(), !verdicts_wait(*app(), visit()));
 }
 
 /// What the cranking model expects; null until it is there. It is worked out on a thread of its own and the

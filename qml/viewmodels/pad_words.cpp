@@ -6,6 +6,7 @@
 
 #include "core/findings/photo_reading.h"
 #include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/pad_model.h"
 
 namespace lapwing {
@@ -68,8 +69,10 @@ QVariantList PadModel::rail() const {
     if (test_ == TestKind::crankcase) return list;
     static const findings::Findings none_yet;
     const auto& known = findings() ? *findings() : none_yet;
+    const bool waits = verdicts_wait(*app(), visit());
     for (const auto& cylinder : engine().cylinders) {
         QVariantMap item = cylinder_item(known, engine(), cylinder, test_, format());
+        if (waits && item["measured"].toBool()) item["state"] = not_judged_yet;
         item[QStringLiteral("pending")] = onItsWay(cylinder.number);
         list << item;
     }

@@ -8,6 +8,7 @@
 #include "core/workflow/remarks.h"
 #include "qml/format/record_words.h"
 #include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/odds_lines.h"
 #include "qml/viewmodels/opinion_words.h"
 
 namespace lapwing {
@@ -20,13 +21,42 @@ QString key_of(const Tie& tie) {
     return key.replace(QLatin1Char(' '), QLatin1Char('_'));
 }
 
-/// A remark on a finding stays with the cylinder, whatever the finding says by now.
-bool hangs_on(const Tie& tie, const Tie& thing) {
-    if (thing.to == TiedTo::finding) return tie.to == TiedTo::finding && tie.cylinder == thing.cylinder;
-    return tie == thing;
+Tie on_finding(int cylinder, std::string code) {
+    Tie tie{.to = TiedTo::finding, .record = {}, .cylinder = {}, .finding = std::move(code)};
+    if (cylinder > 0) tie.cylinder = cylinder;
+    return tie;
+}
+
+// What a remark on the odds is tied to; files hold these words.
+const std::string odds_headline = "where it leaks";
+
+std::string share_code(const QVariantMap& share) {
+    return "where it leaks: " + share["path"].toString().toStdString();
 }
 
 }  // namespace
+
+SecondOpinionModel::SecondOpinionModel(QObject* parent)
+    : EvidenceBacked(parent), odds_(std::make_unique<OddsBeside>()) {
+    connect(this, &SecondOpinionModel::appChanged, this, [this] { odds_->setApp(app()); });
+    connect(this, &SecondOpinionModel::sessionIdChanged, this, [this] { odds_->setSessionId(sessionId()); });
+    connect(odds_.get(), &OddsBeside::refreshed, this, [this] {
+        refresh();
+        emit refreshed();
+    });
+}
+
+void SecondOpinionModel::componentComplete() {
+    EvidenceBacked::componentComplete();
+    odds_->componentComplete();
+}
+
+/// A remark on a finding stays with the cylinder, whatever is found by now.
+bool SecondOpinionModel::hangsOn(const Tie& tie, const Thing& thing) const {
+    if (!thing.headline) return tie == thing.tie;
+    return tie.to == TiedTo::finding && tie.cylinder == thing.tie.cylinder &&
+           !found_.contains({tie.cylinder.value_or(0), tie.finding});
+}
 
 QVariantList SecondOpinionModel::causes() const {
     return cause_choices(engine(), format());
@@ -41,6 +71,7 @@ void SecondOpinionModel::refresh() {
     listFirst();
     // All at once: nothing moves away under a finger when the findings are there.
     if (!findings()) return;
+    listFound();
     sections_.clear();
     sections_ << sessionSection();
     for (const auto& cylinder : engine().cylinders)
@@ -52,6 +83,8 @@ void SecondOpinionModel::refresh() {
     for (const auto* tester : testersUsed())
         testers.push_back(thingOf(*tester, TiedTo::tester));
     if (!testers.empty()) sections_ << section(tr("Testers"), {}, testers);
+    // Last: they come later, and what stands above them stays in its place.
+    if (odds_->leaks()) sections_ << oddsSection();
 }
 
 // ---- What to look at first
@@ -150,22 +183,27 @@ SecondOpinionModel::Thing SecondOpinionModel::thingOf(const T& record, TiedTo to
 
 QVariantMap SecondOpinionModel::item(const Thing& thing) const {
     QVariantList photos, voices, notes;
-    const auto voices_of = [&](const Tie& tie) {
+    const auto voices_of = [&](const Thing& of) {
         QVariantList list;
         for (const auto& one : visit().attachments)
-            if (one.kind == AttachmentKind::voice && hangs_on(one.tie, tie)) list << itemOf(one);
+            if (one.kind == AttachmentKind::voice && hangsOn(one.tie, of)) list << itemOf(one);
         return list;
     };
     for (const auto& one : visit().attachments)
-        if (one.kind == AttachmentKind::photo && hangs_on(one.tie, thing.tie)) photos << itemOf(one);
+        if (one.kind == AttachmentKind::photo && hangsOn(one.tie, thing)) photos << itemOf(one);
     for (const auto& note : visit().notes) {
-        if (!hangs_on(note.tie, thing.tie)) continue;
+        if (!hangsOn(note.tie, thing)) continue;
         auto item = note_item(note, app()->settings()->author(), format());
-        Tie on_note{.to = TiedTo::note, .record = note.id.uuid, .cylinder = {}, .finding = {}};
-        item["voices"] = voices_of(on_note);
+        Thing of_note;
+        of_note.tie = {.to = TiedTo::note, .record = note.id.uuid, .cylinder = {}, .finding = {}};
+        item["voices"] = voices_of(of_note);
         notes << item;
     }
-    return {{"key", key_of(thing.tie)},
+    return {{"key",
+             thing.headline || thing.tie.to != TiedTo::finding
+                 ? key_of(thing.tie)
+                 : key_of(thing.tie) + QLatin1Char('_') +
+                       QString::fromStdString(thing.tie.finding).replace(QLatin1Char(' '), QLatin1Char('_'))},
             {"title", thing.title},
             {"text", thing.text},
             {"detail", thing.detail},
@@ -175,7 +213,7 @@ QVariantMap SecondOpinionModel::item(const Thing& thing) const {
             {"cylinder", thing.tie.cylinder.value_or(0)},
             {"finding", QString::fromStdString(thing.tie.finding)},
             {"photos", photos},
-            {"voices", voices_of(thing.tie)},
+            {"voices", voices_of(thing)},
             {"notes", notes}};
 }
 
@@ -197,6 +235,14 @@ QVariantMap SecondOpinionModel::sessionSection() const {
                 QString::fromStdString(session().note),
                 {}};
     std::vector<Thing> things{whole};
+    if (findings()) {
+        things.push_back({.title = tr("Findings"),
+                          .text = format().text(findings()->headline),
+                          .detail = {},
+                          .tie = on_finding(0, findings()->headline.code),
+                          .headline = true});
+        addContradictions(things, 0, findings()->contradictions);
+    }
     for (auto& reading : readingsOf(0))
         things.push_back(std::move(reading));
     return section(tr("Engine as a whole"), findings() ? state_key(findings()->state) : QString(), things);
@@ -229,10 +275,12 @@ QVariantMap SecondOpinionModel::cylinderSection(const Cylinder& cylinder) const 
             if (one.number == number) judged = &one;
     std::vector<Thing> things;
     if (judged) {
-        Thing finding{tr("Findings"), format().text(judged->headline), {}, {}};
-        finding.tie = {
-            .to = TiedTo::finding, .record = {}, .cylinder = number, .finding = judged->headline.code};
-        things.push_back(std::move(finding));
+        things.push_back({.title = tr("Findings"),
+                          .text = format().text(judged->headline),
+                          .detail = {},
+                          .tie = on_finding(number, judged->headline.code),
+                          .headline = true});
+        addContradictions(things, number, judged->contradictions);
     }
     Thing whole{tr("Cylinder %1").arg(number), {}, {}, {}};
     whole.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = number, .finding = {}};
@@ -253,6 +301,63 @@ QVariantMap SecondOpinionModel::cylinderSection(const Cylinder& cylinder) const 
     const QString title = tr("Cylinder %1").arg(number);
     return section(name.isEmpty() ? title : title + QStringLiteral(", ") + name,
                    judged ? state_key(judged->state) : QString(), things);
+}
+
+/// Those of one code are one thing: a remark is tied to the code.
+void SecondOpinionModel::addContradictions(std::vector<Thing>& things, int cylinder,
+                                           const std::vector<findings::Remark>& contradictions) const {
+    for (const auto& one : contradictions) {
+        const auto tie = on_finding(cylinder, one.message.code);
+        const auto before = std::ranges::find(things, tie, &Thing::tie);
+        const QString text = format().text(one.message);
+        if (before == things.end())
+            things.push_back({.title = tr("Contradiction"), .text = text, .detail = {}, .tie = tie});
+        else
+            before->text += QLatin1Char('\n') + text;
+    }
+}
+
+std::vector<SecondOpinionModel::Thing> SecondOpinionModel::oddsOf(
+    const findings::CylinderFindings& cylinder) const {
+    const auto* odds = odds_->leaks(cylinder.number);
+    if (!odds) return {};
+    const auto map = odds_map(cylinder, *odds, reference(), format());
+    const QString title = tr("Cylinder %1").arg(cylinder.number);
+    QStringList detail = map["reasons"].toStringList();
+    detail << map["others"].toString() << map["besideRules"].toString();
+    detail.removeAll(QString());
+    std::vector<Thing> things{{.title = title,
+                               .text = map["headline"].toString(),
+                               .detail = detail.join(QLatin1Char('\n')),
+                               .tie = on_finding(cylinder.number, odds_headline)}};
+    for (const auto& share : map["shares"].toList()) {
+        const auto line = share.toMap();
+        things.push_back({.title = title + QStringLiteral(", ") + line["name"].toString(),
+                          .text = line["figure"].toString(),
+                          .detail = line["detail"].toString(),
+                          .tie = on_finding(cylinder.number, share_code(line))});
+    }
+    return things;
+}
+
+QVariantMap SecondOpinionModel::oddsSection() const {
+    std::vector<Thing> things;
+    for (const auto& cylinder : findings()->cylinders)
+        for (auto& thing : oddsOf(cylinder))
+            things.push_back(std::move(thing));
+    return section(tr("Where it leaks"), {}, things);
+}
+
+void SecondOpinionModel::listFound() {
+    found_.clear();
+    for (const auto& one : findings()->contradictions)
+        found_.emplace(0, one.message.code);
+    for (const auto& cylinder : findings()->cylinders) {
+        for (const auto& one : cylinder.contradictions)
+            found_.emplace(cylinder.number, one.message.code);
+        for (const auto& thing : oddsOf(cylinder))
+            found_.emplace(cylinder.number, thing.tie.finding);
+    }
 }
 
 // ---- What the mentor adds

@@ -6,7 +6,9 @@
 #include <QJsonDocument>
 #include <QJsonObject>
 #include <algorithm>
+#include <array>
 #include <functional>
+#include <string_view>
 
 #include "core/odds/verdict.h"
 #include "core/workflow/sessions.h"
@@ -26,6 +28,13 @@ QVariantMap tile(const char* key, const QString& title, const QString& text, Sta
     return {
         {"key", QString::fromLatin1(key)},   {"title", title}, {"text", text},  {"state", state_key(state)},
         {"page", QString::fromLatin1(page)}, {"args", args},   {"bores", bores}};
+}
+
+/// Steps that are worth doing whatever was measured, so that they give nothing away.
+bool says_nothing(const findings::NextStep& step) {
+    static const std::array<std::string_view, 4> codes{"next.dry_all", "next.dry", "next.crankcase",
+                                                       "next.tester_check"};
+    return std::ranges::find(codes, step.reason.code) != codes.end();
 }
 
 int cylinders_with(const Visit& visit, const Engine& engine, TestKind test) {
@@ -125,8 +134,12 @@ QVariantList SessionModel::bores(TestKind test) const {
     static const findings::Findings none_yet;
     // More than six bores say nothing at this size; the words do.
     if (engine().cylinders.size() > 6) return list;
-    for (const auto& cylinder : engine().cylinders)
-        list << bore(findings() ? *findings() : none_yet, test, cylinder.number);
+    const bool waits = verdicts_wait(*app(), visit());
+    for (const auto& cylinder : engine().cylinders) {
+        auto one = bore(findings() ? *findings() : none_yet, test, cylinder.number);
+        if (waits && one["measured"].toBool()) one["state"] = not_judged_yet;
+        list << one;
+    }
     return list;
 }
 
@@ -170,7 +183,8 @@ QVariantMap SessionModel::testTile(TestKind test) const {
     if (test == TestKind::dry && findings() && findings()->limits.lowest && measured > 0)
         text += QStringLiteral("; ") +
                 tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
-    if (test == TestKind::dry && findings())
+    const bool waits = verdicts_wait(*app(), visit());
+    if (test == TestKind::dry && findings() && !waits)
         for (const auto& expected : findings()->expectation)
             if (expected.message.code == "model.healthy")
                 text += QStringLiteral("; ") + tr("the model expects %1 to %2")
@@ -180,10 +194,12 @@ QVariantMap SessionModel::testTile(TestKind test) const {
     if (half_typed(*app(), sessionId(), key)) text += QStringLiteral("; ") + tr("digits typed and not kept");
     QVariantMap args{{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}};
     // Oil goes into the cylinder that read low, not into the first one of the engine.
-    if (test == TestKind::wet)
+    if (test == TestKind::wet && !waits)
         args = at_the_doubtful(std::move(args), findings(), TestKind::dry,
                                [](const auto& cylinder) { return !cylinder.wet; });
-    return tile(key, format().heading(test), text, worst, "Pad", args, bores(test));
+    auto made = tile(key, format().heading(test), text, worst, "Pad", args, bores(test));
+    if (waits && measured > 0) made["state"] = not_judged_yet;
+    return made;
 }
 
 QVariantMap SessionModel::exitsTile() const {
@@ -198,18 +214,23 @@ QVariantMap SessionModel::exitsTile() const {
     const QString text = visit().exits.empty() ? tr("Listen where the air comes out, while it is on")
                          : heard.isEmpty()     ? tr("Listened, nothing heard")
                                                : heard.join(QStringLiteral("; "));
-    return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt",
-                at_the_doubtful({{"sessionId", sessionId()}}, findings(), TestKind::leak_down,
-                                [](const auto& cylinder) { return cylinder.exits.empty(); }));
+    QVariantMap args{{"sessionId", sessionId()}};
+    if (!verdicts_wait(*app(), visit()))
+        args = at_the_doubtful(std::move(args), findings(), TestKind::leak_down,
+                               [](const auto& cylinder) { return cylinder.exits.empty(); });
+    return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt", args);
 }
 
 QVariantMap SessionModel::crankcaseTile() const {
     const bool measured = findings() && findings()->crankcase;
-    const QString text = measured ? format().text(findings()->crankcase->remark.message)
-                                  : tr("Does the crankcase hold pressure?");
-    return tile("crankcase", format().heading(TestKind::crankcase), text,
-                measured ? findings()->crankcase->state : State::none, "Pad",
-                {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
+    const bool waits = measured && verdicts_wait(*app(), visit());
+    const QString text = measured && !waits ? format().text(findings()->crankcase->remark.message)
+                                            : tr("Does the crankcase hold pressure?");
+    auto made = tile("crankcase", format().heading(TestKind::crankcase), text,
+                     measured ? findings()->crankcase->state : State::none, "Pad",
+                     {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
+    if (waits) made["state"] = not_judged_yet;
+    return made;
 }
 
 QVariantMap SessionModel::findingsTile() const {
@@ -245,7 +266,10 @@ std::vector<findings::NextStep> SessionModel::steps() const {
 }
 
 const findings::NextStep* SessionModel::next() const {
-    return steps_.empty() ? nullptr : &steps_.front();
+    const bool waits = verdicts_wait(*app(), visit());
+    for (const auto& step : steps_)
+        if (!waits || says_nothing(step)) return &step;
+    return nullptr;
 }
 
 QString SessionModel::nextText() const {
@@ -256,7 +280,10 @@ QString SessionModel::nextText() const {
 }
 
 QString SessionModel::nextReason() const {
-    return next() ? format().text(next()->reason) : QString();
+    if (next()) return format().text(next()->reason);
+    return findings() && call_wanted(*app(), visit())
+               ? tr("Measure what you want to know, then make your own call.")
+               : QString();
 }
 
 StepPlace SessionModel::nextPlace() const {

@@ -27,6 +27,31 @@ std::string jpeg() {
     return bytes.toStdString();
 }
 
+std::string bytes_of(const std::filesystem::path& path) {
+    QFile file(QString::fromStdString(path.string()));
+    if (!file.open(QIODevice::ReadOnly)) return {};
+    return file.readAll().toStdString();
+}
+
+/// Voice notes that hang on remarks: their bytes.
+std::vector<std::string> spoken(Phone& phone, SessionId session) {
+    std::vector<std::string> all;
+    for (const auto& one : phone.desk().visit(session)->attachments)
+        if (one.kind == AttachmentKind::voice && one.tie.to == TiedTo::note)
+            all.push_back(bytes_of(phone.desk().files().path(one.sha256)));
+    return all;
+}
+
+/// The reading that the spoken remark hangs on.
+Uuid spoken_on(Phone& phone, SessionId session) {
+    const auto visit = *phone.desk().visit(session);
+    for (const auto& one : visit.attachments)
+        for (const auto& note : visit.notes)
+            if (one.kind == AttachmentKind::voice && one.tie.record == note.id.uuid && note.tie.record)
+                return *note.tie.record;
+    return {};
+}
+
 }  // namespace
 
 #define DO(action) QVERIFY2(action, qPrintable(thumb.why() + " / " + phone.why()))
@@ -37,6 +62,7 @@ class MentorTest : public QObject {
 private slots:
     void there_and_back();
     void a_call_before_the_findings();
+    void people_are_known_by_their_keys();
     void everything_into_one_file_and_back();
 
 private:
@@ -63,6 +89,7 @@ void MentorTest::there_and_back() {
     EngineId engine;
     SessionId session;
     QString learner_fingerprint;
+    std::string said;  ///< the bytes of what the mentor spoke
 
     {
         Phone& phone = learner;
@@ -142,6 +169,20 @@ void MentorTest::there_and_back() {
         DO(wait_until([&] { return phone.desk().visit(session)->notes.size() == 3; }));
         DO(wait_until([&] { return thumb.overlay() == nullptr; }));
         DO(thumb.reads(QStringLiteral("Please test this: wet test")));
+        // A remark that is spoken: the note first, then what was said with it.
+        DO(thumb.touch_in(reading, QStringLiteral("addNote")));
+        DO(thumb.touch(QStringLiteral("speak")));
+        QVERIFY2(phone.arrives(QStringLiteral("VoiceNote")), qPrintable(phone.why()));
+        DO(thumb.touch(QStringLiteral("record")));
+        DO(wait_until([&] { return phone.devices.media.ear.listening(); }));
+        phone.devices.media.ear.hum(2.5);
+        DO(thumb.touch(QStringLiteral("record")));
+        DO(thumb.reads(QStringLiteral("Kept")));
+        DO(wait_until([&] { return spoken(phone, session).size() == 1; }));
+        said = spoken(phone, session).front();
+        QVERIFY(!said.empty());
+        Errands mentor_errands(phone);
+        DO(mentor_errands.back_to(QStringLiteral("SecondOpinion")));
         // Nothing that was measured changed.
         QCOMPARE(phone.desk().visit(session)->readings.size(), 5U);
 
@@ -158,7 +199,7 @@ void MentorTest::there_and_back() {
         DO(thumb.touch(QStringLiteral("more")));
         DO(thumb.touch(QStringLiteral("openFile")));
         QVERIFY2(phone.arrives(QStringLiteral("BringIn")), qPrintable(phone.why()));
-        DO(thumb.reads(QStringLiteral("New are 3 notes"), 20'000));
+        DO(thumb.reads(QStringLiteral("New are 4 notes"), 20'000));
         DO(thumb.reads(QStringLiteral("Was the oil warm")));
         QCOMPARE(phone.desk().visit(session)->notes.size(), 0U);
         DO(thumb.touch(QStringLiteral("bringIn")));
@@ -173,7 +214,7 @@ void MentorTest::there_and_back() {
         Phone& phone = learner;
         auto& thumb = phone.thumb();
         QVERIFY2(phone.arrives(QStringLiteral("News")), qPrintable(phone.why()));
-        for (int at = 0; at < 3; ++at) {
+        for (int at = 0; at < 4; ++at) {
             auto* item = thumb.find(QStringLiteral("news_%1").arg(at));
             QVERIFY(item);
             if (!thumb.words(item).join(QLatin1Char(' ')).contains(QStringLiteral("Please test"))) continue;
@@ -193,6 +234,16 @@ void MentorTest::there_and_back() {
         DO(thumb.reads(QStringLiteral("Asked for, and done")));
         const auto notes = phone.desk().visit(session)->notes;
         QCOMPARE(std::ranges::count(notes, true, &Note::done), 1);
+        // What the mentor said is heard beside the reading, byte for byte.
+        QCOMPARE(spoken(phone, session), std::vector<std::string>{said});
+        phone.go(QStringLiteral("SecondOpinion"), {{"sessionId", QString::fromStdString(session.text())}});
+        const QString reading =
+            QStringLiteral("thing_reading_") + QString::fromStdString(spoken_on(phone, session).text());
+        DO(thumb.appears(reading));
+        DO(thumb.touch_in(reading, QStringLiteral("play")));
+        const auto& played = phone.devices.media.mouth.played;
+        DO(wait_until([&] { return played.size() == 1; }));
+        QCOMPARE(bytes_of(played[0]), said);
         DO(errands.back_to(QStringLiteral("News")));
         DO(thumb.touch(QStringLiteral("seen")));
         phone.go(QStringLiteral("EngineCard"), {{"engineId", QString::fromStdString(engine.text())}});
@@ -221,11 +272,36 @@ void MentorTest::a_call_before_the_findings() {
         QVERIFY(!thumb.sees(QStringLiteral("proposals")));
         QVERIFY(!thumb.words().join(QLatin1Char(' ')).contains(QStringLiteral("Cylinder 2 reads")));
     }
+    const QStringList verdicts{QStringLiteral("in range"), QStringLiteral("borderline"),
+                               QStringLiteral("fault"), QStringLiteral("odds")};
+    const auto gives_away = [&] {
+        const QString all = thumb.words().join(QLatin1Char(' '));
+        for (const auto& verdict : verdicts)
+            if (all.contains(verdict)) return all;
+        return QString();
+    };
+    for (const auto& test : {QStringLiteral("dry"), QStringLiteral("leak-down")}) {
+        auto pad = here;
+        pad[QStringLiteral("test")] = test;
+        pad[QStringLiteral("cylinder")] = 2;
+        phone.go(QStringLiteral("Pad"), pad);
+        if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
+        DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+        DO(thumb.type(QStringLiteral("3.1")));
+        settle(300);
+        QVERIFY2(gives_away().isEmpty(), qPrintable(gives_away()));
+    }
+    phone.go(QStringLiteral("HandOver"),
+             {{"engineId", QString::fromStdString(engine.text())}, {"sessionId", here["sessionId"]}});
+    DO(thumb.reads(QStringLiteral("Your own call is not made yet")));
+    QVERIFY2(gives_away().isEmpty(), qPrintable(gives_away()));
     phone.go(QStringLiteral("Session"), here);
     DO(thumb.reads(QStringLiteral("Your own call first")));
     // The tiles are made anew when the findings are there.
     DO(thumb.reads(QStringLiteral("factory limit")));
     settle(50);
+    DO(thumb.reads(QStringLiteral("make your own call")));
+    QVERIFY2(gives_away().isEmpty(), qPrintable(gives_away()));
     DO(thumb.touch(QStringLiteral("tile_findings")));
     QVERIFY2(phone.arrives(QStringLiteral("Findings")), qPrintable(phone.why()));
     settle(300);
@@ -239,6 +315,31 @@ void MentorTest::a_call_before_the_findings() {
     QCOMPARE(phone.desk().visit(session)->notes.size(), 2U);
     phone.go(QStringLiteral("SecondOpinion"), here);
     DO(thumb.reads(QStringLiteral("My call: rings")));
+}
+
+void MentorTest::people_are_known_by_their_keys() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    const std::string theirs(64, 'a');
+    phone.desk().name_key(theirs, "Robin");
+    phone.desk().flush();
+    phone.go(QStringLiteral("Settings"), {});
+    DO(thumb.touch(QStringLiteral("knownKeys")));
+    QVERIFY2(phone.arrives(QStringLiteral("KnownKeys")), qPrintable(phone.why()));
+    DO(thumb.reads(QStringLiteral("There is none yet")));
+    DO(thumb.reads(QString::fromStdString(exchange::fingerprint(theirs))));
+    DO(thumb.reads(QStringLiteral("Known since")));
+    DO(thumb.write(QStringLiteral("name"), QStringLiteral(" Kim")));
+    DO(thumb.touch(QStringLiteral("rename")));
+    DO(wait_until([&] { return phone.desk().name_of_key(theirs) != "Robin"; }));
+    const auto name = phone.desk().name_of_key(theirs);
+    QVERIFY(!name.empty());
+    DO(thumb.touch(QStringLiteral("forget")));
+    DO(thumb.reads(QStringLiteral("from an unknown key again")));
+    QCOMPARE(phone.desk().name_of_key(theirs), std::string());
+    DO(thumb.touch(QStringLiteral("undoForget")));
+    DO(wait_until([&] { return phone.desk().name_of_key(theirs) == name; }));
 }
 
 void MentorTest::everything_into_one_file_and_back() {

@@ -99,6 +99,37 @@ private slots:
         QCOMPARE(other.shop.engine(own), own);
     }
 
+    void names_of_keys_are_shown_and_taken_only_when_they_are_chosen() {
+        Desk2 old;
+        const std::string known(64, 'a'), wanted(64, 'b'), other(64, 'c');
+        old.shop.desk->name_key(known, "Alex");
+        old.shop.desk->name_key(wanted, "Kim");
+        old.shop.desk->name_key(other, "Robin");
+        const QString file = place("keys.lapwing-backup");
+        back_up(old, file);
+        Desk2 fresh;
+        fresh.shop.desk->name_key(known, "Sam");
+        fresh.model.open(file);
+        QVERIFY(fresh.idle());
+        const auto keys = fresh.model.keys();
+        QCOMPARE(keys.size(), 3);
+        QCOMPARE(keys[0].toMap()["here"].toString(), QStringLiteral("Sam"));
+        QCOMPARE(keys[1].toMap()["name"].toString(), QStringLiteral("Kim"));
+        QCOMPARE(keys[1].toMap()["fingerprint"].toString().toStdString(), exchange::fingerprint(wanted));
+        for (const auto& one : keys)
+            QVERIFY(!one.toMap()["taken"].toBool());
+        fresh.model.toggleKey(QString::fromStdString(wanted));
+        fresh.model.toggleKey(QString::fromStdString(other));
+        fresh.model.toggleKey(QString::fromStdString(other));
+        QVERIFY(fresh.model.keys()[1].toMap()["taken"].toBool());
+        fresh.model.restore();
+        QVERIFY(fresh.idle());
+        QCOMPARE(fresh.shop.desk->name_of_key(known), std::string("Sam"));
+        QCOMPARE(fresh.shop.desk->name_of_key(wanted), std::string("Kim"));
+        QCOMPARE(fresh.shop.desk->name_of_key(other), std::string());
+        QVERIFY(fresh.model.keys().isEmpty());
+    }
+
     void stopping_loses_nothing() {
         Desk2 old;
         old.shop.fill();

@@ -1,11 +1,13 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "qml/viewmodels/findings_model.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/second_opinion_model.h"
 #include "qml/viewmodels/session_model.h"
 #include "qml/viewmodels/todo_model.h"
 #include "tests/viewmodels/hand_over_shop.h"
+#include "tests/viewmodels/measured_visit.h"
 
 namespace lapwing {
 namespace {
@@ -170,6 +172,78 @@ private slots:
         model.removeNote(text_id(notes[0].id));
         shop.settle();
         QCOMPARE(shop.desk->visit(shop.session)->notes.size(), 2u);
+    }
+
+    void remarks_hang_on_the_headline_a_contradiction_and_a_line_of_the_odds() {
+        MeasuredVisit visit(3);
+        visit.burnt_valve();
+        // The third reads well and leaks like a sieve.
+        visit.dry(3, "9.7");
+        visit.leak(3, "5.5", "2.2");
+        visit.shop.settings->setAuthor(QStringLiteral("Kim"));
+        visit.shop.settle();
+        SecondOpinionModel model;
+        model.setSessionId(text_id(visit.session));
+        complete(model, visit.shop);
+        const auto odds = [&] {
+            return with(model.sections(), QStringLiteral("title"), QStringLiteral("Where it leaks"))["things"]
+                .toList();
+        };
+        QTRY_VERIFY_WITH_TIMEOUT(!odds().isEmpty(), 60'000);
+        // The same odds that the findings show, line by line.
+        FindingsModel mechanic;
+        mechanic.setSessionId(text_id(visit.session));
+        complete(mechanic, visit.shop);
+        QTRY_VERIFY_WITH_TIMEOUT(mechanic.oddsState() == QStringLiteral("ready"), 60'000);
+        QTRY_VERIFY(!mechanic.cylinders().isEmpty());
+        QStringList seen, shown;
+        for (const auto& cylinder : mechanic.cylinders()) {
+            const auto map = cylinder.toMap()["odds"].toMap();
+            seen << map["headline"].toString();
+            for (const auto& share : map["shares"].toList())
+                seen << share.toMap()["figure"].toString();
+        }
+        for (const auto& one : odds())
+            shown << one.toMap()["text"].toString();
+        QCOMPARE(shown, seen);
+
+        const auto keep = [&](const QString& key, const char* text) {
+            auto note = thing(model, key);
+            QVERIFY2(!note.isEmpty(), qPrintable(key));
+            note.insert({{"kind", "note"}, {"text", text}});
+            visit.shop.clock.move_by(std::chrono::seconds(1));
+            model.keepNote(note, false);
+            visit.shop.settle();
+        };
+        const auto texts_on = [&](const QString& key) { return texts(thing(model, key)["notes"].toList()); };
+        const QString exhaust = QStringLiteral("finding_2_where_it_leaks:_exhaust");
+        keep(QStringLiteral("finding"), "Of the engine");
+        keep(QStringLiteral("finding_2"), "Of the cylinder");
+        keep(QStringLiteral("finding_2_where_it_leaks"), "Of the odds");
+        keep(exhaust, "Of one line");
+        QString contradiction;
+        for (const auto& section : model.sections())
+            for (const auto& one : section.toMap()["things"].toList())
+                if (one.toMap()["title"].toString() == QStringLiteral("Contradiction"))
+                    contradiction = one.toMap()["key"].toString();
+        QVERIFY(!contradiction.isEmpty());
+        keep(contradiction, "Of the contradiction");
+        QCOMPARE(texts_on(QStringLiteral("finding")), QStringList("Of the engine"));
+        QCOMPARE(texts_on(QStringLiteral("finding_2")), QStringList("Of the cylinder"));
+        QCOMPARE(texts_on(QStringLiteral("finding_2_where_it_leaks")), QStringList("Of the odds"));
+        QCOMPARE(texts_on(exhaust), QStringList("Of one line"));
+        QCOMPARE(texts_on(contradiction), QStringList("Of the contradiction"));
+
+        // Found no longer: the remark stays with the cylinder's findings.
+        Note gone;
+        gone.id = visit.shop.desk->make_id<NoteId>();
+        gone.session = visit.session;
+        gone.text = "Of what was found once";
+        gone.author = "Kim";
+        gone.tie = {.to = TiedTo::finding, .record = {}, .cylinder = 2, .finding = "contradiction.gone"};
+        visit.shop.desk->run(workflow::save_note(gone));
+        visit.shop.settle();
+        QVERIFY(texts_on(QStringLiteral("finding_2")).contains(QStringLiteral("Of what was found once")));
     }
 
     void a_test_that_is_asked_for_is_a_to_do_until_it_is_ticked() {

@@ -149,6 +149,8 @@ void Stops::add_two_cylinders(Stock& stock, EngineId engine, SessionId session) 
     add(QStringLiteral("Conflicts"), {{"engineId", id_text(engine)}});
     add(QStringLiteral("BringIn"), {{"file", file_}});
     add(QStringLiteral("Backup"), {});
+    phone_.desk().name_key(std::string(64, 'a'), "Robin");
+    add(QStringLiteral("KnownKeys"), {});
     add(QStringLiteral("Evidence"), here);
     add(QStringLiteral("VoiceNote"), here);
     add(QStringLiteral("Photo"), with(here, {{"kind", "gauge"}}));

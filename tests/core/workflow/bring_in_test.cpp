@@ -220,9 +220,20 @@ TEST_F(ThereAndBack, KeysHaveNamesThatSurviveClosing) {
     reopen();
     ASSERT_EQ(desk->named_keys().size(), 1U);
     EXPECT_EQ(desk->named_keys()[0].name, "The mentor");
+    // Another name, and taken back after it was forgotten: still known since the same day.
+    const auto since = desk->named_keys()[0].since;
+    ASSERT_TRUE(since);
+    clock.move_by(std::chrono::hours(24));
+    desk->name_key(key, "Robin");
+    desk->flush();
+    EXPECT_EQ(desk->named_keys()[0].name, "Robin");
+    EXPECT_EQ(desk->named_keys()[0].since, since);
     desk->name_key(key, "");
     desk->flush();
     EXPECT_TRUE(desk->named_keys().empty());
+    desk->name_key(key, "Robin", {}, since);
+    desk->flush();
+    EXPECT_EQ(desk->named_keys()[0].since, since);
 }
 
 }  // namespace

@@ -68,11 +68,13 @@ TEST_F(FullBackup, ComesBackWholeOnAnEmptyPhone) {
     const sample::Folder fresh_folder;
     auto fresh = std::move(Desk::open(fresh_folder.path(), clock)->desk);
     std::vector<std::size_t> seen;
-    const auto restored = restore(*fresh, file, scratch, [&](std::size_t done, std::size_t of) {
-        seen.push_back(done);
-        EXPECT_EQ(of, 10U);
-        return true;
-    });
+    const auto restored = restore(*fresh, file, scratch,
+                                  [&](std::size_t done, std::size_t of) {
+                                      seen.push_back(done);
+                                      EXPECT_EQ(of, 10U);
+                                      return true;
+                                  },
+                                  {std::string(64, 'a')});
     ASSERT_TRUE(restored) << why(restored);
     EXPECT_EQ(restored->engines, 5U);
     EXPECT_TRUE(std::ranges::is_sorted(seen));
@@ -81,7 +83,34 @@ TEST_F(FullBackup, ComesBackWholeOnAnEmptyPhone) {
     for (const auto& dossier : everything(*fresh))
         EXPECT_TRUE(fresh->files().has(dossier.visits[0].attachments[0].sha256));
     EXPECT_EQ(fresh->testers().size(), desk->testers().size());
+    ASSERT_EQ(fresh->named_keys().size(), 1U);
+    EXPECT_EQ(fresh->named_keys()[0].name, "The mentor");
+    ASSERT_TRUE(desk->named_keys()[0].since);
+    EXPECT_EQ(fresh->named_keys()[0].since, desk->named_keys()[0].since);
+}
+
+TEST_F(FullBackup, NamesOfKeysComeInOnlyWhenTheyAreWanted) {
+    desk->name_key(std::string(64, 'b'), "Robin");
+    desk->flush();
+    ASSERT_TRUE(back_up(*desk, file, go_on));
+    const auto backup = exchange::BackupReader::open(file, scratch, go_on);
+    ASSERT_TRUE(backup) << why(backup);
+    const sample::Folder fresh_folder;
+    auto fresh = std::move(Desk::open(fresh_folder.path(), clock)->desk);
+    fresh->name_key(std::string(64, 'b'), "Somebody else");
+    fresh->flush();
+    const auto shown = preview(*fresh, *backup, go_on);
+    ASSERT_TRUE(shown) << why(shown);
+    ASSERT_EQ(shown->keys.size(), 2U);  // by name
+    EXPECT_EQ(shown->keys[0].key.name, "Robin");
+    EXPECT_EQ(shown->keys[0].here, "Somebody else");
+    EXPECT_EQ(shown->keys[1].key.name, "The mentor");
+    EXPECT_EQ(shown->keys[1].here, "");
+    ASSERT_TRUE(restore(*fresh, *backup, go_on));
+    EXPECT_EQ(fresh->name_of_key(std::string(64, 'a')), "");
+    ASSERT_TRUE(restore(*fresh, *backup, go_on, {std::string(64, 'a'), std::string(64, 'b')}));
     EXPECT_EQ(fresh->name_of_key(std::string(64, 'a')), "The mentor");
+    EXPECT_EQ(fresh->name_of_key(std::string(64, 'b')), "Somebody else");  // what it is called here stays
 }
 
 TEST_F(FullBackup, StoppedWhileBeingMadeLeavesNothing) {
@@ -206,7 +235,6 @@ TEST_F(FullBackup, OneDamagedEngineLeavesTheOthers) {
     EXPECT_EQ(restored->damaged, backup->damaged());
     all.erase(all.begin() + 1);
     EXPECT_EQ(everything(*fresh), all);
-    EXPECT_EQ(fresh->name_of_key(std::string(64, 'a')), "The mentor");
 }
 
 TEST_F(FullBackup, WithNothingWholeInItABackupIsRefused) {

@@ -1,0 +1,215 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// "My call" before the findings: until it is committed no page says or shows what the readings mean.
+#include <QSignalSpy>
+#include <QTest>
+#include <algorithm>
+
+#include "qml/viewmodels/engine_list_model.h"
+#include "qml/viewmodels/hand_over_model.h"
+#include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/pad_model.h"
+#include "qml/viewmodels/session_model.h"
+#include "tests/viewmodels/measured_visit.h"
+
+namespace lapwing {
+namespace {
+
+const QString waiting = QStringLiteral("waiting");
+
+/// A learner with a burnt exhaust valve on the second of two cylinders.
+class Learner {
+public:
+    Learner() {
+        visit.burnt_valve();
+        visit.shop.settings->setCallFirst(true);
+        visit.shop.settings->setAuthor(QStringLiteral("Kim"));
+    }
+    template <class Model>
+    void open(Model& model) {
+        model.setSessionId(text_id(visit.session));
+        complete(model, visit.shop);
+        visit.shop.settle();
+    }
+    void call() {
+        MyCallModel mine;
+        open(mine);
+        mine.choose(1, QStringLiteral("seals well"));
+        mine.choose(2, QStringLiteral("rings"));
+        mine.commit();
+        visit.shop.settle();
+    }
+
+    MeasuredVisit visit;
+};
+
+QVariantMap tile(const SessionModel& model, const QString& key) {
+    for (const auto& one : model.tiles())
+        if (one.toMap()["key"].toString() == key) return one.toMap();
+    return {};
+}
+
+QStringList states(const QVariantList& bores) {
+    QStringList all;
+    for (const auto& one : bores)
+        all << one.toMap()["state"].toString();
+    return all;
+}
+
+QStringList marks(const QVariantList& lines) {
+    QStringList all;
+    for (const auto& one : lines)
+        if (const auto mark = one.toMap()["mark"].toString(); !mark.isEmpty()) all << mark;
+    return all;
+}
+
+}  // namespace
+
+class MyCallTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void the_session_shows_readings_and_no_verdicts() {
+        Learner learner;
+        SessionModel session;
+        learner.open(session);
+        // The bores stand at their readings once the findings are there.
+        QTRY_VERIFY(tile(session, QStringLiteral("dry"))["bores"].toList()[1].toMap()["measured"].toBool());
+        for (const auto& key : {QStringLiteral("dry"), QStringLiteral("leak-down")}) {
+            QCOMPARE(tile(session, key)["state"].toString(), waiting);
+            QCOMPARE(states(tile(session, key)["bores"].toList()), QStringList({waiting, waiting}));
+        }
+        QVERIFY(tile(session, QStringLiteral("dry"))["text"].toString().contains(QStringLiteral("6.1")));
+        QVERIFY(tile(session, QStringLiteral("dry"))["text"].toString().contains(
+            QStringLiteral("factory limit")));
+        QVERIFY(!tile(session, QStringLiteral("dry"))["text"].toString().contains(
+            QStringLiteral("model expects")));
+        QCOMPARE(tile(session, QStringLiteral("findings"))["text"].toString(),
+                 QStringLiteral("Your own call first"));
+        QCOMPARE(session.nextText(), QStringLiteral("Findings"));
+        QCOMPARE(session.nextReason(),
+                 QStringLiteral("Measure what you want to know, then make your own call."));
+        QCOMPARE(session.nextPage(), QStringLiteral("Findings"));
+
+        learner.call();
+        QTRY_VERIFY(states(tile(session, QStringLiteral("dry"))["bores"].toList())[1] ==
+                    QStringLiteral("fault"));
+        QCOMPARE(tile(session, QStringLiteral("leak-down"))["state"].toString(), QStringLiteral("fault"));
+        QVERIFY(session.nextReason() !=
+                QStringLiteral("Measure what you want to know, then make your own call."));
+    }
+
+    void what_is_next_whatever_was_measured_is_still_said() {
+        Learner learner;
+        MeasuredVisit& visit = learner.visit;
+        const auto stored = visit.stored().readings;
+        const auto second = std::ranges::find_if(
+            stored, [](const Reading& one) { return one.test == TestKind::dry && one.cylinder == 2; });
+        visit.shop.desk->run(workflow::remove_reading(second->id));
+        visit.shop.settle();
+        SessionModel session;
+        learner.open(session);
+        QTRY_VERIFY(session.nextPage() == QStringLiteral("Pad"));
+        QCOMPARE(session.nextArgs()["cylinder"].toInt(), 2);
+    }
+
+    void the_pad_shows_figures_and_no_verdicts() {
+        Learner learner;
+        const auto open_pad = [&](PadModel& pad, const char* test) {
+            pad.setTest(QString::fromLatin1(test));
+            learner.open(pad);
+        };
+        PadModel dry, leak;
+        open_pad(dry, "dry");
+        open_pad(leak, "leak-down");
+        QTRY_VERIFY(dry.cylinders()[1].toMap()["measured"].toBool());
+        QTRY_VERIFY(leak.cylinders()[1].toMap()["measured"].toBool());
+        QCOMPARE(states(dry.cylinders()), QStringList({waiting, waiting}));
+        QCOMPARE(states(leak.cylinders()), QStringList({waiting, waiting}));
+        const auto type = [](PadModel& pad, const QString& digits) {
+            for (const QChar key : digits)
+                pad.press(QString(key));
+        };
+        type(dry, QStringLiteral("6.0"));
+        type(leak, QStringLiteral("3.0"));
+        QVERIFY(!dry.lines().isEmpty());
+        QVERIFY(!leak.lines().isEmpty());
+        QCOMPARE(marks(dry.lines()), QStringList());
+        QCOMPARE(marks(leak.lines()), QStringList());
+
+        learner.call();
+        QTRY_VERIFY(states(dry.cylinders())[1] == QStringLiteral("fault"));
+        QTRY_VERIFY(marks(dry.lines()).contains(QStringLiteral("fault")));
+        QTRY_VERIFY(marks(leak.lines()).contains(QStringLiteral("fault")));
+    }
+
+    void nothing_is_judged_while_the_first_reading_is_typed() {
+        Learner learner;
+        MeasuredVisit& visit = learner.visit;
+        const auto engine = visit.shop.desk->engine(visit.shop.desk->engines()[0].id);
+        visit.session = visit.shop.open_session(*engine, "Another day");
+        PadModel pad;
+        pad.setTest(QStringLiteral("dry"));
+        learner.open(pad);
+        for (const auto& key : {QStringLiteral("6"), QStringLiteral("."), QStringLiteral("0")})
+            pad.press(key);
+        QVERIFY(!pad.lines().isEmpty());
+        QCOMPARE(marks(pad.lines()), QStringList());
+        visit.shop.settings->setCallFirst(false);
+        pad.press(QStringLiteral("1"));
+        QVERIFY(marks(pad.lines()).contains(QStringLiteral("fault")));
+    }
+
+    void the_list_of_engines_gives_nothing_away() {
+        Learner learner;
+        EngineListModel list;
+        complete(list, learner.visit.shop);
+        list.setProperty("looking", true);
+        const auto bores = [&] { return list.data(list.index(0), EngineListModel::BoresRole).toList(); };
+        const auto state = [&] {
+            return list.data(list.index(0), EngineListModel::BoreStateRole).toString();
+        };
+        QTRY_VERIFY(bores().value(1).toMap()["measured"].toBool());
+        QCOMPARE(states(bores()), QStringList({waiting, waiting}));
+        QCOMPARE(state(), waiting);
+        learner.call();
+        QTRY_COMPARE(state(), QStringLiteral("fault"));
+    }
+
+    void a_report_that_was_written_before_is_said() {
+        Learner learner;
+        auto& shop = learner.visit.shop;
+        HandOverModel out;
+        learner.open(out);
+        QVERIFY(out.beforeCall());
+        MyCallModel mine;
+        learner.open(mine);
+        QSignalSpy made(&out, &HandOverModel::madeChanged);
+        out.make(QStringLiteral("table"));
+        QVERIFY(made.wait(20'000));
+        QVERIFY(!mine.reported());  // readings only
+        out.make(QStringLiteral("report"));
+        QVERIFY(made.wait(60'000));
+        shop.settle();
+        QVERIFY(mine.reported());
+        // What is chosen afterwards doesn't wash it off.
+        mine.choose(1, QStringLiteral("seals well"));
+        mine.choose(2, QStringLiteral("exhaust"));
+        mine.write(2, QStringLiteral("I heard it"));
+        QVERIFY(mine.reported());
+        mine.commit();
+        shop.settle();
+        QVERIFY(!out.beforeCall());
+        QString said;
+        for (const auto& call : mine.committed())
+            if (call.toMap()["text"].toString().startsWith(QStringLiteral("Cylinder 2")))
+                said = call.toMap()["detail"].toString().section(QStringLiteral(" · "), 0, 0);
+        QCOMPARE(said, QStringLiteral("I heard it (Called after a report with the findings was written.)"));
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_MAIN(lapwing::MyCallTest)
+#include "my_call_test.moc"
