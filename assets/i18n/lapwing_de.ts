@@ -31,15 +31,15 @@
     <name>BackupKeys</name>
     <message>
         <source>Names of signatures in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Namen von Signaturen darin</translation>
     </message>
     <message>
         <source>Anyone who had this file could have put a name in. Tick those whose fingerprint you know; the others stay unknown keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Jeder, der diese Datei hatte, könnte einen Namen hineingesetzt haben. Anzukreuzen sind die, deren Fingerabdruck bekannt ist; die anderen bleiben unbekannte Schlüssel.</translation>
     </message>
     <message>
         <source>%1 (%2) is called %3 here, and stays so.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) heißt hier %3, und dabei bleibt es.</translation>
     </message>
 </context>
 <context>
@@ -9054,7 +9054,7 @@
     </message>
     <message>
         <source>Your own call is not made yet. The report holds the findings, in the session file too: once one is written, your call will say that it came after. The table of readings gives nothing away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Die eigene Einschätzung fehlt noch. Der Bericht enthält den Befund, auch der in der Sitzungsdatei: Ist einer geschrieben, steht bei der Einschätzung, dass sie danach kam. Die Tabelle der Messwerte verrät nichts.</translation>
     </message>
     <message>
         <source>What goes in</source>
@@ -9219,66 +9219,66 @@
     <name>KnownKey</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Name</translation>
     </message>
     <message>
         <source>Known since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannt seit %1</translation>
     </message>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Umbenennen</translation>
     </message>
     <message>
         <source>Forget</source>
-        <translation type="unfinished"></translation>
+        <translation>Vergessen</translation>
     </message>
 </context>
 <context>
     <name>KnownKeysPage</name>
     <message>
         <source>Known keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannte Schlüssel</translation>
     </message>
     <message>
         <source>Your own fingerprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Der eigene Fingerabdruck</translation>
     </message>
     <message>
         <source>There is none yet: your key is made with the first session file that you hand over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Es gibt noch keinen: Der Schlüssel entsteht mit der ersten Sitzungsdatei, die übergeben wird.</translation>
     </message>
     <message>
         <source>Read it out to who gets your session files, or send it another way than the file: only then does it tell them that a file is yours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Wer die Sitzungsdateien bekommt, sollte ihn vorgelesen bekommen oder auf einem anderen Weg als die Datei: Nur dann sagt er, von wem eine Datei ist.</translation>
     </message>
     <message>
         <source>Copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopiert</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Kopieren</translation>
     </message>
     <message>
         <source>%1 is forgotten: what this key signs is from an unknown key again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ist vergessen: Was dieser Schlüssel signiert, kommt wieder von einem unbekannten Schlüssel.</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Personen</translation>
     </message>
     <message>
         <source>Nobody is named yet. When a signed session file comes in you can say whose key it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Noch ist niemand benannt. Kommt eine signierte Sitzungsdatei herein, lässt sich sagen, wessen Schlüssel es ist.</translation>
     </message>
     <message>
         <source>A name is what you call the holder of a key. Give one only after you have compared the fingerprint with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Name sagt, wie der Inhaber eines Schlüssels hier heißt. Erst vergeben, wenn der Fingerabdruck mit ihm verglichen ist.</translation>
     </message>
 </context>
 <context>
@@ -9402,7 +9402,7 @@
     </message>
     <message>
         <source>A report with the findings was written already. Your call will say that it came after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ein Bericht mit dem Befund ist schon geschrieben. Bei der Einschätzung wird stehen, dass sie danach kam.</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
@@ -15143,11 +15143,11 @@
     </message>
     <message>
         <source>Known keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Bekannte Schlüssel</translation>
     </message>
     <message>
         <source>Whose session files you know by name, and your own fingerprint</source>
-        <translation type="unfinished"></translation>
+        <translation>Wessen Sitzungsdateien mit Namen bekannt sind, und der eigene Fingerabdruck</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -15268,7 +15268,7 @@
     </message>
     <message>
         <source>measured, your own call first</source>
-        <translation type="unfinished"></translation>
+        <translation>gemessen, erst die eigene Einschätzung</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -16674,7 +16674,7 @@
     </message>
     <message>
         <source>(Called after a report with the findings was written.)</source>
-        <translation type="unfinished"></translation>
+        <translation>(Eingeschätzt, nachdem ein Bericht mit dem Befund geschrieben war.)</translation>
     </message>
 </context>
 <context>
@@ -17119,11 +17119,11 @@
     </message>
     <message>
         <source>Contradiction</source>
-        <translation type="unfinished"></translation>
+        <translation>Widerspruch</translation>
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Wo es undicht ist</translation>
     </message>
 </context>
 <context>
@@ -17241,7 +17241,7 @@
     </message>
     <message>
         <source>Measure what you want to know, then make your own call.</source>
-        <translation type="unfinished"></translation>
+        <translation>Messen, was noch fehlt, dann die eigene Einschätzung abgeben.</translation>
     </message>
 </context>
 <context>

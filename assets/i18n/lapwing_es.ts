@@ -31,15 +31,15 @@
     <name>BackupKeys</name>
     <message>
         <source>Names of signatures in it</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombres de firmas que contiene</translation>
     </message>
     <message>
         <source>Anyone who had this file could have put a name in. Tick those whose fingerprint you know; the others stay unknown keys.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquiera que haya tenido este archivo puede haber metido un nombre. Marcar aquellos cuya huella se conozca; los demás siguen siendo claves desconocidas.</translation>
     </message>
     <message>
         <source>%1 (%2) is called %3 here, and stays so.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (%2) se llama aquí %3, y así se queda.</translation>
     </message>
 </context>
 <context>
@@ -9054,7 +9054,7 @@
     </message>
     <message>
         <source>Your own call is not made yet. The report holds the findings, in the session file too: once one is written, your call will say that it came after. The table of readings gives nothing away.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún falta el dictamen propio. El informe contiene el diagnóstico, también el del archivo de sesión: una vez escrito uno, el dictamen dirá que vino después. La tabla de lecturas no desvela nada.</translation>
     </message>
     <message>
         <source>What goes in</source>
@@ -9219,66 +9219,66 @@
     <name>KnownKey</name>
     <message>
         <source>Name</source>
-        <translation type="unfinished"></translation>
+        <translation>Nombre</translation>
     </message>
     <message>
         <source>Known since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Conocida desde %1</translation>
     </message>
     <message>
         <source>Rename</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el nombre</translation>
     </message>
     <message>
         <source>Forget</source>
-        <translation type="unfinished"></translation>
+        <translation>Olvidar</translation>
     </message>
 </context>
 <context>
     <name>KnownKeysPage</name>
     <message>
         <source>Known keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Claves conocidas</translation>
     </message>
     <message>
         <source>Your own fingerprint</source>
-        <translation type="unfinished"></translation>
+        <translation>La huella propia</translation>
     </message>
     <message>
         <source>There is none yet: your key is made with the first session file that you hand over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay ninguna: la clave se crea con el primer archivo de sesión que se entregue.</translation>
     </message>
     <message>
         <source>Read it out to who gets your session files, or send it another way than the file: only then does it tell them that a file is yours.</source>
-        <translation type="unfinished"></translation>
+        <translation>Leérsela a quien recibe los archivos de sesión, o enviarla por otro camino que el archivo: solo así le dice de quién es un archivo.</translation>
     </message>
     <message>
         <source>Copied</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiada</translation>
     </message>
     <message>
         <source>Copy</source>
-        <translation type="unfinished"></translation>
+        <translation>Copiar</translation>
     </message>
     <message>
         <source>%1 is forgotten: what this key signs is from an unknown key again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 queda en el olvido: lo que firme esta clave vuelve a ser de una clave desconocida.</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>People</source>
-        <translation type="unfinished"></translation>
+        <translation>Personas</translation>
     </message>
     <message>
         <source>Nobody is named yet. When a signed session file comes in you can say whose key it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay nadie con nombre. Cuando llega un archivo de sesión firmado se puede decir de quién es la clave.</translation>
     </message>
     <message>
         <source>A name is what you call the holder of a key. Give one only after you have compared the fingerprint with them.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un nombre es cómo se llama aquí a quien tiene la clave. Darlo solo después de comparar la huella con esa persona.</translation>
     </message>
 </context>
 <context>
@@ -9402,7 +9402,7 @@
     </message>
     <message>
         <source>A report with the findings was written already. Your call will say that it came after.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya se escribió un informe con el diagnóstico. El dictamen dirá que vino después.</translation>
     </message>
     <message>
         <source>Cylinder %1</source>
@@ -15143,11 +15143,11 @@
     </message>
     <message>
         <source>Known keys</source>
-        <translation type="unfinished"></translation>
+        <translation>Claves conocidas</translation>
     </message>
     <message>
         <source>Whose session files you know by name, and your own fingerprint</source>
-        <translation type="unfinished"></translation>
+        <translation>De quién se conocen los archivos de sesión por su nombre, y la huella propia</translation>
     </message>
     <message>
         <source>Limits</source>
@@ -15268,7 +15268,7 @@
     </message>
     <message>
         <source>measured, your own call first</source>
-        <translation type="unfinished"></translation>
+        <translation>medido, primero el dictamen propio</translation>
     </message>
     <message>
         <source>not measured</source>
@@ -16674,7 +16674,7 @@
     </message>
     <message>
         <source>(Called after a report with the findings was written.)</source>
-        <translation type="unfinished"></translation>
+        <translation>(Dictamen dado después de escribirse un informe con el diagnóstico.)</translation>
     </message>
 </context>
 <context>
@@ -17119,11 +17119,11 @@
     </message>
     <message>
         <source>Contradiction</source>
-        <translation type="unfinished"></translation>
+        <translation>Contradicción</translation>
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation type="unfinished"></translation>
+        <translation>Por dónde fuga</translation>
     </message>
 </context>
 <context>
@@ -17241,7 +17241,7 @@
     </message>
     <message>
         <source>Measure what you want to know, then make your own call.</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir lo que haga falta y después dar el dictamen propio.</translation>
     </message>
 </context>
 <context>
