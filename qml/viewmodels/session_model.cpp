@@ -30,10 +30,10 @@ QVariantMap tile(const char* key, const QString& title, const QString& text, Sta
         {"page", QString::fromLatin1(page)}, {"args", args},   {"bores", bores}};
 }
 
-/// Steps that are worth doing whatever was measured, so that they give nothing away.
+/// Steps that are worth doing whatever was measured, so that they give nothing away. (A check of the tester
+/// may be asked for because something is in doubt.)
 bool says_nothing(const findings::NextStep& step) {
-    static const std::array<std::string_view, 4> codes{"next.dry_all", "next.dry", "next.crankcase",
-                                                       "next.tester_check"};
+    static const std::array<std::string_view, 3> codes{"next.dry_all", "next.dry", "next.crankcase"};
     return std::ranges::find(codes, step.reason.code) != codes.end();
 }
 

@@ -36,7 +36,8 @@ std::string bytes_of(const std::filesystem::path& path) {
 /// Voice notes that hang on remarks: their bytes.
 std::vector<std::string> spoken(Phone& phone, SessionId session) {
     std::vector<std::string> all;
-    for (const auto& one : phone.desk().visit(session)->attachments)
+    const auto visit = phone.desk().visit(session);
+    for (const auto& one : visit->attachments)
         if (one.kind == AttachmentKind::voice && one.tie.to == TiedTo::note)
             all.push_back(bytes_of(phone.desk().files().path(one.sha256)));
     return all;

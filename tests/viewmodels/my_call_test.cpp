@@ -4,7 +4,6 @@
 // "My call" before the findings: until it is committed no page says or shows what the readings mean.
 #include <QSignalSpy>
 #include <QTest>
-#include <algorithm>
 
 #include "qml/viewmodels/engine_list_model.h"
 #include "qml/viewmodels/hand_over_model.h"
@@ -21,7 +20,7 @@ const QString waiting = QStringLiteral("waiting");
 /// A learner with a burnt exhaust valve on the second of two cylinders.
 class Learner {
 public:
-    Learner() {
+    explicit Learner(int cylinders = 2) : visit(cylinders) {
         visit.burnt_valve();
         visit.shop.settings->setCallFirst(true);
         visit.shop.settings->setAuthor(QStringLiteral("Kim"));
@@ -101,17 +100,11 @@ private slots:
     }
 
     void what_is_next_whatever_was_measured_is_still_said() {
-        Learner learner;
-        MeasuredVisit& visit = learner.visit;
-        const auto stored = visit.stored().readings;
-        const auto second = std::ranges::find_if(
-            stored, [](const Reading& one) { return one.test == TestKind::dry && one.cylinder == 2; });
-        visit.shop.desk->run(workflow::remove_reading(second->id));
-        visit.shop.settle();
+        Learner learner(3);  // nothing was measured on the third
         SessionModel session;
         learner.open(session);
-        QTRY_VERIFY(session.nextPage() == QStringLiteral("Pad"));
-        QCOMPARE(session.nextArgs()["cylinder"].toInt(), 2);
+        QTRY_COMPARE(session.nextPage(), QStringLiteral("Pad"));
+        QCOMPARE(session.nextArgs()["cylinder"].toInt(), 3);
     }
 
     void the_pad_shows_figures_and_no_verdicts() {
