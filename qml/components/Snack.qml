@@ -41,9 +41,11 @@ Rectangle {
     Accessible.name: message
     Accessible.ignored: !visible
 
-    // What lies under it is not touched through it.
+    // What lies under it is not touched through it: a touch puts it away first.
     MouseArea {
+        objectName: "putAway"
         anchors.fill: parent
+        onClicked: snack.hide()
     }
 
     Timer {

@@ -48,7 +48,8 @@ Panel {
 
             SideButton {
                 objectName: "rename"
-                visible: name.field.text.trim() !== "" && name.field.text.trim() !== panel.known.name
+                // Always there, so that nothing moves under the thumb.
+                enabled: name.field.text.trim() !== "" && name.field.text.trim() !== panel.known.name
                 text: qsTr("Rename")
                 onClicked: panel.renamed(name.field.text)
             }

@@ -12,6 +12,9 @@ AppPage {
 
     required property AppContext app
 
+    // As JavaScript has it: a property of a map that may be empty.
+    readonly property var gone: viewModel.forgotten
+
     title: qsTr("Known keys")
 
     KnownKeysModel {
@@ -63,7 +66,7 @@ AppPage {
         Panel {
             objectName: "forgotten"
             width: parent.width
-            visible: viewModel.forgotten.name !== undefined
+            visible: page.gone.name !== undefined
             selected: true
 
             Column {
@@ -72,7 +75,7 @@ AppPage {
 
                 LText {
                     width: parent.width
-                    text: qsTr("%1 is forgotten: what this key signs is from an unknown key again.").arg(viewModel.forgotten.name ?? "")
+                    text: qsTr("%1 is forgotten: what this key signs is from an unknown key again.").arg(page.gone.name ?? "")
                 }
 
                 SideButton {

@@ -266,6 +266,7 @@ std::vector<findings::NextStep> SessionModel::steps() const {
 }
 
 const findings::NextStep* SessionModel::next() const {
+    if (steps_.empty()) return nullptr;
     const bool waits = verdicts_wait(*app(), visit());
     for (const auto& step : steps_)
         if (!waits || says_nothing(step)) return &step;

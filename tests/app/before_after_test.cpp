@@ -89,8 +89,9 @@ private slots:
         DO(thumb.appears(QStringLiteral("findings_2")));
         DO(thumb.reads(QStringLiteral("is coming back"), 20000, thumb.find(QStringLiteral("findings_2"))));
         DO(thumb.reads(QStringLiteral("worse beyond doubt"), 5000, thumb.find(QStringLiteral("findings_2"))));
-        QVERIFY(
-            !thumb.reads(QStringLiteral("is coming back"), 300, thumb.find(QStringLiteral("findings_1"))));
+        // The panels are built anew when the odds arrive: looked up at that moment.
+        const auto* sound = thumb.find(QStringLiteral("findings_1"));
+        QVERIFY(!sound || !thumb.words(sound).join(u'\n').contains(QStringLiteral("is coming back")));
         phone.go(QStringLiteral("Findings"), {{"sessionId", sessions[1]}});
         DO(thumb.appears(QStringLiteral("nextSteps")));
         QVERIFY(!thumb.reads(QStringLiteral("is coming back"), 1500));

@@ -200,7 +200,7 @@ void MentorTest::there_and_back() {
         DO(thumb.touch(QStringLiteral("more")));
         DO(thumb.touch(QStringLiteral("openFile")));
         QVERIFY2(phone.arrives(QStringLiteral("BringIn")), qPrintable(phone.why()));
-        DO(thumb.reads(QStringLiteral("New are 4 notes"), 20'000));
+        DO(thumb.reads(QStringLiteral("New are 1 photo or voice note, 4 notes"), 20'000));
         DO(thumb.reads(QStringLiteral("Was the oil warm")));
         QCOMPARE(phone.desk().visit(session)->notes.size(), 0U);
         DO(thumb.touch(QStringLiteral("bringIn")));

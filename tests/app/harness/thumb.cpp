@@ -166,6 +166,11 @@ bool Thumb::touch(QQuickItem* wanted) {
                    .arg(middle.y());
         return false;
     }
+    // What was said lies over the page's end for a while; a person puts it away first.
+    if (hit && hit->objectName() == QLatin1String("putAway")) {
+        QMetaObject::invokeMethod(hit->parentItem(), "hide");
+        hit = taker(middle);
+    }
     if (!hit || !is_inside(hit, item)) {
         why_ = QStringLiteral("a touch on \"%1\" would reach %2 instead")
                    .arg(name,
