@@ -51,11 +51,12 @@ Column {
         onClicked: part.explain(part.from)
     }
 
-    SideButton {
+    ListRow {
         objectName: "showShares"
         width: parent.width
         visible: part.known && part.odds.verdict && !part.opened
         text: qsTr("Show the shares")
+        forward: false
         onClicked: part.opened = true
     }
 
