@@ -17,6 +17,7 @@ QString PadModel::test() const {
 
 void PadModel::setTest(const QString& text) {
     test_ = from_word<TestKind>(text.toStdString()).value_or(TestKind::dry);
+    history_.reset();
     emit testChanged();
 }
 

@@ -73,6 +73,10 @@ signals:
     void listenTo(int cylinder);
 
 protected:
+    void refresh() override {
+        history_.reset();
+        KeyedModel::refresh();
+    }
     [[nodiscard]] QString place() const override { return QString::number(cylinder_); }
     void goTo(const QString& place) override { moveTo(place.toInt()); }
     [[nodiscard]] QString mainField() const override { return pad_field::main_of(test_); }
@@ -85,6 +89,8 @@ protected:
     void readDraft(const QJsonObject& draft) override;
 
 private:
+    [[nodiscard]] QVariantList earlierReadings() const;
+
     [[nodiscard]] const Tester* tester() const;
     [[nodiscard]] Unit<PressureTag> pressureUnit() const;
     [[nodiscard]] PadFields typedFields() const;
@@ -104,6 +110,8 @@ private:
     std::optional<findings::ModelFacts> expected_;
     std::optional<findings::ModelInputs> asked_;  ///< the model is working on these
     std::unique_ptr<workflow::Background> modeller_;
+    mutable std::optional<QVariantList> history_;  ///< of history_of_, until the records change
+    mutable int history_of_ = 0;
 };
 
 }  // namespace lapwing

@@ -79,7 +79,16 @@ QVariantList PadModel::rail() const {
     return list;
 }
 
+/// Asked for by many bindings with every key: made anew only when the records or the cylinder changed.
 QVariantList PadModel::history() const {
+    if (!history_ || history_of_ != cylinder_) {
+        history_ = earlierReadings();
+        history_of_ = cylinder_;
+    }
+    return *history_;
+}
+
+QVariantList PadModel::earlierReadings() const {
     QVariantList list;
     for (const auto& reading : visit().readings) {
         if (reading.test != test_ || reading.cylinder != cylinder_) continue;
