@@ -5204,6 +5204,546 @@
         <translation>Zu erwartender Messwert bis</translation>
     </message>
     <message>
+        <source>Not done: %1. %2</source>
+        <extracomment>weak.step</extracomment>
+        <translation>Nicht getan: %1. %2</translation>
+    </message>
+    <message>
+        <source>Steps of Prepare that were not marked either way: %1.</source>
+        <extracomment>weak.steps_open</extracomment>
+        <translation>Schritte der Vorbereitung, die weder so noch so gekennzeichnet sind: %1.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low.</source>
+        <extracomment>weak.throttle_closed</extracomment>
+        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
+        <extracomment>weak.throttle_closed_by</extracomment>
+        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig, nach dem Modell um %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
+        <extracomment>weak.battery_by</extracomment>
+        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen, nach dem Modell um etwa %2.</translation>
+    </message>
+    <message>
+        <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
+        <extracomment>weak.cold_by</extracomment>
+        <translation>Der Motor war kalt: Er zeigt nach dem Modell etwa %1 weniger als warm.</translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
+        <extracomment>weak.hose</extracomment>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg. Bevor ein Werksgrenzwert darüber urteilt, wird es wieder dazugerechnet; der Zweifel daran bleibt.</translation>
+    </message>
+    <message>
+        <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
+        <extracomment>weak.tyre_core</extracomment>
+        <translation>Ein Reifenventileinsatz öffnet spät und nimmt nach dem Modell von jedem Messwert etwa %1 weg.</translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
+        <extracomment>weak.battery</extracomment>
+        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
+        <extracomment>weak.drift_lower</extracomment>
+        <translation>Zylinder %1 zeigte %2 weniger, als er am Ende noch einmal gemessen wurde: Die Batterie kann nachgelassen haben, und spät gemessene Zylinder zeigen vielleicht zu wenig.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
+        <extracomment>weak.drift_higher</extracomment>
+        <translation>Zylinder %1 zeigte %2 mehr, als er am Ende noch einmal gemessen wurde: Der Motor kann warm geworden sein, und spät gemessene Zylinder zeigen vielleicht zu viel.</translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
+        <extracomment>weak.heat_unknown</extracomment>
+        <translation>Kalt oder warm ist nicht notiert: Ein kalter Motor zeigt etwa 10 % weniger.</translation>
+    </message>
+    <message>
+        <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
+        <extracomment>weak.tester_unknown</extracomment>
+        <translation>Welches Manometer benutzt wurde, ist nicht notiert (%1): Seine Unsicherheit ist angenommen.</translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; was never done.</source>
+        <extracomment>weak.self_check_missing</extracomment>
+        <translation>%1: Die Selbstprüfung „%2“ wurde nie gemacht.</translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
+        <extracomment>weak.self_check_failed</extracomment>
+        <translation>%1: Die Selbstprüfung „%2“ ist nicht bestanden. Das Prüfgerät in Ordnung bringen, bevor der Motor beschuldigt wird.</translation>
+    </message>
+    <message>
+        <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
+        <extracomment>weak.class_unknown</extracomment>
+        <translation>%1: Die Klasse des Manometers ist nicht bekannt; angenommen sind %2 seines Skalenendwerts.</translation>
+    </message>
+    <message>
+        <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
+        <extracomment>weak.one_gauge</extracomment>
+        <translation>%1 hat nur ein Manometer: Der Druckregler kann bei Durchfluss unbemerkt nachgeben.</translation>
+    </message>
+    <message>
+        <source>%1: the restrictor is not known; %2 is assumed.</source>
+        <extracomment>weak.restrictor_unknown</extracomment>
+        <translation>%1: Die Drosselbohrung ist nicht bekannt; angenommen ist %2.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
+        <extracomment>weak.still_rising</extracomment>
+        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; da zeigt ein solches Manometer etwa %3 dessen, worauf es am Ende kommt.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
+        <extracomment>weak.few_pulls</extracomment>
+        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; Hersteller lesen nach %3 oder mehr ab.</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a hole (exponent %1).</source>
+        <extracomment>law.hole</extracomment>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein Loch (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
+        <extracomment>law.gap</extracomment>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein enger Spalt (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
+        <extracomment>law.seats</extracomment>
+        <translation>Der höhere eingestellte Druck drückt das Leck zu: Seine Fläche wird kleiner (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
+        <extracomment>law.opens</extracomment>
+        <translation>Der höhere eingestellte Druck öffnet das Leck weiter: Seine Fläche wächst (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
+        <extracomment>law.between</extracomment>
+        <translation>Bei zwei eingestellten Drücken verhält sich das Leck weder wie ein Loch noch wie ein enger Spalt (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
+        <extracomment>law.undecided</extracomment>
+        <translation>Zwei eingestellte Drücke, aber die Manometer können ein Loch nicht von einem engen Spalt unterscheiden (Exponent %1).</translation>
+    </message>
+    <message>
+        <source>Below zero? Look at the needle at rest.</source>
+        <extracomment>pad.negative</extracomment>
+        <translation>Unter null? Den Zeiger in Ruhe ansehen.</translation>
+    </message>
+    <message>
+        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
+        <extracomment>pad.zero</extracomment>
+        <translation>Gar nichts? Ist das Manometer eingeschraubt, sein Rückschlagventil drin, und wurde der Motor durchgedreht?</translation>
+    </message>
+    <message>
+        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
+        <extracomment>pad.wet_below_dry</extracomment>
+        <translation>Nass %1, aber trocken %2: Öl kann einen Messwert nicht senken. Erneut prüfen, oder nach einem Tippfehler sehen.</translation>
+    </message>
+    <message>
+        <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
+        <extracomment>pad.over_scale</extracomment>
+        <translation>%1 liegt über der Skala des Manometers von %2. Stimmt das Komma?</translation>
+    </message>
+    <message>
+        <source>Held %1 is over the set %2. Were the two swapped?</source>
+        <extracomment>pad.held_over_set</extracomment>
+        <translation>%1 gehalten liegt über %2 eingestellt. Wurden die beiden vertauscht?</translation>
+    </message>
+    <message>
+        <source>Type the set pressure too: leakage needs both.</source>
+        <extracomment>pad.no_set</extracomment>
+        <translation>Auch den eingestellten Druck eingeben: Der Druckverlust braucht beides.</translation>
+    </message>
+    <message>
+        <source>Set %1; this tester is usually set to %2. Is that meant?</source>
+        <extracomment>pad.set_differs</extracomment>
+        <translation>%1 eingestellt; dieses Prüfgerät steht sonst auf %2. Ist das so gemeint?</translation>
+    </message>
+    <message>
+        <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
+        <extracomment>pad.first_over_final</extracomment>
+        <translation>Erster Hub %1 liegt über dem Endwert %2. Wurden die beiden vertauscht?</translation>
+    </message>
+    <message>
+        <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_high</extracomment>
+        <translation>%1 liegt weit über dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
+    </message>
+    <message>
+        <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_low</extracomment>
+        <translation>%1 liegt weit unter dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
+    </message>
+    <message>
+        <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
+        <extracomment>pad.very_low_held</extracomment>
+        <translation>Sehr wenig gehalten. Ist es der richtige OT? Kommt Luft an Einlass und Auslass, die Kurbelwelle eine volle Umdrehung weiterdrehen.</translation>
+    </message>
+    <message>
+        <source>A fall of %1 is within the gauge&apos;s own error.</source>
+        <extracomment>pad.within_gauge</extracomment>
+        <translation>Ein Abfall um %1 liegt im Fehler des Manometers selbst.</translation>
+    </message>
+    <message>
+        <source>The needle stands at zero.</source>
+        <extracomment>check.zero</extracomment>
+        <translation>Der Zeiger steht auf null.</translation>
+    </message>
+    <message>
+        <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
+        <extracomment>check.zero_off</extracomment>
+        <translation>Der Zeiger steht %1 neben null. Mit dieser Prüfung behalten, zählt das zur Unsicherheit jedes Messwerts.</translation>
+    </message>
+    <message>
+        <source>%1 apart; this gauge&apos;s class allows %2.</source>
+        <extracomment>check.reference_within</extracomment>
+        <translation>%1 auseinander; die Klasse dieses Manometers lässt %2 zu.</translation>
+    </message>
+    <message>
+        <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
+        <extracomment>check.reference_off</extracomment>
+        <translation>%1 auseinander, mehr als die %2, die die Klasse dieses Manometers zulässt: seinen Messwerten weniger trauen oder es ersetzen.</translation>
+    </message>
+    <message>
+        <source>It holds: %1 lost.</source>
+        <extracomment>check.outlet_holds</extracomment>
+        <translation>Es hält: %1 verloren.</translation>
+    </message>
+    <message>
+        <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
+        <extracomment>check.outlet_leaks</extracomment>
+        <translation>%1 verloren bei geschlossenem Ausgang: Das Prüfgerät selbst würde an einem Zylinder, der gut dichtet, %2 Druckverlust zeigen.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
+        <extracomment>check.restrictor</extracomment>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1. Auf der Karte eintragen: Damit werden Messwerte umgerechnet.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
+        <extracomment>check.restrictor_as_card</extracomment>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2: Das passt zusammen.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
+        <extracomment>check.restrictor_off</extracomment>
+        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
+    </message>
+    <message>
+        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
+        <extracomment>pad.oil_locks</extracomment>
+        <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
+    </message>
+    <message>
+        <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
+        <extracomment>pad.diesel_wet</extracomment>
+        <translation>Kein Öl in einen Diesel: Es kann den Motor blockieren und ein Pleuel verbiegen.</translation>
+    </message>
+    <message>
+        <source>Factory range here: %1 to %2.</source>
+        <extracomment>fact.limit_range</extracomment>
+        <translation>Werksbereich hier: %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Factory limit here: %1.</source>
+        <extracomment>fact.limit_lowest</extracomment>
+        <translation>Werksgrenzwert hier: %1.</translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
+        <extracomment>fact.first_usual</extracomment>
+        <translation>Erster Hub %1 vom Endwert: wie bei einem gut dichtenden Zylinder.</translation>
+    </message>
+    <message>
+        <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
+        <extracomment>fact.first_slow</extracomment>
+        <translation>Erster Hub nur %1 vom Endwert: Es baut sich langsam auf, wie bei undichten Kolbenringen.</translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading already: it hardly builds up.</source>
+        <extracomment>fact.first_stays</extracomment>
+        <translation>Erster Hub schon %1 vom Endwert: Es baut sich kaum auf.</translation>
+    </message>
+    <message>
+        <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
+        <extracomment>fact.oil_volume</extracomment>
+        <translation>Das Volumen von %1 Öl allein erklärt einen Anstieg von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
+        <extracomment>fact.still_rising</extracomment>
+        <translation>Nach %1 Hüben zeigt ein dichter Zylinder etwa %2 dessen, worauf dieses Manometer am Ende kommt: weiter durchdrehen, bis der Zeiger steht.</translation>
+    </message>
+    <message>
+        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
+        <extracomment>fact.few_pulls</extracomment>
+        <translation>Nur %1 Hübe: Hersteller lesen nach %2 oder mehr ab. Weiter durchdrehen, bis der Zeiger steht.</translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
+        <extracomment>fact.without_hose</extracomment>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt etwa %1 weg: Ohne es wären es etwa %2.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
+        <extracomment>model.healthy</extracomment>
+        <translation>Kein Werkswert; das Modell erwartet %1 bis %2 von einem gut dichtenden Zylinder.</translation>
+    </message>
+    <message>
+        <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
+        <extracomment>model.above_ratio</extracomment>
+        <translation>Keine Erwartung: Bei einer Verdichtung von %1, über 14, liegt das Modell weit über dem, was Hersteller angeben. Den Wert des Herstellers nehmen.</translation>
+    </message>
+    <message>
+        <source>The model gives no expectation. %1</source>
+        <extracomment>model.refused</extracomment>
+        <translation>Das Modell gibt keine Erwartung. %1</translation>
+    </message>
+    <message>
+        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
+        <extracomment>model.decompressor</extracomment>
+        <translation>Der Dekompressor ist wirksam: Messwerte vergleichen nur Zylinder, sonst ist nichts von ihnen zu erwarten.</translation>
+    </message>
+    <message>
+        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
+        <extracomment>model.released</extracomment>
+        <translation>Mit arbeitendem Dekompressor zeigt ein solcher Motor etwa %1 bis %2, wenn nichts undicht ist. Das ist kein Grenzwert.</translation>
+    </message>
+    <message>
+        <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
+        <extracomment>model.induction_off</extracomment>
+        <translation>Die Ansaugung war abgebaut: Nichts drosselt die Luft, und der Messwert gilt wie bei offen gehaltener Drosselklappe.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
+        <extracomment>model.missing_one</extracomment>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
+        <extracomment>model.missing_two</extracomment>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1 und %2.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
+        <extracomment>model.missing_three</extracomment>
+        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1, %2 und %3.</translation>
+    </message>
+    <message>
+        <source>From the readings.</source>
+        <extracomment>source.typed</extracomment>
+        <translation>Aus den Messwerten.</translation>
+    </message>
+    <message>
+        <source>Published: %1.</source>
+        <extracomment>source.published</extracomment>
+        <translation>Veröffentlicht: %1.</translation>
+    </message>
+    <message>
+        <source>Common practice of the trade, no published source.</source>
+        <extracomment>source.common_practice</extracomment>
+        <translation>Übliche Praxis der Branche, keine veröffentlichte Quelle.</translation>
+    </message>
+    <message>
+        <source>A working assumption of this app. %1</source>
+        <extracomment>source.assumption</extracomment>
+        <translation>Eine Annahme dieser App. %1</translation>
+    </message>
+    <message>
+        <source>Physics: %1.</source>
+        <extracomment>source.physics</extracomment>
+        <translation>Physik: %1.</translation>
+    </message>
+    <message>
+        <source>Engine card (%1) %2</source>
+        <extracomment>source.card</extracomment>
+        <translation>Motorkarte (%1) %2</translation>
+    </message>
+    <message>
+        <source>Mean of %1 readings; all of them count.</source>
+        <extracomment>note.mean</extracomment>
+        <translation>Mittel aus %1 Messwerten; alle zählen.</translation>
+    </message>
+    <message>
+        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
+        <extracomment>note.repeat_scatter</extracomment>
+        <translation>Wenige Wiederholungen kennen ihre Streuung schlecht: Eine übliche von %1 zählt mit, wie %2 weitere Wiederholungen.</translation>
+    </message>
+    <message>
+        <source>One reading: a scatter of %1 is assumed.</source>
+        <extracomment>note.one_reading</extracomment>
+        <translation>Ein einziger Messwert: Eine Streuung von %1 ist angenommen.</translation>
+    </message>
+    <message>
+        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
+        <extracomment>note.leak_repeat</extracomment>
+        <translation>Ein einziger Messwert: Angenommen ist, dass die Fläche der undichten Stelle um %1 schwankt.</translation>
+    </message>
+    <message>
+        <source>Readings put right first for what stood in their way, as limits mean them.</source>
+        <extracomment>note.put_right</extracomment>
+        <translation>Messwerte zuerst um das berichtigt, was ihnen im Weg stand, so wie Grenzwerte sie meinen.</translation>
+    </message>
+    <message>
+        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
+        <extracomment>note.digits</extracomment>
+        <translation>Maße und Winkel gelten als genau bis auf eine halbe Einheit der letzten eingetippten Stelle.</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
+        <extracomment>note.class_unknown</extracomment>
+        <translation>Die Klasse des Manometers ist nicht bekannt: Angenommen sind %1 seines Skalenendwerts.</translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: its error is assumed.</source>
+        <extracomment>note.tester_unknown</extracomment>
+        <translation>Welches Manometer es war, ist nicht notiert: Sein Fehler ist angenommen.</translation>
+    </message>
+    <message>
+        <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
+        <extracomment>note.restrictor_unknown</extracomment>
+        <translation>Die Drosselbohrung des Prüfgeräts ist nicht bekannt: Angenommen ist %1.</translation>
+    </message>
+    <message>
+        <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
+        <extracomment>note.cd_assumed</extracomment>
+        <translation>Der Durchflussbeiwert der Drosselbohrung kommt aus den Annahmen, sofern das Prüfgerät keinen eigenen hat.</translation>
+    </message>
+    <message>
+        <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
+        <extracomment>note.droop</extracomment>
+        <translation>Ein Manometer: Der Druckregler kann bei Durchfluss um bis zu %1 des eingestellten Drucks nachgeben.</translation>
+    </message>
+    <message>
+        <source>On a hot engine the leak comes out about 11 % too small.</source>
+        <extracomment>note.hot</extracomment>
+        <translation>An einem heißen Motor ergibt sich das Leck etwa 11 % zu klein.</translation>
+    </message>
+    <message>
+        <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
+        <extracomment>note.law_range</extracomment>
+        <translation>Loch und enger Spalt sind zwei Beispielgesetze, keine Grenzen: Druck kann auch einen Kolbenring anlegen oder eine Dichtung öffnen.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: not scaled.</source>
+        <extracomment>note.altitude_unknown</extracomment>
+        <translation>Die Höhe der Werkstatt ist nicht bekannt: nicht umgerechnet.</translation>
+    </message>
+    <message>
+        <source>Nothing was held: the leak is larger than this tester can tell.</source>
+        <extracomment>note.wide_open</extracomment>
+        <translation>Nichts wurde gehalten: Das Leck ist größer, als dieses Prüfgerät erkennen kann.</translation>
+    </message>
+    <message>
+        <source>Nothing was lost that this gauge could show.</source>
+        <extracomment>note.none_lost</extracomment>
+        <translation>Es ging nichts verloren, was dieses Manometer zeigen könnte.</translation>
+    </message>
+    <message>
+        <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
+        <extracomment>note.rod_guessed</extracomment>
+        <translation>Die Pleuellänge steht nicht auf der Karte: Angenommen ist das %1-Fache des Hubs.</translation>
+    </message>
+    <message>
+        <source>The compression ratio is guessed: it may be out by %1.</source>
+        <extracomment>note.ratio_guessed</extracomment>
+        <translation>Die Verdichtung ist geschätzt: Sie kann um %1 falsch sein.</translation>
+    </message>
+    <message>
+        <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.closing_assumed</extracomment>
+        <translation>Der Einlassschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
+    </message>
+    <message>
+        <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.port_closing_assumed</extracomment>
+        <translation>Der Auslassschlitzschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
+    </message>
+    <message>
+        <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
+        <extracomment>note.closing_at_lift</extracomment>
+        <translation>Der Schluss ist bei einem Hub angegeben: Im Sitz schließt das Ventil %1 bis %2 später.</translation>
+    </message>
+    <message>
+        <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
+        <extracomment>note.closing_lift_unknown</extracomment>
+        <translation>Ob der Schluss im Sitz oder bei einem Hub gemeint ist, steht nicht auf der Karte: Ab einem Hub wäre er %1 bis %2 später.</translation>
+    </message>
+    <message>
+        <source>Variable valve timing: the closing may lie %1 to either side.</source>
+        <extracomment>note.timing_variable</extracomment>
+        <translation>Variable Steuerzeiten: Der Schluss kann %1 nach jeder Seite liegen.</translation>
+    </message>
+    <message>
+        <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
+        <extracomment>note.speed_assumed</extracomment>
+        <translation>Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen und kann um %1 falsch sein.</translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: taken as cold.</source>
+        <extracomment>note.heat_unknown</extracomment>
+        <translation>Kalt oder warm ist nicht notiert: gilt als kalt.</translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
+        <extracomment>note.gauge_assumed</extracomment>
+        <translation>Welches Manometer es war, ist nicht notiert: Angenommen sind Schlauch und Manometer mit %1 hinter einem Rückschlagventil am Zündkerzenloch.</translation>
+    </message>
+    <message>
+        <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
+        <extracomment>note.hose_assumed</extracomment>
+        <translation>Das Volumen von Schlauch und Manometer steht nicht auf der Karte des Prüfgeräts: Angenommen ist %1.</translation>
+    </message>
+    <message>
+        <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
+        <extracomment>note.valve_place_assumed</extracomment>
+        <translation>Der Sitz des Rückschlagventils steht nicht auf der Karte des Prüfgeräts: Angenommen ist das Zündkerzenloch.</translation>
+    </message>
+    <message>
+        <source>How much oil went in is not noted: %1 is assumed.</source>
+        <extracomment>note.oil_assumed</extracomment>
+        <translation>Wie viel Öl eingefüllt wurde, ist nicht notiert: Angenommen ist %1.</translation>
+    </message>
+    <message>
+        <source>Friction holds the crank in part; it is left out.</source>
+        <extracomment>note.friction</extracomment>
+        <translation>Reibung hält die Kurbelwelle zum Teil; sie bleibt unberücksichtigt.</translation>
+    </message>
+    <message>
+        <source>The model itself may be out by %1: not yet counted on real engines.</source>
+        <extracomment>note.model_doubt</extracomment>
+        <translation>Das Modell selbst kann um %1 falsch sein: noch nicht an wirklichen Motoren ausgezählt.</translation>
+    </message>
+    <message>
+        <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
+        <extracomment>note.restrictor_doubt</extracomment>
+        <translation>Der wirksame Querschnitt der Drosselbohrung des Prüfgeräts kann um %1 falsch sein.</translation>
+    </message>
+    <message>
+        <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
+        <extracomment>note.band</extracomment>
+        <translation>%1: %5 bei %2. In Ordnung bis %3, ein Fehler über %4.</translation>
+    </message>
+    <message>
+        <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
+        <extracomment>note.speed_dip</extracomment>
+        <translation>Der Anlasser wird langsamer, wo das Gas zurückdrückt: Gerechnet wird mit %1 der mittleren Drehzahl.</translation>
+    </message>
+    <message>
+        <source>Left out: waves in the ports, oil mist, crevices.</source>
+        <extracomment>note.model_leaves_out</extracomment>
+        <translation>Nicht berücksichtigt: Schwingungen in den Kanälen, Ölnebel, Spalte.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
         <translation>Zylinder %1 zeigte mit Öl weniger (%3) als trocken (%2). Das kann Öl nicht bewirken: Einer der beiden Messwerte stimmt nicht. Der nasse bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
@@ -6144,136 +6684,6 @@
         <translation>Zylinder %1, %2 %3: war zu klein und ist berichtigt. Frühere Messwerte zählen für dieses Ventil nicht.</translation>
     </message>
     <message>
-        <source>Not done: %1. %2</source>
-        <extracomment>weak.step</extracomment>
-        <translation>Nicht getan: %1. %2</translation>
-    </message>
-    <message>
-        <source>Steps of Prepare that were not marked either way: %1.</source>
-        <extracomment>weak.steps_open</extracomment>
-        <translation>Schritte der Vorbereitung, die weder so noch so gekennzeichnet sind: %1.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: every cylinder reads low.</source>
-        <extracomment>weak.throttle_closed</extracomment>
-        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
-        <extracomment>weak.throttle_closed_by</extracomment>
-        <translation>Die Drosselklappe war geschlossen: Jeder Zylinder zeigt zu wenig, nach dem Modell um %1 bis %2.</translation>
-    </message>
-    <message>
-        <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
-        <extracomment>weak.battery_by</extracomment>
-        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen, nach dem Modell um etwa %2.</translation>
-    </message>
-    <message>
-        <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
-        <extracomment>weak.cold_by</extracomment>
-        <translation>Der Motor war kalt: Er zeigt nach dem Modell etwa %1 weniger als warm.</translation>
-    </message>
-    <message>
-        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
-        <extracomment>weak.hose</extracomment>
-        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg. Bevor ein Werksgrenzwert darüber urteilt, wird es wieder dazugerechnet; der Zweifel daran bleibt.</translation>
-    </message>
-    <message>
-        <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
-        <extracomment>weak.tyre_core</extracomment>
-        <translation>Ein Reifenventileinsatz öffnet spät und nimmt nach dem Modell von jedem Messwert etwa %1 weg.</translation>
-    </message>
-    <message>
-        <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
-        <extracomment>weak.battery</extracomment>
-        <translation>Die Batterie zeigte %1: Ein langsamer Anlasser lässt jeden Zylinder zu wenig zeigen.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
-        <extracomment>weak.drift_lower</extracomment>
-        <translation>Zylinder %1 zeigte %2 weniger, als er am Ende noch einmal gemessen wurde: Die Batterie kann nachgelassen haben, und spät gemessene Zylinder zeigen vielleicht zu wenig.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
-        <extracomment>weak.drift_higher</extracomment>
-        <translation>Zylinder %1 zeigte %2 mehr, als er am Ende noch einmal gemessen wurde: Der Motor kann warm geworden sein, und spät gemessene Zylinder zeigen vielleicht zu viel.</translation>
-    </message>
-    <message>
-        <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
-        <extracomment>weak.heat_unknown</extracomment>
-        <translation>Kalt oder warm ist nicht notiert: Ein kalter Motor zeigt etwa 10 % weniger.</translation>
-    </message>
-    <message>
-        <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
-        <extracomment>weak.tester_unknown</extracomment>
-        <translation>Welches Manometer benutzt wurde, ist nicht notiert (%1): Seine Unsicherheit ist angenommen.</translation>
-    </message>
-    <message>
-        <source>%1: the self-check &quot;%2&quot; was never done.</source>
-        <extracomment>weak.self_check_missing</extracomment>
-        <translation>%1: Die Selbstprüfung „%2“ wurde nie gemacht.</translation>
-    </message>
-    <message>
-        <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
-        <extracomment>weak.self_check_failed</extracomment>
-        <translation>%1: Die Selbstprüfung „%2“ ist nicht bestanden. Das Prüfgerät in Ordnung bringen, bevor der Motor beschuldigt wird.</translation>
-    </message>
-    <message>
-        <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
-        <extracomment>weak.class_unknown</extracomment>
-        <translation>%1: Die Klasse des Manometers ist nicht bekannt; angenommen sind %2 seines Skalenendwerts.</translation>
-    </message>
-    <message>
-        <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
-        <extracomment>weak.one_gauge</extracomment>
-        <translation>%1 hat nur ein Manometer: Der Druckregler kann bei Durchfluss unbemerkt nachgeben.</translation>
-    </message>
-    <message>
-        <source>%1: the restrictor is not known; %2 is assumed.</source>
-        <extracomment>weak.restrictor_unknown</extracomment>
-        <translation>%1: Die Drosselbohrung ist nicht bekannt; angenommen ist %2.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
-        <extracomment>weak.still_rising</extracomment>
-        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; da zeigt ein solches Manometer etwa %3 dessen, worauf es am Ende kommt.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
-        <extracomment>weak.few_pulls</extracomment>
-        <translation>Zylinder %1 wurde nach %2 Hüben abgelesen; Hersteller lesen nach %3 oder mehr ab.</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks like a hole (exponent %1).</source>
-        <extracomment>law.hole</extracomment>
-        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein Loch (Exponent %1).</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
-        <extracomment>law.gap</extracomment>
-        <translation>Bei zwei eingestellten Drücken verhält sich das Leck wie ein enger Spalt (Exponent %1).</translation>
-    </message>
-    <message>
-        <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
-        <extracomment>law.seats</extracomment>
-        <translation>Der höhere eingestellte Druck drückt das Leck zu: Seine Fläche wird kleiner (Exponent %1).</translation>
-    </message>
-    <message>
-        <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
-        <extracomment>law.opens</extracomment>
-        <translation>Der höhere eingestellte Druck öffnet das Leck weiter: Seine Fläche wächst (Exponent %1).</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
-        <extracomment>law.between</extracomment>
-        <translation>Bei zwei eingestellten Drücken verhält sich das Leck weder wie ein Loch noch wie ein enger Spalt (Exponent %1).</translation>
-    </message>
-    <message>
-        <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
-        <extracomment>law.undecided</extracomment>
-        <translation>Zwei eingestellte Drücke, aber die Manometer können ein Loch nicht von einem engen Spalt unterscheiden (Exponent %1).</translation>
-    </message>
-    <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
         <translation>Das Kurbelgehäuse hält: %1 nach %3, verlangt sind mindestens %2.</translation>
@@ -6449,414 +6859,454 @@
         <translation>Nichts steht aus.</translation>
     </message>
     <message>
-        <source>Below zero? Look at the needle at rest.</source>
-        <extracomment>pad.negative</extracomment>
-        <translation>Unter null? Den Zeiger in Ruhe ansehen.</translation>
+        <source>Factory limit here</source>
+        <extracomment>from:limit</extracomment>
+        <translation>Werksgrenzwert hier</translation>
     </message>
     <message>
-        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
-        <extracomment>pad.zero</extracomment>
-        <translation>Gar nichts? Ist das Manometer eingeschraubt, sein Rückschlagventil drin, und wurde der Motor durchgedreht?</translation>
+        <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
+        <extracomment>from:limit</extracomment>
+        <translation>Der Grenzwert der Motorkarte, umgerechnet mit dem Luftdruck der Werkstatt gegenüber Meereshöhe.</translation>
     </message>
     <message>
-        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
-        <extracomment>pad.wet_below_dry</extracomment>
-        <translation>Nass %1, aber trocken %2: Öl kann einen Messwert nicht senken. Erneut prüfen, oder nach einem Tippfehler sehen.</translation>
+        <source>Reading</source>
+        <comment>from:mean</comment>
+        <translation>Messwert</translation>
     </message>
     <message>
-        <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
-        <extracomment>pad.over_scale</extracomment>
-        <translation>%1 liegt über der Skala des Manometers von %2. Stimmt das Komma?</translation>
+        <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
+        <extracomment>from:mean</extracomment>
+        <translation>Das Mittel der zählenden Messwerte, mit dem Fehler des Manometers und ihrer Streuung.</translation>
     </message>
     <message>
-        <source>Held %1 is over the set %2. Were the two swapped?</source>
-        <extracomment>pad.held_over_set</extracomment>
-        <translation>%1 gehalten liegt über %2 eingestellt. Wurden die beiden vertauscht?</translation>
+        <source>First puff</source>
+        <comment>from:first_share</comment>
+        <translation>Erster Hub</translation>
     </message>
     <message>
-        <source>Type the set pressure too: leakage needs both.</source>
-        <extracomment>pad.no_set</extracomment>
-        <translation>Auch den eingestellten Druck eingeben: Der Druckverlust braucht beides.</translation>
+        <source>First puff divided by the final reading.</source>
+        <extracomment>from:first_share</extracomment>
+        <translation>Erster Hub geteilt durch den Endwert.</translation>
     </message>
     <message>
-        <source>Set %1; this tester is usually set to %2. Is that meant?</source>
-        <extracomment>pad.set_differs</extracomment>
-        <translation>%1 eingestellt; dieses Prüfgerät steht sonst auf %2. Ist das so gemeint?</translation>
+        <source>What makers ask</source>
+        <extracomment>from:typical</extracomment>
+        <translation>Was Hersteller verlangen</translation>
     </message>
     <message>
-        <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
-        <extracomment>pad.first_over_final</extracomment>
-        <translation>Erster Hub %1 liegt über dem Endwert %2. Wurden die beiden vertauscht?</translation>
+        <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
+        <extracomment>from:typical</extracomment>
+        <translation>Der übliche Bereich der Hersteller für so einen Motor, umgerechnet mit dem Luftdruck der Werkstatt.</translation>
     </message>
     <message>
-        <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
-        <extracomment>pad.slip_high</extracomment>
-        <translation>%1 liegt weit über dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
+        <source>Lowest against highest</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation>Niedrigster zum höchsten</translation>
     </message>
     <message>
-        <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
-        <extracomment>pad.slip_low</extracomment>
-        <translation>%1 liegt weit unter dem hier zu Erwartenden (etwa %2). Stimmt das Komma?</translation>
+        <source>The lowest cylinder divided by the highest.</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation>Der niedrigste Zylinder geteilt durch den höchsten.</translation>
     </message>
     <message>
-        <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
-        <extracomment>pad.very_low_held</extracomment>
-        <translation>Sehr wenig gehalten. Ist es der richtige OT? Kommt Luft an Einlass und Auslass, die Kurbelwelle eine volle Umdrehung weiterdrehen.</translation>
+        <source>Average</source>
+        <extracomment>from:average</extracomment>
+        <translation>Mittel</translation>
     </message>
     <message>
-        <source>A fall of %1 is within the gauge&apos;s own error.</source>
-        <extracomment>pad.within_gauge</extracomment>
-        <translation>Ein Abfall um %1 liegt im Fehler des Manometers selbst.</translation>
+        <source>The average of all cylinders, and how far below it each one lies.</source>
+        <extracomment>from:average</extracomment>
+        <translation>Das Mittel aller Zylinder und wie weit jeder darunter liegt.</translation>
     </message>
     <message>
-        <source>The needle stands at zero.</source>
-        <extracomment>check.zero</extracomment>
-        <translation>Der Zeiger steht auf null.</translation>
+        <source>Difference</source>
+        <extracomment>from:difference</extracomment>
+        <translation>Unterschied</translation>
     </message>
     <message>
-        <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
-        <extracomment>check.zero_off</extracomment>
-        <translation>Der Zeiger steht %1 neben null. Mit dieser Prüfung behalten, zählt das zur Unsicherheit jedes Messwerts.</translation>
+        <source>The highest cylinder less the lowest.</source>
+        <extracomment>from:difference</extracomment>
+        <translation>Der höchste Zylinder minus der niedrigste.</translation>
     </message>
     <message>
-        <source>%1 apart; this gauge&apos;s class allows %2.</source>
-        <extracomment>check.reference_within</extracomment>
-        <translation>%1 auseinander; die Klasse dieses Manometers lässt %2 zu.</translation>
+        <source>Leakage</source>
+        <extracomment>from:leakage</extracomment>
+        <translation>Druckverlust</translation>
     </message>
     <message>
-        <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
-        <extracomment>check.reference_off</extracomment>
-        <translation>%1 auseinander, mehr als die %2, die die Klasse dieses Manometers zulässt: seinen Messwerten weniger trauen oder es ersetzen.</translation>
+        <source>What was lost of the set pressure: set less held, divided by set.</source>
+        <extracomment>from:leakage</extracomment>
+        <translation>Was vom eingestellten Druck verloren ging: eingestellt minus gehalten, geteilt durch eingestellt.</translation>
     </message>
     <message>
-        <source>It holds: %1 lost.</source>
-        <extracomment>check.outlet_holds</extracomment>
-        <translation>Es hält: %1 verloren.</translation>
+        <source>The same leak on another tester</source>
+        <extracomment>from:converted</extracomment>
+        <translation>Dasselbe Leck auf einem anderen Prüfgerät</translation>
     </message>
     <message>
-        <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
-        <extracomment>check.outlet_leaks</extracomment>
-        <translation>%1 verloren bei geschlossenem Ausgang: Das Prüfgerät selbst würde an einem Zylinder, der gut dichtet, %2 Druckverlust zeigen.</translation>
+        <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
+        <extracomment>from:converted</extracomment>
+        <translation>Das Leck gilt als Loch: Was durch die Drosselbohrung geht, geht durch das Loch. Seine Größe ergibt sich aus dem eigenen Prüfgerät, dann wird das andere Prüfgerät vor dasselbe Loch gesetzt.</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
-        <extracomment>check.restrictor</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1. Auf der Karte eintragen: Damit werden Messwerte umgerechnet.</translation>
+        <source>The same leak on another tester, as a narrow gap</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation>Dasselbe Leck auf einem anderen Prüfgerät, als enger Spalt</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
-        <extracomment>check.restrictor_as_card</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2: Das passt zusammen.</translation>
+        <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation>Das Leck gilt als langer enger Spalt statt als Loch; seine Größe ergibt sich aus dem eigenen Prüfgerät.</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
-        <extracomment>check.restrictor_off</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
+        <source>Leak area</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation>Leckfläche</translation>
     </message>
     <message>
-        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
-        <extracomment>pad.oil_locks</extracomment>
-        <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
+        <source>The hole that passes as much air as the restrictor does.</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation>Das Loch, das so viel Luft durchlässt wie die Drosselbohrung.</translation>
     </message>
     <message>
-        <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
-        <extracomment>pad.diesel_wet</extracomment>
-        <translation>Kein Öl in einen Diesel: Es kann den Motor blockieren und ein Pleuel verbiegen.</translation>
+        <source>Equivalent hole</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation>Gleichwertiges Loch</translation>
     </message>
     <message>
-        <source>Factory range here: %1 to %2.</source>
-        <extracomment>fact.limit_range</extracomment>
-        <translation>Werksbereich hier: %1 bis %2.</translation>
+        <source>The round hole of the leak&apos;s area.</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation>Das runde Loch mit der Fläche des Lecks.</translation>
     </message>
     <message>
-        <source>Factory limit here: %1.</source>
-        <extracomment>fact.limit_lowest</extracomment>
-        <translation>Werksgrenzwert hier: %1.</translation>
+        <source>Leak flow</source>
+        <extracomment>from:flow</extracomment>
+        <translation>Leckstrom</translation>
     </message>
     <message>
-        <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
-        <extracomment>fact.first_usual</extracomment>
-        <translation>Erster Hub %1 vom Endwert: wie bei einem gut dichtenden Zylinder.</translation>
+        <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
+        <extracomment>from:flow</extracomment>
+        <translation>Luft durch das Leck beim Haltedruck, in Litern Luft bei 20 °C und 1 bar.</translation>
     </message>
     <message>
-        <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
-        <extracomment>fact.first_slow</extracomment>
-        <translation>Erster Hub nur %1 vom Endwert: Es baut sich langsam auf, wie bei undichten Kolbenringen.</translation>
+        <source>Wet rise</source>
+        <extracomment>from:rise</extracomment>
+        <translation>Anstieg mit Öl</translation>
     </message>
     <message>
-        <source>First puff %1 of the final reading already: it hardly builds up.</source>
-        <extracomment>fact.first_stays</extracomment>
-        <translation>Erster Hub schon %1 vom Endwert: Es baut sich kaum auf.</translation>
+        <source>The wet reading against the dry one.</source>
+        <extracomment>from:rise</extracomment>
+        <translation>Der nasse Messwert gegenüber dem trockenen.</translation>
     </message>
     <message>
-        <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
-        <extracomment>fact.oil_volume</extracomment>
-        <translation>Das Volumen von %1 Öl allein erklärt einen Anstieg von %2 bis %3.</translation>
+        <source>Hold time</source>
+        <comment>from:hold</comment>
+        <translation>Haltezeit</translation>
     </message>
     <message>
-        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
-        <extracomment>fact.still_rising</extracomment>
-        <translation>Nach %1 Hüben zeigt ein dichter Zylinder etwa %2 dessen, worauf dieses Manometer am Ende kommt: weiter durchdrehen, bis der Zeiger steht.</translation>
+        <source>How long the pressure was held.</source>
+        <extracomment>from:hold</extracomment>
+        <translation>Wie lange der Druck gehalten wurde.</translation>
     </message>
     <message>
-        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
-        <extracomment>fact.few_pulls</extracomment>
-        <translation>Nur %1 Hübe: Hersteller lesen nach %2 oder mehr ab. Weiter durchdrehen, bis der Zeiger steht.</translation>
+        <source>First puff rule</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation>Regel vom ersten Hub</translation>
     </message>
     <message>
-        <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
-        <extracomment>fact.without_hose</extracomment>
-        <translation>Das Volumen vor dem Rückschlagventil nimmt etwa %1 weg: Ohne es wären es etwa %2.</translation>
+        <source>First and last of several strokes against what the cylinder should reach.</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation>Erster und letzter von mehreren Hüben gegenüber dem, was der Zylinder erreichen sollte.</translation>
     </message>
     <message>
-        <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
-        <extracomment>model.healthy</extracomment>
-        <translation>Kein Werkswert; das Modell erwartet %1 bis %2 von einem gut dichtenden Zylinder.</translation>
+        <source>Loudest exit</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation>Lautester Austritt</translation>
     </message>
     <message>
-        <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
-        <extracomment>model.above_ratio</extracomment>
-        <translation>Keine Erwartung: Bei einer Verdichtung von %1, über 14, liegt das Modell weit über dem, was Hersteller angeben. Den Wert des Herstellers nehmen.</translation>
+        <source>Where the air comes out names the part that leaks.</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation>Wo die Luft herauskommt, das nennt das undichte Teil.</translation>
     </message>
     <message>
-        <source>The model gives no expectation. %1</source>
-        <extracomment>model.refused</extracomment>
-        <translation>Das Modell gibt keine Erwartung. %1</translation>
+        <source>What the model expects</source>
+        <extracomment>from:healthy</extracomment>
+        <translation>Was das Modell erwartet</translation>
     </message>
     <message>
-        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
-        <extracomment>model.decompressor</extracomment>
-        <translation>Der Dekompressor ist wirksam: Messwerte vergleichen nur Zylinder, sonst ist nichts von ihnen zu erwarten.</translation>
+        <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
+        <extracomment>from:healthy</extracomment>
+        <translation>Hübe eines gut dichtenden Zylinders, aus der Motorkarte für dieses Manometer auf Meereshöhe ausgerechnet und mit dem Luftdruck der Werkstatt umgerechnet. Der Bereich ist die Unsicherheit der Eingaben.</translation>
     </message>
     <message>
-        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
-        <extracomment>model.released</extracomment>
-        <translation>Mit arbeitendem Dekompressor zeigt ein solcher Motor etwa %1 bis %2, wenn nichts undicht ist. Das ist kein Grenzwert.</translation>
+        <source>First puff that the model expects</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation>Erster Hub, den das Modell erwartet</translation>
     </message>
     <message>
-        <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
-        <extracomment>model.induction_off</extracomment>
-        <translation>Die Ansaugung war abgebaut: Nichts drosselt die Luft, und der Messwert gilt wie bei offen gehaltener Drosselklappe.</translation>
+        <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation>Erster Hub gegenüber dem letzten, bei einem gut dichtenden Zylinder, auf diesem Manometer.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
-        <extracomment>model.missing_one</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1.</translation>
+        <source>What oil&apos;s volume explains</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation>Was das Ölvolumen erklärt</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
-        <extracomment>model.missing_two</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1 und %2.</translation>
+        <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation>Öl, das bleibt, macht den Brennraum kleiner und den Messwert höher, ohne dass es einen Kolbenring abdichtet.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
-        <extracomment>model.missing_three</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1, %2 und %3.</translation>
+        <source>What makers say of such a leak</source>
+        <extracomment>from:bands</extracomment>
+        <translation>Was Hersteller zu so einem Leck sagen</translation>
     </message>
     <message>
-        <source>From the readings.</source>
-        <extracomment>source.typed</extracomment>
-        <translation>Aus den Messwerten.</translation>
+        <source>The leak is converted to the tester that each band was written for, and judged there.</source>
+        <extracomment>from:bands</extracomment>
+        <translation>Das Leck wird auf das Prüfgerät umgerechnet, für das der jeweilige Bereich geschrieben wurde, und dort beurteilt.</translation>
     </message>
     <message>
-        <source>Published: %1.</source>
-        <extracomment>source.published</extracomment>
-        <translation>Veröffentlicht: %1.</translation>
+        <source>Difference between cylinders</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation>Unterschied zwischen den Zylindern</translation>
     </message>
     <message>
-        <source>Common practice of the trade, no published source.</source>
-        <extracomment>source.common_practice</extracomment>
-        <translation>Übliche Praxis der Branche, keine veröffentlichte Quelle.</translation>
+        <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation>Der Druckverlust jedes Zylinders auf dem Prüfgerät, für das die Regel geschrieben wurde.</translation>
     </message>
     <message>
-        <source>A working assumption of this app. %1</source>
-        <extracomment>source.assumption</extracomment>
-        <translation>Eine Annahme dieser App. %1</translation>
+        <source>Put right for the limit</source>
+        <extracomment>from:put_right</extracomment>
+        <translation>Für den Grenzwert richtiggestellt</translation>
     </message>
     <message>
-        <source>Physics: %1.</source>
-        <extracomment>source.physics</extracomment>
-        <translation>Physik: %1.</translation>
+        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
+        <extracomment>from:put_right</extracomment>
+        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
     </message>
     <message>
-        <source>Engine card (%1) %2</source>
-        <extracomment>source.card</extracomment>
-        <translation>Motorkarte (%1) %2</translation>
+        <source>How full the chamber is</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation>Wie voll der Brennraum ist</translation>
     </message>
     <message>
-        <source>Mean of %1 readings; all of them count.</source>
-        <extracomment>note.mean</extracomment>
-        <translation>Mittel aus %1 Messwerten; alle zählen.</translation>
+        <source>The oil put in against the chamber at top dead centre.</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation>Das eingefüllte Öl gegen den Brennraum im oberen Totpunkt.</translation>
     </message>
     <message>
-        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
-        <extracomment>note.repeat_scatter</extracomment>
-        <translation>Wenige Wiederholungen kennen ihre Streuung schlecht: Eine übliche von %1 zählt mit, wie %2 weitere Wiederholungen.</translation>
+        <source>What the hose takes off</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation>Was der Schlauch wegnimmt</translation>
     </message>
     <message>
-        <source>One reading: a scatter of %1 is assumed.</source>
-        <extracomment>note.one_reading</extracomment>
-        <translation>Ein einziger Messwert: Eine Streuung von %1 ist angenommen.</translation>
+        <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation>Luft vor dem Rückschlagventil wird bei jedem Hub mit dem Brennraum verdichtet und kommt nie am Manometer an.</translation>
     </message>
     <message>
-        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
-        <extracomment>note.leak_repeat</extracomment>
-        <translation>Ein einziger Messwert: Angenommen ist, dass die Fläche der undichten Stelle um %1 schwankt.</translation>
+        <source>Without the hose</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation>Ohne den Schlauch</translation>
     </message>
     <message>
-        <source>Readings put right first for what stood in their way, as limits mean them.</source>
-        <extracomment>note.put_right</extracomment>
-        <translation>Messwerte zuerst um das berichtigt, was ihnen im Weg stand, so wie Grenzwerte sie meinen.</translation>
+        <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation>Der Messwert, erhöht um das, was das Volumen vor dem Rückschlagventil nach dem Modell wegnimmt.</translation>
     </message>
     <message>
-        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
-        <extracomment>note.digits</extracomment>
-        <translation>Maße und Winkel gelten als genau bis auf eine halbe Einheit der letzten eingetippten Stelle.</translation>
+        <source>Law of the leak</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation>Gesetz des Lecks</translation>
     </message>
     <message>
-        <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
-        <extracomment>note.class_unknown</extracomment>
-        <translation>Die Klasse des Manometers ist nicht bekannt: Angenommen sind %1 seines Skalenendwerts.</translation>
+        <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation>Wie sich die Fläche des Lecks, als Loch betrachtet, mit dem Haltedruck ändert: bei einem Loch gar nicht, bei einem engen Spalt zunehmend.</translation>
     </message>
     <message>
-        <source>Which gauge it was is not noted: its error is assumed.</source>
-        <extracomment>note.tester_unknown</extracomment>
-        <translation>Welches Manometer es war, ist nicht notiert: Sein Fehler ist angenommen.</translation>
+        <source>Restrictor by a drilled hole</source>
+        <extracomment>from:restrictor</extracomment>
+        <translation>Drosselbohrung über ein Prüfloch</translation>
     </message>
     <message>
-        <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
-        <extracomment>note.restrictor_unknown</extracomment>
-        <translation>Die Drosselbohrung des Prüfgeräts ist nicht bekannt: Angenommen ist %1.</translation>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor</comment>
+        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
     </message>
     <message>
-        <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
-        <extracomment>note.cd_assumed</extracomment>
-        <translation>Der Durchflussbeiwert der Drosselbohrung kommt aus den Annahmen, sofern das Prüfgerät keinen eigenen hat.</translation>
+        <source>Standard atmosphere</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation>Normatmosphäre</translation>
     </message>
     <message>
-        <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
-        <extracomment>note.droop</extracomment>
-        <translation>Ein Manometer: Der Druckregler kann bei Durchfluss um bis zu %1 des eingestellten Drucks nachgeben.</translation>
+        <source>The air pressure that goes with an altitude on an average day.</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation>Der Luftdruck, der an einem durchschnittlichen Tag zu einer Höhe gehört.</translation>
     </message>
     <message>
-        <source>On a hot engine the leak comes out about 11 % too small.</source>
-        <extracomment>note.hot</extracomment>
-        <translation>An einem heißen Motor ergibt sich das Leck etwa 11 % zu klein.</translation>
+        <source>Torque on the crank</source>
+        <extracomment>from:torque</extracomment>
+        <translation>Drehmoment an der Kurbelwelle</translation>
     </message>
     <message>
-        <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
-        <extracomment>note.law_range</extracomment>
-        <translation>Loch und enger Spalt sind zwei Beispielgesetze, keine Grenzen: Druck kann auch einen Kolbenring anlegen oder eine Dichtung öffnen.</translation>
+        <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
+        <extracomment>from:torque</extracomment>
+        <translation>Der Druck im Zylinder mal dem, um was sein Volumen wächst, wenn sich die Kurbelwelle dreht.</translation>
     </message>
     <message>
-        <source>The shop&apos;s altitude is not known: not scaled.</source>
-        <extracomment>note.altitude_unknown</extracomment>
-        <translation>Die Höhe der Werkstatt ist nicht bekannt: nicht umgerechnet.</translation>
+        <source>Throttle closed</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation>Drosselklappe geschlossen</translation>
     </message>
     <message>
-        <source>Nothing was held: the leak is larger than this tester can tell.</source>
-        <extracomment>note.wide_open</extracomment>
-        <translation>Nichts wurde gehalten: Das Leck ist größer, als dieses Prüfgerät erkennen kann.</translation>
+        <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation>Der Messwert des Modells mit weniger Luft im Zylinder gegenüber dem mit offener Drosselklappe.</translation>
     </message>
     <message>
-        <source>Nothing was lost that this gauge could show.</source>
-        <extracomment>note.none_lost</extracomment>
-        <translation>Es ging nichts verloren, was dieses Manometer zeigen könnte.</translation>
+        <source>Slow cranking</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation>Langsames Durchdrehen</translation>
     </message>
     <message>
-        <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
-        <extracomment>note.rod_guessed</extracomment>
-        <translation>Die Pleuellänge steht nicht auf der Karte: Angenommen ist das %1-Fache des Hubs.</translation>
+        <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation>Der Messwert des Modells bei der langsamen Drehzahl gegenüber dem bei der üblichen.</translation>
     </message>
     <message>
-        <source>The compression ratio is guessed: it may be out by %1.</source>
-        <extracomment>note.ratio_guessed</extracomment>
-        <translation>Die Verdichtung ist geschätzt: Sie kann um %1 falsch sein.</translation>
+        <source>Cold engine</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation>Kalter Motor</translation>
     </message>
     <message>
-        <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
-        <extracomment>note.closing_assumed</extracomment>
-        <translation>Der Einlassschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
+        <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation>Der Messwert des Modells mit kalten Zylinderwänden gegenüber dem mit warmen.</translation>
     </message>
     <message>
-        <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
-        <extracomment>note.port_closing_assumed</extracomment>
-        <translation>Der Auslassschlitzschluss steht nicht auf der Karte: Angenommen ist %1 nach dem unteren Totpunkt, %2 nach jeder Seite.</translation>
+        <source>Tyre-valve core</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation>Reifenventileinsatz</translation>
     </message>
     <message>
-        <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
-        <extracomment>note.closing_at_lift</extracomment>
-        <translation>Der Schluss ist bei einem Hub angegeben: Im Sitz schließt das Ventil %1 bis %2 später.</translation>
+        <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation>Der Messwert des Modells mit einem schwer öffnenden Einsatz gegenüber dem mit einem für Manometer gemachten.</translation>
     </message>
     <message>
-        <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
-        <extracomment>note.closing_lift_unknown</extracomment>
-        <translation>Ob der Schluss im Sitz oder bei einem Hub gemeint ist, steht nicht auf der Karte: Ab einem Hub wäre er %1 bis %2 später.</translation>
+        <source>Difference between the visits</source>
+        <extracomment>from:change</extracomment>
+        <translation>Differenz zwischen den Terminen</translation>
     </message>
     <message>
-        <source>Variable valve timing: the closing may lie %1 to either side.</source>
-        <extracomment>note.timing_variable</extracomment>
-        <translation>Variable Steuerzeiten: Der Schluss kann %1 nach jeder Seite liegen.</translation>
+        <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
+        <extracomment>from:change</extracomment>
+        <translation>Der spätere Messwert minus der frühere, nach den Maßstäben des späteren Termins; was an beiden gemeinsam falsch ist, hebt sich auf.</translation>
     </message>
     <message>
-        <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
-        <extracomment>note.speed_assumed</extracomment>
-        <translation>Die Anlasserdrehzahl ist nicht notiert: Sie ist angenommen und kann um %1 falsch sein.</translation>
+        <source>With the decompressor at work</source>
+        <extracomment>from:released</extracomment>
+        <translation>Mit arbeitendem Dekompressor</translation>
     </message>
     <message>
-        <source>Cold or warm is not noted: taken as cold.</source>
-        <extracomment>note.heat_unknown</extracomment>
-        <translation>Kalt oder warm ist nicht notiert: gilt als kalt.</translation>
+        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
+        <extracomment>from:released</extracomment>
+        <translation>Der Messwert des Modells, wenn der Zylinder so spät schließt, wie ein Dekompressor ihn lässt.</translation>
     </message>
     <message>
-        <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
-        <extracomment>note.gauge_assumed</extracomment>
-        <translation>Welches Manometer es war, ist nicht notiert: Angenommen sind Schlauch und Manometer mit %1 hinter einem Rückschlagventil am Zündkerzenloch.</translation>
+        <source>After so many pulls</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Nach so vielen Hüben</translation>
     </message>
     <message>
-        <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
-        <extracomment>note.hose_assumed</extracomment>
-        <translation>Das Volumen von Schlauch und Manometer steht nicht auf der Karte des Prüfgeräts: Angenommen ist %1.</translation>
+        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Der Messwert des Modells nach so vielen Hüben gegen den nach endlos vielen, an diesem Manometer.</translation>
     </message>
     <message>
-        <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
-        <extracomment>note.valve_place_assumed</extracomment>
-        <translation>Der Sitz des Rückschlagventils steht nicht auf der Karte des Prüfgeräts: Angenommen ist das Zündkerzenloch.</translation>
+        <source>How many pulls</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Wie viele Hübe</translation>
     </message>
     <message>
-        <source>How much oil went in is not noted: %1 is assumed.</source>
-        <extracomment>note.oil_assumed</extracomment>
-        <translation>Wie viel Öl eingefüllt wurde, ist nicht notiert: Angenommen ist %1.</translation>
+        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Manometer füllen sich Hub für Hub: Hersteller nennen, wie viele es braucht.</translation>
     </message>
     <message>
-        <source>Friction holds the crank in part; it is left out.</source>
-        <extracomment>note.friction</extracomment>
-        <translation>Reibung hält die Kurbelwelle zum Teil; sie bleibt unberücksichtigt.</translation>
+        <source>Force at the end of the bar</source>
+        <extracomment>from:force</extracomment>
+        <translation>Kraft am Ende des Hebels</translation>
     </message>
     <message>
-        <source>The model itself may be out by %1: not yet counted on real engines.</source>
-        <extracomment>note.model_doubt</extracomment>
-        <translation>Das Modell selbst kann um %1 falsch sein: noch nicht an wirklichen Motoren ausgezählt.</translation>
+        <source>The torque divided by the length of the bar.</source>
+        <extracomment>from:force</extracomment>
+        <translation>Das Drehmoment geteilt durch die Länge des Hebels.</translation>
     </message>
     <message>
-        <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
-        <extracomment>note.restrictor_doubt</extracomment>
-        <translation>Der wirksame Querschnitt der Drosselbohrung des Prüfgeräts kann um %1 falsch sein.</translation>
+        <source>Correction</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Korrektur</translation>
     </message>
     <message>
-        <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
-        <extracomment>note.band</extracomment>
-        <translation>%1: %5 bei %2. In Ordnung bis %3, ein Fehler über %4.</translation>
+        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Der Messwert ohne etwas vor dem Rückschlagventil gegen den mit diesem Prüfgerät, nach dem Modell.</translation>
     </message>
     <message>
-        <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
-        <extracomment>note.speed_dip</extracomment>
-        <translation>Der Anlasser wird langsamer, wo das Gas zurückdrückt: Gerechnet wird mit %1 der mittleren Drehzahl.</translation>
+        <source>Wet reading by volume alone</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Nasser Messwert allein durch das Volumen</translation>
     </message>
     <message>
-        <source>Left out: waves in the ports, oil mist, crevices.</source>
-        <extracomment>note.model_leaves_out</extracomment>
-        <translation>Nicht berücksichtigt: Schwingungen in den Kanälen, Ölnebel, Spalte.</translation>
+        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Der trockene Messwert, erhöht um das, was das Ölvolumen erklärt.</translation>
+    </message>
+    <message>
+        <source>Restrictor&apos;s effective area</source>
+        <extracomment>from:restrictor_area</extracomment>
+        <translation>Wirksame Fläche der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor_area</comment>
+        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <comment>from:odds</comment>
+        <translation>Wo es undicht ist</translation>
+    </message>
+    <message>
+        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
+        <extracomment>from:odds</extracomment>
+        <translation>Zylinder werden zufällig gezogen, hier und da so undicht, wie die Arbeitsannahmen es sagen, und jeder zählt so viel, wie solche Messwerte von ihm zu erwarten wären. Anteile und Chancen sind die aller gezogenen.</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after a repair</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Trockentest, der nach einer Reparatur zu erwarten ist</translation>
+    </message>
+    <message>
+        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Dieselben Zylinder noch einmal, das reparierte Teil so dicht wie ein gesundes; neun von zehn lesen innerhalb des Bereichs.</translation>
+    </message>
+    <message>
+        <source>Neighbours</source>
+        <extracomment>from:joint</extracomment>
+        <translation>Nachbarn</translation>
+    </message>
+    <message>
+        <source>Two neighbours that are low together, with the others in order.</source>
+        <extracomment>from:joint</extracomment>
+        <translation>Zwei Nachbarn, die gemeinsam niedrig sind, während die anderen in Ordnung sind.</translation>
     </message>
     <message>
         <source>four-stroke</source>
@@ -8468,456 +8918,6 @@
         <comment>doubt:hole</comment>
         <translation>Prüfloch</translation>
     </message>
-    <message>
-        <source>Factory limit here</source>
-        <extracomment>from:limit</extracomment>
-        <translation>Werksgrenzwert hier</translation>
-    </message>
-    <message>
-        <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
-        <extracomment>from:limit</extracomment>
-        <translation>Der Grenzwert der Motorkarte, umgerechnet mit dem Luftdruck der Werkstatt gegenüber Meereshöhe.</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <comment>from:mean</comment>
-        <translation>Messwert</translation>
-    </message>
-    <message>
-        <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
-        <extracomment>from:mean</extracomment>
-        <translation>Das Mittel der zählenden Messwerte, mit dem Fehler des Manometers und ihrer Streuung.</translation>
-    </message>
-    <message>
-        <source>First puff</source>
-        <comment>from:first_share</comment>
-        <translation>Erster Hub</translation>
-    </message>
-    <message>
-        <source>First puff divided by the final reading.</source>
-        <extracomment>from:first_share</extracomment>
-        <translation>Erster Hub geteilt durch den Endwert.</translation>
-    </message>
-    <message>
-        <source>What makers ask</source>
-        <extracomment>from:typical</extracomment>
-        <translation>Was Hersteller verlangen</translation>
-    </message>
-    <message>
-        <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
-        <extracomment>from:typical</extracomment>
-        <translation>Der übliche Bereich der Hersteller für so einen Motor, umgerechnet mit dem Luftdruck der Werkstatt.</translation>
-    </message>
-    <message>
-        <source>Lowest against highest</source>
-        <extracomment>from:lowest_of_highest</extracomment>
-        <translation>Niedrigster zum höchsten</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder divided by the highest.</source>
-        <extracomment>from:lowest_of_highest</extracomment>
-        <translation>Der niedrigste Zylinder geteilt durch den höchsten.</translation>
-    </message>
-    <message>
-        <source>Average</source>
-        <extracomment>from:average</extracomment>
-        <translation>Mittel</translation>
-    </message>
-    <message>
-        <source>The average of all cylinders, and how far below it each one lies.</source>
-        <extracomment>from:average</extracomment>
-        <translation>Das Mittel aller Zylinder und wie weit jeder darunter liegt.</translation>
-    </message>
-    <message>
-        <source>Difference</source>
-        <extracomment>from:difference</extracomment>
-        <translation>Unterschied</translation>
-    </message>
-    <message>
-        <source>The highest cylinder less the lowest.</source>
-        <extracomment>from:difference</extracomment>
-        <translation>Der höchste Zylinder minus der niedrigste.</translation>
-    </message>
-    <message>
-        <source>Leakage</source>
-        <extracomment>from:leakage</extracomment>
-        <translation>Druckverlust</translation>
-    </message>
-    <message>
-        <source>What was lost of the set pressure: set less held, divided by set.</source>
-        <extracomment>from:leakage</extracomment>
-        <translation>Was vom eingestellten Druck verloren ging: eingestellt minus gehalten, geteilt durch eingestellt.</translation>
-    </message>
-    <message>
-        <source>The same leak on another tester</source>
-        <extracomment>from:converted</extracomment>
-        <translation>Dasselbe Leck auf einem anderen Prüfgerät</translation>
-    </message>
-    <message>
-        <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
-        <extracomment>from:converted</extracomment>
-        <translation>Das Leck gilt als Loch: Was durch die Drosselbohrung geht, geht durch das Loch. Seine Größe ergibt sich aus dem eigenen Prüfgerät, dann wird das andere Prüfgerät vor dasselbe Loch gesetzt.</translation>
-    </message>
-    <message>
-        <source>The same leak on another tester, as a narrow gap</source>
-        <extracomment>from:converted_laminar</extracomment>
-        <translation>Dasselbe Leck auf einem anderen Prüfgerät, als enger Spalt</translation>
-    </message>
-    <message>
-        <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
-        <extracomment>from:converted_laminar</extracomment>
-        <translation>Das Leck gilt als langer enger Spalt statt als Loch; seine Größe ergibt sich aus dem eigenen Prüfgerät.</translation>
-    </message>
-    <message>
-        <source>Leak area</source>
-        <extracomment>from:leak_area</extracomment>
-        <translation>Leckfläche</translation>
-    </message>
-    <message>
-        <source>The hole that passes as much air as the restrictor does.</source>
-        <extracomment>from:leak_area</extracomment>
-        <translation>Das Loch, das so viel Luft durchlässt wie die Drosselbohrung.</translation>
-    </message>
-    <message>
-        <source>Equivalent hole</source>
-        <extracomment>from:leak_hole</extracomment>
-        <translation>Gleichwertiges Loch</translation>
-    </message>
-    <message>
-        <source>The round hole of the leak&apos;s area.</source>
-        <extracomment>from:leak_hole</extracomment>
-        <translation>Das runde Loch mit der Fläche des Lecks.</translation>
-    </message>
-    <message>
-        <source>Leak flow</source>
-        <extracomment>from:flow</extracomment>
-        <translation>Leckstrom</translation>
-    </message>
-    <message>
-        <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
-        <extracomment>from:flow</extracomment>
-        <translation>Luft durch das Leck beim Haltedruck, in Litern Luft bei 20 °C und 1 bar.</translation>
-    </message>
-    <message>
-        <source>Wet rise</source>
-        <extracomment>from:rise</extracomment>
-        <translation>Anstieg mit Öl</translation>
-    </message>
-    <message>
-        <source>The wet reading against the dry one.</source>
-        <extracomment>from:rise</extracomment>
-        <translation>Der nasse Messwert gegenüber dem trockenen.</translation>
-    </message>
-    <message>
-        <source>Hold time</source>
-        <comment>from:hold</comment>
-        <translation>Haltezeit</translation>
-    </message>
-    <message>
-        <source>How long the pressure was held.</source>
-        <extracomment>from:hold</extracomment>
-        <translation>Wie lange der Druck gehalten wurde.</translation>
-    </message>
-    <message>
-        <source>First puff rule</source>
-        <extracomment>from:first_puff</extracomment>
-        <translation>Regel vom ersten Hub</translation>
-    </message>
-    <message>
-        <source>First and last of several strokes against what the cylinder should reach.</source>
-        <extracomment>from:first_puff</extracomment>
-        <translation>Erster und letzter von mehreren Hüben gegenüber dem, was der Zylinder erreichen sollte.</translation>
-    </message>
-    <message>
-        <source>Loudest exit</source>
-        <extracomment>from:loudest_exit</extracomment>
-        <translation>Lautester Austritt</translation>
-    </message>
-    <message>
-        <source>Where the air comes out names the part that leaks.</source>
-        <extracomment>from:loudest_exit</extracomment>
-        <translation>Wo die Luft herauskommt, das nennt das undichte Teil.</translation>
-    </message>
-    <message>
-        <source>What the model expects</source>
-        <extracomment>from:healthy</extracomment>
-        <translation>Was das Modell erwartet</translation>
-    </message>
-    <message>
-        <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
-        <extracomment>from:healthy</extracomment>
-        <translation>Hübe eines gut dichtenden Zylinders, aus der Motorkarte für dieses Manometer auf Meereshöhe ausgerechnet und mit dem Luftdruck der Werkstatt umgerechnet. Der Bereich ist die Unsicherheit der Eingaben.</translation>
-    </message>
-    <message>
-        <source>First puff that the model expects</source>
-        <extracomment>from:healthy_first_share</extracomment>
-        <translation>Erster Hub, den das Modell erwartet</translation>
-    </message>
-    <message>
-        <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
-        <extracomment>from:healthy_first_share</extracomment>
-        <translation>Erster Hub gegenüber dem letzten, bei einem gut dichtenden Zylinder, auf diesem Manometer.</translation>
-    </message>
-    <message>
-        <source>What oil&apos;s volume explains</source>
-        <extracomment>from:oil_rise</extracomment>
-        <translation>Was das Ölvolumen erklärt</translation>
-    </message>
-    <message>
-        <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
-        <extracomment>from:oil_rise</extracomment>
-        <translation>Öl, das bleibt, macht den Brennraum kleiner und den Messwert höher, ohne dass es einen Kolbenring abdichtet.</translation>
-    </message>
-    <message>
-        <source>What makers say of such a leak</source>
-        <extracomment>from:bands</extracomment>
-        <translation>Was Hersteller zu so einem Leck sagen</translation>
-    </message>
-    <message>
-        <source>The leak is converted to the tester that each band was written for, and judged there.</source>
-        <extracomment>from:bands</extracomment>
-        <translation>Das Leck wird auf das Prüfgerät umgerechnet, für das der jeweilige Bereich geschrieben wurde, und dort beurteilt.</translation>
-    </message>
-    <message>
-        <source>Difference between cylinders</source>
-        <extracomment>from:leak_spread</extracomment>
-        <translation>Unterschied zwischen den Zylindern</translation>
-    </message>
-    <message>
-        <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
-        <extracomment>from:leak_spread</extracomment>
-        <translation>Der Druckverlust jedes Zylinders auf dem Prüfgerät, für das die Regel geschrieben wurde.</translation>
-    </message>
-    <message>
-        <source>Put right for the limit</source>
-        <extracomment>from:put_right</extracomment>
-        <translation>Für den Grenzwert richtiggestellt</translation>
-    </message>
-    <message>
-        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
-        <extracomment>from:put_right</extracomment>
-        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
-    </message>
-    <message>
-        <source>How full the chamber is</source>
-        <extracomment>from:oil_fill</extracomment>
-        <translation>Wie voll der Brennraum ist</translation>
-    </message>
-    <message>
-        <source>The oil put in against the chamber at top dead centre.</source>
-        <extracomment>from:oil_fill</extracomment>
-        <translation>Das eingefüllte Öl gegen den Brennraum im oberen Totpunkt.</translation>
-    </message>
-    <message>
-        <source>What the hose takes off</source>
-        <extracomment>from:hose_loss</extracomment>
-        <translation>Was der Schlauch wegnimmt</translation>
-    </message>
-    <message>
-        <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
-        <extracomment>from:hose_loss</extracomment>
-        <translation>Luft vor dem Rückschlagventil wird bei jedem Hub mit dem Brennraum verdichtet und kommt nie am Manometer an.</translation>
-    </message>
-    <message>
-        <source>Without the hose</source>
-        <extracomment>from:without_hose</extracomment>
-        <translation>Ohne den Schlauch</translation>
-    </message>
-    <message>
-        <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
-        <extracomment>from:without_hose</extracomment>
-        <translation>Der Messwert, erhöht um das, was das Volumen vor dem Rückschlagventil nach dem Modell wegnimmt.</translation>
-    </message>
-    <message>
-        <source>Law of the leak</source>
-        <extracomment>from:leak_law</extracomment>
-        <translation>Gesetz des Lecks</translation>
-    </message>
-    <message>
-        <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
-        <extracomment>from:leak_law</extracomment>
-        <translation>Wie sich die Fläche des Lecks, als Loch betrachtet, mit dem Haltedruck ändert: bei einem Loch gar nicht, bei einem engen Spalt zunehmend.</translation>
-    </message>
-    <message>
-        <source>Restrictor by a drilled hole</source>
-        <extracomment>from:restrictor</extracomment>
-        <translation>Drosselbohrung über ein Prüfloch</translation>
-    </message>
-    <message>
-        <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <comment>from:restrictor</comment>
-        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
-    </message>
-    <message>
-        <source>Standard atmosphere</source>
-        <extracomment>from:standard_atmosphere</extracomment>
-        <translation>Normatmosphäre</translation>
-    </message>
-    <message>
-        <source>The air pressure that goes with an altitude on an average day.</source>
-        <extracomment>from:standard_atmosphere</extracomment>
-        <translation>Der Luftdruck, der an einem durchschnittlichen Tag zu einer Höhe gehört.</translation>
-    </message>
-    <message>
-        <source>Torque on the crank</source>
-        <extracomment>from:torque</extracomment>
-        <translation>Drehmoment an der Kurbelwelle</translation>
-    </message>
-    <message>
-        <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
-        <extracomment>from:torque</extracomment>
-        <translation>Der Druck im Zylinder mal dem, um was sein Volumen wächst, wenn sich die Kurbelwelle dreht.</translation>
-    </message>
-    <message>
-        <source>Throttle closed</source>
-        <extracomment>from:throttle_loss</extracomment>
-        <translation>Drosselklappe geschlossen</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
-        <extracomment>from:throttle_loss</extracomment>
-        <translation>Der Messwert des Modells mit weniger Luft im Zylinder gegenüber dem mit offener Drosselklappe.</translation>
-    </message>
-    <message>
-        <source>Slow cranking</source>
-        <extracomment>from:slow_loss</extracomment>
-        <translation>Langsames Durchdrehen</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
-        <extracomment>from:slow_loss</extracomment>
-        <translation>Der Messwert des Modells bei der langsamen Drehzahl gegenüber dem bei der üblichen.</translation>
-    </message>
-    <message>
-        <source>Cold engine</source>
-        <extracomment>from:cold_loss</extracomment>
-        <translation>Kalter Motor</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
-        <extracomment>from:cold_loss</extracomment>
-        <translation>Der Messwert des Modells mit kalten Zylinderwänden gegenüber dem mit warmen.</translation>
-    </message>
-    <message>
-        <source>Tyre-valve core</source>
-        <extracomment>from:core_loss</extracomment>
-        <translation>Reifenventileinsatz</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
-        <extracomment>from:core_loss</extracomment>
-        <translation>Der Messwert des Modells mit einem schwer öffnenden Einsatz gegenüber dem mit einem für Manometer gemachten.</translation>
-    </message>
-    <message>
-        <source>Difference between the visits</source>
-        <extracomment>from:change</extracomment>
-        <translation>Differenz zwischen den Terminen</translation>
-    </message>
-    <message>
-        <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
-        <extracomment>from:change</extracomment>
-        <translation>Der spätere Messwert minus der frühere, nach den Maßstäben des späteren Termins; was an beiden gemeinsam falsch ist, hebt sich auf.</translation>
-    </message>
-    <message>
-        <source>With the decompressor at work</source>
-        <extracomment>from:released</extracomment>
-        <translation>Mit arbeitendem Dekompressor</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
-        <extracomment>from:released</extracomment>
-        <translation>Der Messwert des Modells, wenn der Zylinder so spät schließt, wie ein Dekompressor ihn lässt.</translation>
-    </message>
-    <message>
-        <source>After so many pulls</source>
-        <extracomment>from:reached</extracomment>
-        <translation>Nach so vielen Hüben</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
-        <extracomment>from:reached</extracomment>
-        <translation>Der Messwert des Modells nach so vielen Hüben gegen den nach endlos vielen, an diesem Manometer.</translation>
-    </message>
-    <message>
-        <source>How many pulls</source>
-        <extracomment>from:pulls</extracomment>
-        <translation>Wie viele Hübe</translation>
-    </message>
-    <message>
-        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
-        <extracomment>from:pulls</extracomment>
-        <translation>Manometer füllen sich Hub für Hub: Hersteller nennen, wie viele es braucht.</translation>
-    </message>
-    <message>
-        <source>Force at the end of the bar</source>
-        <extracomment>from:force</extracomment>
-        <translation>Kraft am Ende des Hebels</translation>
-    </message>
-    <message>
-        <source>The torque divided by the length of the bar.</source>
-        <extracomment>from:force</extracomment>
-        <translation>Das Drehmoment geteilt durch die Länge des Hebels.</translation>
-    </message>
-    <message>
-        <source>Correction</source>
-        <extracomment>from:correction</extracomment>
-        <translation>Korrektur</translation>
-    </message>
-    <message>
-        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
-        <extracomment>from:correction</extracomment>
-        <translation>Der Messwert ohne etwas vor dem Rückschlagventil gegen den mit diesem Prüfgerät, nach dem Modell.</translation>
-    </message>
-    <message>
-        <source>Wet reading by volume alone</source>
-        <extracomment>from:wet_reading</extracomment>
-        <translation>Nasser Messwert allein durch das Volumen</translation>
-    </message>
-    <message>
-        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
-        <extracomment>from:wet_reading</extracomment>
-        <translation>Der trockene Messwert, erhöht um das, was das Ölvolumen erklärt.</translation>
-    </message>
-    <message>
-        <source>Restrictor&apos;s effective area</source>
-        <extracomment>from:restrictor_area</extracomment>
-        <translation>Wirksame Fläche der Drosselbohrung</translation>
-    </message>
-    <message>
-        <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <comment>from:restrictor_area</comment>
-        <translation>Was durch die Drosselbohrung geht, geht durch das Loch, dessen Größe bekannt ist.</translation>
-    </message>
-    <message>
-        <source>Where it leaks</source>
-        <comment>from:odds</comment>
-        <translation>Wo es undicht ist</translation>
-    </message>
-    <message>
-        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
-        <extracomment>from:odds</extracomment>
-        <translation>Zylinder werden zufällig gezogen, hier und da so undicht, wie die Arbeitsannahmen es sagen, und jeder zählt so viel, wie solche Messwerte von ihm zu erwarten wären. Anteile und Chancen sind die aller gezogenen.</translation>
-    </message>
-    <message>
-        <source>Dry test to expect after a repair</source>
-        <extracomment>from:after_repair</extracomment>
-        <translation>Trockentest, der nach einer Reparatur zu erwarten ist</translation>
-    </message>
-    <message>
-        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
-        <extracomment>from:after_repair</extracomment>
-        <translation>Dieselben Zylinder noch einmal, das reparierte Teil so dicht wie ein gesundes; neun von zehn lesen innerhalb des Bereichs.</translation>
-    </message>
-    <message>
-        <source>Neighbours</source>
-        <extracomment>from:joint</extracomment>
-        <translation>Nachbarn</translation>
-    </message>
-    <message>
-        <source>Two neighbours that are low together, with the others in order.</source>
-        <extracomment>from:joint</extracomment>
-        <translation>Zwei Nachbarn, die gemeinsam niedrig sind, während die anderen in Ordnung sind.</translation>
-    </message>
 </context>
 <context>
     <name>FindingsPage</name>
@@ -9067,6 +9067,14 @@
     <message>
         <source>Left out of the session file unless you switch it on</source>
         <translation>Bleibt aus der Sitzungsdatei heraus, solange es nicht eingeschaltet ist</translation>
+    </message>
+    <message>
+        <source>Report with formulas and sources</source>
+        <translation>Bericht mit Formeln und Quellen</translation>
+    </message>
+    <message>
+        <source>For a mentor; the one in the session file has them always</source>
+        <translation>Für einen Mentor; der in der Sitzungsdatei hat sie immer</translation>
     </message>
     <message>
         <source>Report for the owner (PDF)</source>

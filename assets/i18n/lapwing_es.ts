@@ -5204,6 +5204,546 @@
         <translation>Lectura esperada hasta</translation>
     </message>
     <message>
+        <source>Not done: %1. %2</source>
+        <extracomment>weak.step</extracomment>
+        <translation>No hecho: %1. %2</translation>
+    </message>
+    <message>
+        <source>Steps of Prepare that were not marked either way: %1.</source>
+        <extracomment>weak.steps_open</extracomment>
+        <translation>Pasos de Preparar que no se marcaron ni de un modo ni de otro: %1.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low.</source>
+        <extracomment>weak.throttle_closed</extracomment>
+        <translation>La mariposa estaba cerrada: todos los cilindros dan poco.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
+        <extracomment>weak.throttle_closed_by</extracomment>
+        <translation>La mariposa estaba cerrada: todos los cilindros dan poco, de %1 a %2 menos según el modelo.</translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
+        <extracomment>weak.battery_by</extracomment>
+        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco, alrededor de %2 menos según el modelo.</translation>
+    </message>
+    <message>
+        <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
+        <extracomment>weak.cold_by</extracomment>
+        <translation>El motor estaba frío: da alrededor de %1 menos que caliente, según el modelo.</translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
+        <extracomment>weak.hose</extracomment>
+        <translation>El volumen delante de la válvula antirretorno quita cerca de %1 a cada lectura. Se vuelve a sumar antes de que un límite de fábrica las juzgue; su duda queda.</translation>
+    </message>
+    <message>
+        <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
+        <extracomment>weak.tyre_core</extracomment>
+        <translation>Un núcleo de válvula de neumático abre tarde y quita alrededor de %1 a cada lectura, según el modelo.</translation>
+    </message>
+    <message>
+        <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
+        <extracomment>weak.battery</extracomment>
+        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
+        <extracomment>weak.drift_lower</extracomment>
+        <translation>El cilindro %1 dio %2 menos cuando se midió de nuevo al final: puede que la batería se estuviera agotando, y los cilindros medidos tarde pueden dar demasiado poco.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
+        <extracomment>weak.drift_higher</extracomment>
+        <translation>El cilindro %1 dio %2 más cuando se midió de nuevo al final: puede que el motor se hubiera calentado, y los cilindros medidos tarde pueden dar demasiado.</translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
+        <extracomment>weak.heat_unknown</extracomment>
+        <translation>No está anotado si estaba frío o caliente: un motor frío da alrededor de un 10 % menos.</translation>
+    </message>
+    <message>
+        <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
+        <extracomment>weak.tester_unknown</extracomment>
+        <translation>No está anotado qué manómetro se usó (%1): su incertidumbre se supone.</translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; was never done.</source>
+        <extracomment>weak.self_check_missing</extracomment>
+        <translation>%1: el autocontrol «%2» nunca se hizo.</translation>
+    </message>
+    <message>
+        <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
+        <extracomment>weak.self_check_failed</extracomment>
+        <translation>%1: el autocontrol «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
+    </message>
+    <message>
+        <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
+        <extracomment>weak.class_unknown</extracomment>
+        <translation>%1: no se sabe la clase del manómetro; se supone %2 de su fondo de escala.</translation>
+    </message>
+    <message>
+        <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
+        <extracomment>weak.one_gauge</extracomment>
+        <translation>%1 tiene un solo manómetro: el regulador puede ceder con el caudal sin que se vea.</translation>
+    </message>
+    <message>
+        <source>%1: the restrictor is not known; %2 is assumed.</source>
+        <extracomment>weak.restrictor_unknown</extracomment>
+        <translation>%1: no se sabe el restrictor; se supone %2.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
+        <extracomment>weak.still_rising</extracomment>
+        <translation>El cilindro %1 se leyó tras %2 emboladas, cuando un manómetro así muestra cerca del %3 de lo que llega a marcar.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
+        <extracomment>weak.few_pulls</extracomment>
+        <translation>El cilindro %1 se leyó tras %2 emboladas; los fabricantes leen tras %3 o más.</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a hole (exponent %1).</source>
+        <extracomment>law.hole</extracomment>
+        <translation>Con dos presiones ajustadas pierde como un agujero (exponente %1).</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
+        <extracomment>law.gap</extracomment>
+        <translation>Con dos presiones ajustadas pierde como una rendija estrecha (exponente %1).</translation>
+    </message>
+    <message>
+        <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
+        <extracomment>law.seats</extracomment>
+        <translation>La presión ajustada mayor asienta la fuga: su área se hace menor (exponente %1).</translation>
+    </message>
+    <message>
+        <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
+        <extracomment>law.opens</extracomment>
+        <translation>La presión ajustada mayor abre más la fuga: su área crece (exponente %1).</translation>
+    </message>
+    <message>
+        <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
+        <extracomment>law.between</extracomment>
+        <translation>Con dos presiones ajustadas no pierde ni como un agujero ni como una rendija estrecha (exponente %1).</translation>
+    </message>
+    <message>
+        <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
+        <extracomment>law.undecided</extracomment>
+        <translation>Dos presiones ajustadas, pero los manómetros no distinguen un agujero de una rendija estrecha (exponente %1).</translation>
+    </message>
+    <message>
+        <source>Below zero? Look at the needle at rest.</source>
+        <extracomment>pad.negative</extracomment>
+        <translation>¿Por debajo de cero? Mirar la aguja en reposo.</translation>
+    </message>
+    <message>
+        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
+        <extracomment>pad.zero</extracomment>
+        <translation>¿Nada en absoluto? ¿Está roscado el manómetro, montada su válvula de retención y se hizo girar el motor?</translation>
+    </message>
+    <message>
+        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
+        <extracomment>pad.wet_below_dry</extracomment>
+        <translation>Con aceite %1, pero en seco %2: el aceite no puede bajar una lectura. Probar de nuevo, o buscar un error al teclear.</translation>
+    </message>
+    <message>
+        <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
+        <extracomment>pad.over_scale</extracomment>
+        <translation>%1 pasa de la escala del manómetro, %2. ¿Está bien la coma decimal?</translation>
+    </message>
+    <message>
+        <source>Held %1 is over the set %2. Were the two swapped?</source>
+        <extracomment>pad.held_over_set</extracomment>
+        <translation>La mantenida %1 pasa de la ajustada %2. ¿Se intercambiaron las dos?</translation>
+    </message>
+    <message>
+        <source>Type the set pressure too: leakage needs both.</source>
+        <extracomment>pad.no_set</extracomment>
+        <translation>Escribir también la presión ajustada: la pérdida necesita las dos.</translation>
+    </message>
+    <message>
+        <source>Set %1; this tester is usually set to %2. Is that meant?</source>
+        <extracomment>pad.set_differs</extracomment>
+        <translation>Ajustada %1; este comprobador suele ajustarse a %2. ¿Es a propósito?</translation>
+    </message>
+    <message>
+        <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
+        <extracomment>pad.first_over_final</extracomment>
+        <translation>La primera embolada %1 pasa de la lectura final %2. ¿Se intercambiaron las dos?</translation>
+    </message>
+    <message>
+        <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_high</extracomment>
+        <translation>%1 está muy por encima de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
+    </message>
+    <message>
+        <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
+        <extracomment>pad.slip_low</extracomment>
+        <translation>%1 está muy por debajo de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
+    </message>
+    <message>
+        <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
+        <extracomment>pad.very_low_held</extracomment>
+        <translation>Muy poca presión mantenida. ¿Es el PMS correcto? Si sale aire por admisión y escape, dar una vuelta completa al cigüeñal.</translation>
+    </message>
+    <message>
+        <source>A fall of %1 is within the gauge&apos;s own error.</source>
+        <extracomment>pad.within_gauge</extracomment>
+        <translation>Una caída de %1 está dentro del error propio del manómetro.</translation>
+    </message>
+    <message>
+        <source>The needle stands at zero.</source>
+        <extracomment>check.zero</extracomment>
+        <translation>La aguja está en cero.</translation>
+    </message>
+    <message>
+        <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
+        <extracomment>check.zero_off</extracomment>
+        <translation>La aguja está a %1 del cero. Guardado con esta comprobación, cuenta en la duda de cada lectura.</translation>
+    </message>
+    <message>
+        <source>%1 apart; this gauge&apos;s class allows %2.</source>
+        <extracomment>check.reference_within</extracomment>
+        <translation>Difieren en %1; la clase de este manómetro admite %2.</translation>
+    </message>
+    <message>
+        <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
+        <extracomment>check.reference_off</extracomment>
+        <translation>Difieren en %1, más de los %2 que admite la clase de este manómetro: fiarse menos de sus lecturas, o cambiarlo.</translation>
+    </message>
+    <message>
+        <source>It holds: %1 lost.</source>
+        <extracomment>check.outlet_holds</extracomment>
+        <translation>Aguanta: se pierde %1.</translation>
+    </message>
+    <message>
+        <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
+        <extracomment>check.outlet_leaks</extracomment>
+        <translation>Se pierde %1 con la salida cerrada: el propio comprobador marcaría %2 de pérdida en un cilindro que cierra bien.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
+        <extracomment>check.restrictor</extracomment>
+        <translation>Según este agujero el restrictor es de %1. Escribirlo en la ficha: con él se convierten las lecturas.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
+        <extracomment>check.restrictor_as_card</extracomment>
+        <translation>Según este agujero el restrictor es de %1; la ficha dice %2: concuerdan.</translation>
+    </message>
+    <message>
+        <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
+        <extracomment>check.restrictor_off</extracomment>
+        <translation>Según este agujero el restrictor es de %1; la ficha dice %2. Las lecturas se convierten con el de la ficha: corregirlo allí.</translation>
+    </message>
+    <message>
+        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
+        <extracomment>pad.oil_locks</extracomment>
+        <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
+    </message>
+    <message>
+        <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
+        <extracomment>pad.diesel_wet</extracomment>
+        <translation>Nada de aceite en un diésel: puede bloquear el motor y doblar una biela.</translation>
+    </message>
+    <message>
+        <source>Factory range here: %1 to %2.</source>
+        <extracomment>fact.limit_range</extracomment>
+        <translation>Rango de fábrica aquí: %1 a %2.</translation>
+    </message>
+    <message>
+        <source>Factory limit here: %1.</source>
+        <extracomment>fact.limit_lowest</extracomment>
+        <translation>Límite de fábrica aquí: %1.</translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
+        <extracomment>fact.first_usual</extracomment>
+        <translation>Primera embolada %1 de la lectura final: como en un cilindro que cierra bien.</translation>
+    </message>
+    <message>
+        <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
+        <extracomment>fact.first_slow</extracomment>
+        <translation>Primera embolada solo %1 de la lectura final: sube despacio, como hacen los segmentos que pierden.</translation>
+    </message>
+    <message>
+        <source>First puff %1 of the final reading already: it hardly builds up.</source>
+        <extracomment>fact.first_stays</extracomment>
+        <translation>Primera embolada ya %1 de la lectura final: apenas sube.</translation>
+    </message>
+    <message>
+        <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
+        <extracomment>fact.oil_volume</extracomment>
+        <translation>El volumen de %1 de aceite explica por sí solo una subida de %2 a %3.</translation>
+    </message>
+    <message>
+        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
+        <extracomment>fact.still_rising</extracomment>
+        <translation>Tras %1 emboladas, un cilindro que cierra bien muestra cerca del %2 de lo que este manómetro llega a marcar: seguir girando hasta que la aguja se detenga.</translation>
+    </message>
+    <message>
+        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
+        <extracomment>fact.few_pulls</extracomment>
+        <translation>Solo %1 emboladas: los fabricantes leen tras %2 o más. Seguir girando hasta que la aguja se detenga.</translation>
+    </message>
+    <message>
+        <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
+        <extracomment>fact.without_hose</extracomment>
+        <translation>El volumen antes de la válvula antirretorno quita alrededor de %1: sin él esto sería alrededor de %2.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
+        <extracomment>model.healthy</extracomment>
+        <translation>Sin cifra de fábrica; el modelo espera de %1 a %2 de un cilindro que cierra bien.</translation>
+    </message>
+    <message>
+        <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
+        <extracomment>model.above_ratio</extracomment>
+        <translation>Sin expectativa: con una relación de compresión de %1, superior a 14, el modelo da mucho más de lo que publican los fabricantes. Usar la cifra del fabricante.</translation>
+    </message>
+    <message>
+        <source>The model gives no expectation. %1</source>
+        <extracomment>model.refused</extracomment>
+        <translation>El modelo no da ninguna expectativa. %1</translation>
+    </message>
+    <message>
+        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
+        <extracomment>model.decompressor</extracomment>
+        <translation>El descompresor actúa: las lecturas solo comparan cilindros, no se espera nada más de ellas.</translation>
+    </message>
+    <message>
+        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
+        <extracomment>model.released</extracomment>
+        <translation>Con el descompresor actuando, un motor así marca entre %1 y %2 aproximadamente cuando nada fuga. No es un límite.</translation>
+    </message>
+    <message>
+        <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
+        <extracomment>model.induction_off</extracomment>
+        <translation>La admisión estaba desmontada: nada estrangula el aire, y la lectura vale como con la mariposa abierta.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
+        <extracomment>model.missing_one</extracomment>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
+        <extracomment>model.missing_two</extracomment>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1 y %2.</translation>
+    </message>
+    <message>
+        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
+        <extracomment>model.missing_three</extracomment>
+        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1, %2 y %3.</translation>
+    </message>
+    <message>
+        <source>From the readings.</source>
+        <extracomment>source.typed</extracomment>
+        <translation>De las lecturas.</translation>
+    </message>
+    <message>
+        <source>Published: %1.</source>
+        <extracomment>source.published</extracomment>
+        <translation>Publicado: %1.</translation>
+    </message>
+    <message>
+        <source>Common practice of the trade, no published source.</source>
+        <extracomment>source.common_practice</extracomment>
+        <translation>Práctica común del oficio, sin fuente publicada.</translation>
+    </message>
+    <message>
+        <source>A working assumption of this app. %1</source>
+        <extracomment>source.assumption</extracomment>
+        <translation>Un supuesto de trabajo de esta app. %1</translation>
+    </message>
+    <message>
+        <source>Physics: %1.</source>
+        <extracomment>source.physics</extracomment>
+        <translation>Física: %1.</translation>
+    </message>
+    <message>
+        <source>Engine card (%1) %2</source>
+        <extracomment>source.card</extracomment>
+        <translation>Ficha del motor (%1) %2</translation>
+    </message>
+    <message>
+        <source>Mean of %1 readings; all of them count.</source>
+        <extracomment>note.mean</extracomment>
+        <translation>Media de %1 lecturas; todas cuentan.</translation>
+    </message>
+    <message>
+        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
+        <extracomment>note.repeat_scatter</extracomment>
+        <translation>Pocas repeticiones conocen mal su dispersión: cuenta con ella una habitual de %1, como %2 repeticiones más.</translation>
+    </message>
+    <message>
+        <source>One reading: a scatter of %1 is assumed.</source>
+        <extracomment>note.one_reading</extracomment>
+        <translation>Una sola lectura: se supone una dispersión de %1.</translation>
+    </message>
+    <message>
+        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
+        <extracomment>note.leak_repeat</extracomment>
+        <translation>Una sola lectura: se supone que el área de la fuga varía un %1.</translation>
+    </message>
+    <message>
+        <source>Readings put right first for what stood in their way, as limits mean them.</source>
+        <extracomment>note.put_right</extracomment>
+        <translation>Lecturas corregidas primero por lo que las estorbaba, tal como las entienden los límites.</translation>
+    </message>
+    <message>
+        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
+        <extracomment>note.digits</extracomment>
+        <translation>Las medidas y los ángulos se toman como exactos hasta media unidad de la última cifra escrita.</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
+        <extracomment>note.class_unknown</extracomment>
+        <translation>No se sabe la clase del manómetro: se supone %1 de su fondo de escala.</translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: its error is assumed.</source>
+        <extracomment>note.tester_unknown</extracomment>
+        <translation>No está anotado qué manómetro fue: su error se supone.</translation>
+    </message>
+    <message>
+        <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
+        <extracomment>note.restrictor_unknown</extracomment>
+        <translation>No se sabe el restrictor del comprobador: se supone %1.</translation>
+    </message>
+    <message>
+        <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
+        <extracomment>note.cd_assumed</extracomment>
+        <translation>El coeficiente de descarga del restrictor se toma de los supuestos de trabajo, salvo que el comprobador tenga el suyo.</translation>
+    </message>
+    <message>
+        <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
+        <extracomment>note.droop</extracomment>
+        <translation>Un solo manómetro: el regulador puede ceder hasta %1 de la presión ajustada con el caudal.</translation>
+    </message>
+    <message>
+        <source>On a hot engine the leak comes out about 11 % too small.</source>
+        <extracomment>note.hot</extracomment>
+        <translation>En un motor caliente la fuga sale alrededor de un 11 % demasiado pequeña.</translation>
+    </message>
+    <message>
+        <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
+        <extracomment>note.law_range</extracomment>
+        <translation>Agujero y rendija estrecha son dos leyes de ejemplo, no límites: la presión también puede asentar un segmento o abrir una junta.</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: not scaled.</source>
+        <extracomment>note.altitude_unknown</extracomment>
+        <translation>No se sabe la altitud del taller: sin convertir.</translation>
+    </message>
+    <message>
+        <source>Nothing was held: the leak is larger than this tester can tell.</source>
+        <extracomment>note.wide_open</extracomment>
+        <translation>No se mantuvo nada: la fuga es mayor de lo que este comprobador puede decir.</translation>
+    </message>
+    <message>
+        <source>Nothing was lost that this gauge could show.</source>
+        <extracomment>note.none_lost</extracomment>
+        <translation>No se perdió nada que este manómetro pudiera mostrar.</translation>
+    </message>
+    <message>
+        <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
+        <extracomment>note.rod_guessed</extracomment>
+        <translation>La longitud de la biela no está en la ficha: se supone %1 carreras.</translation>
+    </message>
+    <message>
+        <source>The compression ratio is guessed: it may be out by %1.</source>
+        <extracomment>note.ratio_guessed</extracomment>
+        <translation>La relación de compresión está estimada: puede desviarse %1.</translation>
+    </message>
+    <message>
+        <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.closing_assumed</extracomment>
+        <translation>El cierre de admisión no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
+    </message>
+    <message>
+        <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
+        <extracomment>note.port_closing_assumed</extracomment>
+        <translation>El cierre de la lumbrera de escape no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
+    </message>
+    <message>
+        <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
+        <extracomment>note.closing_at_lift</extracomment>
+        <translation>El cierre está dado con un alzado: en su asiento la válvula cierra de %1 a %2 más tarde.</translation>
+    </message>
+    <message>
+        <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
+        <extracomment>note.closing_lift_unknown</extracomment>
+        <translation>En la ficha no consta si el cierre se refiere al asiento o a un alzado: desde un alzado sería de %1 a %2 más tarde.</translation>
+    </message>
+    <message>
+        <source>Variable valve timing: the closing may lie %1 to either side.</source>
+        <extracomment>note.timing_variable</extracomment>
+        <translation>Distribución variable: el cierre puede estar %1 a cada lado.</translation>
+    </message>
+    <message>
+        <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
+        <extracomment>note.speed_assumed</extracomment>
+        <translation>La velocidad de arranque no está anotada: se supone, y puede desviarse en %1.</translation>
+    </message>
+    <message>
+        <source>Cold or warm is not noted: taken as cold.</source>
+        <extracomment>note.heat_unknown</extracomment>
+        <translation>No está anotado si frío o caliente: se toma como frío.</translation>
+    </message>
+    <message>
+        <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
+        <extracomment>note.gauge_assumed</extracomment>
+        <translation>No está anotado qué manómetro fue: se suponen manguera y manómetro de %1 detrás de una válvula antirretorno en el agujero de bujía.</translation>
+    </message>
+    <message>
+        <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
+        <extracomment>note.hose_assumed</extracomment>
+        <translation>El volumen de manguera y manómetro no está en la ficha del comprobador: se supone %1.</translation>
+    </message>
+    <message>
+        <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
+        <extracomment>note.valve_place_assumed</extracomment>
+        <translation>En la ficha del comprobador no consta dónde está la válvula antirretorno: se supone el agujero de bujía.</translation>
+    </message>
+    <message>
+        <source>How much oil went in is not noted: %1 is assumed.</source>
+        <extracomment>note.oil_assumed</extracomment>
+        <translation>No está anotado cuánto aceite se echó: se supone %1.</translation>
+    </message>
+    <message>
+        <source>Friction holds the crank in part; it is left out.</source>
+        <extracomment>note.friction</extracomment>
+        <translation>El rozamiento sujeta en parte el cigüeñal; no se tiene en cuenta.</translation>
+    </message>
+    <message>
+        <source>The model itself may be out by %1: not yet counted on real engines.</source>
+        <extracomment>note.model_doubt</extracomment>
+        <translation>El propio modelo puede desviarse %1: aún no contado en motores reales.</translation>
+    </message>
+    <message>
+        <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
+        <extracomment>note.restrictor_doubt</extracomment>
+        <translation>El área efectiva del restrictor del comprobador puede desviarse en %1.</translation>
+    </message>
+    <message>
+        <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
+        <extracomment>note.band</extracomment>
+        <translation>%1: %5 a %2. En rango hasta %3, fallo por encima de %4.</translation>
+    </message>
+    <message>
+        <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
+        <extracomment>note.speed_dip</extracomment>
+        <translation>El arranque se frena donde el gas empuja en contra: se cuenta con %1 de la velocidad media.</translation>
+    </message>
+    <message>
+        <source>Left out: waves in the ports, oil mist, crevices.</source>
+        <extracomment>note.model_leaves_out</extracomment>
+        <translation>No se tienen en cuenta: ondas en los conductos, niebla de aceite, rendijas.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
         <translation>El cilindro %1 dio menos con aceite (%3) que en seco (%2). El aceite no puede hacer eso: una de las dos lecturas no es correcta. La húmeda queda fuera de las probabilidades.</translation>
@@ -6144,136 +6684,6 @@
         <translation>Cilindro %1, %2 %3: era demasiado pequeño y está corregido. Las lecturas anteriores no cuentan para esta válvula.</translation>
     </message>
     <message>
-        <source>Not done: %1. %2</source>
-        <extracomment>weak.step</extracomment>
-        <translation>No hecho: %1. %2</translation>
-    </message>
-    <message>
-        <source>Steps of Prepare that were not marked either way: %1.</source>
-        <extracomment>weak.steps_open</extracomment>
-        <translation>Pasos de Preparar que no se marcaron ni de un modo ni de otro: %1.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: every cylinder reads low.</source>
-        <extracomment>weak.throttle_closed</extracomment>
-        <translation>La mariposa estaba cerrada: todos los cilindros dan poco.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: every cylinder reads low, by %1 to %2 as the model has it.</source>
-        <extracomment>weak.throttle_closed_by</extracomment>
-        <translation>La mariposa estaba cerrada: todos los cilindros dan poco, de %1 a %2 menos según el modelo.</translation>
-    </message>
-    <message>
-        <source>The battery showed %1: a slow starter makes every cylinder read low, by about %2 as the model has it.</source>
-        <extracomment>weak.battery_by</extracomment>
-        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco, alrededor de %2 menos según el modelo.</translation>
-    </message>
-    <message>
-        <source>The engine was cold: it reads about %1 lower than warm, as the model has it.</source>
-        <extracomment>weak.cold_by</extracomment>
-        <translation>El motor estaba frío: da alrededor de %1 menos que caliente, según el modelo.</translation>
-    </message>
-    <message>
-        <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
-        <extracomment>weak.hose</extracomment>
-        <translation>El volumen delante de la válvula antirretorno quita cerca de %1 a cada lectura. Se vuelve a sumar antes de que un límite de fábrica las juzgue; su duda queda.</translation>
-    </message>
-    <message>
-        <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
-        <extracomment>weak.tyre_core</extracomment>
-        <translation>Un núcleo de válvula de neumático abre tarde y quita alrededor de %1 a cada lectura, según el modelo.</translation>
-    </message>
-    <message>
-        <source>The battery showed %1: a slow starter makes every cylinder read low.</source>
-        <extracomment>weak.battery</extracomment>
-        <translation>La batería marcaba %1: un arranque lento hace que todos los cilindros den poco.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 read %2 lower when it was measured again at the end: the battery may have been tiring, and cylinders measured late may read too low.</source>
-        <extracomment>weak.drift_lower</extracomment>
-        <translation>El cilindro %1 dio %2 menos cuando se midió de nuevo al final: puede que la batería se estuviera agotando, y los cilindros medidos tarde pueden dar demasiado poco.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 read %2 higher when it was measured again at the end: the engine may have warmed up, and cylinders measured late may read too high.</source>
-        <extracomment>weak.drift_higher</extracomment>
-        <translation>El cilindro %1 dio %2 más cuando se midió de nuevo al final: puede que el motor se hubiera calentado, y los cilindros medidos tarde pueden dar demasiado.</translation>
-    </message>
-    <message>
-        <source>Cold or warm is not noted: a cold engine reads about 10 % lower.</source>
-        <extracomment>weak.heat_unknown</extracomment>
-        <translation>No está anotado si estaba frío o caliente: un motor frío da alrededor de un 10 % menos.</translation>
-    </message>
-    <message>
-        <source>Which gauge was used for the %1 is not noted: its uncertainty is assumed.</source>
-        <extracomment>weak.tester_unknown</extracomment>
-        <translation>No está anotado qué manómetro se usó (%1): su incertidumbre se supone.</translation>
-    </message>
-    <message>
-        <source>%1: the self-check &quot;%2&quot; was never done.</source>
-        <extracomment>weak.self_check_missing</extracomment>
-        <translation>%1: el autocontrol «%2» nunca se hizo.</translation>
-    </message>
-    <message>
-        <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
-        <extracomment>weak.self_check_failed</extracomment>
-        <translation>%1: el autocontrol «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
-    </message>
-    <message>
-        <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
-        <extracomment>weak.class_unknown</extracomment>
-        <translation>%1: no se sabe la clase del manómetro; se supone %2 de su fondo de escala.</translation>
-    </message>
-    <message>
-        <source>%1 has one gauge: the regulator may sag under flow without being seen.</source>
-        <extracomment>weak.one_gauge</extracomment>
-        <translation>%1 tiene un solo manómetro: el regulador puede ceder con el caudal sin que se vea.</translation>
-    </message>
-    <message>
-        <source>%1: the restrictor is not known; %2 is assumed.</source>
-        <extracomment>weak.restrictor_unknown</extracomment>
-        <translation>%1: no se sabe el restrictor; se supone %2.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 was read after %2 pulls, when a gauge like this shows about %3 of what it comes to.</source>
-        <extracomment>weak.still_rising</extracomment>
-        <translation>El cilindro %1 se leyó tras %2 emboladas, cuando un manómetro así muestra cerca del %3 de lo que llega a marcar.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 was read after %2 pulls; makers read after %3 or more.</source>
-        <extracomment>weak.few_pulls</extracomment>
-        <translation>El cilindro %1 se leyó tras %2 emboladas; los fabricantes leen tras %3 o más.</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks like a hole (exponent %1).</source>
-        <extracomment>law.hole</extracomment>
-        <translation>Con dos presiones ajustadas pierde como un agujero (exponente %1).</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks like a narrow gap (exponent %1).</source>
-        <extracomment>law.gap</extracomment>
-        <translation>Con dos presiones ajustadas pierde como una rendija estrecha (exponente %1).</translation>
-    </message>
-    <message>
-        <source>The higher set pressure seats the leak: its area gets smaller (exponent %1).</source>
-        <extracomment>law.seats</extracomment>
-        <translation>La presión ajustada mayor asienta la fuga: su área se hace menor (exponente %1).</translation>
-    </message>
-    <message>
-        <source>The higher set pressure opens the leak further: its area grows (exponent %1).</source>
-        <extracomment>law.opens</extracomment>
-        <translation>La presión ajustada mayor abre más la fuga: su área crece (exponente %1).</translation>
-    </message>
-    <message>
-        <source>At two set pressures it leaks neither like a hole nor like a narrow gap (exponent %1).</source>
-        <extracomment>law.between</extracomment>
-        <translation>Con dos presiones ajustadas no pierde ni como un agujero ni como una rendija estrecha (exponente %1).</translation>
-    </message>
-    <message>
-        <source>Two set pressures, but the gauges can&apos;t tell a hole from a narrow gap (exponent %1).</source>
-        <extracomment>law.undecided</extracomment>
-        <translation>Dos presiones ajustadas, pero los manómetros no distinguen un agujero de una rendija estrecha (exponente %1).</translation>
-    </message>
-    <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
         <translation>El cárter mantiene: %1 después de %3, se pide al menos %2.</translation>
@@ -6449,414 +6859,454 @@
         <translation>Nada pendiente.</translation>
     </message>
     <message>
-        <source>Below zero? Look at the needle at rest.</source>
-        <extracomment>pad.negative</extracomment>
-        <translation>¿Por debajo de cero? Mirar la aguja en reposo.</translation>
+        <source>Factory limit here</source>
+        <extracomment>from:limit</extracomment>
+        <translation>Límite de fábrica aquí</translation>
     </message>
     <message>
-        <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
-        <extracomment>pad.zero</extracomment>
-        <translation>¿Nada en absoluto? ¿Está roscado el manómetro, montada su válvula de retención y se hizo girar el motor?</translation>
+        <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
+        <extracomment>from:limit</extracomment>
+        <translation>El límite de la ficha del motor, convertido según la presión del aire en el taller frente al nivel del mar.</translation>
     </message>
     <message>
-        <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
-        <extracomment>pad.wet_below_dry</extracomment>
-        <translation>Con aceite %1, pero en seco %2: el aceite no puede bajar una lectura. Probar de nuevo, o buscar un error al teclear.</translation>
+        <source>Reading</source>
+        <comment>from:mean</comment>
+        <translation>Lectura</translation>
     </message>
     <message>
-        <source>%1 is over the gauge&apos;s scale of %2. Is the decimal point right?</source>
-        <extracomment>pad.over_scale</extracomment>
-        <translation>%1 pasa de la escala del manómetro, %2. ¿Está bien la coma decimal?</translation>
+        <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
+        <extracomment>from:mean</extracomment>
+        <translation>La media de las lecturas que cuentan, con el error del manómetro y su dispersión.</translation>
     </message>
     <message>
-        <source>Held %1 is over the set %2. Were the two swapped?</source>
-        <extracomment>pad.held_over_set</extracomment>
-        <translation>La mantenida %1 pasa de la ajustada %2. ¿Se intercambiaron las dos?</translation>
+        <source>First puff</source>
+        <comment>from:first_share</comment>
+        <translation>Primera embolada</translation>
     </message>
     <message>
-        <source>Type the set pressure too: leakage needs both.</source>
-        <extracomment>pad.no_set</extracomment>
-        <translation>Escribir también la presión ajustada: la pérdida necesita las dos.</translation>
+        <source>First puff divided by the final reading.</source>
+        <extracomment>from:first_share</extracomment>
+        <translation>Primera embolada dividida entre la lectura final.</translation>
     </message>
     <message>
-        <source>Set %1; this tester is usually set to %2. Is that meant?</source>
-        <extracomment>pad.set_differs</extracomment>
-        <translation>Ajustada %1; este comprobador suele ajustarse a %2. ¿Es a propósito?</translation>
+        <source>What makers ask</source>
+        <extracomment>from:typical</extracomment>
+        <translation>Lo que piden los fabricantes</translation>
     </message>
     <message>
-        <source>First puff %1 is over the final reading %2. Were the two swapped?</source>
-        <extracomment>pad.first_over_final</extracomment>
-        <translation>La primera embolada %1 pasa de la lectura final %2. ¿Se intercambiaron las dos?</translation>
+        <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
+        <extracomment>from:typical</extracomment>
+        <translation>El rango usual de los fabricantes para un motor así, convertido según la presión del aire en el taller.</translation>
     </message>
     <message>
-        <source>%1 is far above what to expect here (about %2). Is the decimal point right?</source>
-        <extracomment>pad.slip_high</extracomment>
-        <translation>%1 está muy por encima de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
+        <source>Lowest against highest</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation>Más bajo frente a más alto</translation>
     </message>
     <message>
-        <source>%1 is far below what to expect here (about %2). Is the decimal point right?</source>
-        <extracomment>pad.slip_low</extracomment>
-        <translation>%1 está muy por debajo de lo que se espera aquí (alrededor de %2). ¿Está bien la coma decimal?</translation>
+        <source>The lowest cylinder divided by the highest.</source>
+        <extracomment>from:lowest_of_highest</extracomment>
+        <translation>El cilindro más bajo dividido entre el más alto.</translation>
     </message>
     <message>
-        <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
-        <extracomment>pad.very_low_held</extracomment>
-        <translation>Muy poca presión mantenida. ¿Es el PMS correcto? Si sale aire por admisión y escape, dar una vuelta completa al cigüeñal.</translation>
+        <source>Average</source>
+        <extracomment>from:average</extracomment>
+        <translation>Media</translation>
     </message>
     <message>
-        <source>A fall of %1 is within the gauge&apos;s own error.</source>
-        <extracomment>pad.within_gauge</extracomment>
-        <translation>Una caída de %1 está dentro del error propio del manómetro.</translation>
+        <source>The average of all cylinders, and how far below it each one lies.</source>
+        <extracomment>from:average</extracomment>
+        <translation>La media de todos los cilindros, y cuánto está cada uno por debajo de ella.</translation>
     </message>
     <message>
-        <source>The needle stands at zero.</source>
-        <extracomment>check.zero</extracomment>
-        <translation>La aguja está en cero.</translation>
+        <source>Difference</source>
+        <extracomment>from:difference</extracomment>
+        <translation>Diferencia</translation>
     </message>
     <message>
-        <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
-        <extracomment>check.zero_off</extracomment>
-        <translation>La aguja está a %1 del cero. Guardado con esta comprobación, cuenta en la duda de cada lectura.</translation>
+        <source>The highest cylinder less the lowest.</source>
+        <extracomment>from:difference</extracomment>
+        <translation>El cilindro más alto menos el más bajo.</translation>
     </message>
     <message>
-        <source>%1 apart; this gauge&apos;s class allows %2.</source>
-        <extracomment>check.reference_within</extracomment>
-        <translation>Difieren en %1; la clase de este manómetro admite %2.</translation>
+        <source>Leakage</source>
+        <extracomment>from:leakage</extracomment>
+        <translation>Pérdida</translation>
     </message>
     <message>
-        <source>%1 apart, more than the %2 that this gauge&apos;s class allows: trust its readings less, or replace it.</source>
-        <extracomment>check.reference_off</extracomment>
-        <translation>Difieren en %1, más de los %2 que admite la clase de este manómetro: fiarse menos de sus lecturas, o cambiarlo.</translation>
+        <source>What was lost of the set pressure: set less held, divided by set.</source>
+        <extracomment>from:leakage</extracomment>
+        <translation>Lo que se perdió de la presión ajustada: ajustada menos mantenida, dividido entre la ajustada.</translation>
     </message>
     <message>
-        <source>It holds: %1 lost.</source>
-        <extracomment>check.outlet_holds</extracomment>
-        <translation>Aguanta: se pierde %1.</translation>
+        <source>The same leak on another tester</source>
+        <extracomment>from:converted</extracomment>
+        <translation>La misma fuga en otro comprobador</translation>
     </message>
     <message>
-        <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
-        <extracomment>check.outlet_leaks</extracomment>
-        <translation>Se pierde %1 con la salida cerrada: el propio comprobador marcaría %2 de pérdida en un cilindro que cierra bien.</translation>
+        <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
+        <extracomment>from:converted</extracomment>
+        <translation>La fuga se toma como un agujero: lo que pasa por el restrictor pasa por el agujero. Su tamaño se saca del comprobador propio, y después se pone el otro comprobador ante el mismo agujero.</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
-        <extracomment>check.restrictor</extracomment>
-        <translation>Según este agujero el restrictor es de %1. Escribirlo en la ficha: con él se convierten las lecturas.</translation>
+        <source>The same leak on another tester, as a narrow gap</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation>La misma fuga en otro comprobador, como rendija estrecha</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
-        <extracomment>check.restrictor_as_card</extracomment>
-        <translation>Según este agujero el restrictor es de %1; la ficha dice %2: concuerdan.</translation>
+        <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
+        <extracomment>from:converted_laminar</extracomment>
+        <translation>La fuga se toma como una rendija larga y estrecha en lugar de un agujero; su tamaño se saca del comprobador propio.</translation>
     </message>
     <message>
-        <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
-        <extracomment>check.restrictor_off</extracomment>
-        <translation>Según este agujero el restrictor es de %1; la ficha dice %2. Las lecturas se convierten con el de la ficha: corregirlo allí.</translation>
+        <source>Leak area</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation>Área de fuga</translation>
     </message>
     <message>
-        <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
-        <extracomment>pad.oil_locks</extracomment>
-        <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
+        <source>The hole that passes as much air as the restrictor does.</source>
+        <extracomment>from:leak_area</extracomment>
+        <translation>El agujero que deja pasar tanto aire como el restrictor.</translation>
     </message>
     <message>
-        <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
-        <extracomment>pad.diesel_wet</extracomment>
-        <translation>Nada de aceite en un diésel: puede bloquear el motor y doblar una biela.</translation>
+        <source>Equivalent hole</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation>Agujero equivalente</translation>
     </message>
     <message>
-        <source>Factory range here: %1 to %2.</source>
-        <extracomment>fact.limit_range</extracomment>
-        <translation>Rango de fábrica aquí: %1 a %2.</translation>
+        <source>The round hole of the leak&apos;s area.</source>
+        <extracomment>from:leak_hole</extracomment>
+        <translation>El agujero redondo con el área de la fuga.</translation>
     </message>
     <message>
-        <source>Factory limit here: %1.</source>
-        <extracomment>fact.limit_lowest</extracomment>
-        <translation>Límite de fábrica aquí: %1.</translation>
+        <source>Leak flow</source>
+        <extracomment>from:flow</extracomment>
+        <translation>Caudal de fuga</translation>
     </message>
     <message>
-        <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
-        <extracomment>fact.first_usual</extracomment>
-        <translation>Primera embolada %1 de la lectura final: como en un cilindro que cierra bien.</translation>
+        <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
+        <extracomment>from:flow</extracomment>
+        <translation>Aire que pasa por la fuga a la presión mantenida, como litros de aire a 20 °C y 1 bar.</translation>
     </message>
     <message>
-        <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
-        <extracomment>fact.first_slow</extracomment>
-        <translation>Primera embolada solo %1 de la lectura final: sube despacio, como hacen los segmentos que pierden.</translation>
+        <source>Wet rise</source>
+        <extracomment>from:rise</extracomment>
+        <translation>Subida húmeda</translation>
     </message>
     <message>
-        <source>First puff %1 of the final reading already: it hardly builds up.</source>
-        <extracomment>fact.first_stays</extracomment>
-        <translation>Primera embolada ya %1 de la lectura final: apenas sube.</translation>
+        <source>The wet reading against the dry one.</source>
+        <extracomment>from:rise</extracomment>
+        <translation>La lectura húmeda frente a la seca.</translation>
     </message>
     <message>
-        <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
-        <extracomment>fact.oil_volume</extracomment>
-        <translation>El volumen de %1 de aceite explica por sí solo una subida de %2 a %3.</translation>
+        <source>Hold time</source>
+        <comment>from:hold</comment>
+        <translation>Tiempo de retención</translation>
     </message>
     <message>
-        <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
-        <extracomment>fact.still_rising</extracomment>
-        <translation>Tras %1 emboladas, un cilindro que cierra bien muestra cerca del %2 de lo que este manómetro llega a marcar: seguir girando hasta que la aguja se detenga.</translation>
+        <source>How long the pressure was held.</source>
+        <extracomment>from:hold</extracomment>
+        <translation>Cuánto tiempo se mantuvo la presión.</translation>
     </message>
     <message>
-        <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
-        <extracomment>fact.few_pulls</extracomment>
-        <translation>Solo %1 emboladas: los fabricantes leen tras %2 o más. Seguir girando hasta que la aguja se detenga.</translation>
+        <source>First puff rule</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation>Regla de la primera embolada</translation>
     </message>
     <message>
-        <source>The volume before the check valve takes off about %1: without it this would be about %2.</source>
-        <extracomment>fact.without_hose</extracomment>
-        <translation>El volumen antes de la válvula antirretorno quita alrededor de %1: sin él esto sería alrededor de %2.</translation>
+        <source>First and last of several strokes against what the cylinder should reach.</source>
+        <extracomment>from:first_puff</extracomment>
+        <translation>Primera y última de varias carreras frente a lo que el cilindro debería alcanzar.</translation>
     </message>
     <message>
-        <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
-        <extracomment>model.healthy</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %1 a %2 de un cilindro que cierra bien.</translation>
+        <source>Loudest exit</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation>Salida más fuerte</translation>
     </message>
     <message>
-        <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
-        <extracomment>model.above_ratio</extracomment>
-        <translation>Sin expectativa: con una relación de compresión de %1, superior a 14, el modelo da mucho más de lo que publican los fabricantes. Usar la cifra del fabricante.</translation>
+        <source>Where the air comes out names the part that leaks.</source>
+        <extracomment>from:loudest_exit</extracomment>
+        <translation>Por donde sale el aire, eso nombra la parte que pierde.</translation>
     </message>
     <message>
-        <source>The model gives no expectation. %1</source>
-        <extracomment>model.refused</extracomment>
-        <translation>El modelo no da ninguna expectativa. %1</translation>
+        <source>What the model expects</source>
+        <extracomment>from:healthy</extracomment>
+        <translation>Lo que espera el modelo</translation>
     </message>
     <message>
-        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
-        <extracomment>model.decompressor</extracomment>
-        <translation>El descompresor actúa: las lecturas solo comparan cilindros, no se espera nada más de ellas.</translation>
+        <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
+        <extracomment>from:healthy</extracomment>
+        <translation>Carreras de un cilindro que cierra bien, calculadas con la ficha del motor para este manómetro al nivel del mar y convertidas según la presión del aire en el taller. El rango es la duda de los datos usados.</translation>
     </message>
     <message>
-        <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
-        <extracomment>model.released</extracomment>
-        <translation>Con el descompresor actuando, un motor así marca entre %1 y %2 aproximadamente cuando nada fuga. No es un límite.</translation>
+        <source>First puff that the model expects</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation>Primera embolada que espera el modelo</translation>
     </message>
     <message>
-        <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
-        <extracomment>model.induction_off</extracomment>
-        <translation>La admisión estaba desmontada: nada estrangula el aire, y la lectura vale como con la mariposa abierta.</translation>
+        <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
+        <extracomment>from:healthy_first_share</extracomment>
+        <translation>Primera carrera frente a la última, de un cilindro que cierra bien, con este manómetro.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
-        <extracomment>model.missing_one</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1.</translation>
+        <source>What oil&apos;s volume explains</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation>Lo que explica el volumen del aceite</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
-        <extracomment>model.missing_two</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1 y %2.</translation>
+        <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
+        <extracomment>from:oil_rise</extracomment>
+        <translation>El aceite que se queda hace la cámara más pequeña, y la lectura más alta, sin que ningún segmento cierre mejor por ello.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
-        <extracomment>model.missing_three</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1, %2 y %3.</translation>
+        <source>What makers say of such a leak</source>
+        <extracomment>from:bands</extracomment>
+        <translation>Lo que dicen los fabricantes de una fuga así</translation>
     </message>
     <message>
-        <source>From the readings.</source>
-        <extracomment>source.typed</extracomment>
-        <translation>De las lecturas.</translation>
+        <source>The leak is converted to the tester that each band was written for, and judged there.</source>
+        <extracomment>from:bands</extracomment>
+        <translation>La fuga se convierte al comprobador para el que se escribió cada banda, y se juzga allí.</translation>
     </message>
     <message>
-        <source>Published: %1.</source>
-        <extracomment>source.published</extracomment>
-        <translation>Publicado: %1.</translation>
+        <source>Difference between cylinders</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation>Diferencia entre cilindros</translation>
     </message>
     <message>
-        <source>Common practice of the trade, no published source.</source>
-        <extracomment>source.common_practice</extracomment>
-        <translation>Práctica común del oficio, sin fuente publicada.</translation>
+        <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
+        <extracomment>from:leak_spread</extracomment>
+        <translation>La pérdida de cada cilindro en el comprobador para el que se escribió la regla.</translation>
     </message>
     <message>
-        <source>A working assumption of this app. %1</source>
-        <extracomment>source.assumption</extracomment>
-        <translation>Un supuesto de trabajo de esta app. %1</translation>
+        <source>Put right for the limit</source>
+        <extracomment>from:put_right</extracomment>
+        <translation>Corregida para el límite</translation>
     </message>
     <message>
-        <source>Physics: %1.</source>
-        <extracomment>source.physics</extracomment>
-        <translation>Física: %1.</translation>
+        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
+        <extracomment>from:put_right</extracomment>
+        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula antirretorno en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
     </message>
     <message>
-        <source>Engine card (%1) %2</source>
-        <extracomment>source.card</extracomment>
-        <translation>Ficha del motor (%1) %2</translation>
+        <source>How full the chamber is</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation>Lo llena que está la cámara</translation>
     </message>
     <message>
-        <source>Mean of %1 readings; all of them count.</source>
-        <extracomment>note.mean</extracomment>
-        <translation>Media de %1 lecturas; todas cuentan.</translation>
+        <source>The oil put in against the chamber at top dead centre.</source>
+        <extracomment>from:oil_fill</extracomment>
+        <translation>El aceite echado frente a la cámara en el punto muerto superior.</translation>
     </message>
     <message>
-        <source>Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats.</source>
-        <extracomment>note.repeat_scatter</extracomment>
-        <translation>Pocas repeticiones conocen mal su dispersión: cuenta con ella una habitual de %1, como %2 repeticiones más.</translation>
+        <source>What the hose takes off</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation>Lo que quita la manguera</translation>
     </message>
     <message>
-        <source>One reading: a scatter of %1 is assumed.</source>
-        <extracomment>note.one_reading</extracomment>
-        <translation>Una sola lectura: se supone una dispersión de %1.</translation>
+        <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
+        <extracomment>from:hose_loss</extracomment>
+        <translation>El aire antes de la válvula antirretorno se comprime junto con la cámara en cada carrera y nunca llega al manómetro.</translation>
     </message>
     <message>
-        <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
-        <extracomment>note.leak_repeat</extracomment>
-        <translation>Una sola lectura: se supone que el área de la fuga varía un %1.</translation>
+        <source>Without the hose</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation>Sin la manguera</translation>
     </message>
     <message>
-        <source>Readings put right first for what stood in their way, as limits mean them.</source>
-        <extracomment>note.put_right</extracomment>
-        <translation>Lecturas corregidas primero por lo que las estorbaba, tal como las entienden los límites.</translation>
+        <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
+        <extracomment>from:without_hose</extracomment>
+        <translation>La lectura, aumentada en lo que, según el modelo, quita el volumen antes de la válvula antirretorno.</translation>
     </message>
     <message>
-        <source>Sizes and angles are taken as exact to half the last digit typed.</source>
-        <extracomment>note.digits</extracomment>
-        <translation>Las medidas y los ángulos se toman como exactos hasta media unidad de la última cifra escrita.</translation>
+        <source>Law of the leak</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation>Ley de la fuga</translation>
     </message>
     <message>
-        <source>The gauge&apos;s class is not known: %1 of its full scale is assumed.</source>
-        <extracomment>note.class_unknown</extracomment>
-        <translation>No se sabe la clase del manómetro: se supone %1 de su fondo de escala.</translation>
+        <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
+        <extracomment>from:leak_law</extracomment>
+        <translation>Cómo cambia el área de la fuga, tomada como un agujero, con la presión mantenida: nada en un agujero, crece en una rendija estrecha.</translation>
     </message>
     <message>
-        <source>Which gauge it was is not noted: its error is assumed.</source>
-        <extracomment>note.tester_unknown</extracomment>
-        <translation>No está anotado qué manómetro fue: su error se supone.</translation>
+        <source>Restrictor by a drilled hole</source>
+        <extracomment>from:restrictor</extracomment>
+        <translation>Restrictor con un agujero taladrado</translation>
     </message>
     <message>
-        <source>The tester&apos;s restrictor is not known: %1 is assumed.</source>
-        <extracomment>note.restrictor_unknown</extracomment>
-        <translation>No se sabe el restrictor del comprobador: se supone %1.</translation>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor</comment>
+        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
     </message>
     <message>
-        <source>The restrictor&apos;s discharge coefficient is taken from the working assumptions unless the tester has its own.</source>
-        <extracomment>note.cd_assumed</extracomment>
-        <translation>El coeficiente de descarga del restrictor se toma de los supuestos de trabajo, salvo que el comprobador tenga el suyo.</translation>
+        <source>Standard atmosphere</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation>Atmósfera estándar</translation>
     </message>
     <message>
-        <source>One gauge: the regulator may sag by up to %1 of the set pressure under flow.</source>
-        <extracomment>note.droop</extracomment>
-        <translation>Un solo manómetro: el regulador puede ceder hasta %1 de la presión ajustada con el caudal.</translation>
+        <source>The air pressure that goes with an altitude on an average day.</source>
+        <extracomment>from:standard_atmosphere</extracomment>
+        <translation>La presión del aire que corresponde a una altitud en un día medio.</translation>
     </message>
     <message>
-        <source>On a hot engine the leak comes out about 11 % too small.</source>
-        <extracomment>note.hot</extracomment>
-        <translation>En un motor caliente la fuga sale alrededor de un 11 % demasiado pequeña.</translation>
+        <source>Torque on the crank</source>
+        <extracomment>from:torque</extracomment>
+        <translation>Par en el cigüeñal</translation>
     </message>
     <message>
-        <source>Hole and narrow gap are two example laws, not bounds: pressure can also seat a ring or open a gasket.</source>
-        <extracomment>note.law_range</extracomment>
-        <translation>Agujero y rendija estrecha son dos leyes de ejemplo, no límites: la presión también puede asentar un segmento o abrir una junta.</translation>
+        <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
+        <extracomment>from:torque</extracomment>
+        <translation>La presión en el cilindro por lo que crece su volumen al girar el cigüeñal.</translation>
     </message>
     <message>
-        <source>The shop&apos;s altitude is not known: not scaled.</source>
-        <extracomment>note.altitude_unknown</extracomment>
-        <translation>No se sabe la altitud del taller: sin convertir.</translation>
+        <source>Throttle closed</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation>Mariposa cerrada</translation>
     </message>
     <message>
-        <source>Nothing was held: the leak is larger than this tester can tell.</source>
-        <extracomment>note.wide_open</extracomment>
-        <translation>No se mantuvo nada: la fuga es mayor de lo que este comprobador puede decir.</translation>
+        <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
+        <extracomment>from:throttle_loss</extracomment>
+        <translation>La lectura del modelo con menos aire en el cilindro, frente a la de mariposa abierta.</translation>
     </message>
     <message>
-        <source>Nothing was lost that this gauge could show.</source>
-        <extracomment>note.none_lost</extracomment>
-        <translation>No se perdió nada que este manómetro pudiera mostrar.</translation>
+        <source>Slow cranking</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation>Arranque lento</translation>
     </message>
     <message>
-        <source>The rod&apos;s length is not on the card: %1 strokes are assumed.</source>
-        <extracomment>note.rod_guessed</extracomment>
-        <translation>La longitud de la biela no está en la ficha: se supone %1 carreras.</translation>
+        <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
+        <extracomment>from:slow_loss</extracomment>
+        <translation>La lectura del modelo a la velocidad lenta frente a la de la velocidad usual.</translation>
     </message>
     <message>
-        <source>The compression ratio is guessed: it may be out by %1.</source>
-        <extracomment>note.ratio_guessed</extracomment>
-        <translation>La relación de compresión está estimada: puede desviarse %1.</translation>
+        <source>Cold engine</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation>Motor frío</translation>
     </message>
     <message>
-        <source>The intake closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
-        <extracomment>note.closing_assumed</extracomment>
-        <translation>El cierre de admisión no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
+        <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
+        <extracomment>from:cold_loss</extracomment>
+        <translation>La lectura del modelo con las paredes del cilindro frías frente a la de paredes calientes.</translation>
     </message>
     <message>
-        <source>The exhaust port&apos;s closing is not on the card: %1 after bottom dead centre is assumed, %2 to either side.</source>
-        <extracomment>note.port_closing_assumed</extracomment>
-        <translation>El cierre de la lumbrera de escape no está en la ficha: se supone %1 después del punto muerto inferior, %2 a cada lado.</translation>
+        <source>Tyre-valve core</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation>Núcleo de neumático</translation>
     </message>
     <message>
-        <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
-        <extracomment>note.closing_at_lift</extracomment>
-        <translation>El cierre está dado con un alzado: en su asiento la válvula cierra de %1 a %2 más tarde.</translation>
+        <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
+        <extracomment>from:core_loss</extracomment>
+        <translation>La lectura del modelo con un núcleo duro de abrir frente a la de uno hecho para manómetros.</translation>
     </message>
     <message>
-        <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
-        <extracomment>note.closing_lift_unknown</extracomment>
-        <translation>En la ficha no consta si el cierre se refiere al asiento o a un alzado: desde un alzado sería de %1 a %2 más tarde.</translation>
+        <source>Difference between the visits</source>
+        <extracomment>from:change</extracomment>
+        <translation>Diferencia entre las visitas</translation>
     </message>
     <message>
-        <source>Variable valve timing: the closing may lie %1 to either side.</source>
-        <extracomment>note.timing_variable</extracomment>
-        <translation>Distribución variable: el cierre puede estar %1 a cada lado.</translation>
+        <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
+        <extracomment>from:change</extracomment>
+        <translation>La lectura posterior menos la anterior en los términos de la visita posterior; lo que ambas se desvían por igual se anula.</translation>
     </message>
     <message>
-        <source>The cranking speed is not noted: it is assumed, and may be out by %1.</source>
-        <extracomment>note.speed_assumed</extracomment>
-        <translation>La velocidad de arranque no está anotada: se supone, y puede desviarse en %1.</translation>
+        <source>With the decompressor at work</source>
+        <extracomment>from:released</extracomment>
+        <translation>Con el descompresor actuando</translation>
     </message>
     <message>
-        <source>Cold or warm is not noted: taken as cold.</source>
-        <extracomment>note.heat_unknown</extracomment>
-        <translation>No está anotado si frío o caliente: se toma como frío.</translation>
+        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
+        <extracomment>from:released</extracomment>
+        <translation>La lectura del modelo con el cilindro cerrando tan tarde como lo deja un descompresor.</translation>
     </message>
     <message>
-        <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
-        <extracomment>note.gauge_assumed</extracomment>
-        <translation>No está anotado qué manómetro fue: se suponen manguera y manómetro de %1 detrás de una válvula antirretorno en el agujero de bujía.</translation>
+        <source>After so many pulls</source>
+        <extracomment>from:reached</extracomment>
+        <translation>Tras tantas emboladas</translation>
     </message>
     <message>
-        <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
-        <extracomment>note.hose_assumed</extracomment>
-        <translation>El volumen de manguera y manómetro no está en la ficha del comprobador: se supone %1.</translation>
+        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
+        <extracomment>from:reached</extracomment>
+        <translation>La lectura del modelo tras tantas carreras frente a la de infinitas, en este manómetro.</translation>
     </message>
     <message>
-        <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
-        <extracomment>note.valve_place_assumed</extracomment>
-        <translation>En la ficha del comprobador no consta dónde está la válvula antirretorno: se supone el agujero de bujía.</translation>
+        <source>How many pulls</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Cuántas emboladas</translation>
     </message>
     <message>
-        <source>How much oil went in is not noted: %1 is assumed.</source>
-        <extracomment>note.oil_assumed</extracomment>
-        <translation>No está anotado cuánto aceite se echó: se supone %1.</translation>
+        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
+        <extracomment>from:pulls</extracomment>
+        <translation>Los manómetros se llenan carrera a carrera: los fabricantes dicen cuántas hacen falta.</translation>
     </message>
     <message>
-        <source>Friction holds the crank in part; it is left out.</source>
-        <extracomment>note.friction</extracomment>
-        <translation>El rozamiento sujeta en parte el cigüeñal; no se tiene en cuenta.</translation>
+        <source>Force at the end of the bar</source>
+        <extracomment>from:force</extracomment>
+        <translation>Fuerza en el extremo de la barra</translation>
     </message>
     <message>
-        <source>The model itself may be out by %1: not yet counted on real engines.</source>
-        <extracomment>note.model_doubt</extracomment>
-        <translation>El propio modelo puede desviarse %1: aún no contado en motores reales.</translation>
+        <source>The torque divided by the length of the bar.</source>
+        <extracomment>from:force</extracomment>
+        <translation>El par dividido por el largo de la barra.</translation>
     </message>
     <message>
-        <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
-        <extracomment>note.restrictor_doubt</extracomment>
-        <translation>El área efectiva del restrictor del comprobador puede desviarse en %1.</translation>
+        <source>Correction</source>
+        <extracomment>from:correction</extracomment>
+        <translation>Corrección</translation>
     </message>
     <message>
-        <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
-        <extracomment>note.band</extracomment>
-        <translation>%1: %5 a %2. En rango hasta %3, fallo por encima de %4.</translation>
+        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
+        <extracomment>from:correction</extracomment>
+        <translation>La lectura sin nada antes de la válvula antirretorno frente a la de este comprobador, según el modelo.</translation>
     </message>
     <message>
-        <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
-        <extracomment>note.speed_dip</extracomment>
-        <translation>El arranque se frena donde el gas empuja en contra: se cuenta con %1 de la velocidad media.</translation>
+        <source>Wet reading by volume alone</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>Lectura húmeda solo por el volumen</translation>
     </message>
     <message>
-        <source>Left out: waves in the ports, oil mist, crevices.</source>
-        <extracomment>note.model_leaves_out</extracomment>
-        <translation>No se tienen en cuenta: ondas en los conductos, niebla de aceite, rendijas.</translation>
+        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
+        <extracomment>from:wet_reading</extracomment>
+        <translation>La lectura en seco, aumentada en lo que explica el volumen del aceite.</translation>
+    </message>
+    <message>
+        <source>Restrictor&apos;s effective area</source>
+        <extracomment>from:restrictor_area</extracomment>
+        <translation>Área efectiva del restrictor</translation>
+    </message>
+    <message>
+        <source>What passes the restrictor passes the hole, whose size is known.</source>
+        <comment>from:restrictor_area</comment>
+        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
+    </message>
+    <message>
+        <source>Where it leaks</source>
+        <comment>from:odds</comment>
+        <translation>Por dónde fuga</translation>
+    </message>
+    <message>
+        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
+        <extracomment>from:odds</extracomment>
+        <translation>Se sortean cilindros que fugan aquí y allá como dicen los supuestos de trabajo, y cada uno cuenta según lo probables que serían en él lecturas como estas. Las partes y las probabilidades son las de todos los sorteados.</translation>
+    </message>
+    <message>
+        <source>Dry test to expect after a repair</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Prueba en seco que cabe esperar tras una reparación</translation>
+    </message>
+    <message>
+        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
+        <extracomment>from:after_repair</extracomment>
+        <translation>Los mismos cilindros otra vez, con la fuga de la pieza reparada como la de una sana; nueve de cada diez marcan dentro del intervalo.</translation>
+    </message>
+    <message>
+        <source>Neighbours</source>
+        <extracomment>from:joint</extracomment>
+        <translation>Vecinos</translation>
+    </message>
+    <message>
+        <source>Two neighbours that are low together, with the others in order.</source>
+        <extracomment>from:joint</extracomment>
+        <translation>Dos vecinos que están bajos a la vez, con los demás en orden.</translation>
     </message>
     <message>
         <source>four-stroke</source>
@@ -8468,456 +8918,6 @@
         <comment>doubt:hole</comment>
         <translation>agujero taladrado</translation>
     </message>
-    <message>
-        <source>Factory limit here</source>
-        <extracomment>from:limit</extracomment>
-        <translation>Límite de fábrica aquí</translation>
-    </message>
-    <message>
-        <source>The limit on the engine card, scaled by the air pressure at the shop against sea level.</source>
-        <extracomment>from:limit</extracomment>
-        <translation>El límite de la ficha del motor, convertido según la presión del aire en el taller frente al nivel del mar.</translation>
-    </message>
-    <message>
-        <source>Reading</source>
-        <comment>from:mean</comment>
-        <translation>Lectura</translation>
-    </message>
-    <message>
-        <source>The mean of the readings that count, with the gauge&apos;s error and their scatter.</source>
-        <extracomment>from:mean</extracomment>
-        <translation>La media de las lecturas que cuentan, con el error del manómetro y su dispersión.</translation>
-    </message>
-    <message>
-        <source>First puff</source>
-        <comment>from:first_share</comment>
-        <translation>Primera embolada</translation>
-    </message>
-    <message>
-        <source>First puff divided by the final reading.</source>
-        <extracomment>from:first_share</extracomment>
-        <translation>Primera embolada dividida entre la lectura final.</translation>
-    </message>
-    <message>
-        <source>What makers ask</source>
-        <extracomment>from:typical</extracomment>
-        <translation>Lo que piden los fabricantes</translation>
-    </message>
-    <message>
-        <source>Makers&apos; usual range for such an engine, scaled by the air pressure at the shop.</source>
-        <extracomment>from:typical</extracomment>
-        <translation>El rango usual de los fabricantes para un motor así, convertido según la presión del aire en el taller.</translation>
-    </message>
-    <message>
-        <source>Lowest against highest</source>
-        <extracomment>from:lowest_of_highest</extracomment>
-        <translation>Más bajo frente a más alto</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder divided by the highest.</source>
-        <extracomment>from:lowest_of_highest</extracomment>
-        <translation>El cilindro más bajo dividido entre el más alto.</translation>
-    </message>
-    <message>
-        <source>Average</source>
-        <extracomment>from:average</extracomment>
-        <translation>Media</translation>
-    </message>
-    <message>
-        <source>The average of all cylinders, and how far below it each one lies.</source>
-        <extracomment>from:average</extracomment>
-        <translation>La media de todos los cilindros, y cuánto está cada uno por debajo de ella.</translation>
-    </message>
-    <message>
-        <source>Difference</source>
-        <extracomment>from:difference</extracomment>
-        <translation>Diferencia</translation>
-    </message>
-    <message>
-        <source>The highest cylinder less the lowest.</source>
-        <extracomment>from:difference</extracomment>
-        <translation>El cilindro más alto menos el más bajo.</translation>
-    </message>
-    <message>
-        <source>Leakage</source>
-        <extracomment>from:leakage</extracomment>
-        <translation>Pérdida</translation>
-    </message>
-    <message>
-        <source>What was lost of the set pressure: set less held, divided by set.</source>
-        <extracomment>from:leakage</extracomment>
-        <translation>Lo que se perdió de la presión ajustada: ajustada menos mantenida, dividido entre la ajustada.</translation>
-    </message>
-    <message>
-        <source>The same leak on another tester</source>
-        <extracomment>from:converted</extracomment>
-        <translation>La misma fuga en otro comprobador</translation>
-    </message>
-    <message>
-        <source>The leak is taken as a hole: what passes the restrictor passes the hole. Its size is found from your tester, then the other tester is put before the same hole.</source>
-        <extracomment>from:converted</extracomment>
-        <translation>La fuga se toma como un agujero: lo que pasa por el restrictor pasa por el agujero. Su tamaño se saca del comprobador propio, y después se pone el otro comprobador ante el mismo agujero.</translation>
-    </message>
-    <message>
-        <source>The same leak on another tester, as a narrow gap</source>
-        <extracomment>from:converted_laminar</extracomment>
-        <translation>La misma fuga en otro comprobador, como rendija estrecha</translation>
-    </message>
-    <message>
-        <source>The leak is taken as a long narrow gap instead of a hole, its size found from your tester.</source>
-        <extracomment>from:converted_laminar</extracomment>
-        <translation>La fuga se toma como una rendija larga y estrecha en lugar de un agujero; su tamaño se saca del comprobador propio.</translation>
-    </message>
-    <message>
-        <source>Leak area</source>
-        <extracomment>from:leak_area</extracomment>
-        <translation>Área de fuga</translation>
-    </message>
-    <message>
-        <source>The hole that passes as much air as the restrictor does.</source>
-        <extracomment>from:leak_area</extracomment>
-        <translation>El agujero que deja pasar tanto aire como el restrictor.</translation>
-    </message>
-    <message>
-        <source>Equivalent hole</source>
-        <extracomment>from:leak_hole</extracomment>
-        <translation>Agujero equivalente</translation>
-    </message>
-    <message>
-        <source>The round hole of the leak&apos;s area.</source>
-        <extracomment>from:leak_hole</extracomment>
-        <translation>El agujero redondo con el área de la fuga.</translation>
-    </message>
-    <message>
-        <source>Leak flow</source>
-        <extracomment>from:flow</extracomment>
-        <translation>Caudal de fuga</translation>
-    </message>
-    <message>
-        <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
-        <extracomment>from:flow</extracomment>
-        <translation>Aire que pasa por la fuga a la presión mantenida, como litros de aire a 20 °C y 1 bar.</translation>
-    </message>
-    <message>
-        <source>Wet rise</source>
-        <extracomment>from:rise</extracomment>
-        <translation>Subida húmeda</translation>
-    </message>
-    <message>
-        <source>The wet reading against the dry one.</source>
-        <extracomment>from:rise</extracomment>
-        <translation>La lectura húmeda frente a la seca.</translation>
-    </message>
-    <message>
-        <source>Hold time</source>
-        <comment>from:hold</comment>
-        <translation>Tiempo de retención</translation>
-    </message>
-    <message>
-        <source>How long the pressure was held.</source>
-        <extracomment>from:hold</extracomment>
-        <translation>Cuánto tiempo se mantuvo la presión.</translation>
-    </message>
-    <message>
-        <source>First puff rule</source>
-        <extracomment>from:first_puff</extracomment>
-        <translation>Regla de la primera embolada</translation>
-    </message>
-    <message>
-        <source>First and last of several strokes against what the cylinder should reach.</source>
-        <extracomment>from:first_puff</extracomment>
-        <translation>Primera y última de varias carreras frente a lo que el cilindro debería alcanzar.</translation>
-    </message>
-    <message>
-        <source>Loudest exit</source>
-        <extracomment>from:loudest_exit</extracomment>
-        <translation>Salida más fuerte</translation>
-    </message>
-    <message>
-        <source>Where the air comes out names the part that leaks.</source>
-        <extracomment>from:loudest_exit</extracomment>
-        <translation>Por donde sale el aire, eso nombra la parte que pierde.</translation>
-    </message>
-    <message>
-        <source>What the model expects</source>
-        <extracomment>from:healthy</extracomment>
-        <translation>Lo que espera el modelo</translation>
-    </message>
-    <message>
-        <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
-        <extracomment>from:healthy</extracomment>
-        <translation>Carreras de un cilindro que cierra bien, calculadas con la ficha del motor para este manómetro al nivel del mar y convertidas según la presión del aire en el taller. El rango es la duda de los datos usados.</translation>
-    </message>
-    <message>
-        <source>First puff that the model expects</source>
-        <extracomment>from:healthy_first_share</extracomment>
-        <translation>Primera embolada que espera el modelo</translation>
-    </message>
-    <message>
-        <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
-        <extracomment>from:healthy_first_share</extracomment>
-        <translation>Primera carrera frente a la última, de un cilindro que cierra bien, con este manómetro.</translation>
-    </message>
-    <message>
-        <source>What oil&apos;s volume explains</source>
-        <extracomment>from:oil_rise</extracomment>
-        <translation>Lo que explica el volumen del aceite</translation>
-    </message>
-    <message>
-        <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
-        <extracomment>from:oil_rise</extracomment>
-        <translation>El aceite que se queda hace la cámara más pequeña, y la lectura más alta, sin que ningún segmento cierre mejor por ello.</translation>
-    </message>
-    <message>
-        <source>What makers say of such a leak</source>
-        <extracomment>from:bands</extracomment>
-        <translation>Lo que dicen los fabricantes de una fuga así</translation>
-    </message>
-    <message>
-        <source>The leak is converted to the tester that each band was written for, and judged there.</source>
-        <extracomment>from:bands</extracomment>
-        <translation>La fuga se convierte al comprobador para el que se escribió cada banda, y se juzga allí.</translation>
-    </message>
-    <message>
-        <source>Difference between cylinders</source>
-        <extracomment>from:leak_spread</extracomment>
-        <translation>Diferencia entre cilindros</translation>
-    </message>
-    <message>
-        <source>Every cylinder&apos;s leakage on the tester that the rule was written for.</source>
-        <extracomment>from:leak_spread</extracomment>
-        <translation>La pérdida de cada cilindro en el comprobador para el que se escribió la regla.</translation>
-    </message>
-    <message>
-        <source>Put right for the limit</source>
-        <extracomment>from:put_right</extracomment>
-        <translation>Corregida para el límite</translation>
-    </message>
-    <message>
-        <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
-        <extracomment>from:put_right</extracomment>
-        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula antirretorno en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
-    </message>
-    <message>
-        <source>How full the chamber is</source>
-        <extracomment>from:oil_fill</extracomment>
-        <translation>Lo llena que está la cámara</translation>
-    </message>
-    <message>
-        <source>The oil put in against the chamber at top dead centre.</source>
-        <extracomment>from:oil_fill</extracomment>
-        <translation>El aceite echado frente a la cámara en el punto muerto superior.</translation>
-    </message>
-    <message>
-        <source>What the hose takes off</source>
-        <extracomment>from:hose_loss</extracomment>
-        <translation>Lo que quita la manguera</translation>
-    </message>
-    <message>
-        <source>Air before the check valve is compressed along with the chamber on every stroke and never reaches the gauge.</source>
-        <extracomment>from:hose_loss</extracomment>
-        <translation>El aire antes de la válvula antirretorno se comprime junto con la cámara en cada carrera y nunca llega al manómetro.</translation>
-    </message>
-    <message>
-        <source>Without the hose</source>
-        <extracomment>from:without_hose</extracomment>
-        <translation>Sin la manguera</translation>
-    </message>
-    <message>
-        <source>The reading, put up by what the model says the volume before the check valve takes off.</source>
-        <extracomment>from:without_hose</extracomment>
-        <translation>La lectura, aumentada en lo que, según el modelo, quita el volumen antes de la válvula antirretorno.</translation>
-    </message>
-    <message>
-        <source>Law of the leak</source>
-        <extracomment>from:leak_law</extracomment>
-        <translation>Ley de la fuga</translation>
-    </message>
-    <message>
-        <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
-        <extracomment>from:leak_law</extracomment>
-        <translation>Cómo cambia el área de la fuga, tomada como un agujero, con la presión mantenida: nada en un agujero, crece en una rendija estrecha.</translation>
-    </message>
-    <message>
-        <source>Restrictor by a drilled hole</source>
-        <extracomment>from:restrictor</extracomment>
-        <translation>Restrictor con un agujero taladrado</translation>
-    </message>
-    <message>
-        <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <comment>from:restrictor</comment>
-        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
-    </message>
-    <message>
-        <source>Standard atmosphere</source>
-        <extracomment>from:standard_atmosphere</extracomment>
-        <translation>Atmósfera estándar</translation>
-    </message>
-    <message>
-        <source>The air pressure that goes with an altitude on an average day.</source>
-        <extracomment>from:standard_atmosphere</extracomment>
-        <translation>La presión del aire que corresponde a una altitud en un día medio.</translation>
-    </message>
-    <message>
-        <source>Torque on the crank</source>
-        <extracomment>from:torque</extracomment>
-        <translation>Par en el cigüeñal</translation>
-    </message>
-    <message>
-        <source>The pressure in the cylinder times what its volume grows by as the crank turns.</source>
-        <extracomment>from:torque</extracomment>
-        <translation>La presión en el cilindro por lo que crece su volumen al girar el cigüeñal.</translation>
-    </message>
-    <message>
-        <source>Throttle closed</source>
-        <extracomment>from:throttle_loss</extracomment>
-        <translation>Mariposa cerrada</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with less air in the cylinder, against that with the throttle open.</source>
-        <extracomment>from:throttle_loss</extracomment>
-        <translation>La lectura del modelo con menos aire en el cilindro, frente a la de mariposa abierta.</translation>
-    </message>
-    <message>
-        <source>Slow cranking</source>
-        <extracomment>from:slow_loss</extracomment>
-        <translation>Arranque lento</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
-        <extracomment>from:slow_loss</extracomment>
-        <translation>La lectura del modelo a la velocidad lenta frente a la de la velocidad usual.</translation>
-    </message>
-    <message>
-        <source>Cold engine</source>
-        <extracomment>from:cold_loss</extracomment>
-        <translation>Motor frío</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with cold cylinder walls against that with warm ones.</source>
-        <extracomment>from:cold_loss</extracomment>
-        <translation>La lectura del modelo con las paredes del cilindro frías frente a la de paredes calientes.</translation>
-    </message>
-    <message>
-        <source>Tyre-valve core</source>
-        <extracomment>from:core_loss</extracomment>
-        <translation>Núcleo de neumático</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
-        <extracomment>from:core_loss</extracomment>
-        <translation>La lectura del modelo con un núcleo duro de abrir frente a la de uno hecho para manómetros.</translation>
-    </message>
-    <message>
-        <source>Difference between the visits</source>
-        <extracomment>from:change</extracomment>
-        <translation>Diferencia entre las visitas</translation>
-    </message>
-    <message>
-        <source>The later reading less the earlier one in the later visit&apos;s terms; what both are out by together cancels.</source>
-        <extracomment>from:change</extracomment>
-        <translation>La lectura posterior menos la anterior en los términos de la visita posterior; lo que ambas se desvían por igual se anula.</translation>
-    </message>
-    <message>
-        <source>With the decompressor at work</source>
-        <extracomment>from:released</extracomment>
-        <translation>Con el descompresor actuando</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading with the cylinder closing as late as a decompressor leaves it.</source>
-        <extracomment>from:released</extracomment>
-        <translation>La lectura del modelo con el cilindro cerrando tan tarde como lo deja un descompresor.</translation>
-    </message>
-    <message>
-        <source>After so many pulls</source>
-        <extracomment>from:reached</extracomment>
-        <translation>Tras tantas emboladas</translation>
-    </message>
-    <message>
-        <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
-        <extracomment>from:reached</extracomment>
-        <translation>La lectura del modelo tras tantas carreras frente a la de infinitas, en este manómetro.</translation>
-    </message>
-    <message>
-        <source>How many pulls</source>
-        <extracomment>from:pulls</extracomment>
-        <translation>Cuántas emboladas</translation>
-    </message>
-    <message>
-        <source>Gauges fill stroke by stroke: makers name how many it takes.</source>
-        <extracomment>from:pulls</extracomment>
-        <translation>Los manómetros se llenan carrera a carrera: los fabricantes dicen cuántas hacen falta.</translation>
-    </message>
-    <message>
-        <source>Force at the end of the bar</source>
-        <extracomment>from:force</extracomment>
-        <translation>Fuerza en el extremo de la barra</translation>
-    </message>
-    <message>
-        <source>The torque divided by the length of the bar.</source>
-        <extracomment>from:force</extracomment>
-        <translation>El par dividido por el largo de la barra.</translation>
-    </message>
-    <message>
-        <source>Correction</source>
-        <extracomment>from:correction</extracomment>
-        <translation>Corrección</translation>
-    </message>
-    <message>
-        <source>The reading with nothing before the check valve against that with this tester, by the model.</source>
-        <extracomment>from:correction</extracomment>
-        <translation>La lectura sin nada antes de la válvula antirretorno frente a la de este comprobador, según el modelo.</translation>
-    </message>
-    <message>
-        <source>Wet reading by volume alone</source>
-        <extracomment>from:wet_reading</extracomment>
-        <translation>Lectura húmeda solo por el volumen</translation>
-    </message>
-    <message>
-        <source>The dry reading, put up by what the oil&apos;s volume explains.</source>
-        <extracomment>from:wet_reading</extracomment>
-        <translation>La lectura en seco, aumentada en lo que explica el volumen del aceite.</translation>
-    </message>
-    <message>
-        <source>Restrictor&apos;s effective area</source>
-        <extracomment>from:restrictor_area</extracomment>
-        <translation>Área efectiva del restrictor</translation>
-    </message>
-    <message>
-        <source>What passes the restrictor passes the hole, whose size is known.</source>
-        <comment>from:restrictor_area</comment>
-        <translation>Lo que pasa por el restrictor pasa por el agujero, cuyo tamaño se conoce.</translation>
-    </message>
-    <message>
-        <source>Where it leaks</source>
-        <comment>from:odds</comment>
-        <translation>Por dónde fuga</translation>
-    </message>
-    <message>
-        <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
-        <extracomment>from:odds</extracomment>
-        <translation>Se sortean cilindros que fugan aquí y allá como dicen los supuestos de trabajo, y cada uno cuenta según lo probables que serían en él lecturas como estas. Las partes y las probabilidades son las de todos los sorteados.</translation>
-    </message>
-    <message>
-        <source>Dry test to expect after a repair</source>
-        <extracomment>from:after_repair</extracomment>
-        <translation>Prueba en seco que cabe esperar tras una reparación</translation>
-    </message>
-    <message>
-        <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
-        <extracomment>from:after_repair</extracomment>
-        <translation>Los mismos cilindros otra vez, con la fuga de la pieza reparada como la de una sana; nueve de cada diez marcan dentro del intervalo.</translation>
-    </message>
-    <message>
-        <source>Neighbours</source>
-        <extracomment>from:joint</extracomment>
-        <translation>Vecinos</translation>
-    </message>
-    <message>
-        <source>Two neighbours that are low together, with the others in order.</source>
-        <extracomment>from:joint</extracomment>
-        <translation>Dos vecinos que están bajos a la vez, con los demás en orden.</translation>
-    </message>
 </context>
 <context>
     <name>FindingsPage</name>
@@ -9067,6 +9067,14 @@
     <message>
         <source>Left out of the session file unless you switch it on</source>
         <translation>Queda fuera del archivo de sesión, salvo que se active</translation>
+    </message>
+    <message>
+        <source>Report with formulas and sources</source>
+        <translation>Informe con fórmulas y fuentes</translation>
+    </message>
+    <message>
+        <source>For a mentor; the one in the session file has them always</source>
+        <translation>Para un mentor; el del archivo de sesión siempre las lleva</translation>
     </message>
     <message>
         <source>Report for the owner (PDF)</source>

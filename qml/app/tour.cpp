@@ -218,6 +218,7 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
                                   .chosen = {twin->engine.id, {first}, false},
                                   .session = first,
                                   .letter = false,
+                                  .appendix = false,
                                   .format = app.context().format(),
                                   .folder = path.toStdString()};
         const auto written = write_hand_over(desk, app.context().reference(), order);

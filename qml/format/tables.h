@@ -14,7 +14,9 @@ namespace lapwing::format {
 /// Null for a code that has no text. "<code>/alike" is said instead of <code> where the difference that it
 /// opens with rounds to nothing.
 const char* sentenceOf(std::string_view code);
-// Those of core/odds, of proposals for the plan, and of core/compare; sentenceOf knows them too.
+// What is said of a number; those of core/odds, of proposals for the plan, and of core/compare. sentenceOf
+// knows them too.
+const char* numberSentenceOf(std::string_view code);
 const char* oddsSentenceOf(std::string_view code);
 const char* planSentenceOf(std::string_view code);
 const char* compareSentenceOf(std::string_view code);

@@ -141,6 +141,15 @@ AppPage {
             onToggled: viewModel.withOwner = checked
         }
 
+        SwitchRow {
+            objectName: "appendix"
+            width: parent.width
+            text: qsTr("Report with formulas and sources")
+            detail: qsTr("For a mentor; the one in the session file has them always")
+            checked: viewModel.appendix
+            onToggled: viewModel.appendix = checked
+        }
+
         Tile {
             objectName: "makeReportToo"
             width: parent.width

@@ -31,6 +31,7 @@ Status write_report(const Dossier& dossier, const Visit& visit, const workflow::
                     const std::filesystem::path& target) {
     report::Options options;
     options.owner_contact = order.chosen.with_owner;
+    options.appendix = order.appendix || order.kind == HandOverKind::session_file;
     options.made_at = desk.clock().now();
     const auto found = findings::find(dossier, visit, reference);
     // Of what is handed over and nothing else, so that whoever has the session file can work it out again.
@@ -82,6 +83,23 @@ std::string hand_over_name(const Engine& engine, const Session& session, HandOve
     return name;
 }
 
+namespace {
+
+/// With the time of day where another visit of this engine would have the same name.
+std::string name_of_its_own(const workflow::Desk& desk, const Engine& engine, const Session& session,
+                            HandOverKind kind) {
+    std::string name = hand_over_name(engine, session, kind);
+    for (const Session& other : desk.sessions(engine.id)) {
+        if (other.id == session.id || hand_over_name(engine, other, kind) != name) continue;
+        std::string time = to_rfc3339(session.opened_at).substr(11, 8);
+        std::ranges::replace(time, ':', '.');
+        return name.insert(name.rfind('.'), ' ' + time);
+    }
+    return name;
+}
+
+}  // namespace
+
 Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::Reference& reference,
                                    const HandOverOrder& order) {
     auto dossier = workflow::hand_over(desk, order.chosen);
@@ -95,7 +113,7 @@ Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::R
     if (error)
         return fail("hand_over.folder", "The folder {} can't be made: {}. Save a copy somewhere else.",
                     order.folder.string(), error.message());
-    const auto target = order.folder / hand_over_name(dossier->engine, visit->session, order.kind);
+    const auto target = order.folder / name_of_its_own(desk, dossier->engine, visit->session, order.kind);
 
     HandedOver out{target, {}};
     Status written;

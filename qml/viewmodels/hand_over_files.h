@@ -22,11 +22,13 @@ struct HandOverOrder {
     workflow::HandOver chosen;
     SessionId session;  ///< the visit that the report is of
     bool letter = false;
+    bool appendix = false;  ///< report: formulas and sources too; the one in a session file always has them
     format::Formatter format;
     std::filesystem::path folder;  ///< made when missing
 };
 
-/// "Orchard V-twin 2026-03-14.pdf": the engine's name without what file systems refuse, and the visit's day.
+/// "Orchard V-twin 2026-03-14 As found.pdf": the engine's name without what file systems refuse, the visit's
+/// day and title.
 std::string hand_over_name(const Engine& engine, const Session& session, HandOverKind kind);
 
 struct HandedOver {

@@ -77,6 +77,7 @@ void HandOverModel::make(const QString& word) {
                         .chosen = {engine().id, {}, with_owner_},
                         .session = session().id,
                         .letter = app()->settings()->paper() == QLatin1String("Letter"),
+                        .appendix = appendix_,
                         .format = format(),
                         .folder = app()->devices().paths.documents()};
     for (const auto& visit : app()->desk().sessions(engine().id))

@@ -18,6 +18,7 @@ class HandOverModel : public lapwing::SessionBacked {
     QML_ELEMENT
     Q_PROPERTY(QVariantList visits READ visits NOTIFY refreshed)
     Q_PROPERTY(bool withOwner READ withOwner WRITE setWithOwner NOTIFY refreshed)
+    Q_PROPERTY(bool appendix MEMBER appendix_ NOTIFY appendixChanged)
     Q_PROPERTY(bool busy READ busy NOTIFY busyChanged)
     Q_PROPERTY(QVariantList made READ made NOTIFY madeChanged)
     Q_PROPERTY(bool canShare READ canShare NOTIFY refreshed)
@@ -49,6 +50,7 @@ public:
     Q_INVOKABLE void saveCopy(int made);
 
 signals:
+    void appendixChanged();
     void busyChanged();
     void madeChanged();
 
@@ -60,6 +62,7 @@ private:
     void finish(HandOverKind kind, const Result<HandedOver>& written);
 
     std::set<SessionId> left_out_;
+    bool appendix_ = false;  ///< the report, with formulas and sources
     bool with_owner_ = false;
     bool busy_ = false;
     QVariantList made_;

@@ -22,10 +22,13 @@ void PrepareModel::refresh() {
 }
 
 QString PrepareModel::progress() const {
-    int done = 0;
-    for (const auto& step : steps_)
-        done += step.toMap()["state"] == QLatin1String("done");
-    return tr("%1 of %2 done").arg(done).arg(steps_.size());
+    int done = 0, asked = 0;
+    for (const auto& step : steps_) {
+        const auto state = step.toMap()["state"].toString();
+        asked += state != QLatin1String("not needed");
+        done += state == QLatin1String("done");
+    }
+    return tr("%1 of %2 done").arg(done).arg(asked);
 }
 
 QStringList PrepareModel::cautions() const {

@@ -114,6 +114,43 @@ private slots:
         QVERIFY(name.ends_with(".lapwing"));
     }
 
+    void two_visits_of_one_day_and_one_name_have_files_of_their_own() {
+        HandingShop shop;
+        shop.fill();
+        shop.clock.move_by(std::chrono::minutes(5));
+        const SessionId second = shop.open_session(*shop.desk->engine(shop.engine_id), "As found");
+        std::set<std::filesystem::path> files;
+        for (const SessionId session : {shop.session, second}) {
+            const HandOverOrder order{.kind = HandOverKind::table,
+                                      .chosen = {shop.engine_id, {session}, false},
+                                      .session = session,
+                                      .format = shop.app->format(),
+                                      .folder = place_.filePath(QStringLiteral("own")).toStdString()};
+            const auto written = write_hand_over(*shop.desk, shop.reference, order);
+            QVERIFY2(written, written ? "" : written.error().english.c_str());
+            files.insert(written->file);
+        }
+        QCOMPARE(files.size(), std::size_t(2));
+    }
+
+    void a_reports_appendix_is_there_when_it_is_asked_for() {
+        HandingShop shop;
+        shop.fill();
+        const auto size_of = [&](bool appendix) {
+            const HandOverOrder order{.kind = HandOverKind::report,
+                                      .chosen = {shop.engine_id, {}, false},
+                                      .session = shop.session,
+                                      .appendix = appendix,
+                                      .format = shop.app->format(),
+                                      .folder = place_.filePath(QStringLiteral("reports")).toStdString()};
+            const auto written = write_hand_over(*shop.desk, shop.reference, order);
+            return written ? std::filesystem::file_size(written->file) : 0;
+        };
+        const auto plain = size_of(false);
+        QVERIFY(plain > 0);
+        QVERIFY(size_of(true) > plain);
+    }
+
     void a_signature_says_whose_file_it_is() {
         HandingShop sender;
         sender.fill();
@@ -357,5 +394,5 @@ private slots:
 
 }  // namespace lapwing
 
-QTEST_GUILESS_MAIN(lapwing::BringInTest)
+QTEST_MAIN(lapwing::BringInTest)
 #include "bring_in_test.moc"
