@@ -16,6 +16,9 @@ Rectangle {
     property bool read: false
     property bool folded: read
 
+    readonly property real besideMark: Theme.markSize + 2 + Theme.gap
+    readonly property real besideFold: fold.width + Theme.space
+
     signal acknowledged
 
     function turn() {
@@ -54,19 +57,21 @@ Rectangle {
         id: column
 
         anchors.left: parent.left
-        anchors.leftMargin: 14 + Theme.markSize + 2 + Theme.gap
-        anchors.right: fold.left
-        anchors.rightMargin: Theme.space
+        anchors.right: parent.right
+        anchors.margins: 14
         y: Math.max(Theme.gap, (card.height - height) / 2)
         spacing: 4
 
         LText {
             width: parent.width
+            leftPadding: Theme.rightToLeft ? card.besideFold : card.besideMark
+            rightPadding: Theme.rightToLeft ? card.besideMark : card.besideFold
             role: "figure"
             silent: true
             text: card.folded ? card.heading + ": " + card.brief : card.heading
         }
 
+        // Over the whole width: at large text there is no room to spare beside the mark.
         LText {
             width: parent.width
             visible: !card.folded
