@@ -106,7 +106,8 @@ TEST(OwnDifference, IsJudgedAsTheLimitMeansIt) {
         car.dry(1, "130");
         car.dry(2, "103");
     }
-    const RuleVerdict& judged = verdict(car.find(), "own-difference");
+    const Findings found = car.find();
+    const RuleVerdict& judged = verdict(found, "own-difference");
     EXPECT_FALSE(judged.holds);
     const auto* shown = std::get_if<Figure>(&judged.remark.message.args[1]);
     ASSERT_TRUE(shown);
