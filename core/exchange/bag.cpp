@@ -180,7 +180,7 @@ std::optional<Error> path_fault(std::string_view path) {
     std::string shown;
     for (const char c : path.substr(0, cut_between_letters(path, 120)))
         shown += static_cast<unsigned char>(c) < 0x20 || c == 0x7f ? '?' : c;
-    if (!model::is_utf8(path)) shown = "?";
+    if (!model::is_utf8(path)) shown.assign(1, '?');
     const auto refuse = [&](std::string_view why) {
         return fail("bag.path",
                     "The file holds an entry that must not be unpacked ({}): \"{}\". It was not made by this "

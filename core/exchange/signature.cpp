@@ -91,8 +91,10 @@ std::string fingerprint(std::string_view public_key) {
     if (!key) return {};
     const auto sum = sha256_hex({reinterpret_cast<const char*>(key->data()), key->size()});
     std::string out;
-    for (std::size_t at = 0; at < 20; at += 4)
-        out += (at == 0 ? "" : " ") + sum.substr(at, 4);
+    for (std::size_t at = 0; at < 20; at += 4) {
+        if (at > 0) out += ' ';
+        out += sum.substr(at, 4);
+    }
     return out;
 }
 

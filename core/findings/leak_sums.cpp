@@ -108,12 +108,11 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester,
     const int cylinder = readings.front()->cylinder;
     // The regulator is set by hand each time: that it differs is no doubt of what it was set to.
     const uncertainty::Repeatability by_hand{0.0, at.reference.assumed("repeat-scatter-weight")};
-    HeldOfSet out{{},
-                  mean_of(at, readings, &Reading::set, two_gauges ? &*tester->supply_gauge : dial, by_hand),
-                  mean_of(at, readings, &Reading::held, dial, by_hand),
-                  {},
-                  tester && tester->restrictor,
-                  restrictor_doubt(at, tester)};
+    HeldOfSet out;
+    out.set = mean_of(at, readings, &Reading::set, two_gauges ? &*tester->supply_gauge : dial, by_hand);
+    out.held = mean_of(at, readings, &Reading::held, dial, by_hand);
+    out.restrictor_known = tester && tester->restrictor;
+    out.restrictor_doubt = restrictor_doubt(at, tester);
     const double set_pa = out.set.figure.si;
     const double held_pa = out.held.figure.si;
     const auto leakage = physics::leakage(set_pa, held_pa);

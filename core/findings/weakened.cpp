@@ -57,7 +57,9 @@ void add_pulls(const Case& at, std::vector<Remark>& out) {
             Remark said = *rising;
             said.message.code =
                 rising->message.code == "fact.few_pulls" ? "weak.few_pulls" : "weak.still_rising";
-            said.message.args.insert(said.message.args.begin(), Arg(number));
+            std::vector<Arg> args{number};
+            args.insert(args.end(), rising->message.args.begin(), rising->message.args.end());
+            said.message.args = std::move(args);
             out.push_back(std::move(said));
             break;
         }

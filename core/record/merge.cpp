@@ -3,6 +3,8 @@
 
 #include "core/record/merge.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <map>
 
@@ -109,11 +111,9 @@ void mark(Revisions& revisions, Uuid library, Timestamp now) {
 /// A name of its own for what one library changes beside an unsettled version that it made before: the same
 /// change has the same name (a UUID version 8, RFC 9562).
 Uuid branch_of(Uuid library, const std::string& before) {
-    auto hex = sha256_hex(library.text() + before).substr(0, 32);
-    hex[12] = '8';
-    hex[16] = '8';
-    for (const std::size_t dash : {8U, 13U, 18U, 23U})
-        hex.insert(dash, "-");
+    const auto sum = sha256_hex(library.text() + before);
+    const auto hex = fmt::format("{:.8}-{:.4}-8{:.3}-8{:.3}-{:.12}", sum, sum.substr(8), sum.substr(13),
+                                 sum.substr(17), sum.substr(20));
     return Uuid::parse(hex).value_or(library);
 }
 

@@ -214,13 +214,13 @@ int run_tour(Composition& app, QQuickWindow& window, const QString& path) {
 
     QString session_file;
     for (const auto kind : {HandOverKind::report, HandOverKind::session_file, HandOverKind::table}) {
-        const HandOverOrder order{.kind = kind,
-                                  .chosen = {twin->engine.id, {first}, false},
-                                  .session = first,
-                                  .letter = false,
-                                  .appendix = false,
-                                  .format = app.context().format(),
-                                  .folder = path.toStdString()};
+        HandOverOrder order;
+        order.kind = kind;
+        order.chosen.engine = twin->engine.id;
+        order.chosen.sessions.push_back(first);
+        order.session = first;
+        order.format = app.context().format();
+        order.folder = path.toStdString();
         const auto written = write_hand_over(desk, app.context().reference(), order);
         if (!written) return complain(written.error());
         if (kind == HandOverKind::session_file) session_file = QString::fromStdString(written->file.string());

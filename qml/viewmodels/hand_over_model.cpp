@@ -71,15 +71,17 @@ bool HandOverModel::beforeCall() const {
 
 void HandOverModel::make(const QString& word) {
     if (busy_ || !found()) return;
-    HandOverOrder order{.kind = word == QLatin1String("report")    ? HandOverKind::report
-                                : word == QLatin1String("session") ? HandOverKind::session_file
-                                                                   : HandOverKind::table,
-                        .chosen = {engine().id, {}, with_owner_},
-                        .session = session().id,
-                        .letter = app()->settings()->paper() == QLatin1String("Letter"),
-                        .appendix = appendix_,
-                        .format = format(),
-                        .folder = app()->devices().paths.documents()};
+    HandOverOrder order;
+    order.kind = word == QLatin1String("report")    ? HandOverKind::report
+                 : word == QLatin1String("session") ? HandOverKind::session_file
+                                                    : HandOverKind::table;
+    order.chosen.engine = engine().id;
+    order.chosen.with_owner = with_owner_;
+    order.session = session().id;
+    order.letter = app()->settings()->paper() == QLatin1String("Letter");
+    order.appendix = appendix_;
+    order.format = format();
+    order.folder = app()->devices().paths.documents();
     for (const auto& visit : app()->desk().sessions(engine().id))
         if (chosen(visit.id)) order.chosen.sessions.push_back(visit.id);
     if (order.chosen.sessions.empty()) {

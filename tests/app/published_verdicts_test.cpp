@@ -40,6 +40,18 @@ QString mark_of(const QQuickItem* panel) {
     return {};
 }
 
+/// The line of findings that says this and can be touched.
+QQuickItem* line_with(QQuickItem* panel, const QString& words) {
+    for (auto* child : painted(panel)) {
+        if (QByteArray(child->metaObject()->className()).startsWith("InfoLine") &&
+            child->property("explained").toBool() &&
+            plain(child->property("text").toString()).contains(words))
+            return child;
+        if (auto* found = line_with(child, words)) return found;
+    }
+    return nullptr;
+}
+
 }  // namespace
 
 #define DO(action) QVERIFY2(action, qPrintable(errands.why() + " / " + thumb.why() + " / " + phone.why()))
@@ -57,7 +69,7 @@ void PublishedVerdictsTest::on_screen_and_on_paper_data() {
     QFile file(QStringLiteral(LAPWING_FIXTURES "/published_verdicts.json"));
     QVERIFY2(file.open(QIODevice::ReadOnly), qPrintable(file.fileName()));
     const auto sets = QJsonDocument::fromJson(file.readAll()).object()["sets"].toArray();
-    QVERIFY(sets.size() >= 13);
+    QVERIFY(sets.size() >= 20);
     for (const auto& set : sets)
         QTest::newRow(qPrintable(set.toObject()["id"].toString())) << set.toObject();
 }
@@ -71,10 +83,11 @@ void PublishedVerdictsTest::on_screen_and_on_paper() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    DO(errands.show_pressures_in(QStringLiteral("psi")));
+    const QString unit = set["unit"].toString(QStringLiteral("psi"));
+    DO(errands.show_pressures_in(unit));
     if (set.contains("scale"))
         DO(errands.add_tester(QStringLiteral("compression gauge"), QStringLiteral("Gauge"),
-                              set["scale"].toString(), QStringLiteral("psi")));
+                              set["scale"].toString(), unit));
     DO(errands.add_engine(QStringLiteral("Engine of the manual"), cylinders));
     if (set.contains("difference"))
         DO(errands.card_line(QStringLiteral("Factory limits"), QStringLiteral("difference"),
@@ -84,8 +97,14 @@ void PublishedVerdictsTest::on_screen_and_on_paper() {
 
     if (!dry.isEmpty()) {
         DO(errands.open_pad(QStringLiteral("dry")));
-        for (const auto& reading : dry)
-            DO(errands.keep(reading.toString()));
+        const auto first = set["first"].toArray();
+        for (qsizetype i = 0; i < dry.size(); ++i) {
+            if (first.at(i).isString()) {
+                DO(errands.field(QStringLiteral("first"), first.at(i).toString()));
+                DO(thumb.touch(QStringLiteral("tab_final")));
+            }
+            DO(errands.keep(dry[i].toString()));
+        }
         DO(errands.back_to(QStringLiteral("Session")));
     }
     if (!held.isEmpty()) {
@@ -95,6 +114,9 @@ void PublishedVerdictsTest::on_screen_and_on_paper() {
         for (qsizetype i = 0; i < held.size(); ++i) {
             DO(errands.keep(held[i].toString()));
             QVERIFY2(phone.arrives(QStringLiteral("LeakHunt")), qPrintable(phone.why()));
+            for (const auto exits = set["exits"].toArray().at(i).toObject(); const auto& exit : exits.keys())
+                DO(thumb.touch_in(QStringLiteral("exit_") + exit,
+                                  QStringLiteral("choice_") + exits[exit].toString()));
             if (i + 1 == held.size()) break;
             DO(thumb.touch(QStringLiteral("done")));
             QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
@@ -135,13 +157,34 @@ void PublishedVerdictsTest::on_screen_and_on_paper() {
     QList<QRegularExpression> figures;
     for (qsizetype i = 0; i < leakage.size(); ++i) {
         const QRegularExpression figure(
-            QStringLiteral("^%1(\\.0+)?( %| ?\\x{00B1}).*leakage: held %2 psi of 80")
-                .arg(leakage[i].toString(), held[i].toString()));
+            QStringLiteral("^%1(\\.0+)?( %| ?\\x{00B1}).*leakage: held %2 %3 of %4")
+                .arg(leakage[i].toString(), held[i].toString(), unit, set["set"].toString()));
         QStringList words;
         for (const auto& text : thumb.words(thumb.find(QStringLiteral("findings_%1").arg(i + 1))))
             words << plain(text);
         QVERIFY2(!words.filter(figure).isEmpty(),
                  qPrintable(figure.pattern() + "\n" + words.join(QLatin1Char('\n'))));
+    }
+
+    // What stands behind a figure: touched, read, and closed again.
+    for (const auto& behind : set["behind"].toArray()) {
+        const int cylinder = behind.toObject()["cylinder"].toInt();
+        DO(thumb.goes(QStringLiteral("working"), 30'000));
+        DO(thumb.appears(QStringLiteral("findings_%1").arg(cylinder)));
+        auto* panel = thumb.find(QStringLiteral("findings_%1").arg(cylinder));
+        auto* line = line_with(panel, behind.toObject()["figure"].toString());
+        QVERIFY2(line, qPrintable(thumb.words(panel).join(QLatin1Char('\n'))));
+        DO(thumb.touch(line));
+        DO(thumb.reads(QStringLiteral("Where does this come from")));
+        QStringList all;
+        for (const auto& text : thumb.words())
+            all << plain(text);
+        for (const auto& words : behind.toObject()["lines"].toArray())
+            QVERIFY2(!all.filter(sentence(words.toArray())).isEmpty(),
+                     qPrintable(sentence(words.toArray()).pattern() + "\nnot behind the figure:\n" +
+                                all.join(QLatin1Char('\n'))));
+        DO(thumb.touch(QStringLiteral("close")));
+        DO(wait_until([&] { return thumb.find(QStringLiteral("close")) == nullptr; }));
     }
 
     const QString report = errands.make_report();
