@@ -1446,6 +1446,11 @@
         <translation>%1 ließ sich nicht lesen oder schreiben: %2. Noch einmal versuchen oder einen anderen Ort wählen.</translation>
     </message>
     <message>
+        <source>%1 is a folder, a pipe or a device. Choose a file.</source>
+        <extracomment>file.no_file</extracomment>
+        <translation>%1 ist ein Ordner, eine Pipe oder ein Gerät. Eine Datei wählen.</translation>
+    </message>
+    <message>
         <source>%1 is larger than %2 bytes: it can&apos;t be what is wanted here.</source>
         <extracomment>file.too_large</extracomment>
         <translation>%1 ist größer als %2 Bytes: Das kann nicht das Gesuchte sein.</translation>
@@ -3624,6 +3629,11 @@
         <source>The camera&apos;s picture could not be kept. Take it again.</source>
         <extracomment>photo.not_written</extracomment>
         <translation>Das Bild der Kamera ließ sich nicht behalten. Noch einmal aufnehmen.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder, a pipe or a device. Choose a photo.</source>
+        <extracomment>photo.no_file</extracomment>
+        <translation>%1 ist ein Ordner, eine Pipe oder ein Gerät. Ein Foto wählen.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Choose another photo.</source>

@@ -1446,6 +1446,11 @@
         <translation>%1 no se pudo leer o escribir: %2. Intentarlo de nuevo o elegir otro lugar.</translation>
     </message>
     <message>
+        <source>%1 is a folder, a pipe or a device. Choose a file.</source>
+        <extracomment>file.no_file</extracomment>
+        <translation>%1 es una carpeta, una tubería o un dispositivo. Elegir un archivo.</translation>
+    </message>
+    <message>
         <source>%1 is larger than %2 bytes: it can&apos;t be what is wanted here.</source>
         <extracomment>file.too_large</extracomment>
         <translation>%1 pasa de %2 bytes: no puede ser lo que se pide aquí.</translation>
@@ -3624,6 +3629,11 @@
         <source>The camera&apos;s picture could not be kept. Take it again.</source>
         <extracomment>photo.not_written</extracomment>
         <translation>La imagen de la cámara no se pudo guardar. Tomarla de nuevo.</translation>
+    </message>
+    <message>
+        <source>%1 is a folder, a pipe or a device. Choose a photo.</source>
+        <extracomment>photo.no_file</extracomment>
+        <translation>%1 es una carpeta, una tubería o un dispositivo. Elegir una foto.</translation>
     </message>
     <message>
         <source>%1 can&apos;t be read: %2. Choose another photo.</source>

@@ -156,8 +156,13 @@ Status make_folders(const fs::path& folder) {
 }
 
 Result<std::string> read_file(const fs::path& path, std::size_t longest) {
-    Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC));
+    // Opening a pipe would wait for who writes into it, reading a device might never end.
+    Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     if (file.number() < 0) return file_error(errno, path);
+    struct stat status {};
+    if (::fstat(file.number(), &status) != 0) return file_error(errno, path);
+    if (!S_ISREG(status.st_mode))
+        return fail("file.no_file", "{} is a folder, a pipe or a device. Choose a file.", path.string());
     std::string out;
     char buffer[65536];
     for (;;) {

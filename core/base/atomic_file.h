@@ -31,7 +31,8 @@ Status make_folders(const std::filesystem::path& folder);
 /// when this returns.
 Status make_folder(const std::filesystem::path& folder);
 
-/// The bytes of a whole file; a file of more than `longest` bytes is an error (`file.too_large`).
+/// The bytes of a whole file; one of more than `longest` bytes is an error (`file.too_large`), and so is what
+/// is no file (`file.no_file`).
 Result<std::string> read_file(const std::filesystem::path& path, std::size_t longest);
 
 }  // namespace lapwing

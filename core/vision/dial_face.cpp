@@ -111,14 +111,21 @@ std::vector<Line> lines_of(const Face& face) {
             path[i] = {static_cast<int>(std::lround(100 * r)),
                        static_cast<int>(std::lround(-std::asin(offset / r) / column_width))};
         }
-        for (int x = 0; x < columns; ++x) {
+        // Each row turned to where its place is seen from direction 0.
+        std::array<std::vector<float>, steps> rows_of;
+        for (std::size_t i = 0; i < steps; ++i) {
+            const float* row = face.difference.ptr<float>(path[i].first);
+            const int begin = (path[i].second + columns) % columns;
+            rows_of[i].assign(row + begin, row + columns);
+            rows_of[i].insert(rows_of[i].end(), row, row + begin);
+        }
+        for (std::size_t x = 0; x < columns; ++x) {
             std::array<float, steps> seen;
             for (std::size_t i = 0; i < steps; ++i)
-                seen[i] = face.difference.at<float>(path[i].first, (x + path[i].second + columns) % columns);
+                seen[i] = rows_of[i][x];
             std::nth_element(seen.begin(), seen.begin() + steps / 4, seen.end());
             const double worth = seen[steps / 4];
-            Line& line = lines[static_cast<std::size_t>(x)];
-            if (worth > line.worth) line = {x * column_width, offset, worth};
+            if (worth > lines[x].worth) lines[x] = {double(x) * column_width, offset, worth};
         }
     }
     return lines;

@@ -84,19 +84,29 @@ cv::Point2d DialFrame::to_plane(cv::Point2d px) const {
     return mapped(to_plane_, px);
 }
 
-cv::Mat DialFrame::unroll(const cv::Mat& picture, int columns, int rows, double radius_max) const {
-    cv::Mat map(rows, columns, CV_32FC2);
-    std::vector<cv::Point2d> direction(static_cast<std::size_t>(columns));
+cv::Mat DialFrame::unroll(const cv::Mat& picture, int columns, int rows, double radius_max,
+                          int first_row) const {
+    cv::Mat map(rows - first_row, columns, CV_32FC2);
+    // Along a radius, numerators and denominator of the map grow evenly: what a column adds to them a step of
+    // the radius. This is done for millions of places in a photo that is hard to read.
+    struct Growth {
+        double x, y, w;
+    };
+    std::vector<Growth> growth(static_cast<std::size_t>(columns));
+    const cv::Matx33d& m = to_image_;
     for (int x = 0; x < columns; ++x) {
-        const double angle = 2 * pi * x / columns;
-        direction[static_cast<std::size_t>(x)] = {std::cos(angle), std::sin(angle)};
+        const double c = std::cos(2 * pi * x / columns);
+        const double s = std::sin(2 * pi * x / columns);
+        growth[static_cast<std::size_t>(x)] = {m(0, 0) * c + m(0, 1) * s, m(1, 0) * c + m(1, 1) * s,
+                                               m(2, 0) * c + m(2, 1) * s};
     }
-    for (int y = 0; y < rows; ++y) {
+    for (int y = first_row; y < rows; ++y) {
         const double radius = radius_max * y / (rows - 1);
-        auto* row = map.ptr<cv::Vec2f>(y);
-        for (int x = 0; x < columns; ++x) {
-            const cv::Point2d p = to_image(direction[static_cast<std::size_t>(x)] * radius);
-            row[x] = {static_cast<float>(p.x), static_cast<float>(p.y)};
+        auto* place = map.ptr<float>(y - first_row);
+        for (const Growth& g : growth) {
+            const double over = 1.0 / (m(2, 2) + radius * g.w);
+            *place++ = static_cast<float>((m(0, 2) + radius * g.x) * over);
+            *place++ = static_cast<float>((m(1, 2) + radius * g.y) * over);
         }
     }
     cv::Mat out;

@@ -53,7 +53,9 @@ public:
     [[nodiscard]] const cv::Matx33d& homography() const { return to_image_; }
 
     /// The picture unrolled: a column an angle (column 0 at angle 0), a row a radius from 0 to `radius_max`.
-    [[nodiscard]] cv::Mat unroll(const cv::Mat& picture, int columns, int rows, double radius_max) const;
+    /// The first rows, those round the centre, can be left out.
+    [[nodiscard]] cv::Mat unroll(const cv::Mat& picture, int columns, int rows, double radius_max,
+                                 int first_row = 0) const;
 
 private:
     Ellipse ellipse_;

@@ -31,32 +31,64 @@ double middle_of(std::vector<double> values) {
 }
 
 /// How much each place looks like a thin line along the radius: brighter (way = 1) or darker (-1) than what
-/// lies to its left and right.
-cv::Mat line_likeness(const cv::Mat& unrolled) {
-    constexpr int margin = 40;
-    cv::Mat wide;
-    cv::copyMakeBorder(unrolled, wide, 0, 0, margin, margin, cv::BORDER_WRAP);
-    cv::Mat real;
-    wide.convertTo(real, CV_32F);
-    cv::Mat narrow_blur;
-    cv::Mat wide_blur;
-    cv::GaussianBlur(real, narrow_blur, {13, 1}, 1.8, 0);
-    cv::GaussianBlur(real, wide_blur, {49, 1}, 7.0, 0);
-    return cv::Mat(narrow_blur - wide_blur).colRange(margin, margin + columns).clone();
-}
+/// lies to its left and right. Rows are looked at when they are asked for: lines hardly ever reach in to the
+/// middle.
+class LineLikeness {
+public:
+    LineLikeness(const cv::Mat& grey, const DialFrame& frame, int rows, int first)
+        : grey_(grey), frame_(frame), rows_(rows), first_(first), seen_(looked_at(first, rows)) {}
+
+    [[nodiscard]] int rows() const { return rows_; }
+    /// From row 0, the centre, outwards.
+    [[nodiscard]] const float* row(int y) {
+        if (y < first_) {
+            int from = std::min(y, first_ - 16);
+            if (from < 8) from = 0;
+            cv::vconcat(looked_at(from, first_), seen_, seen_);
+            first_ = from;
+        }
+        return seen_.ptr<float>(y - first_);
+    }
+
+private:
+    [[nodiscard]] cv::Mat looked_at(int from, int to) const {
+        constexpr int margin = 40;
+        const double radius = double(to - 1) / rows_per_radius;
+        cv::Mat wide;
+        cv::copyMakeBorder(frame_.unroll(grey_, columns, to, radius, from), wide, 0, 0, margin, margin,
+                           cv::BORDER_WRAP);
+        cv::Mat real;
+        wide.convertTo(real, CV_32F);
+        // What a narrow blur leaves less what a wide one does, in one pass.
+        static const cv::Mat across = [] {
+            cv::Mat kernel = -cv::getGaussianKernel(49, 7.0, CV_32F);
+            kernel.rowRange(18, 31) += cv::getGaussianKernel(13, 1.8, CV_32F);
+            return kernel;
+        }();
+        cv::Mat out;
+        cv::sepFilter2D(real, out, CV_32F, across, cv::Mat::ones(1, 1, CV_32F));
+        return out.colRange(margin, margin + columns).clone();
+    }
+
+    const cv::Mat& grey_;
+    const DialFrame& frame_;
+    int rows_;
+    int first_;
+    cv::Mat seen_;  // from row `first_`
+};
 
 std::vector<Peak> peaks_of(const std::vector<float>& profile, double least) {
-    const auto n = static_cast<int>(profile.size());
-    const auto at = [&](int i) { return double(profile[static_cast<std::size_t>((i + n) % n)]); };
+    const std::size_t n = profile.size();
     std::vector<Peak> peaks;
-    for (int i = 0; i < n; ++i) {
-        const double l = at(i - 1);
-        const double m = at(i);
-        const double r = at(i + 1);
-        if (m < least || m <= l || m < r) continue;
+    for (std::size_t i = 0; i < n; ++i) {
+        const double m = profile[i];
+        if (m < least) continue;
+        const double l = profile[i > 0 ? i - 1 : n - 1];
+        const double r = profile[i + 1 < n ? i + 1 : 0];
+        if (m <= l || m < r) continue;
         const double curve = l - 2 * m + r;
         const double shift = curve < 0 ? 0.5 * (l - r) / curve : 0;
-        peaks.push_back({(i + shift) * column_width, m});
+        peaks.push_back({(double(i) + shift) * column_width, m});
     }
     return peaks;
 }
@@ -120,7 +152,11 @@ public:
         }
     }
 
-    [[nodiscard]] static double difference(double a, double b) { return std::remainder(a - b, 2 * pi); }
+    /// Of two directions that lie in the same turn, give or take one.
+    [[nodiscard]] static double difference(double a, double b) {
+        const double off = a - b;
+        return off > pi ? off - 2 * pi : off < -pi ? off + 2 * pi : off;
+    }
 
 private:
     [[nodiscard]] std::optional<std::size_t> nearest(double angle, double tolerance) const {
@@ -258,25 +294,25 @@ std::optional<TickRun> best_run(const std::vector<Peak>& peaks, double to_beat) 
 }
 
 /// How far each line reaches along its radius.
-void measure_lengths(TickRun& run, const cv::Mat& likeness, double way) {
+void measure_lengths(TickRun& run, LineLikeness& likeness, double way) {
     for (Tick& t : run.ticks) {
         const auto strength_at = [&](int row) {
             double most = 0;
             const int middle = static_cast<int>(std::lround(t.angle / column_width));
             for (int d = -2; d <= 2; ++d) {
                 const int x = ((middle + d) % columns + columns) % columns;
-                most = std::max(most, way * likeness.at<float>(row, x));
+                most = std::max(most, way * likeness.row(row)[x]);
             }
             return most;
         };
         const int seed =
-            std::clamp(static_cast<int>(std::lround(run.radius * rows_per_radius)), 3, likeness.rows - 4);
+            std::clamp(static_cast<int>(std::lround(run.radius * rows_per_radius)), 3, likeness.rows() - 4);
         const double here = (strength_at(seed - 1) + strength_at(seed) + strength_at(seed + 1)) / 3;
         const auto walk = [&](int step) {
             int row = seed;
             int weak = 0;
             int end = seed;
-            while (row + step > 0 && row + step < likeness.rows && weak < 2) {
+            while (row + step > 0 && row + step < likeness.rows() && weak < 2) {
                 row += step;
                 if (strength_at(row) > 0.45 * here) {
                     end = row;
@@ -307,9 +343,6 @@ double TickRun::angle_at(double place) const {
 std::optional<TickRun> find_ticks(const cv::Mat& grey, const DialFrame& frame, const TickSearch& search) {
     const double radius_max = search.radius_max + 0.12;
     const int rows = static_cast<int>(radius_max * rows_per_radius) + 1;
-    const cv::Mat likeness =
-        line_likeness(frame.unroll(grey, columns, rows, double(rows - 1) / rows_per_radius));
-
     // Bands in the order of how much they show, so that most of the others need no look.
     struct Band {
         double way = 1;
@@ -320,12 +353,13 @@ std::optional<TickRun> find_ticks(const cv::Mat& grey, const DialFrame& frame, c
     constexpr int height = 4;
     const int first = static_cast<int>(search.radius_min * rows_per_radius);
     const int last = static_cast<int>(search.radius_max * rows_per_radius);
+    LineLikeness likeness(grey, frame, rows, first);
     std::vector<Band> bands;
     for (const double way : {1.0, -1.0})
         for (int top = first; top + height <= last; top += 3) {
             Band band{way, top, std::vector<float>(columns, 0.0F), 0};
             for (int y = top; y < top + height; ++y) {
-                const auto* row = likeness.ptr<float>(y);
+                const float* row = likeness.row(y);
                 for (int x = 0; x < columns; ++x)
                     band.profile[static_cast<std::size_t>(x)] += static_cast<float>(way / height) * row[x];
             }

@@ -35,7 +35,8 @@ tl::expected<Dossier, Failure> read_dossier(const std::filesystem::path& file) {
 
 tl::expected<WithPhotos, Failure> WithPhotos::read(const std::filesystem::path& file) {
     WithPhotos out;
-    if (!looks_like_json(file)) {
+    std::error_code ignored;
+    if (!std::filesystem::is_regular_file(file, ignored) || !looks_like_json(file)) {
         auto incoming = exchange::read_session_file(file, scratch_folder());
         if (!incoming) return refused(incoming.error());
         out.dossier_ = std::move(incoming->dossier);

@@ -5,11 +5,10 @@
 
 #include <algorithm>
 #include <filesystem>
-#include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
-#include <sstream>
 
+#include "core/base/atomic_file.h"
 #include "core/compare/history.h"
 #include "core/odds/data_files.h"
 #include "core/odds/verdict.h"
@@ -225,13 +224,12 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
 }
 
 tl::expected<std::string, Failure> text_of(const std::filesystem::path& name, const char* what) {
-    std::ifstream file(name, std::ios::binary);
-    if (!file)
+    constexpr std::size_t longest = std::size_t{16} << 20U;
+    auto text = read_file(name, longest);
+    if (!text)
         return tl::unexpected(
             Failure{Exit::refused, fmt::format("{} can't be read. Give the {}.", name.string(), what)});
-    std::ostringstream text;
-    text << file.rdbuf();
-    return text.str();
+    return std::move(*text);
 }
 
 /// What findings and odds rest on.

@@ -6,6 +6,7 @@
 #include <QBuffer>
 #include <QCoreApplication>
 #include <QFile>
+#include <QFileInfo>
 #include <optional>
 
 #include "core/workflow/remarks.h"
@@ -79,6 +80,14 @@ Result<QByteArray> jpeg_of(QImage picture) {
     return bytes;
 }
 
+/// Opening a pipe would wait for who writes into it, reading a device might never end.
+Status check_is_file(const QString& name) {
+    if (const QFileInfo info(name); info.exists() && !info.isFile())
+        return fail("photo.no_file", "{} is a folder, a pipe or a device. Choose a photo.",
+                    name.toStdString());
+    return {};
+}
+
 Result<QByteArray> read_whole(const QString& name) {
     QFile file(name);
     if (!file.open(QIODevice::ReadOnly))
@@ -103,6 +112,7 @@ void keep_photo(AppContext& app, const QImage& picture, Attachment photo, Kept k
 }
 
 void keep_photo_file(AppContext& app, const QString& file, Attachment photo, Kept kept) {
+    if (auto is_file = check_is_file(file); !is_file) return kept(tl::unexpected(is_file.error()));
     const auto eye = app.eye().eye();
     if (!eye) {
         app.tell(eye.error());

@@ -1,6 +1,8 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <sys/stat.h>
+
 #include "core/store/attachment_files.h"
 #include "core/workflow/remarks.h"
 #include "qml/viewmodels/photo_model.h"
@@ -164,6 +166,21 @@ private slots:
         QCOMPARE(bench.photo.state(), looking);
         bench.photo.take();
         QVERIFY(bench.waits_for(shown));
+    }
+
+    // Nobody writes into the pipe: reading it would wait for ever.
+    void what_is_no_file_is_no_photo() {
+        Bench bench;
+        const auto pipe = bench.shop.folder.filePath(QStringLiteral("pipe"));
+        QCOMPARE(::mkfifo(pipe.toUtf8().constData(), 0600), 0);
+        for (const auto& odd : {pipe, bench.shop.folder.path(), QStringLiteral("/dev/zero")}) {
+            bench.shop.fake.filePicker.answers.push_back(std::optional<QString>(odd));
+            bench.photo.choose();
+            QVERIFY(bench.waits_for(ready));
+            QVERIFY2(bench.photo.blocked().contains(QStringLiteral("a pipe or a device")),
+                     qPrintable(bench.photo.blocked()));
+        }
+        QVERIFY(bench.stored().empty());
     }
 
     void storage_tells_what_has_lost_what() {

@@ -255,6 +255,19 @@ class Refused(CliTest):
                 self.assertIn(str(file), self.fails(REFUSED, verb[0], file, *verb[1:]))
         self.assertFalse((self.folder / "o").exists())
 
+    def test_pipes_and_devices(self):
+        """Whatever is read by name: nobody writes into the pipe, and the device never ends."""
+        pipe = self.folder / "pipe"
+        os.mkfifo(pipe)
+        photo = ["--min", "0bar", "--max", "6bar"]
+        good = self.folder / "good.lapwing"
+        self.done("demo", "-o", good)
+        for odd in (pipe, "/dev/zero", self.folder):
+            for words in (["needle", odd, *photo], ["check", odd], ["findings", odd], ["history", odd], ["csv", odd, "-o", self.folder / "o.csv"],
+                          ["compare", odd], ["compare", good, odd], ["merge", good, odd, "-o", self.folder / "o"],
+                          ["report", odd, "-o", self.folder / "o.pdf"], ["findings", good, "--assumptions", odd]):
+                self.assertRegex(self.fails(REFUSED, *words), "device|can't be read")
+
     def test_json_that_is_no_session(self):
         for text in ["{", "{}", '{"format": "lapwing-session", "version": "9.0"}']:
             file = self.folder / "session.json"

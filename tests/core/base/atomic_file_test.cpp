@@ -5,6 +5,7 @@
 
 #include <gmock/gmock.h>
 #include <sys/resource.h>
+#include <sys/stat.h>
 #include <unistd.h>
 
 #include <cerrno>
@@ -48,6 +49,15 @@ TEST_F(AtomicFile, ReadsNoMoreThanAsked) {
     ASSERT_TRUE(write_atomically(file, "12345"));
     EXPECT_EQ(read_file(file, 4).error().code, "file.too_large");
     EXPECT_EQ(read_file(folder / "none", 4).error().code, "file.not_found");
+}
+
+// A pipe that nobody writes into would be waited for, and a device might never end.
+TEST_F(AtomicFile, ReadsNothingButFiles) {
+    const auto pipe = folder / "pipe";
+    ASSERT_EQ(::mkfifo(pipe.c_str(), 0600), 0);
+    EXPECT_EQ(read_file(pipe, 4).error().code, "file.no_file");
+    EXPECT_EQ(read_file(folder, 4).error().code, "file.no_file");
+    EXPECT_EQ(read_file("/dev/zero", 4).error().code, "file.no_file");
 }
 
 TEST_F(AtomicFile, NamesTheFileWhenItsFolderIsMissing) {

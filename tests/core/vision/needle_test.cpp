@@ -19,7 +19,7 @@ namespace {
 
 using namespace test;
 
-#if defined(__SANITIZE_ADDRESS__)
+#if defined(__SANITIZE_ADDRESS__) || !defined(__OPTIMIZE__)
 constexpr bool slowed_down = true;
 #else
 constexpr bool slowed_down = false;
@@ -61,12 +61,9 @@ TEST(ReadNeedle, ReadsThePhotosAsWellAsWanted) {
     const std::string folder = LAPWING_FIXTURES "/gauge-photos";
     Tally fair;
     Tally all;
-    double seconds = 0;
     for (const GaugePhoto& photo : gauge_photos(folder)) {
         const auto bytes = bytes_of(folder + "/" + photo.file);
-        const auto start = std::clock();
         const auto reading = read_needle(bytes, {photo.min, photo.max, {}, {}});
-        seconds += double(std::clock() - start) / CLOCKS_PER_SEC;
         ASSERT_TRUE(reading) << photo.file << reading.error().english;
         const double off = (reading->value - photo.value) / (photo.max - photo.min);
         all.add(*reading, off);
@@ -82,10 +79,35 @@ TEST(ReadNeedle, ReadsThePhotosAsWellAsWanted) {
     EXPECT_LE(fair.median(), 0.005);
     EXPECT_GE(fair.within(0.02), 0.95);
     EXPECT_LE(all.confidently_wrong(), 0.01);
-    RecordProperty("seconds_per_photo", std::to_string(seconds / double(all.size())));
-    if (!slowed_down) {
-        EXPECT_LE(seconds / double(all.size()), 0.3);
+}
+
+/// Seconds that one core needs for a photo. Processor time, so that other programs do not count; on a core
+/// shared with one they still slow it down, so the best of a few tries.
+double seconds_for(const std::string& file, const DialRange& range) {
+    constexpr double wanted = 0.3;
+    const auto bytes = bytes_of(file);
+    double best = 1e9;
+    for (int i = 0; i < 5 && best > wanted; ++i) {
+        const auto start = std::clock();
+        EXPECT_TRUE(read_needle(bytes, range));
+        best = std::min(best, double(std::clock() - start) / CLOCKS_PER_SEC);
     }
+    return best;
+}
+
+// Those that are refused too: on them everything is tried.
+TEST(ReadNeedle, TakesNoPhotoLongerThanWanted) {
+    if (slowed_down) GTEST_SKIP() << "built to look for mistakes, not for speed";
+    double longest = 0;
+    for (const char* name : {LAPWING_FIXTURES "/gauge-photos", LAPWING_FIXTURES "/dial-photos"}) {
+        const std::string folder = name;
+        for (const GaugePhoto& photo : gauge_photos(folder)) {
+            const double seconds = seconds_for(folder + "/" + photo.file, {photo.min, photo.max, {}, {}});
+            EXPECT_LE(seconds, 0.3) << photo.file;
+            longest = std::max(longest, seconds);
+        }
+    }
+    RecordProperty("longest_seconds", std::to_string(longest));
 }
 
 // Truth: truth.csv of the fixtures, the value each picture was drawn with. One photo a family of dials, and
