@@ -247,6 +247,18 @@ double suits(const Scale& scale, const DialRange& range) {
     return scale.fit - posture(degrees(scale.sweep()), degrees(scale.angle_min()), range);
 }
 
+/// How unusual the divisions of a scale with this range are.
+double oddness_of(const Scale& scale, const DialRange& range) {
+    return oddness((range.max - range.min) / scale.divisions);
+}
+
+/// Whether the range would make divisions as people count them of a scale that is seen whole. Then it may be
+/// this one's, however well it suits another: which has more lines in step with it says nothing of what is
+/// written there.
+bool could_have(const Scale& scale, const DialRange& range) {
+    return oddness_of(scale, range) == 0 && scale.seen > 0.9 && suits(scale, range) > 0;
+}
+
 /// Whether both are seen in the same lines: one scale, found twice over.
 bool same_lines(const Scale& a, const Scale& b) {
     int shared = 0;
@@ -333,6 +345,8 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
         if (!stands(other) || !differ(scale, other) || same_lines(scale, other)) continue;
         const double behind = suits(scale, range) - suits(other, range);
         scale.rival = std::max(scale.rival, std::clamp(1.5 - 0.5 * behind, 0.0, 1.0));
+        // Divisions of 2.5 or 4 are rare enough to say that the range may be the other one's.
+        if (could_have(other, range) || oddness_of(scale, range) > 0) scale.rival = 1;
     }
     return scale;
 }

@@ -113,7 +113,7 @@ void draw_scale(cv::Mat& sheet, const DrawnGauge& g, int font) {
     }
     const double inner = g.ring - g.major_length - 0.24;
     for (int i = 0; i <= g.inner_divisions; ++i) {
-        const double a = angle(double(i) / g.inner_divisions * 0.97);
+        const double a = angle(double(i) / g.inner_divisions * g.inner_share);
         stroke(sheet, on_circle(inner, a), on_circle(inner - (i % 5 == 0 ? 0.07 : 0.04), a), g.line_width,
                g.line_width, {60, 60, 160});
     }

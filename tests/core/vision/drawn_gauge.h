@@ -31,8 +31,9 @@ struct DrawnGauge {
     double major_length = 0.10;
     double line_width = 0.009;
     ArcShape arc = ArcShape::single;
-    int inner_divisions = 0;  ///< of a second scale further in, 0 for none
-    bool zones = false;       ///< coloured sectors along the scale
+    int inner_divisions = 0;    ///< of a second scale further in, 0 for none
+    double inner_share = 0.97;  ///< of the sweep that the second scale takes
+    bool zones = false;         ///< coloured sectors along the scale
     bool words = true;
     cv::Scalar face{225, 235, 238};  ///< BGR
     cv::Scalar ink{25, 25, 25};

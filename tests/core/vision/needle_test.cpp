@@ -310,6 +310,49 @@ TEST(ReadNeedle, TakesNoRibsForTheScale) {
     }
 }
 
+// Figures are not read, so that either of two scales may be the one whose range was told: then a reading must
+// be right, or not be sure. Truth: where the needle was drawn. Pairs of units as gauges have them, with
+// divisions that both could have; common practice, no source.
+TEST(ReadNeedle, IsNotSureWhichOfTwoScalesIsMeant) {
+    struct Dial {
+        int outer_divisions;
+        double outer_max;
+        int inner_divisions;
+        double inner_max;
+        double share;  // of the sweep that the inner scale takes
+    };
+    for (const Dial& dial : {Dial{80, 16, 40, 200, 0.862}, Dial{50, 10, 25, 125, 0.862},
+                             Dial{40, 200, 20, 10, 0.725}, Dial{40, 4, 50, 50, 0.862}})
+        for (const double share : {0.2, 0.5, 0.85}) {
+            DrawnGauge g;
+            g.divisions = dial.outer_divisions;
+            g.major_every = 10;
+            g.inner_divisions = dial.inner_divisions;
+            g.inner_share = dial.share;
+            g.value = share * g.max;
+            const cv::Mat picture = draw(g);
+            const auto tell = [&](double max, double truth, const char* which) {
+                const NeedleReading r = read_picture(picture, {0, max, {}, {}}, 0);
+                const double off = std::abs(r.value - truth) / max;
+                EXPECT_TRUE(off < 0.02 || r.confidence < 0.8)
+                    << which << ' ' << dial.outer_divisions << ' ' << dial.inner_divisions << ": off by "
+                    << off << ", confidence " << r.confidence;
+                return off;
+            };
+            EXPECT_LT(tell(dial.outer_max, share * dial.outer_max, "outer"), 0.02);
+            tell(dial.inner_max, share / dial.share * dial.inner_max, "inner");
+        }
+}
+
+// Where the divisions settle it, a second scale does not unsettle the reading.
+TEST(ReadNeedle, IsSureOfTheScaleThatTheRangeFits) {
+    DrawnGauge g = plain_gauge(6.3);
+    g.inner_divisions = 29;
+    const NeedleReading r = read_picture(draw(g));
+    EXPECT_NEAR(r.value, 6.3, 0.05);
+    EXPECT_GT(r.confidence, 0.9);
+}
+
 TEST(ReadNeedle, RefusesADialWithoutAScale) {
     DrawnGauge g = plain_gauge(5);
     g.divisions = 1;
