@@ -272,6 +272,8 @@ private:
             if (error) return file_error(error.value(), target);
             out.emplace(target);
         }
+        // Known and bounded: growing would take twice as much.
+        if (is_session) session_.reserve(entry.bytes);
         Sha256 sum;
         Sha512 long_sum;
         const auto long_told = long_sums_.find(path);

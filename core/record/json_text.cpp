@@ -16,7 +16,8 @@ using Json = nlohmann::ordered_json;
 /// through a list again for each object in it, which takes hours for a list of many.)
 class Watch final : public nlohmann::json_sax<Json> {
 public:
-    explicit Watch(std::size_t most_values) : most_values_(most_values) {}
+    Watch(std::size_t most_values, std::vector<std::uint16_t>* counts)
+        : most_values_(most_values), counts_(counts) {}
 
     bool null() override { return count(); }
     bool boolean(bool) override { return count(); }
@@ -26,12 +27,17 @@ public:
     bool string(string_t&) override { return count(); }
     bool binary(binary_t&) override { return count(); }
     bool start_object(std::size_t) override {
-        names_.emplace_back();
+        names_.push_back({{}, object_++});
+        if (counts_ != nullptr) counts_->push_back(0);
         return open();
     }
     bool key(string_t& name) override {
-        if (names_.back().size() == most_json_names) return too_many();
-        if (names_.back().insert(name).second) return true;
+        auto& [seen, object] = names_.back();
+        if (seen.size() == most_json_names) return too_many();
+        if (seen.insert(name).second) {
+            if (counts_ != nullptr) ++(*counts_)[object];
+            return true;
+        }
         found = fail("record.twice",
                      "The file names \"{}\" twice in one place: it was not written by this app.", name);
         return false;
@@ -79,16 +85,22 @@ private:
     std::size_t most_values_;
     std::size_t values_ = 0;
     int depth_ = 0;
-    std::vector<std::unordered_set<std::string>> names_;
+    struct Names {
+        std::unordered_set<std::string> seen;
+        std::size_t object;  // counted from the first
+    };
+    std::vector<Names> names_;
+    std::size_t object_ = 0;
+    std::vector<std::uint16_t>* counts_;
 };
 
 }  // namespace
 
-Status check_json_text(std::string_view text, std::size_t most_values) {
+Status check_json_text(std::string_view text, std::size_t most_values, std::vector<std::uint16_t>* names) {
     if (text.size() > longest_json)
         return fail("record.too_large", "The text is {} bytes long: at most {} are read.", text.size(),
                     longest_json);
-    Watch watch(most_values);
+    Watch watch(most_values, names);
     Json::sax_parse(text, &watch);
     return watch.found;
 }

@@ -9,6 +9,7 @@
 
 #include "core/record/fields.h"
 #include "core/record/json_text.h"
+#include "core/record/json_tree.h"
 #include "core/record/place.h"
 #include "core/record/record.h"
 #include "core/record/walk.h"
@@ -17,8 +18,6 @@ namespace lapwing::record {
 namespace {
 
 using Json = nlohmann::ordered_json;
-
-Result<Json> parse_strictly(std::string_view text);
 
 /// Of fields that this version doesn't know, in one record: they are copied wherever it goes.
 constexpr std::size_t most_unknown_bytes = 1u << 20;
@@ -141,7 +140,7 @@ private:
     void read_versions(const Place& at, const T& out) {
         for (const auto& text : out.lineage.other_versions) {
             T other;
-            const auto json = parse_strictly(text);
+            const auto json = json_tree(text);
             Reader reader{Nested{}};
             if (json) reader.read(*json, Place{}, other);
             if (nested_ || !json || reader.error_ || other.id != out.id ||
@@ -270,11 +269,6 @@ private:
     std::size_t unknown_bytes_ = 0;
 };
 
-Result<Json> parse_strictly(std::string_view text) {
-    if (auto fine = check_json_text(text); !fine) return tl::unexpected(fine.error());
-    return Json::parse(text);
-}
-
 struct Names {
     std::set<std::string_view> list;
     void operator()(const char* name, const auto&) { list.insert(name); }
@@ -394,7 +388,7 @@ Result<T> read_all(const Json& json) {
 namespace lapwing {
 
 Result<Record> record_from_json(RecordKind kind, std::string_view json) {
-    const auto parsed = record::parse_strictly(json);
+    const auto parsed = record::json_tree(json);
     if (!parsed) return tl::unexpected(parsed.error());
     const auto read = [&]<class T>(std::type_identity<T>) -> Result<Record> {
         return record::read_all<T>(*parsed).map([](T value) { return Record(std::move(value)); });
@@ -423,7 +417,7 @@ Result<Record> record_from_json(RecordKind kind, std::string_view json) {
 }
 
 Result<Dossier> dossier_from_json(std::string_view json) {
-    auto root = record::parse_strictly(json);
+    auto root = record::json_tree(json);
     if (!root) return tl::unexpected(root.error());
     if (auto fine = record::check_version(*root); !fine) return tl::unexpected(fine.error());
     const auto version = (*root)["version"].get<std::string>();
