@@ -9,15 +9,25 @@
 
 #include "core/record/fields.h"
 #include "core/record/json_text.h"
-#include "core/record/json_tree.h"
 #include "core/record/place.h"
 #include "core/record/record.h"
+#include "core/record/tree_builder.h"
 #include "core/record/walk.h"
 
 namespace lapwing::record {
 namespace {
 
 using Json = nlohmann::ordered_json;
+
+/// A text from outside, looked through before it is built.
+Result<Json> tree_of(std::string_view text) {
+    std::vector<std::uint16_t> names;
+    if (auto fine = check_json_text(text, most_json_values, &names); !fine)
+        return tl::unexpected(fine.error());
+    TreeBuilder<Json, nlohmann::json_sax<Json>> builder(names);
+    Json::sax_parse(text, &builder);
+    return std::move(builder.root);
+}
 
 /// Of fields that this version doesn't know, in one record: they are copied wherever it goes.
 constexpr std::size_t most_unknown_bytes = 1u << 20;
@@ -140,7 +150,7 @@ private:
     void read_versions(const Place& at, const T& out) {
         for (const auto& text : out.lineage.other_versions) {
             T other;
-            const auto json = json_tree(text);
+            const auto json = tree_of(text);
             Reader reader{Nested{}};
             if (json) reader.read(*json, Place{}, other);
             if (nested_ || !json || reader.error_ || other.id != out.id ||
@@ -388,7 +398,7 @@ Result<T> read_all(const Json& json) {
 namespace lapwing {
 
 Result<Record> record_from_json(RecordKind kind, std::string_view json) {
-    const auto parsed = record::json_tree(json);
+    const auto parsed = record::tree_of(json);
     if (!parsed) return tl::unexpected(parsed.error());
     const auto read = [&]<class T>(std::type_identity<T>) -> Result<Record> {
         return record::read_all<T>(*parsed).map([](T value) { return Record(std::move(value)); });
@@ -417,7 +427,7 @@ Result<Record> record_from_json(RecordKind kind, std::string_view json) {
 }
 
 Result<Dossier> dossier_from_json(std::string_view json) {
-    auto root = record::json_tree(json);
+    auto root = record::tree_of(json);
     if (!root) return tl::unexpected(root.error());
     if (auto fine = record::check_version(*root); !fine) return tl::unexpected(fine.error());
     const auto version = (*root)["version"].get<std::string>();
