@@ -4,32 +4,40 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// The bores of an engine in one line, for cards and tiles. `cylinders` as in CylinderRail.
-Row {
-    id: row
+// The bores of an engine in one line, for cards and tiles. `cylinders` as in CylinderRail. The engine stands as it
+// stands, in every language; the line of them has its place as its surroundings want it.
+Item {
+    id: line
 
     property var cylinders: []
     property real boreWidth: 22
     property real boreHeight: 56
 
-    spacing: 6
-    LayoutMirroring.enabled: false
+    implicitWidth: row.width
+    implicitHeight: row.height
 
-    Repeater {
-        model: row.cylinders
+    Row {
+        id: row
 
-        BoreGlyph {
-            required property var modelData
+        spacing: 6
+        LayoutMirroring.enabled: false
 
-            width: row.boreWidth
-            height: row.boreHeight
-            measured: modelData.measured ?? false
-            state: modelData.state ?? "none"
-            value: modelData.value ?? NaN
-            limit: modelData.limit ?? NaN
-            low: modelData.low ?? NaN
-            high: modelData.high ?? NaN
-            u: modelData.u ?? NaN
+        Repeater {
+            model: line.cylinders
+
+            BoreGlyph {
+                required property var modelData
+
+                width: line.boreWidth
+                height: line.boreHeight
+                measured: modelData.measured ?? false
+                state: modelData.state ?? "none"
+                value: modelData.value ?? NaN
+                limit: modelData.limit ?? NaN
+                low: modelData.low ?? NaN
+                high: modelData.high ?? NaN
+                u: modelData.u ?? NaN
+            }
         }
     }
 }

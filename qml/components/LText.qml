@@ -36,6 +36,8 @@ Text {
     font.pixelSize: roleSize
     font.bold: role !== "body" && role !== "label"
     wrapMode: Text.Wrap
+    // Said, so that it is the page's side and not that of the words: an engine's name may be in other letters.
+    horizontalAlignment: Text.AlignLeft
     textFormat: Text.PlainText
 
     Accessible.role: role === "title" || role === "heading" ? Accessible.Heading : Accessible.StaticText

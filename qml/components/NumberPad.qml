@@ -38,10 +38,7 @@ Item {
     implicitWidth: 3 * 100 + 2 * spacing
     implicitHeight: 4 * keyHeight + 3 * spacing
 
-    // A pad of digits runs the same way in every language.
-    LayoutMirroring.enabled: false
-    LayoutMirroring.childrenInherit: true
-
+    // Placed by hand: a pad of digits runs the same way in every language.
     Repeater {
         model: ["7", "8", "9", "4", "5", "6", "1", "2", "3", "mark", "0", "backspace"]
 

@@ -20,7 +20,7 @@ Rectangle {
     border.color: Theme.inkOnPath
 
     PatternDrawing {
-        visible: swatch.path !== "rings"
+        visible: swatch.path !== "rings" && swatch.width > 4
         anchors.fill: parent
         anchors.margins: 2
         path: swatch.path

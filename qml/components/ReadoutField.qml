@@ -62,6 +62,8 @@ Item {
         }
 
         Item {
+            id: field
+
             width: parent.width
             height: Math.max(figure.height, more.visible ? more.height : 0)
 
@@ -77,45 +79,58 @@ Item {
                 text: figure.text
             }
 
-            LText {
-                id: figure
+            // A figure and its unit run the same way in every language.
+            Item {
+                width: figure.width + caret.width + unit.width + 14
+                height: figure.height
+                anchors.left: parent.left
 
-                readonly property real room: parent.width - caret.width - unit.implicitWidth - 14 - (more.visible ? more.width + Theme.space : 0)
+                Item {
+                    anchors.fill: parent
+                    LayoutMirroring.enabled: false
+                    LayoutMirroring.childrenInherit: true
 
-                objectName: "figure"
-                role: "readout"
-                silent: true
-                text: readout.value !== "" ? readout.value : readout.placeholder
-                color: readout.value !== "" ? Theme.ink : Theme.quietInk
-                font.pixelSize: Math.max(Theme.readoutFloor, Math.min(readout.figureSize, Math.floor(100 * room / Math.max(1, hundred.advanceWidth))))
-                height: font.pixelSize * readout.leading
-                verticalAlignment: Text.AlignVCenter
-                wrapMode: Text.NoWrap
-            }
+                    LText {
+                        id: figure
 
-            Rectangle {
-                id: caret
+                        readonly property real room: field.width - caret.width - unit.implicitWidth - 14 - (more.visible ? more.width + Theme.space : 0)
 
-                objectName: "caret"
-                visible: readout.caret
-                width: 3
-                height: figure.height * 0.72
-                color: Theme.info
-                anchors.left: figure.right
-                anchors.leftMargin: 4
-                anchors.verticalCenter: figure.verticalCenter
-            }
+                        objectName: "figure"
+                        role: "readout"
+                        silent: true
+                        text: readout.value !== "" ? readout.value : readout.placeholder
+                        color: readout.value !== "" ? Theme.ink : Theme.quietInk
+                        font.pixelSize: Math.max(Theme.readoutFloor, Math.min(readout.figureSize, Math.floor(100 * room / Math.max(1, hundred.advanceWidth))))
+                        height: font.pixelSize * readout.leading
+                        verticalAlignment: Text.AlignVCenter
+                        wrapMode: Text.NoWrap
+                    }
 
-            LText {
-                id: unit
+                    Rectangle {
+                        id: caret
 
-                silent: true
-                text: readout.unit
-                font.pixelSize: Math.min(Theme.textSize(24), readout.figureSize * readout.unitShare)
-                wrapMode: Text.NoWrap
-                anchors.left: caret.right
-                anchors.leftMargin: 7
-                anchors.baseline: figure.baseline
+                        objectName: "caret"
+                        visible: readout.caret
+                        width: 3
+                        height: figure.height * 0.72
+                        color: Theme.info
+                        anchors.left: figure.right
+                        anchors.leftMargin: 4
+                        anchors.verticalCenter: figure.verticalCenter
+                    }
+
+                    LText {
+                        id: unit
+
+                        silent: true
+                        text: readout.unit
+                        font.pixelSize: Math.min(Theme.textSize(24), readout.figureSize * readout.unitShare)
+                        wrapMode: Text.NoWrap
+                        anchors.left: caret.right
+                        anchors.leftMargin: 7
+                        anchors.baseline: figure.baseline
+                    }
+                }
             }
 
             SideButton {

@@ -52,6 +52,7 @@ Pressable {
 
                 y: Theme.space
                 width: parent.width - 22 - Theme.space
+                anchors.left: parent.left
                 active: tile.boreLine !== ""
                 sourceComponent: LText {
                     silent: true

@@ -11,12 +11,11 @@ Item {
     property EngineTile tile: null
 
     BoreRow {
-        y: parent.height - height
+        anchors.left: parent.left
+        anchors.bottom: parent.bottom
         visible: pictures.tile?.boreLine === ""
         boreHeight: 44
         cylinders: visible ? pictures.tile.bores : []
-        LayoutMirroring.enabled: false
-        LayoutMirroring.childrenInherit: true
     }
 
     StateMark {

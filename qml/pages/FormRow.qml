@@ -31,6 +31,7 @@ Pressable {
             id: words
 
             width: parent.width - end.width
+            anchors.left: parent.left
             anchors.verticalCenter: parent.verticalCenter
             spacing: 2
 

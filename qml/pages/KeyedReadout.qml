@@ -93,6 +93,7 @@ Item {
 
         objectName: "readout"
         width: readout.beside && readout.model.lines.length > 0 ? Math.max(parent.width * 0.5, leastWidth) : parent.width
+        anchors.left: parent.left
         y: readout.beside ? parent.height - height : upper.height + Theme.space / 2
         caption: readout.rest < 130 * Theme.textScale ? "" : readout.model.caption
         value: readout.model.typed
@@ -114,6 +115,7 @@ Item {
 
         objectName: "besideLine"
         readonly property var first: readout.model.lines[0] ?? {}
+        readonly property bool marked: (first.mark ?? "") !== ""
 
         fill: Theme.panel
         outlineColor: Theme.hairline
@@ -122,8 +124,8 @@ Item {
         anchors.right: parent.right
         anchors.left: figure.right
         anchors.bottom: parent.bottom
-        leftPadding: (first.mark ?? "") !== "" ? 30 : 6
-        rightPadding: 6
+        leftPadding: marked && !mirrored ? 30 : 6
+        rightPadding: marked && mirrored ? 30 : 6
         text: first.figure ? first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
         onClicked: allLines.active = true
 
@@ -139,7 +141,7 @@ Item {
         }
 
         StateMark {
-            visible: (line.first.mark ?? "") !== ""
+            visible: line.marked
             state: visible ? line.first.mark : "none"
             silent: true
             size: 18
