@@ -264,12 +264,20 @@
         <source>and %1 more</source>
         <translation>und %1 weitere</translation>
     </message>
+    <message>
+        <source>Photo of %1: %2</source>
+        <translation>Foto vom %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>BringInFile</name>
     <message>
         <source>The sender no longer had everything. Not in this file:</source>
         <translation>Der Absender hatte nicht mehr alles. In dieser Datei fehlt:</translation>
+    </message>
+    <message>
+        <source>These photos tell where they were taken. They are kept as the sender made them:</source>
+        <translation>Diese Fotos verraten, wo sie aufgenommen wurden. Sie bleiben so, wie der Absender sie gemacht hat:</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -9059,6 +9067,10 @@
         <translation>Alles ist darin, außer dem, was nicht mehr auf diesem Gerät ist:</translation>
     </message>
     <message>
+        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:</source>
+        <translation>Diese Fotos kamen mit einer anderen Datei und verraten, wo sie aufgenommen wurden. Wer diese Datei bekommt, kann es lesen. Soll das nicht sein, die Fotos vorher löschen:</translation>
+    </message>
+    <message>
         <source>Save a copy</source>
         <translation>Kopie ablegen</translation>
     </message>
@@ -16196,6 +16208,10 @@
     <message>
         <source>What was lost already when it was made:</source>
         <translation>Was schon verloren war, als sie gemacht wurde:</translation>
+    </message>
+    <message>
+        <source>These photos tell where they were taken. They are kept as they are:</source>
+        <translation>Diese Fotos verraten, wo sie aufgenommen wurden. Sie bleiben, wie sie sind:</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>

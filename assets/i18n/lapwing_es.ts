@@ -264,12 +264,20 @@
         <source>and %1 more</source>
         <translation>y %1 más</translation>
     </message>
+    <message>
+        <source>Photo of %1: %2</source>
+        <translation>Foto del %1: %2</translation>
+    </message>
 </context>
 <context>
     <name>BringInFile</name>
     <message>
         <source>The sender no longer had everything. Not in this file:</source>
         <translation>El remitente ya no lo tenía todo. No está en este archivo:</translation>
+    </message>
+    <message>
+        <source>These photos tell where they were taken. They are kept as the sender made them:</source>
+        <translation>Estas fotos revelan dónde se tomaron. Se conservan tal como las hizo quien las envió:</translation>
     </message>
     <message>
         <source>and %1 more</source>
@@ -9059,6 +9067,10 @@
         <translation>Está todo menos lo que ya no hay en este dispositivo:</translation>
     </message>
     <message>
+        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:</source>
+        <translation>Estas fotos llegaron con otro archivo y revelan dónde se tomaron. Quien reciba este puede leerlo. Si no debe ser así, borrarlas antes:</translation>
+    </message>
+    <message>
         <source>Save a copy</source>
         <translation>Guardar una copia</translation>
     </message>
@@ -16196,6 +16208,10 @@
     <message>
         <source>What was lost already when it was made:</source>
         <translation>Lo que ya se había perdido cuando se hizo:</translation>
+    </message>
+    <message>
+        <source>These photos tell where they were taken. They are kept as they are:</source>
+        <translation>Estas fotos revelan dónde se tomaron. Se conservan tal como están:</translation>
     </message>
     <message>
         <source>Testers of its own: %1.</source>

@@ -100,10 +100,11 @@ Result<Incoming> read_session_file(const std::filesystem::path& file,
                                    const std::filesystem::path& staging_parent, const Limits& limits = {});
 
 struct Checked {
-    std::vector<Error> problems;  ///< empty when the file is in order
-    Signature signature;          ///< what it says, as far as the file could be read
-    std::string engine;           ///< its name; empty when session.json can't be read
-    std::vector<Gap> gaps;        ///< what the file itself says it lacks: no problem of its own
+    std::vector<Error> problems;           ///< empty when the file is in order
+    Signature signature;                   ///< what it says, as far as the file could be read
+    std::string engine;                    ///< its name; empty when session.json can't be read
+    std::vector<Gap> gaps;                 ///< what the file itself says it lacks: no problem of its own
+    std::vector<std::string> whereabouts;  ///< photos that tell where they were taken, in words
 };
 /// Everything that is wrong with a session file. A file whose very structure can't be trusted has that one
 /// problem only. A file that was altered since it was signed is no problem of its own when its checksums hold

@@ -13,6 +13,7 @@
 #include "core/exchange/bag.h"
 #include "core/exchange/media.h"
 #include "core/exchange/session_file.h"
+#include "core/exchange/whereabouts.h"
 #include "core/record/record.h"
 
 namespace lapwing::exchange {
@@ -382,6 +383,8 @@ Checked check_session_file(const fs::path& file, const fs::path& scratch, const 
     if (incoming) {
         out.engine = incoming->dossier.engine.name;
         out.gaps = gaps_of(incoming->dossier);
+        for (const auto& photo : whereabouts_of(*incoming))
+            out.whereabouts.push_back(text_of(photo));
     } else {
         out.problems.insert(out.problems.begin(), incoming.error());
     }

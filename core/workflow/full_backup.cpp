@@ -136,6 +136,8 @@ Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& ba
         if (!incoming) return tl::unexpected(incoming.error());
         const auto gaps = exchange::gaps_of(incoming->dossier);
         out.gaps.insert(out.gaps.end(), gaps.begin(), gaps.end());
+        const auto photos = exchange::whereabouts_of(*incoming);
+        out.whereabouts.insert(out.whereabouts.end(), photos.begin(), photos.end());
         if (engine && engine->engine.id == incoming->dossier.engine.id) {
             auto both = merge(*engine, incoming->dossier);
             if (!both) return tl::unexpected(both.error());

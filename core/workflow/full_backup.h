@@ -7,6 +7,7 @@
 #include <set>
 
 #include "core/exchange/backup_file.h"
+#include "core/exchange/whereabouts.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/desk.h"
 
@@ -58,6 +59,7 @@ struct BackupPreview {
     std::vector<Key> keys;            ///< that this library doesn't know, or calls otherwise
     std::size_t new_testers = 0;      ///< that no session names
     std::vector<exchange::Gap> gaps;  ///< photos and voice notes that were lost before the backup was made
+    std::vector<exchange::Whereabouts> whereabouts;  ///< photos that tell where they were taken
 };
 /// Unpacks one engine at a time; fails with "backup.stopped" when `progress` says so.
 Result<BackupPreview> preview(const Desk& desk, const exchange::BackupReader& backup,

@@ -51,6 +51,7 @@ Outcome run(Arguments& arguments) {
         out["ok"] = problems.empty();
         out["problems"] = problems;
         out["missing"] = missing;
+        out["whereabouts"] = checked.whereabouts;
         out["signature"] = {{"state", said.state}, {"fingerprint", nullptr}};
         if (!fingerprint.empty()) out["signature"]["fingerprint"] = fingerprint;
         fmt::print("{}\n", out.dump());
@@ -61,6 +62,9 @@ Outcome run(Arguments& arguments) {
         if (!missing.empty())
             fmt::print("The file itself says that it lacks what its sender no longer had:\n");
         for (const auto& one : missing)
+            fmt::print("  {}\n", one);
+        if (!checked.whereabouts.empty()) fmt::print("These photos tell where they were taken:\n");
+        for (const auto& one : checked.whereabouts)
             fmt::print("  {}\n", one);
         fmt::print("Signature: {}{}{}.\n", said.sentence, fingerprint.empty() ? "" : ", ", fingerprint);
     }
@@ -78,7 +82,8 @@ Verb check_verb() {
         "Ends with 0 when the file is in order, 1 when it is a session file with faults or was altered after "
         "it was signed, 3 when it is none or can't be trusted at all. Keys: ok, problems, missing (photos "
         "and "
-        "voice notes that the sender had lost and the file lists: no fault of its own), signature with state "
+        "voice notes that the sender had lost and the file lists: no fault of its own), whereabouts (photos "
+        "whose own tags tell where they were taken: nor is that), signature with state "
         "(unaltered, altered, not signed, unreadable) and fingerprint, a key's short form to compare by eye; "
         "null without a key. A file that is not signed is in order.",
         run};

@@ -50,6 +50,13 @@ Column {
                 text: qsTr("The sender no longer had everything. Not in this file:") + "\n" + list.file.gaps
             }
 
+            LText {
+                objectName: "whereabouts"
+                width: parent.width
+                visible: list.file.whereabouts !== ""
+                text: qsTr("These photos tell where they were taken. They are kept as the sender made them:") + "\n" + list.file.whereabouts
+            }
+
             Repeater {
                 model: list.file.news
 

@@ -80,6 +80,13 @@ AppPage {
                         text: qsTr("Everything is in it but what is no longer on this device:") + "\n" + made.modelData.gaps
                     }
 
+                    LText {
+                        objectName: "whereabouts_" + made.index
+                        width: parent.width
+                        visible: made.modelData.whereabouts !== ""
+                        text: qsTr("These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:") + "\n" + made.modelData.whereabouts
+                    }
+
                     Flow {
                         width: parent.width
                         spacing: Theme.space

@@ -275,6 +275,9 @@ void BackupModel::show(const workflow::BackupPreview& preview) {
     if (!preview.gaps.empty())
         sentences << tr("What was lost already when it was made:") + QLatin1Char('\n') +
                          gap_lines(app_->format(), preview.gaps);
+    if (!preview.whereabouts.empty())
+        sentences << tr("These photos tell where they were taken. They are kept as they are:") +
+                         QLatin1Char('\n') + whereabouts_lines(app_->format(), preview.whereabouts);
     if (preview.new_testers > 0) sentences << tr("Testers of its own: %1.").arg(preview.new_testers);
     holds_ = sentences.join(QLatin1Char(' '));
 }

@@ -116,7 +116,9 @@ void BringInModel::read(const QString& heading, const std::vector<std::filesyste
             auto preview = workflow::preview(desk, incoming->dossier, removed);
             auto by = workflow::signed_by(desk, incoming->signature);
             if (preview.refusal) read->refused = preview.refusal;
-            read->fine.push_back({std::move(*incoming), std::move(preview), std::move(by)});
+            auto whereabouts = exchange::whereabouts_of(*incoming);
+            read->fine.push_back(
+                {std::move(*incoming), std::move(preview), std::move(by), std::move(whereabouts)});
         }
         QMetaObject::invokeMethod(
             this, [this, read] { take(std::move(*read)); }, Qt::QueuedConnection);
@@ -164,6 +166,7 @@ QVariantMap BringInModel::item(const Waiting& one) const {
             {QStringLiteral("text"), preview_sentence(preview)},
             {QStringLiteral("signature"), signature_item(one.by, one.incoming.signature)},
             {QStringLiteral("gaps"), gap_lines(format, exchange::gaps_of(one.incoming.dossier))},
+            {QStringLiteral("whereabouts"), whereabouts_lines(format, one.whereabouts)},
             {QStringLiteral("news"), news},
             {QStringLiteral("more"), preview.new_engine ? 0 : int(preview.new_records.size() - listed)},
             {QStringLiteral("differences"), differences}};

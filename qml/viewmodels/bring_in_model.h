@@ -10,7 +10,7 @@
 #include <memory>
 #include <vector>
 
-#include "core/exchange/session_file.h"
+#include "core/exchange/whereabouts.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/hand_over.h"
 #include "qml/viewmodels/app_context.h"
@@ -42,8 +42,9 @@ public:
     [[nodiscard]] bool busy() const { return busy_; }
     [[nodiscard]] QString heading() const { return heading_; }
     /// One for each file that can be read: {title, text, signature (see signature_item), gaps (see
-    /// gap_lines), news: [{title, text}], more: how many news are not listed, differences: [{title, text,
-    /// fields: [{name, one, other}]}]}; `one` is what stands here, `other` what the file says.
+    /// gap_lines), whereabouts (see whereabouts_lines), news: [{title, text}], more: how many news are not
+    /// listed, differences: [{title, text, fields: [{name, one, other}]}]}; `one` is what stands here,
+    /// `other` what the file says.
     [[nodiscard]] QVariantList files() const { return files_; }
     /// Why there is nothing to bring in; empty when there is no fault.
     [[nodiscard]] QString refusal() const { return refusal_; }
@@ -81,6 +82,7 @@ private:
         exchange::Incoming incoming;
         workflow::Preview preview;
         workflow::SignedBy by;
+        std::vector<exchange::Whereabouts> whereabouts;
     };
     struct Read {
         std::vector<Waiting> fine;

@@ -85,17 +85,37 @@ std::string hand_over_name(const Engine& engine, const Session& session, HandOve
 
 namespace {
 
+std::string time_of(const Timestamp& at, std::size_t letters) {
+    std::string time = to_rfc3339(at).substr(11, letters);
+    std::ranges::replace(time, ':', '.');
+    return time;
+}
+
+/// Whose remark is the newest, and when it was made: so that a file that was sent and the one that comes back
+/// can lie in one folder. Empty without remarks.
+std::string newest_remark(const Dossier& dossier) {
+    const Note* newest = nullptr;
+    for (const Visit& visit : dossier.visits)
+        for (const Note& note : visit.notes)
+            if (newest == nullptr || note.at > newest->at) newest = &note;
+    if (newest == nullptr) return {};
+    std::string author = for_a_file(newest->author, 40);
+    if (!author.empty()) author += ' ';
+    return author + to_rfc3339(newest->at).substr(0, 10) + ' ' + time_of(newest->at, 5);
+}
+
 /// With the time of day where another visit of this engine would have the same name.
-std::string name_of_its_own(const workflow::Desk& desk, const Engine& engine, const Session& session,
+std::string name_of_its_own(const workflow::Desk& desk, const Dossier& dossier, const Session& session,
                             HandOverKind kind) {
+    const Engine& engine = dossier.engine;
     std::string name = hand_over_name(engine, session, kind);
-    for (const Session& other : desk.sessions(engine.id)) {
-        if (other.id == session.id || hand_over_name(engine, other, kind) != name) continue;
-        std::string time = to_rfc3339(session.opened_at).substr(11, 8);
-        std::ranges::replace(time, ':', '.');
-        return name.insert(name.rfind('.'), ' ' + time);
-    }
-    return name;
+    std::string own;
+    for (const Session& other : desk.sessions(engine.id))
+        if (other.id != session.id && hand_over_name(engine, other, kind) == name)
+            own = ' ' + time_of(session.opened_at, 8);
+    if (kind == HandOverKind::session_file)
+        if (const auto remark = newest_remark(dossier); !remark.empty()) own += ", " + remark;
+    return name.insert(name.rfind('.'), own);
 }
 
 }  // namespace
@@ -113,7 +133,7 @@ Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::R
     if (error)
         return fail("hand_over.folder", "The folder {} can't be made: {}. Save a copy somewhere else.",
                     order.folder.string(), error.message());
-    const auto target = order.folder / name_of_its_own(desk, dossier->engine, visit->session, order.kind);
+    const auto target = order.folder / name_of_its_own(desk, *dossier, visit->session, order.kind);
 
     HandedOver out{target, {}};
     Status written;
@@ -144,6 +164,7 @@ Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::R
                 return desk.files().path(attachment.sha256);
             };
             outgoing.at = desk.clock().now();
+            out.whereabouts = exchange::whereabouts_of(outgoing.dossier, outgoing.stored_at);
             written =
                 exchange::write_session_file(target, outgoing).map([&](std::vector<exchange::Gap> gaps) {
                     out.gaps = std::move(gaps);

@@ -6,7 +6,7 @@
 #include <filesystem>
 #include <string>
 
-#include "core/exchange/session_file.h"
+#include "core/exchange/whereabouts.h"
 #include "core/findings/reference.h"
 #include "core/workflow/desk.h"
 #include "core/workflow/hand_over.h"
@@ -34,6 +34,7 @@ std::string hand_over_name(const Engine& engine, const Session& session, HandOve
 struct HandedOver {
     std::filesystem::path file;
     std::vector<exchange::Gap> gaps;  ///< photos and voice notes that this library no longer has
+    std::vector<exchange::Whereabouts> whereabouts = {};  ///< photos in it that tell where they were taken
 };
 
 /// Writes the file and hands back where it lies. Takes long enough to be called off the UI thread.

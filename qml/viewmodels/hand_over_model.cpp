@@ -115,7 +115,8 @@ void HandOverModel::finish(HandOverKind kind, const Result<HandedOver>& written)
                               {"name", QString::fromStdString(written->file.filename().string())},
                               {"place", QString::fromStdString(written->file.parent_path().string())},
                               {"path", path},
-                              {"gaps", gap_lines(format(), written->gaps)}});
+                              {"gaps", gap_lines(format(), written->gaps)},
+                              {"whereabouts", whereabouts_lines(format(), written->whereabouts)}});
     emit madeChanged();
 }
 

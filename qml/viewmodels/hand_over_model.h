@@ -34,7 +34,8 @@ public:
     [[nodiscard]] bool withOwner() const { return with_owner_; }
     void setWithOwner(bool with);
     [[nodiscard]] bool busy() const { return busy_; }
-    /// Files written since the page opened: {kind, name, place, path, gaps: what is not in it, or empty}
+    /// Files written since the page opened: {kind, name, place, path, gaps: what is not in it, or empty;
+    /// whereabouts: photos in it that tell where they were taken, or empty}
     [[nodiscard]] QVariantList made() const { return made_; }
     [[nodiscard]] bool canShare() const;
     [[nodiscard]] QString shareText() const;

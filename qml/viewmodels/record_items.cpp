@@ -141,4 +141,18 @@ QString gap_lines(const format::Formatter& format, const std::vector<exchange::G
     return lines.join(QLatin1Char('\n'));
 }
 
+QString whereabouts_lines(const format::Formatter& format, const std::vector<exchange::Whereabouts>& photos) {
+    constexpr std::size_t most = 20;
+    QStringList lines;
+    for (const auto& photo : photos) {
+        if (std::size_t(lines.size()) == most) break;
+        lines << BringIn::tr("Photo of %1: %2")
+                     .arg(format.shortDate(photo.taken_at),
+                          QString::fromStdString(
+                              photo.session.empty() ? photo.engine : photo.engine + ", " + photo.session));
+    }
+    if (photos.size() > most) lines << BringIn::tr("and %1 more").arg(photos.size() - most);
+    return lines.join(QLatin1Char('\n'));
+}
+
 }  // namespace lapwing

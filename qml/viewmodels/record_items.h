@@ -5,7 +5,7 @@
 
 #include <QVariant>
 
-#include "core/exchange/session_file.h"
+#include "core/exchange/whereabouts.h"
 #include "core/workflow/bring_in.h"
 #include "core/workflow/hand_over.h"
 #include "qml/format/record_words.h"
@@ -29,5 +29,7 @@ QString preview_sentence(const workflow::Preview& preview);
 /// "Photo of 3 March 2026: Orchard V-twin, As found. Its file is lost.", a line each; the first ones of very
 /// many, and how many more there are.
 QString gap_lines(const format::Formatter& format, const std::vector<exchange::Gap>& gaps);
+/// The photos that tell where they were taken; empty when there are none.
+QString whereabouts_lines(const format::Formatter& format, const std::vector<exchange::Whereabouts>& photos);
 
 }  // namespace lapwing

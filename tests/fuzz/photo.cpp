@@ -4,6 +4,7 @@
 // The headers by which photos and voice notes are known.
 
 #include "core/exchange/media.h"
+#include "core/exchange/whereabouts.h"
 #include "tests/fuzz/memory_file.h"
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size) {
@@ -15,5 +16,7 @@ extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size
         fuzz::must(fine.has_value() || fine.error().english.size() > 20);
         fuzz::must(!fine || size >= 4);
     }
+    // Never of what is no JPEG at all.
+    fuzz::must(!exchange::tells_where(file.path()) || (size > 2 && data[0] == 0xff && data[1] == 0xd8));
     return 0;
 }

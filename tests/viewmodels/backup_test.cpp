@@ -99,6 +99,24 @@ private slots:
         QCOMPARE(other.shop.engine(own), own);
     }
 
+    void photos_that_tell_where_they_were_taken_are_told() {
+        for (const bool tells_where : {true, false}) {
+            Desk2 old;
+            const QString file = place(tells_where ? "where.lapwing-backup" : "nowhere.lapwing-backup");
+            old.shop.fill();
+            old.shop.keep_a_photo(HandingShop::bare_photo(tells_where));
+            old.shop.fake.filePicker.answers.push_back(std::optional<QString>(file));
+            old.model.backUp();
+            QVERIFY(old.idle());
+            Desk2 fresh;
+            fresh.model.open(file);
+            QVERIFY(fresh.idle());
+            QVERIFY2(
+                fresh.model.holds().contains(QStringLiteral("tell where they were taken")) == tells_where,
+                qPrintable(fresh.model.holds()));
+        }
+    }
+
     void names_of_keys_are_shown_and_taken_only_when_they_are_chosen() {
         Desk2 old;
         const std::string known(64, 'a'), wanted(64, 'b'), other(64, 'c');

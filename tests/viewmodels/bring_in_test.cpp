@@ -114,6 +114,61 @@ private slots:
         QVERIFY(name.ends_with(".lapwing"));
     }
 
+    void what_is_sent_and_what_comes_back_can_lie_in_one_folder() {
+        const auto written_by = [this](HandingShop& shop, EngineId engine, SessionId session) {
+            const HandOverOrder order{.kind = HandOverKind::session_file,
+                                      .chosen = {engine, {session}, false},
+                                      .session = session,
+                                      .format = shop.app->format(),
+                                      .folder = place_.filePath(QStringLiteral("both")).toStdString()};
+            const auto written = write_hand_over(*shop.desk, shop.reference, order);
+            return written ? written->file : std::filesystem::path();
+        };
+        HandingShop sender;
+        sender.fill();
+        const auto sent = written_by(sender, sender.engine_id, sender.session);
+        QCOMPARE(sent.filename().string(), "Orchard V-twin 2026-03-14 As found.lapwing");
+        Receiver mentor;
+        QVERIFY(mentor.take(QString::fromStdString(sent.string())));
+        Note remark = sender.note("Measure cylinder 2 again");
+        remark.at = Timestamp{1'773'567'120'000, 60};  // 2026-03-15T10:32+01:00
+        mentor.shop.run([remark](const workflow::Now&) -> Result<workflow::Command> {
+            return workflow::Command{"note.add", {}, {Put{remark}}, true};
+        });
+        const auto back = written_by(mentor.shop, sender.engine_id, sender.session);
+        QCOMPARE(back.filename().string(),
+                 "Orchard V-twin 2026-03-14 As found, The mentor 2026-03-15 10.32.lapwing");
+        QVERIFY(std::filesystem::exists(sent) && std::filesystem::exists(back));
+    }
+
+    void photos_that_tell_where_they_were_taken_are_told_on_both_ways() {
+        HandingShop sender;
+        sender.fill();
+        const auto photo = sender.keep_a_photo(HandingShop::bare_photo(true));
+        Receiver receiver;
+        QVERIFY(receiver.open(sender.hand_over(place_, QStringLiteral("where.lapwing"))));
+        const QString told = receiver.file()["whereabouts"].toString();
+        QVERIFY2(told.contains(QStringLiteral("Orchard V-twin, As found")), qPrintable(told));
+        QVERIFY(receiver.bring_in());
+        // As it came: its bytes are what it is known by.
+        QVERIFY(receiver.shop.desk->files().has(photo.sha256));
+        const HandOverOrder order{.kind = HandOverKind::session_file,
+                                  .chosen = {sender.engine_id, {sender.session}, false},
+                                  .session = sender.session,
+                                  .format = receiver.shop.app->format(),
+                                  .folder = place_.filePath(QStringLiteral("on")).toStdString()};
+        const auto written = write_hand_over(*receiver.shop.desk, receiver.shop.reference, order);
+        QVERIFY2(written, written ? "" : written.error().english.c_str());
+        QCOMPARE(written->whereabouts.size(), std::size_t(1));
+
+        HandingShop plain;
+        plain.fill();
+        plain.keep_a_photo(HandingShop::bare_photo(false));
+        Receiver other;
+        QVERIFY(other.open(plain.hand_over(place_, QStringLiteral("plain.lapwing"))));
+        QCOMPARE(other.file()["whereabouts"].toString(), QString());
+    }
+
     void two_visits_of_one_day_and_one_name_have_files_of_their_own() {
         HandingShop shop;
         shop.fill();

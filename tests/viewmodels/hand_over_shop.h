@@ -66,6 +66,31 @@ public:
             return workflow::Command{"photo.add", {}, {Put{photo}}, true};
         });
     }
+    /// No more than its header, with the position in its Exif if it tells where it was taken:
+    /// Exif 2.32, 4.5.4 (APP1) and 4.6.2 (a directory's entries), GPS tag 0x8825.
+    static QByteArray bare_photo(bool tells_where) {
+        const QByteArray exif = QByteArray::fromHex(
+            "ffe10022457869660000"
+            "4d4d002a00000008000188250004000000010000001a00000000");
+        return QByteArray::fromHex("ffd8") + (tells_where ? exif : QByteArray()) +
+               QByteArray::fromHex("ffc0000b080010001001011100ffd9");
+    }
+    Attachment keep_a_photo(const QByteArray& bytes) {
+        const auto kept = desk->files().keep(
+            {reinterpret_cast<const unsigned char*>(bytes.constData()), std::size_t(bytes.size())});
+        if (!kept) qFatal("%s", kept.error().english.c_str());
+        Attachment photo;
+        photo.id = desk->make_id<AttachmentId>();
+        photo.session = session;
+        photo.media_type = "image/jpeg";
+        photo.sha256 = kept->sha256;
+        photo.bytes = kept->bytes;
+        photo.taken_at = clock.now();
+        run([photo](const workflow::Now&) -> Result<workflow::Command> {
+            return workflow::Command{"photo.add", {}, {Put{photo}}, true};
+        });
+        return photo;
+    }
     Note kept(NoteId id) const { return std::get<Note>(*desk->record(RecordKind::note, id.uuid)); }
 
     EngineId engine_id;

@@ -46,7 +46,7 @@ class RoundTrip(CliTest):
     def test_check(self):
         file = self.demo()
         found = self.json("check", file)
-        self.assertEqual(found, {"ok": True, "problems": [], "missing": [],
+        self.assertEqual(found, {"ok": True, "problems": [], "missing": [], "whereabouts": [],
                                  "signature": {"state": "not signed", "fingerprint": None}})
         self.assertIn("Orchard V-twin", self.done("check", file))
 

@@ -89,6 +89,11 @@ void tell(const std::vector<exchange::Gap>& gaps) {
         std::cout << "lost: " << exchange::text_of(gap) << '\n';
 }
 
+void tell(const std::vector<exchange::Whereabouts>& photos) {
+    for (const auto& photo : photos)
+        std::cout << "tells where: " << exchange::text_of(photo) << '\n';
+}
+
 int add(Desk& desk, const std::string& file, const std::string& type) {
     auto data = test::bytes_of(file);
     const bool is_photo = type.starts_with("image/");
@@ -126,6 +131,7 @@ int hand_over_first(const Desk& desk, const std::string& file) {
     const auto written = exchange::write_session_file(file, outgoing);
     if (!written) return refused(written.error());
     tell(*written);
+    tell(exchange::whereabouts_of(outgoing.dossier, outgoing.stored_at));
     return 0;
 }
 
@@ -133,6 +139,7 @@ int bring(Desk& desk, const std::filesystem::path& folder, const std::string& fi
     auto incoming = exchange::read_session_file(file, folder / "staging");
     if (!incoming) return refused(incoming.error());
     tell(exchange::gaps_of(incoming->dossier));
+    tell(exchange::whereabouts_of(*incoming));
     if (auto kept = keep_files(desk, *incoming); !kept) return refused(kept.error());
     const auto done = run(desk, bring_in(std::move(incoming->dossier)));
     return done ? 0 : refused(done.error());

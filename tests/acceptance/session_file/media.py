@@ -84,6 +84,50 @@ class Media(unittest.TestCase):
         for name in after:
             self.assertNotRegex(name, "GPS|Make|Model|Serial|City|State|Creator|DateTimeOriginal")
 
+    def brought_in(self, photo):
+        """What a fresh library says of the bag with its photo replaced, and what it says when it hands it on."""
+        bag = {name: data for name, data in self.handed_over().items()
+               if not name.startswith(("tagmanifest", "bag-info", "signature", "manifest"))}
+        old = next(name for name in bag if name.startswith("data/photos/"))
+        sha256 = hashlib.sha256(photo).hexdigest()
+        del bag[old]
+        bag[f"data/photos/{sha256}.jpg"] = photo
+        document = json.loads(bag["data/session.json"])
+        document["visits"][0]["attachments"][0].update(sha256=sha256, bytes=len(photo))
+        bag["data/session.json"] = json.dumps(document).encode()
+        bag["manifest-sha256.txt"] = "".join(f"{hashlib.sha256(data).hexdigest()}  {name}\n" for name, data in bag.items()
+                                             if name.startswith("data/")).encode()
+        file, fresh = self.folder / "in.lapwing", self.folder / "fresh"
+        with zipfile.ZipFile(file, "w") as packed:
+            for name, data in bag.items():
+                packed.writestr("bag/" + name, data)
+        shutil.rmtree(fresh, ignore_errors=True)
+        # The library's own engines would stand before the one that comes.
+        run(LIBRARY, "make", fresh, 0, 0, 0)
+        came = run(LIBRARY, "bring", fresh, file)
+        went = run(LIBRARY, "hand-over", fresh, self.folder / "on.lapwing")
+        with zipfile.ZipFile(self.folder / "on.lapwing") as packed:
+            self.assertTrue([name for name in packed.namelist() if name.endswith(f"/data/photos/{sha256}.jpg")])
+        return came, went
+
+    def test_a_photo_that_comes_in_with_its_place_is_told_both_ways(self):
+        taken = self.folder / "taken.jpg"
+        run("ffmpeg", "-v", "error", "-f", "lavfi", "-i", "testsrc=size=320x240", "-frames:v", "1", taken)
+        plain = taken.read_bytes()
+        position = ["-GPSLatitude=52.1", "-GPSLatitudeRef=N", "-GPSLongitude=4.2", "-GPSLongitudeRef=E"]
+        for tags, told in ((position, True), (["-XMP:GPSLatitude=52.1"], True), (["-XMP:City=Somewhere"], True),
+                           (["-IPTC:City=Somewhere"], True), (["-IPTC:Sub-location=Yard"], True),
+                           (["-Make=Somebody", "-Orientation#=6"], False), ([], False)):
+            with self.subTest(tags=tags):
+                taken.write_bytes(plain)
+                if tags:
+                    run("exiftool", "-q", "-overwrite_original", *tags, taken)
+                # exiftool itself finds the place, or none.
+                found = [name for name in self.tags(taken) if any(word in name for word in ("GPS", "City", "location"))]
+                self.assertEqual(bool(found), told, found)
+                for said in self.brought_in(taken.read_bytes()):
+                    self.assertEqual(said.count("tells where: a photo of "), int(told), said)
+
     def test_voice_notes_of_every_kind_can_be_played(self):
         kinds = {"audio/ogg": ("opus", "libopus", "opus"), "audio/wav": ("wav", "pcm_s16le", "pcm_s16le"),
                  "audio/webm": ("webm", "libopus", "opus")}
