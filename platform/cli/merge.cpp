@@ -6,7 +6,7 @@
 #include <map>
 #include <nlohmann/json.hpp>
 
-#include "core/exchange/session_file.h"
+#include "core/exchange/whereabouts.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/verbs.h"
 
@@ -66,20 +66,26 @@ Outcome run(Arguments& arguments) {
     std::vector<std::string> missing;
     for (const auto& gap : *written)
         missing.push_back(exchange::text_of(gap));
+    std::vector<std::string> whereabouts;
+    for (const auto& photo : exchange::whereabouts_of(*merged, outgoing.stored_at))
+        whereabouts.push_back(exchange::text_of(photo));
 
     std::size_t open = 0;
     for (const auto& record : records_of(*merged))
         if (in_conflict(record)) ++open;
     if (arguments.json())
-        fmt::print("{}\n",
-                   nlohmann::ordered_json{
-                       {"visits", merged->visits.size()}, {"conflicts", open}, {"missing", missing}}
-                       .dump());
+        fmt::print("{}\n", nlohmann::ordered_json{{"visits", merged->visits.size()},
+                                                  {"conflicts", open},
+                                                  {"missing", missing},
+                                                  {"whereabouts", whereabouts}}
+                               .dump());
     else
         fmt::print("{}: {} visits, {} records changed on both sides.\n", merged->engine.name,
                    merged->visits.size(), open);
     for (const auto& gap : arguments.json() ? std::vector<std::string>{} : missing)
         fmt::print("Missing from both files: {}.\n", gap);
+    for (const auto& photo : arguments.json() ? std::vector<std::string>{} : whereabouts)
+        fmt::print("Tells where it was taken: {}.\n", photo);
     return Exit::done;
 }
 
@@ -93,7 +99,9 @@ Verb merge_verb() {
         {{"-o", "OUT", "where to", true}, json_option},
         "OUT holds every record of both. Where both sides changed the same record it keeps both versions for "
         "a person to choose from. The order of A and B doesn't matter. OUT is not signed and holds no "
-        "report. Keys: visits, conflicts, missing (photos and voice notes that neither file holds).",
+        "report. Keys: visits, conflicts, missing (photos and voice notes that neither file holds), "
+        "whereabouts "
+        "(photos that tell where they were taken).",
         run};
 }
 

@@ -53,21 +53,46 @@ class RoundTrip(CliTest):
     def test_merge_with_itself_changes_nothing(self):
         file = self.demo()
         out = self.folder / "merged.lapwing"
-        self.assertEqual(self.json("merge", file, file, "-o", out), {"visits": 3, "conflicts": 0, "missing": []})
+        self.assertEqual(self.json("merge", file, file, "-o", out), {"visits": 3, "conflicts": 0, "missing": [], "whereabouts": []})
         self.assertTrue(self.json("check", out)["ok"])
         before, after = json.loads(self.session(file)), json.loads(self.session(out))
         before["version"] = after["version"]
         self.assertEqual(after, before)
 
-    def changed(self, name, change):
+    def test_photos_that_tell_where_they_were_taken(self):
+        """The position's tag is laid out by hand: Exif 2.32, 4.5.4 and 4.6.2; acceptance.session_file_media asks exiftool."""
+        exif = bytes.fromhex("ffe10022457869660000" "4d4d002a00000008000188250004000000010000001a00000000")
+        photos = {}
+
+        def tag(document):
+            plain = (SOURCE / "tests/fixtures/gauge-photos/g008.jpg").read_bytes()
+            for number, photo in enumerate((plain, plain[:2] + exif + plain[2:])):
+                name = hashlib.sha256(photo).hexdigest()
+                photos[f"data/photos/{name}.jpg"] = photo
+                visit = document["visits"][0]
+                visit.setdefault("attachments", []).append({
+                    "id": f"019d0000-0000-7000-8000-00000000000{number}", "session": visit["session"]["id"], "kind": "photo",
+                    "tie": {"to": "session"}, "media_type": "image/jpeg", "sha256": name, "bytes": len(photo),
+                    "taken_at": "2026-03-14T09:30:00.000+01:00"})
+
+        file = self.changed("where.lapwing", tag, photos)
+        self.assertEqual(len(self.json("check", file)["whereabouts"]), 1)
+        self.assertIn("These photos tell where they were taken:\n  a photo of ", self.done("check", file))
+        out = self.folder / "merged.lapwing"
+        self.assertEqual(len(self.json("merge", file, file, "-o", out)["whereabouts"]), 1)
+        self.assertIn("Tells where it was taken: a photo of ", self.done("merge", file, file, "-o", out))
+
+    def changed(self, name, change, photos=None):
         """The demo file with one thing changed in its session.json, packed by Python's zipfile."""
         document = json.loads(self.session(self.demo()))
+        photos = {} if photos is None else photos
         change(document)
         files = {"bagit.txt": b"BagIt-Version: 1.0\nTag-File-Character-Encoding: UTF-8\n"}
         with zipfile.ZipFile(self.demo()) as packed:
             for entry in packed.namelist():
                 if "/data/photos/" in entry or "/data/voice/" in entry:
                     files[entry.split("/", 1)[1]] = packed.read(entry)
+        files.update(photos)
         files["data/session.json"] = json.dumps(document).encode()
         files["manifest-sha256.txt"] = "".join(
             f"{hashlib.sha256(data).hexdigest()}  {path}\n" for path, data in files.items() if path.startswith("data/")
@@ -90,7 +115,7 @@ class RoundTrip(CliTest):
         a, b = self.changed("a.lapwing", mine), self.changed("b.lapwing", theirs)
         for first, second, out in [(a, b, "ab.lapwing"), (b, a, "ba.lapwing")]:
             self.assertEqual(self.json("merge", first, second, "-o", self.folder / out),
-                             {"visits": 3, "conflicts": 1, "missing": []})
+                             {"visits": 3, "conflicts": 1, "missing": [], "whereabouts": []})
         together = json.loads(self.session(self.folder / "ab.lapwing"))
         self.assertEqual(together, json.loads(self.session(self.folder / "ba.lapwing")))
         whole = json.loads(self.session(self.demo()))
