@@ -95,6 +95,19 @@ struct Found {
     }
 };
 
+/// Not every needle turns in the middle of its plate: scales round the other places where it may.
+void offer_round_pivots(Found& best, const cv::Mat& grey, const std::vector<Ring>& rings,
+                        const DialRange& range, double enough) {
+    const Ring& plate = *std::max_element(rings.begin(), rings.end(),
+                                          [](const Ring& l, const Ring& r) { return l.seen < r.seen; });
+    for (const cv::Point2d& pivot : likely_pivots(grey, plate.ellipse)) {
+        Ring round_it = plate;
+        round_it.ellipse.centre = pivot;
+        best.offer(find_scale(grey, {round_it}, range));
+        if (best.trust > enough) break;
+    }
+}
+
 /// The scale of one of these dials.
 Found scale_of(const cv::Mat& grey, const std::vector<std::vector<Ring>>& dials, const DialRange& range) {
     constexpr double enough = 0.85;
@@ -110,19 +123,11 @@ Found scale_of(const cv::Mat& grey, const std::vector<std::vector<Ring>>& dials,
             // A tester's other gauge lies further off than the one that is photographed.
             Found nearer;
             nearer.offer(find_scale(grey, rings, range));
+            if (nearer.trust <= little) offer_round_pivots(nearer, grey, rings, range, enough);
             if (nearer.trust > enough) best = std::move(nearer);
         }
     }
-    if (best.trust > little) return best;
-    // Not every needle turns in the middle of its plate.
-    const Ring& plate = *std::max_element(dials[0].begin(), dials[0].end(),
-                                          [](const Ring& l, const Ring& r) { return l.seen < r.seen; });
-    for (const cv::Point2d& pivot : likely_pivots(grey, plate.ellipse)) {
-        Ring round_it = plate;
-        round_it.ellipse.centre = pivot;
-        best.offer(find_scale(grey, {round_it}, range));
-        if (best.trust > enough) break;
-    }
+    if (best.trust <= little) offer_round_pivots(best, grey, dials[0], range, enough);
     return best;
 }
 

@@ -137,6 +137,15 @@ TEST(ReadNeedle, ReadsDialsOfOtherFamilies) {
     EXPECT_LE(answered.median(), 0.005);
 }
 
+// Truth: README.md beside the photo. Another gauge with the same scale lies further off and is easier to read.
+TEST(ReadNeedle, ReadsTheGaugeThatIsNearest) {
+    const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/half-pair.jpg");
+    const auto reading = read_needle(bytes, {0, 15, {}, {}});
+    ASSERT_TRUE(reading);
+    EXPECT_FALSE(reading->refused());
+    EXPECT_NEAR(reading->value, 11.962, 0.02 * 15);
+}
+
 // Truth: the value that drawn_gauge.cpp drew.
 TEST(ReadNeedle, ReadsDrawnGaugesOfManyKinds) {
     Tally fair;
