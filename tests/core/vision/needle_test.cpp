@@ -137,7 +137,8 @@ TEST(ReadNeedle, ReadsDialsOfOtherFamilies) {
     EXPECT_LE(answered.median(), 0.005);
 }
 
-// Truth: README.md beside the photo. Another gauge with the same scale lies further off and is easier to read.
+// Truth: README.md beside the photo. Another gauge with the same scale lies further off and is easier to
+// read.
 TEST(ReadNeedle, ReadsTheGaugeThatIsNearest) {
     const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/half-pair.jpg");
     const auto reading = read_needle(bytes, {0, 15, {}, {}});
