@@ -58,13 +58,12 @@ Carried carried(const HeldOfSet& shown, double restrictor_doubt, Value value) {
     const auto half = [](const std::optional<double>& one, const std::optional<double>& other) {
         return one && other ? 0.5 * std::abs(*one - *other) : std::numeric_limits<double>::quiet_NaN();
     };
-    // Two standard uncertainties of its area, to either side as a factor.
     const auto with_area = [&](double factor) {
         physics::TesterPneumatics tester = shown.tester;
         tester.restrictor_diameter_m *= std::sqrt(factor);
         return value(tester, held);
     };
-    const double area = 1.0 + 2.0 * restrictor_doubt;
+    const double area = restrictor_reach(restrictor_doubt);
     const double by_gauge = half(value(shown.tester, std::min(held + u, shown.tester.set_gauge_pa)),
                                  value(shown.tester, std::max(held - u, 0.0)));
     return {by_gauge, half(with_area(area), with_area(1.0 / area))};
@@ -99,6 +98,10 @@ double restrictor_doubt(const Case& at, const Tester* tester) {
     // For a large bore it may be either of two that lie far apart.
     return at.reference.assumed(is_large_bore(at.engine, at.reference) ? "restrictor-unknown-doubt-large"
                                                                        : "restrictor-unknown-doubt");
+}
+
+double restrictor_reach(double restrictor_doubt) {
+    return 1.0 + 2.0 * restrictor_doubt;
 }
 
 std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester,

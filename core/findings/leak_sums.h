@@ -10,7 +10,7 @@
 #include "core/physics/leakdown.h"
 #include "core/uncertainty/instrument.h"
 
-/// Leak-down arithmetic on typed readings, for findings and pad alike. Internal to this room.
+/// Leak-down arithmetic on typed readings, for findings and pad alike, and for the rooms that stand on them.
 namespace lapwing::findings {
 
 /// The tester that a reading was taken with, what is not known of it (null: nothing) assumed.
@@ -50,6 +50,8 @@ double leakage_by_area(const physics::TesterPneumatics& tester, double held_pa);
 
 /// Doubt of the effective area of that tester's restrictor (null: nothing known), standard, as a share of it.
 double restrictor_doubt(const Case& at, const Tester* tester);
+/// How far the area reaches to either side, as a factor: two standard uncertainties.
+double restrictor_reach(double restrictor_doubt);
 
 /// The same leak on another tester, at the shop's own air pressure.
 std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor);

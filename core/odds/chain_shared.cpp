@@ -127,7 +127,9 @@ std::optional<double> Chain::follow() {
 /// Every hole is a little larger, and the restrictor with it: pressures tell nothing of that. Who listens
 /// hears a little less well, then, and while cranking all pass what they did.
 void Chain::rescale() {
-    const double more = model_.restrictor_doubt() * 0.8 * normal();
+    // Areas and cranking leaks hold it back more than a restrictor that nobody noted.
+    constexpr double usual_doubt = 0.08;
+    const double more = std::min(model_.restrictor_doubt(), usual_doubt) * normal();
     double log_prior = 0.0;
     const auto move = [&](std::size_t place, double by) {
         const double old = z_[place];

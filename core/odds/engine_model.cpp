@@ -38,7 +38,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
     first_scatter_ = at.at("first-scatter");
     surface_error_ = at.at("surface-error");
     leak_repeat_ = at.at("leak-repeat");
-    restrictor_doubt_ = at.at("restrictor-doubt");
+    restrictor_doubt_ = evidence.restrictor_doubt;
     listener_ = at.at("listener");
     hearing_ = at.at("hearing");
     cross_talk_ = at.at("cross-talk");

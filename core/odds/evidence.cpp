@@ -9,6 +9,7 @@
 
 #include "core/findings/case.h"
 #include "core/findings/crank_model.h"
+#include "core/findings/leak_sums.h"
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
 #include "core/odds/levels.h"
@@ -282,6 +283,9 @@ private:
         const double cd = tester && tester->restrictor_cd ? tester->restrictor_cd->si()
                                                           : reference_.assumed("restrictor-cd");
         wanted.restrictor_m2 = cd * physics::circle_area_m2(diameter);
+        out_.restrictor_doubt =
+            std::max(out_.restrictor_doubt,
+                     0.5 * std::log(findings::restrictor_reach(findings::restrictor_doubt(at_, tester))));
         for (std::size_t i = 0; i < out_.curves.size(); ++i)
             if (out_.curves[i].set_pa == wanted.set_pa &&
                 out_.curves[i].restrictor_m2 == wanted.restrictor_m2)

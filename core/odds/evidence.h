@@ -111,6 +111,8 @@ struct Evidence {
     std::vector<CylinderEvidence> cylinders;
     std::vector<std::pair<std::size_t, std::size_t>> joints;  ///< places of the cylinders at each
     std::vector<LeakCurve> curves;
+    /// Doubt of the restrictors' effective area: standard deviation of its logarithm, of the least known one.
+    double restrictor_doubt = 0.0;
     std::optional<SurfaceRange> cranking;  ///< absent where no cranking reading may be used
     bool compare_only = false;             ///< the level of cranking readings says nothing
     std::vector<LevelEvidence> levels;

@@ -163,7 +163,7 @@ private:
         leak_offset_pa_ = leak.offset * n();
         droop_ = reference_.assumed("droop") / std::sqrt(3.0) * n();
         restrictor_m2_ = reference_.assumed("restrictor-cd") * physics::circle_area_m2(restrictor_m) *
-                         std::exp(at("restrictor-doubt") * n());
+                         std::exp(0.5 * std::log(1.0 + 2.0 * reference_.assumed("restrictor-doubt")) * n());
         listener_ = at("listener") * n();
     }
 
