@@ -10873,9 +10873,9 @@
         <translation>Unsicherheit der wirksamen Fläche einer Drosselbohrung, als Anteil davon.</translation>
     </message>
     <message>
-        <source>As in odds.json. Cancels where both readings come from one tester.</source>
+        <source>Discharge coefficient assumed, edges burred, warm air. Cancels where both readings come from one tester. The odds take it from here too.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation>Wie in odds.json. Hebt sich auf, wenn beide Messwerte von einem Prüfgerät kommen.</translation>
+        <translation>Durchflusszahl angenommen, Grat an den Kanten, warme Luft. Fällt heraus, wo beide Messungen von einem Prüfgerät stammen. Auch die Chancen nehmen sie von hier.</translation>
     </message>
     <message>
         <source>The same of a restrictor that is not on the tester&apos;s card.</source>
@@ -11491,16 +11491,6 @@
         <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
         <translation>Kolbenringe legen sich jedes Mal anders; die Kurbelwelle hin- und herbewegen und den besten Wert behalten.</translation>
-    </message>
-    <message>
-        <source>Doubt of a restrictor&apos;s effective area.</source>
-        <extracomment>restrictor-doubt, text</extracomment>
-        <translation>Unsicherheit der wirksamen Fläche einer Drosselbohrung.</translation>
-    </message>
-    <message>
-        <source>Discharge coefficient assumed, edges burred; warm air.</source>
-        <extracomment>restrictor-doubt, comment</extracomment>
-        <translation>Durchflussbeiwert angenommen, Kanten mit Grat; warme Luft.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>

@@ -10873,9 +10873,9 @@
         <translation>Duda del área efectiva de un restrictor, como parte de ella.</translation>
     </message>
     <message>
-        <source>As in odds.json. Cancels where both readings come from one tester.</source>
+        <source>Discharge coefficient assumed, edges burred, warm air. Cancels where both readings come from one tester. The odds take it from here too.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation>Como en odds.json. Se anula cuando ambas lecturas vienen de un mismo comprobador.</translation>
+        <translation>Coeficiente de descarga supuesto, rebabas en los bordes, aire caliente. Se anula cuando ambas lecturas vienen de un mismo comprobador. Las probabilidades también lo toman de aquí.</translation>
     </message>
     <message>
         <source>The same of a restrictor that is not on the tester&apos;s card.</source>
@@ -11491,16 +11491,6 @@
         <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
         <translation>Los segmentos se asientan cada vez en otro sitio; mover el cigüeñal en vaivén y quedarse con lo mejor.</translation>
-    </message>
-    <message>
-        <source>Doubt of a restrictor&apos;s effective area.</source>
-        <extracomment>restrictor-doubt, text</extracomment>
-        <translation>Duda del área efectiva de un restrictor.</translation>
-    </message>
-    <message>
-        <source>Discharge coefficient assumed, edges burred; warm air.</source>
-        <extracomment>restrictor-doubt, comment</extracomment>
-        <translation>Coeficiente de descarga supuesto, bordes con rebaba; aire caliente.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>
