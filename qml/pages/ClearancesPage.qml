@@ -21,6 +21,7 @@ KeyedPage {
         sessionId: page.sessionId
     }
 
+    betweenWord: viewModel.valves[viewModel.valveIndex]?.label ?? ""
     betweenShort: viewModel.valves.length <= 2
     between: Flow {
         id: valves

@@ -7,8 +7,8 @@ import Lapwing.Theme
 import Lapwing.ViewModels
 
 // A page of digits: one touch of the amber button a reading. Upright the pad lies under the readout; lying down,
-// beside it. A page brings its `keyed` model, what stands between rail and fields (`between`), what is needed
-// seldom (`seldom`, shown when large text leaves no room for it among the `buttons`), and the buttons.
+// beside it. A page brings its `keyed` model, what stands between rail and fields (`between`, of which `betweenWord` is
+// chosen), what is needed seldom (`seldom`, shown when large text leaves no room for it among the `buttons`), and the buttons.
 AppPage {
     id: page
 
@@ -30,10 +30,20 @@ AppPage {
     property Component between
     // Few enough to share a line with the fields where every dp counts.
     property bool betweenShort: false
+    property string betweenWord
     property Component seldom
     property alias buttons: bar.data
 
     signal go(name: string, args: var)
+
+    function closeFold() {
+        readout.closeFold();
+    }
+
+    // A touch on a line of what the digits mean.
+    function lineAsked(line: int) {
+        derivation.show(line);
+    }
 
     // Large text on a small screen leaves no room for it over the figure: the head says what is being typed.
     title: crowded && keyed.caption !== "" ? keyed.caption : heading
@@ -73,6 +83,7 @@ AppPage {
         model: page.keyed
         between: page.between
         betweenShort: page.betweenShort
+        betweenWord: page.betweenWord
         seldom: page.seldom
         tight: page.tight
         lying: page.lying
@@ -85,7 +96,7 @@ AppPage {
         anchors.rightMargin: page.lying && !Theme.leftHand ? Theme.gap : 0
         anchors.bottom: page.lying ? parent.bottom : pad.top
         anchors.bottomMargin: page.lying ? (bar.height + 3 * Theme.space) : Theme.space
-        onDerivationAsked: line => derivation.show(line)
+        onDerivationAsked: line => page.lineAsked(line)
     }
 
     NumberPad {

@@ -13,17 +13,18 @@ Item {
     required property KeyedModel model
     property bool tight: false
     property bool lying: false
-    // The seldom buttons stand here, where they scroll, when large text leaves no room for them at the bottom.
+    // Large text on a small screen: rail, fields and the seldom buttons fold into one line.
     property bool crowded: false
 
     property Component between
     property bool betweenShort: false
+    property string betweenWord
     property Component seldom
 
     readonly property bool joined: tight && betweenShort && Theme.textScale < 1.2
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
-    // alone with its first line beside it. Where even that is too much (large text), rail and fields scroll.
+    // alone with its first line beside it. Where even that is too much, rail and fields scroll.
     readonly property real rest: height - upper.contentHeight
     readonly property real lineHeight: 56 * Theme.textScale
     readonly property int linesFitting: Math.floor((rest - 24 * Theme.textScale - 100) / lineHeight)
@@ -37,6 +38,11 @@ Item {
 
     signal derivationAsked(int line)
 
+    // The sheet with the fields, when one of its buttons opens something else.
+    function closeFold() {
+        fold.item?.close();
+    }
+
     ScrollColumn {
         id: upper
 
@@ -45,7 +51,7 @@ Item {
 
         CylinderRail {
             objectName: "rail"
-            visible: readout.model.cylinders.length > 1
+            visible: readout.model.cylinders.length > 1 && !readout.crowded
             height: visible ? implicitHeight : 0
             width: parent.width
             cylinders: readout.model.cylinders
@@ -60,6 +66,7 @@ Item {
             id: choosers
 
             width: parent.width
+            visible: !readout.crowded
             spacing: Theme.space
 
             Loader {
@@ -68,6 +75,7 @@ Item {
                 width: readout.joined ? Math.round(0.55 * (choosers.width - Theme.space)) : choosers.width
                 visible: status === Loader.Ready
                 sourceComponent: readout.between
+                active: !readout.crowded
             }
 
             FieldTabs {
@@ -81,10 +89,17 @@ Item {
         }
 
         Loader {
+            id: fold
+
             width: parent.width
-            visible: status === Loader.Ready
+            visible: readout.crowded
             active: readout.crowded
-            sourceComponent: readout.seldom
+            sourceComponent: KeyedFold {
+                model: readout.model
+                between: readout.between
+                betweenWord: readout.betweenWord
+                seldom: readout.seldom
+            }
         }
     }
 

@@ -61,7 +61,10 @@ KeyedPage {
             objectName: "more"
             width: parent.width
             text: qsTr("More")
-            onClicked: more.active = true
+            onClicked: {
+                page.closeFold();
+                more.active = true;
+            }
         }
 
         SideButton {
@@ -69,7 +72,10 @@ KeyedPage {
             visible: page.turns
             width: parent.width
             text: qsTr("Next TDC")
-            onClicked: page.showNextTdc()
+            onClicked: {
+                page.closeFold();
+                page.showNextTdc();
+            }
         }
     }
 

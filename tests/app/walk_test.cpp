@@ -1,8 +1,10 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-// Walks every page in four shapes, two looks and two text sizes and measures what stands there: touch
-// targets, the gaps between them, what lies outside or over something else, text that is cut, and contrast.
+// Walks every page in four shapes and measures what stands there: touch targets, the gaps between them, what
+// lies outside or over something else, text that is cut, and contrast. Upright shapes are walked in both
+// looks at both text sizes; lying down and on wide screens, when one shape is named as ctest does, the dark
+// look at 100 % and the light one at 200 %.
 #include <QTest>
 #include <map>
 #include <memory>

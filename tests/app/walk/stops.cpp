@@ -247,6 +247,11 @@ QString Stops::open(const Stop& stop) {
     if (stop.page != QLatin1String("Engines")) phone_.go(stop.page, args);
     settle(40);
     for (const auto& touch : stop.touches) {
+        // Large text on a small screen folds a pad's cylinders and fields into a line.
+        for (const auto& [folded, fold] : {std::pair("more", "fieldsFold"), {"cylinder_0", "cylinderFold"}})
+            if (touch == QLatin1String(folded) && !thumb.sees(touch) && thumb.sees(QLatin1String(fold)))
+                thumb.touch(QLatin1String(fold));
+        if (thumb.overlay() && touch == QLatin1String("cylinder_0")) continue;
         if (!thumb.touch(touch)) return touch + QStringLiteral(": ") + thumb.why();
         settle(20);
     }
