@@ -9235,6 +9235,13 @@
     </message>
 </context>
 <context>
+    <name>KeyedFold</name>
+    <message>
+        <source>All fields and what else there is</source>
+        <translation>Alle Felder und was es sonst gibt</translation>
+    </message>
+</context>
+<context>
     <name>KeyedReadout</name>
     <message>
         <source>Is this right?</source>
@@ -9458,8 +9465,8 @@
 <context>
     <name>MyCalls</name>
     <message>
-        <source>My call, before the findings</source>
-        <translation>Meine Einschätzung, vor dem Befund</translation>
+        <source>Calls</source>
+        <translation>Einschätzungen</translation>
     </message>
 </context>
 <context>
@@ -9537,6 +9544,22 @@
     <message>
         <source>Unit on the dial</source>
         <translation>Einheit auf dem Zifferblatt</translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation>Eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>What it is usually set to with the outlet blocked.</source>
+        <translation>Worauf es bei verschlossenem Ausgang üblicherweise eingestellt wird.</translation>
+    </message>
+    <message>
+        <source>Restrictor diameter</source>
+        <translation>Durchmesser der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>Often 1 mm. Leave it blank if you don&apos;t know it; readings are converted by it.</source>
+        <translation>Oft 1 mm. Leer lassen, wenn er nicht bekannt ist; mit ihm werden Messwerte umgerechnet.</translation>
     </message>
     <message>
         <source>Add it</source>
@@ -9850,6 +9873,18 @@
 <context>
     <name>PadPage</name>
     <message>
+        <source>Stop %1</source>
+        <translation>Stopp %1</translation>
+    </message>
+    <message>
+        <source>Clock %1</source>
+        <translation>Uhr %1</translation>
+    </message>
+    <message>
+        <source>Start clock</source>
+        <translation>Uhr starten</translation>
+    </message>
+    <message>
         <source>More</source>
         <translation>Mehr</translation>
     </message>
@@ -10126,6 +10161,10 @@
     <message>
         <source>How to</source>
         <translation>Anleitung</translation>
+    </message>
+    <message>
+        <source>Rest is done</source>
+        <translation>Rest erledigt</translation>
     </message>
     <message>
         <source>Back to the session</source>
@@ -15287,6 +15326,10 @@
         <translation>Fehler</translation>
     </message>
     <message>
+        <source>measured, not judged</source>
+        <translation>gemessen, nicht beurteilt</translation>
+    </message>
+    <message>
         <source>measured, your own call first</source>
         <translation>gemessen, erst die eigene Einschätzung</translation>
     </message>
@@ -15336,6 +15379,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Prepare: the rest is done</source>
+        <translation>Vorbereiten: der Rest ist erledigt</translation>
     </message>
     <message>
         <source>Session deleted</source>
@@ -16310,6 +16357,14 @@
     <message>
         <source>wanted, cold</source>
         <translation>Sollwert, kalt</translation>
+    </message>
+    <message>
+        <source>Wanted?</source>
+        <translation>Soll?</translation>
+    </message>
+    <message>
+        <source>It is not on the engine card. Touch here to type it there.</source>
+        <translation>Es steht nicht auf der Motorkarte. Hier tippen, um es dort einzutragen.</translation>
     </message>
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>

@@ -9235,6 +9235,13 @@
     </message>
 </context>
 <context>
+    <name>KeyedFold</name>
+    <message>
+        <source>All fields and what else there is</source>
+        <translation>Todos los campos y lo demás que hay</translation>
+    </message>
+</context>
+<context>
     <name>KeyedReadout</name>
     <message>
         <source>Is this right?</source>
@@ -9458,8 +9465,8 @@
 <context>
     <name>MyCalls</name>
     <message>
-        <source>My call, before the findings</source>
-        <translation>Mi dictamen, antes del diagnóstico</translation>
+        <source>Calls</source>
+        <translation>Opiniones</translation>
     </message>
 </context>
 <context>
@@ -9537,6 +9544,22 @@
     <message>
         <source>Unit on the dial</source>
         <translation>Unidad de la esfera</translation>
+    </message>
+    <message>
+        <source>Set pressure</source>
+        <translation>Presión ajustada</translation>
+    </message>
+    <message>
+        <source>What it is usually set to with the outlet blocked.</source>
+        <translation>A lo que se suele ajustar con la salida tapada.</translation>
+    </message>
+    <message>
+        <source>Restrictor diameter</source>
+        <translation>Diámetro del restrictor</translation>
+    </message>
+    <message>
+        <source>Often 1 mm. Leave it blank if you don&apos;t know it; readings are converted by it.</source>
+        <translation>A menudo 1 mm. Déjalo en blanco si no lo sabes; con él se convierten las lecturas.</translation>
     </message>
     <message>
         <source>Add it</source>
@@ -9850,6 +9873,18 @@
 <context>
     <name>PadPage</name>
     <message>
+        <source>Stop %1</source>
+        <translation>Parar %1</translation>
+    </message>
+    <message>
+        <source>Clock %1</source>
+        <translation>Reloj %1</translation>
+    </message>
+    <message>
+        <source>Start clock</source>
+        <translation>Poner el reloj</translation>
+    </message>
+    <message>
         <source>More</source>
         <translation>Más</translation>
     </message>
@@ -10126,6 +10161,10 @@
     <message>
         <source>How to</source>
         <translation>Cómo se hace</translation>
+    </message>
+    <message>
+        <source>Rest is done</source>
+        <translation>El resto, hecho</translation>
     </message>
     <message>
         <source>Back to the session</source>
@@ -15287,6 +15326,10 @@
         <translation>fallo</translation>
     </message>
     <message>
+        <source>measured, not judged</source>
+        <translation>medido, sin juzgar</translation>
+    </message>
+    <message>
         <source>measured, your own call first</source>
         <translation>medido, primero el dictamen propio</translation>
     </message>
@@ -15336,6 +15379,10 @@
     <message>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Prepare: the rest is done</source>
+        <translation>Preparar: el resto está hecho</translation>
     </message>
     <message>
         <source>Session deleted</source>
@@ -16310,6 +16357,14 @@
     <message>
         <source>wanted, cold</source>
         <translation>pedido, en frío</translation>
+    </message>
+    <message>
+        <source>Wanted?</source>
+        <translation>¿Nominal?</translation>
+    </message>
+    <message>
+        <source>It is not on the engine card. Touch here to type it there.</source>
+        <translation>No está en la ficha del motor. Toca aquí para escribirlo allí.</translation>
     </message>
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>

@@ -78,16 +78,27 @@ Intent save_session(Session session) {
                           });
 }
 
+static void put(std::vector<PrepareMark>& marks, const PrepareMark& mark) {
+    const auto found = std::ranges::find(marks, mark.step, &PrepareMark::step);
+    if (found == marks.end())
+        marks.push_back(mark);
+    else
+        *found = mark;
+}
+
 Intent mark_step(SessionId session, PrepareMark mark) {
-    return change_session(
-        session, "session.step", {std::string(word(mark.step)), std::string(word(mark.state))},
-        [mark](Session& stored, const Now&) {
-            const auto found = std::ranges::find(stored.prepare, mark.step, &PrepareMark::step);
-            if (found == stored.prepare.end())
-                stored.prepare.push_back(mark);
-            else
-                *found = mark;
-        });
+    return change_session(session, "session.step",
+                          {std::string(word(mark.step)), std::string(word(mark.state))},
+                          [mark](Session& stored, const Now&) { put(stored.prepare, mark); });
+}
+
+Intent mark_steps(SessionId session, std::vector<PrepareMark> marks) {
+    const std::string state(marks.empty() ? std::string_view() : word(marks.front().state));
+    return change_session(session, "session.prepare", {std::to_string(marks.size()), state},
+                          [marks = std::move(marks)](Session& stored, const Now&) {
+                              for (const auto& mark : marks)
+                                  put(stored.prepare, mark);
+                          });
 }
 
 Intent set_conditions(SessionId session, Conditions conditions) {

@@ -18,6 +18,9 @@ Intent save_session(Session session);
 /// Marks one step of Prepare ("session.step"; args: step, state).
 Intent mark_step(SessionId session, PrepareMark mark);
 
+/// Marks several steps of Prepare at once ("session.prepare"; args: how many, state).
+Intent mark_steps(SessionId session, std::vector<PrepareMark> marks);
+
 /// "session.conditions".
 Intent set_conditions(SessionId session, Conditions conditions);
 

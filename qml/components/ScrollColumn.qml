@@ -36,6 +36,23 @@ Flickable {
         return false;
     }
 
+    // Keeps that item where it stands on the screen while the column above it changes, until a finger moves it.
+    property Item pinned: null
+    property real pinnedAt: 0
+
+    function pin(item: Item) {
+        pinnedAt = item.mapToItem(flick, 0, 0).y;
+        pinned = item;
+    }
+
+    function hold() {
+        if (pinned)
+            contentY = Math.max(0, Math.min(contentHeight - height, pinned.mapToItem(column, 0, 0).y - pinnedAt));
+    }
+
+    onMovementStarted: pinned = null
+    onContentHeightChanged: hold()
+
     contentWidth: width
     contentHeight: column.height
     implicitWidth: column.implicitWidth

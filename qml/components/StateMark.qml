@@ -6,7 +6,7 @@ import Lapwing.Theme
 import Lapwing.Components
 
 // The shape of a state: "good" a filled disc, "borderline" a half disc, "fault" an open triangle and "none" a
-// dashed ring. "waiting", what was measured and is not to be judged yet, has none.
+// dashed ring; "unjudged", what was measured and has nothing to be held against, a whole ring. "waiting", what was measured and is not to be judged yet, has none.
 LineDrawing {
     id: mark
 

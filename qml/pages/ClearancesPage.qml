@@ -22,6 +22,7 @@ KeyedPage {
     }
 
     betweenWord: viewModel.valves[viewModel.valveIndex]?.label ?? ""
+    betweenLong: viewModel.valves.length > 2
     betweenShort: viewModel.valves.length <= 2
     between: Flow {
         id: valves

@@ -13,6 +13,9 @@ AppPage {
     required property AppContext app
     required property string engineId
 
+    // The line of the card that is asked for: its sheet stands open.
+    property string line
+
     property bool allSessions: false
     // A session of today is gone on with; a second one on a day is the exception.
     readonly property bool goesOn: card.visits.length > 0 && card.visits[0].today
@@ -141,6 +144,8 @@ AppPage {
         FormList {
             width: parent.width
             form: card
+            Component.onCompleted: if (page.line !== "" && card.found)
+                edit(page.line)
             opened: card.visits.length === 0 ? [1] : []
         }
 

@@ -8,6 +8,9 @@ import Lapwing.Components
 Sheet {
     id: sheet
 
+    // What the calculators are filled from: the last session, where there is but one engine.
+    property string lastSession
+
     signal go(name: string, args: var)
     signal addEngine
     signal openFile
@@ -63,7 +66,9 @@ Sheet {
         text: qsTr("Calculators")
         onClicked: {
             sheet.close();
-            sheet.go("Calculators", {});
+            sheet.go("Calculators", {
+                sessionId: sheet.lastSession
+            });
         }
     }
 

@@ -67,6 +67,7 @@ Item {
         id: moreSheet
 
         EnginesMoreSheet {
+            lastSession: extras.engines.onlySession()
             onGo: (name, args) => extras.go(name, args)
             onAddEngine: extras.addEngine()
             onOpenFile: extras.openFile()

@@ -31,6 +31,10 @@ AppPage {
     // Few enough to share a line with the fields where every dp counts.
     property bool betweenShort: false
     property string betweenWord
+    // One button, that shares a line with the fields everywhere.
+    property bool betweenBeside: false
+    // Too many for a small screen whatever the text's size.
+    property bool betweenLong: false
     property Component seldom
     property alias buttons: bar.data
 
@@ -40,9 +44,13 @@ AppPage {
         readout.closeFold();
     }
 
-    // A touch on a line of what the digits mean.
-    function lineAsked(line: int) {
-        derivation.show(line);
+    // A touch on a line of what the digits mean: where it comes from, or the page where what is missing is typed.
+    function lineAsked(index: int) {
+        const line = keyed.lines[index] ?? {};
+        if (line.way)
+            go(line.way, line.args);
+        else
+            derivation.show(index);
     }
 
     // Large text on a small screen leaves no room for it over the figure: the head says what is being typed.
@@ -84,10 +92,11 @@ AppPage {
         between: page.between
         betweenShort: page.betweenShort
         betweenWord: page.betweenWord
+        betweenBeside: page.betweenBeside
         seldom: page.seldom
         tight: page.tight
         lying: page.lying
-        crowded: page.crowded
+        crowded: page.crowded || page.tight && page.betweenLong
         visible: !page.shut
         anchors.top: parent.top
         anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left

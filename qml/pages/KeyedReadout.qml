@@ -21,7 +21,9 @@ Item {
     property string betweenWord
     property Component seldom
 
-    readonly property bool joined: tight && betweenShort && Theme.textScale < 1.2
+    // One button beside the fields, wherever that is.
+    property bool betweenBeside: false
+    readonly property bool joined: betweenBeside || tight && betweenShort && Theme.textScale < 1.2
 
     // What is left under rail and fields decides: figure, caption and lines one below the other; or the figure
     // alone with its first line beside it. Where even that is too much, rail and fields scroll.

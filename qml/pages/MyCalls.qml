@@ -5,7 +5,7 @@ import QtQuick
 import Lapwing.Components
 import Lapwing.Theme
 
-// Calls that were committed before the findings were shown: `calls` is a list of {text, detail}.
+// Calls that were committed before the findings were shown, and other causes named since: `calls` is a list of {text, detail}.
 Panel {
     id: panel
 
@@ -20,7 +20,7 @@ Panel {
         LText {
             width: parent.width
             role: "heading"
-            text: qsTr("My call, before the findings")
+            text: qsTr("Calls")
         }
 
         Repeater {

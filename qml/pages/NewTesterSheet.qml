@@ -14,10 +14,13 @@ Sheet {
     property string name
     property string lastFigure
     property string unit: testers.units[0].value
+    property string setPressure
+    property string hole
+    property string holeUnit: testers.holeUnits[0].value
     property string problem
 
     function keep() {
-        problem = testers.add(kind, name, lastFigure, unit);
+        problem = testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
         if (problem === "")
             close();
         else
@@ -70,6 +73,34 @@ Sheet {
         options: sheet.testers.units
         current: sheet.unit
         onChosen: value => sheet.unit = value
+    }
+
+    // What every reading is converted by. Who does not know it yet leaves it blank.
+    NumberRow {
+        objectName: "setPressure"
+        width: parent.width
+        visible: sheet.kind !== "compression gauge"
+        label: qsTr("Set pressure")
+        hint: qsTr("What it is usually set to with the outlet blocked.")
+        text: sheet.setPressure
+        unit: scaleRow.unit
+        onEdited: text => sheet.setPressure = text
+    }
+
+    NumberRow {
+        objectName: "hole"
+        width: parent.width
+        visible: sheet.kind === "leak-down tester"
+        label: qsTr("Restrictor diameter")
+        hint: qsTr("Often 1 mm. Leave it blank if you don't know it; readings are converted by it.")
+        text: sheet.hole
+        unit: Array.from(sheet.testers.holeUnits).find(option => option.value === sheet.holeUnit).text
+        unitChoices: true
+        onEdited: text => sheet.hole = text
+        onUnitTapped: {
+            const symbols = Array.from(sheet.testers.holeUnits).map(option => option.value);
+            sheet.holeUnit = symbols[(symbols.indexOf(sheet.holeUnit) + 1) % symbols.length];
+        }
     }
 
     FieldHint {

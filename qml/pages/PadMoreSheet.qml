@@ -142,6 +142,12 @@ Sheet {
         onChosen: value => sheet.model.pressureUnit = value
     }
 
+    SignsLegend {
+        width: parent.width
+        topPadding: Theme.space
+        bottomPadding: Theme.space
+    }
+
     SideButton {
         objectName: "wipe"
         width: parent.width

@@ -37,6 +37,17 @@ KeyedPage {
         });
     }
 
+    // How long the crankcase held, and how long the air has had to settle.
+    readonly property bool timed: test === "leak-down" || test === "crankcase"
+
+    function clockTouched() {
+        if (!clock.running)
+            return clock.start();
+        clock.stop();
+        if (test === "crankcase")
+            viewModel.enterHold(clock.seconds);
+    }
+
     heading: viewModel.title
     about: viewModel.subtitle
     keyed: viewModel
@@ -52,6 +63,32 @@ KeyedPage {
             sessionId: page.sessionId,
             cylinder: cylinder
         })
+    }
+
+    onVisibleChanged: if (!visible)
+        clock.stop()
+
+    StopClock {
+        id: clock
+
+        onMinute: page.app.tick()
+    }
+
+    betweenBeside: test === "leak-down"
+    between: timed ? clockButton : null
+
+    Component {
+        id: clockButton
+
+        SideButton {
+            objectName: "clock"
+            targetKind: page.tight ? "minor" : "secondary"
+            padding: page.tight ? 4 : Theme.space
+            horizontalPadding: 4
+            chosen: clock.running
+            text: clock.running ? qsTr("Stop %1").arg(clock.text) : clock.seconds > 0 ? qsTr("Clock %1").arg(clock.text) : qsTr("Start clock")
+            onClicked: page.clockTouched()
+        }
     }
 
     seldom: Column {

@@ -144,9 +144,17 @@ AppPage {
         }
     }
 
-    actions: BigButton {
-        objectName: "done"
-        text: qsTr("Back to the session")
-        onClicked: page.back()
-    }
+    actions: [
+        SideButton {
+            objectName: "restDone"
+            visible: viewModel.open > 0 && viewModel.open < viewModel.steps.length
+            text: qsTr("Rest is done")
+            onClicked: viewModel.restIsDone()
+        },
+        BigButton {
+            objectName: "done"
+            text: qsTr("Back to the session")
+            onClicked: page.back()
+        }
+    ]
 }

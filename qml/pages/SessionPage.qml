@@ -194,6 +194,14 @@ AppPage {
             }
         }
 
+        // Not before the own call, when nothing is judged.
+        SignsLegend {
+            width: parent.width
+            visible: Array.from(viewModel.tiles).every(tile => tile.state !== "waiting")
+            topPadding: Theme.space
+            bottomPadding: Theme.space
+        }
+
         SideButton {
             objectName: "howTo"
             width: parent.width

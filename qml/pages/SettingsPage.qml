@@ -25,6 +25,8 @@ AppPage {
     }
 
     ScrollColumn {
+        id: scroll
+
         anchors.fill: parent
         spacing: Theme.gap
 
@@ -122,6 +124,8 @@ AppPage {
         }
 
         ChoiceRow {
+            id: textSize
+
             objectName: "textSize"
             width: parent.width
             label: qsTr("Text size, on top of the system's")
@@ -130,7 +134,11 @@ AppPage {
                         text: percent + " %"
                     }))
             current: page.settings.textPercent
-            onChosen: value => page.settings.textPercent = value
+            onChosen: value => {
+                // Sizes are compared by touching one after the other: they must not run away.
+                scroll.pin(textSize);
+                page.settings.textPercent = value;
+            }
         }
 
         LText {

@@ -12,6 +12,8 @@ AppPage {
 
     required property AppContext app
     required property string testerId
+    // The check that is asked for: its sheet stands open.
+    property string checkKind
 
     // The check that is worth doing next: one that failed or was never done.
     readonly property var due: Array.from(card.checks).find(check => check.state !== "good") ?? card.checks[0]
@@ -21,6 +23,12 @@ AppPage {
     function check(which: var) {
         sheets.check = which;
         sheets.show(checkSheet);
+    }
+
+    Component.onCompleted: {
+        const asked = Array.from(card.checks).find(one => one.kind === checkKind);
+        if (asked)
+            check(asked);
     }
 
     title: card.found ? card.name : qsTr("Testers")

@@ -14,6 +14,8 @@ QtObject {
             return qsTr("borderline");
         case "fault":
             return qsTr("fault");
+        case "unjudged":
+            return qsTr("measured, not judged");
         case "waiting":
             return qsTr("measured, your own call first");
         default:

@@ -64,7 +64,9 @@ State state_of(const CylinderFindings* cylinder, std::optional<TestKind> test) {
     return State::none;
 }
 
-QVariantMap bore(const Findings& findings, TestKind test, int number) {
+namespace {
+
+QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
     QVariantMap map{{"measured", false}, {"value", 0.0},   {"u", 0.0},
                     {"limit", qQNaN()},  {"low", qQNaN()}, {"high", qQNaN()}};
     const auto* cylinder = findings.cylinder(number);
@@ -87,6 +89,14 @@ QVariantMap bore(const Findings& findings, TestKind test, int number) {
         map["value"] = std::clamp(reading->final.figure.si / top, 0.0, 1.0);
         map["u"] = reading->final.figure.u95.value_or(0.0) / top;
     }
+    return map;
+}
+
+}  // namespace
+
+QVariantMap bore(const Findings& findings, TestKind test, int number) {
+    QVariantMap map = bore_of(findings, test, number);
+    if (map["measured"].toBool() && map["state"] == state_key(State::none)) map["state"] = measured_only;
     return map;
 }
 

@@ -12,6 +12,8 @@
 namespace lapwing {
 
 /// State as the components know it: "good", "borderline", "fault" or "none".
+/// The key of what was measured and has no state: nothing says what it should be.
+inline const QString measured_only = QStringLiteral("unjudged");
 QString state_key(findings::State state);
 
 /// State of one cylinder in one test; the cylinder's own (worst) state without a test.

@@ -139,6 +139,15 @@ QVariantList ClearancesModel::lines() const {
         list << QVariantMap{{"mark", ""},
                             {"figure", tr("%1 to %2").arg(low, format().typed(range->high))},
                             {"text", tr("wanted, cold")}};
+    } else if (found()) {
+        list << QVariantMap{{"symbol", "question"},
+                            {"figure", tr("Wanted?")},
+                            {"text", tr("It is not on the engine card. Touch here to type it there.")},
+                            {"way", "EngineCard"},
+                            {"args", QVariantMap{{"engineId", QString::fromStdString(engine().id.text())},
+                                                 {"line", valve().side == ValveSide::intake
+                                                              ? QStringLiteral("intake_clearance")
+                                                              : QStringLiteral("exhaust_clearance")}}}};
     }
     if (const auto value = length(field_)) {
         Clearance now;

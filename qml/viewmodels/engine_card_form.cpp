@@ -3,6 +3,8 @@
 
 #include "qml/viewmodels/engine_card_form.h"
 
+#include <algorithm>
+
 #include "core/workflow/engines.h"
 #include "qml/viewmodels/engine_card_lines.h"
 #include "qml/viewmodels/engine_changes.h"
@@ -75,14 +77,21 @@ QVariantList EngineCardForm::sessionList() const {
     QVariantList list;
     for (const Session& session : sessions_) {
         const QString date = format().shortDate(session.opened_at);
+        // Two of one day are told apart by the clock.
+        const QString when = std::ranges::count_if(sessions_,
+                                                   [&](const Session& other) {
+                                                       return format().shortDate(other.opened_at) == date;
+                                                   }) > 1
+                                 ? format().shortDateTime(session.opened_at)
+                                 : date;
         QStringList detail;
-        if (!session.title.empty()) detail << date;
+        if (!session.title.empty()) detail << when;
         if (session.usage) detail << format().typed(*session.usage);
         if (session.retest_planned_for)
             detail << tr("retest planned for %1").arg(format().shortDate(*session.retest_planned_for));
         list << QVariantMap{
             {QStringLiteral("sessionId"), QString::fromStdString(session.id.text())},
-            {QStringLiteral("text"), session.title.empty() ? date : QString::fromStdString(session.title)},
+            {QStringLiteral("text"), session.title.empty() ? when : QString::fromStdString(session.title)},
             {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
             {QStringLiteral("today"), date == format().shortDate(app()->desk().clock().now())}};
     }

@@ -55,7 +55,8 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     findings::FindingsOptions options;
     options.beside = false;
     const auto found = findings::find(dossier, *visit, reference, options);
-    glance.state = state_key(found.state);
+    glance.state =
+        found.state == State::none && !visit->readings.empty() ? measured_only : state_key(found.state);
     const auto numbers = numbers_in_order(*engine);
     if (summary.cylinders > most_bores) {
         glance.line = count_line(found, numbers);
@@ -64,7 +65,8 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     const auto test = telling_test(found);
     for (const int number : numbers) {
         QVariantMap one = without_missing(bore(found, test, number));
-        one[QStringLiteral("state")] = state_key(state_of(found.cylinder(number), std::nullopt));
+        if (const State state = state_of(found.cylinder(number), std::nullopt); state != State::none)
+            one[QStringLiteral("state")] = state_key(state);
         glance.bores << one;
     }
     return glance;

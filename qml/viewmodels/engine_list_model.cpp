@@ -191,6 +191,11 @@ QVariantList EngineListModel::choices(const QString& words, int most) const {
     return list;
 }
 
+QString EngineListModel::onlySession() const {
+    if (engines_.size() != 1 || !engines_.front().last_session) return {};
+    return QString::fromStdString(engines_.front().last_session->text());
+}
+
 QString EngineListModel::onlyEngine() const {
     return engines_.size() == 1 ? QString::fromStdString(engines_.front().id.text()) : QString();
 }

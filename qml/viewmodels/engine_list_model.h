@@ -61,6 +61,8 @@ public:
     Q_INVOKABLE QVariantList choices(const QString& words, int most) const;
     /// The only engine's id when there is just one, else empty.
     Q_INVOKABLE QString onlyEngine() const;
+    /// The last session of the only engine; empty when there is none or there are several engines.
+    Q_INVOKABLE QString onlySession() const;
 
     void classBegin() override {}
     void componentComplete() override;

@@ -220,7 +220,7 @@ QVariantList FindingsModel::nextSteps() const {
     QVariantList list;
     if (!ready()) return list;
     for (const auto& step : steps()) {
-        const StepPlace place = place_of(step.action, step.cylinder, sessionId());
+        const StepPlace place = place_of(step, sessionId(), app()->desk().testers());
         list << QVariantMap{{"title", step_title(step.action, step.cylinder, format())},
                             {"text", format().text(step.reason)},
                             {"page", place.page},
@@ -252,7 +252,7 @@ QString FindingsModel::nextText() const {
 StepPlace FindingsModel::nextPlace() const {
     if (!ready()) return place_of(findings::Action::plan, {}, sessionId());
     const auto step = steps().front();
-    return place_of(step.action, step.cylinder, sessionId());
+    return place_of(step, sessionId(), app()->desk().testers());
 }
 
 QVariantList FindingsModel::derivation(int from) const {

@@ -35,7 +35,7 @@ QVariantList HandOverModel::visits() const {
         list << QVariantMap{
             {"id", QString::fromStdString(session.id.text())},
             {"title", session.title.empty() ? tr("Session") : QString::fromStdString(session.title)},
-            {"date", format().shortDate(session.opened_at)},
+            {"date", format().shortDateTime(session.opened_at)},
             {"chosen", chosen(session.id)}};
     return list;
 }

@@ -272,4 +272,15 @@ void PadModel::readDraft(const QJsonObject& draft) {
     if (test_ == TestKind::crankcase && setLacks()) field_ = pad_field::set;
 }
 
+void PadModel::enterHold(int seconds) {
+    if (test_ != TestKind::crankcase) return;
+    const QString before = field_;
+    focusField(pad_field::hold);
+    clear();
+    const QString minutes = QString::number(std::max(0.1, seconds / 60.0), 'f', 1);
+    for (const QChar one : minutes)
+        press(one == QLatin1Char('.') ? QStringLiteral(".") : QString(one));
+    focusField(before);
+}
+
 }  // namespace lapwing

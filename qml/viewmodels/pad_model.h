@@ -59,6 +59,8 @@ public:
     /// No wet test on a diesel.
     [[nodiscard]] bool refused() const;
 
+    /// Types how long the crankcase held, in minutes to a tenth.
+    Q_INVOKABLE void enterHold(int seconds);
     Q_INVOKABLE void dropPoint();  ///< takes the placed decimal point away again
     Q_INVOKABLE void step(const QString& key, int by) override;
     Q_INVOKABLE void keep() override;

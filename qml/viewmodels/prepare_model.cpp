@@ -3,6 +3,8 @@
 
 #include "qml/viewmodels/prepare_model.h"
 
+#include <algorithm>
+
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/prepare_steps.h"
 
@@ -43,6 +45,20 @@ void PrepareModel::mark(const QString& step, const QString& state) {
     const auto which = from_word<PrepareStep>(step.toStdString());
     const auto how = from_word<StepState>(state.toStdString());
     if (which && how) app()->run(workflow::mark_step(session().id, PrepareMark{*which, *how, {}}), this);
+}
+
+int PrepareModel::open() const {
+    return int(std::ranges::count_if(
+        steps_, [](const QVariant& step) { return step.toMap()["state"] == QLatin1String("open"); }));
+}
+
+void PrepareModel::restIsDone() {
+    std::vector<PrepareMark> marks;
+    for (const auto& step : steps_)
+        if (step.toMap()["state"] == QLatin1String("open"))
+            if (const auto which = from_word<PrepareStep>(step.toMap()["key"].toString().toStdString()))
+                marks.push_back({*which, StepState::done, {}});
+    if (!marks.empty()) app()->run(workflow::mark_steps(session().id, std::move(marks)), this);
 }
 
 }  // namespace lapwing

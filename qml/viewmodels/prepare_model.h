@@ -15,6 +15,7 @@ class PrepareModel : public lapwing::SessionBacked {
     QML_ELEMENT
     Q_PROPERTY(QVariantList steps READ steps NOTIFY refreshed)
     Q_PROPERTY(QString progress READ progress NOTIFY refreshed)
+    Q_PROPERTY(int open READ open NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
 
 public:
@@ -23,9 +24,12 @@ public:
     /// {key, name, reason, ifNotDone, state: "open" | "done" | "not done" | "not needed", note}
     [[nodiscard]] QVariantList steps() const { return steps_; }
     [[nodiscard]] QString progress() const;
+    [[nodiscard]] int open() const;  ///< steps without an answer
     [[nodiscard]] QStringList cautions() const;
 
     Q_INVOKABLE void mark(const QString& step, const QString& state);
+    /// All that is still open is done.
+    Q_INVOKABLE void restIsDone();
 
 protected:
     void refresh() override;

@@ -164,6 +164,7 @@ QVariantMap SessionModel::testTile(TestKind test) const {
         }
     // What was not measured can't be in range.
     if (measured < total && worst == State::good) worst = State::none;
+    const bool unjudged = measured > 0 && worst == State::none;
     QString text;
     if (measured == 0) {
         if (test == TestKind::wet)
@@ -198,6 +199,7 @@ QVariantMap SessionModel::testTile(TestKind test) const {
         args = at_the_doubtful(std::move(args), findings(), TestKind::dry,
                                [](const auto& cylinder) { return !cylinder.wet; });
     auto made = tile(key, format().heading(test), text, worst, "Pad", args, bores(test));
+    if (unjudged) made["state"] = measured_only;
     if (waits && measured > 0) made["state"] = not_judged_yet;
     return made;
 }
@@ -291,7 +293,7 @@ StepPlace SessionModel::nextPlace() const {
     const auto* step = next();
     if (!step || step->action == Action::plan)
         return {QStringLiteral("Findings"), {{"sessionId", sessionId()}}};
-    return place_of(step->action, step->cylinder, sessionId());
+    return place_of(*step, sessionId(), app()->desk().testers());
 }
 
 QString SessionModel::nextPage() const {

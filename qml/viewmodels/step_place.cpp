@@ -4,6 +4,7 @@
 #include "qml/viewmodels/step_place.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace lapwing {
 namespace {
@@ -54,6 +55,21 @@ StepPlace place_of(Action action, std::optional<int> cylinder, const QString& se
     if (place.page == QLatin1String("Pad")) place.args["test"] = QString::fromLatin1(test_of(action));
     if (cylinder && action != Action::plan) place.args["cylinder"] = *cylinder;
     return place;
+}
+
+StepPlace place_of(const findings::NextStep& step, const QString& session_id,
+                   const std::vector<Tester>& testers) {
+    const auto place = place_of(step.action, step.cylinder, session_id);
+    if (step.action != Action::tester_check || step.reason.args.size() < 2) return place;
+    // The sentence names the tester and the check.
+    const auto* name = std::get_if<std::string>(&step.reason.args[0]);
+    const auto* check = std::get_if<findings::Word>(&step.reason.args[1]);
+    const auto tester =
+        std::ranges::find_if(testers, [&](const Tester& one) { return name && one.name == *name; });
+    if (tester == testers.end() || !check) return place;
+    return {QStringLiteral("TesterCard"),
+            {{"testerId", QString::fromStdString(tester->id.text())},
+             {"checkKind", QString::fromStdString(check->code).section(QLatin1Char(':'), 1)}}};
 }
 
 QString step_title(Action action, std::optional<int> cylinder, const format::Formatter& format) {

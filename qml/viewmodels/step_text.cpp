@@ -51,6 +51,7 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "session.step")
         return Steps::tr("%1: %2").arg(named<PrepareStep>(step, 0, format),
                                        named<StepState>(step, 1, format));
+    if (name == "session.prepare") return Steps::tr("Prepare: the rest is done");
     if (name == "session.delete") return Steps::tr("Session deleted");
     if (name == "session.answer") return Steps::tr("Owner's answer noted");
     if (name == "session.retest") return Steps::tr("Retest noted");

@@ -92,8 +92,18 @@ QVariantList TesterListModel::units() const {
     return list;
 }
 
+QVariantList TesterListModel::holeUnits() const {
+    QVariantList list;
+    if (!app_) return list;
+    for (const auto unit : forms::millimetres(app_->format()))
+        list << QVariantMap{{QStringLiteral("value"), QString::fromUtf8(unit.symbol().data())},
+                            {QStringLiteral("text"), QString::fromUtf8(unit.display().data())}};
+    return list;
+}
+
 QString TesterListModel::add(const QString& kind, const QString& name, const QString& fullScale,
-                             const QString& unit) {
+                             const QString& unit, const QString& setPressure, const QString& hole,
+                             const QString& holeUnit) {
     const auto& format = app_->format();
     Tester tester;
     tester.id = app_->desk().make_id<TesterId>();
@@ -103,6 +113,16 @@ QString TesterListModel::add(const QString& kind, const QString& name, const QSt
     auto scale = forms::typed<PressureTag>(fullScale.trimmed(), unit, format.choice().pressure);
     if (!scale) return format.text(scale.error());
     tester.gauge.full_scale = std::move(*scale);
+    if (tester.kind != TesterKind::compression_gauge && !setPressure.trimmed().isEmpty()) {
+        auto set = forms::typed<PressureTag>(setPressure.trimmed(), unit, format.choice().pressure);
+        if (!set) return format.text(set.error());
+        tester.set_pressure = std::move(*set);
+    }
+    if (tester.kind == TesterKind::leak_down && !hole.trimmed().isEmpty()) {
+        auto diameter = forms::typed<LengthTag>(hole.trimmed(), holeUnit, units::mm);
+        if (!diameter) return format.text(diameter.error());
+        tester.restrictor = std::move(*diameter);
+    }
     auto possible = checked(std::move(tester));
     if (!possible) return format.text(possible.error());
     const QString id = QString::fromStdString(possible->id.text());

@@ -22,6 +22,7 @@ class TesterListModel : public QAbstractListModel, public QQmlParserStatus {
     Q_PROPERTY(int count READ count NOTIFY refreshed)
     Q_PROPERTY(QVariantList kinds READ kinds NOTIFY refreshed)
     Q_PROPERTY(QVariantList units READ units NOTIFY refreshed)
+    Q_PROPERTY(QVariantList holeUnits READ holeUnits NOTIFY refreshed)
 
 public:
     enum Roles { IdRole = Qt::UserRole + 1, NameRole, DetailRole, StateRole };
@@ -31,16 +32,19 @@ public:
     [[nodiscard]] AppContext* app() const { return app_; }
     void setApp(AppContext* app);
     [[nodiscard]] int count() const { return static_cast<int>(testers_.size()); }
-    [[nodiscard]] QVariantList kinds() const;  ///< {value, text}: the kinds to choose from
-    [[nodiscard]] QVariantList units() const;  ///< {value, text}: units of a dial
+    [[nodiscard]] QVariantList kinds() const;      ///< {value, text}: the kinds to choose from
+    [[nodiscard]] QVariantList units() const;      ///< {value, text}: units of a dial
+    [[nodiscard]] QVariantList holeUnits() const;  ///< {value, text}: units of a restrictor's hole
 
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
     /// Adds a tester; `added` follows once it is stored. Empty when it was taken, or what is wrong.
+    /// The set pressure is in the dial's unit; it and the hole may be left out.
     Q_INVOKABLE QString add(const QString& kind, const QString& name, const QString& fullScale,
-                            const QString& unit);
+                            const QString& unit, const QString& setPressure = {}, const QString& hole = {},
+                            const QString& holeUnit = {});
 
     void classBegin() override {}
     void componentComplete() override;

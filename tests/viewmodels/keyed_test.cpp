@@ -314,6 +314,26 @@ private slots:
         QCOMPARE(mark(QStringLiteral("0")), state_key(findings::State::fault));
     }
 
+    void what_is_wanted_is_asked_for_on_the_engine_card() {
+        Bench bench;
+        auto pad = bench.open<ClearancesModel>();
+        const auto way = [&] {
+            const auto lines = pad->lines();
+            return lines.isEmpty() ? QVariantMap() : lines.front().toMap();
+        };
+        QCOMPARE(way()[QStringLiteral("way")].toString(), QStringLiteral("EngineCard"));
+        QCOMPARE(way()[QStringLiteral("args")].toMap()[QStringLiteral("line")].toString(),
+                 QStringLiteral("intake_clearance"));
+        pad->chooseValve(1);
+        QCOMPARE(way()[QStringLiteral("args")].toMap()[QStringLiteral("line")].toString(),
+                 QStringLiteral("exhaust_clearance"));
+        bench.engine.valves.exhaust_clearance = Sourced<ClearanceRange>{
+            {*TypedLength::make("6", units::thou), *TypedLength::make("9", units::thou)}, Origin::manual, {}};
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        QVERIFY(!way().contains(QStringLiteral("way")));
+    }
+
     void a_clearance_is_deleted_and_comes_back() {
         Bench bench;
         auto pad = bench.open<ClearancesModel>();

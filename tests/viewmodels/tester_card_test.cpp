@@ -45,6 +45,33 @@ private:
     }
 
 private slots:
+    void set_pressure_and_hole_are_asked_when_a_leak_down_tester_is_added() {
+        Shop shop;
+        TesterListModel list;
+        complete(list, shop);
+        const auto add = [&](const char* kind, const char* set, const char* hole) {
+            const QString problem =
+                list.add(QString::fromLatin1(kind), QString::fromLatin1(kind), QStringLiteral("10"),
+                         QStringLiteral("bar"), QString::fromLatin1(set), QString::fromLatin1(hole),
+                         QStringLiteral("in"));
+            shop.settle();
+            return problem;
+        };
+        QVERIFY(!add("leak-down tester", "12", "0.04").isEmpty());  // above the dial's last figure
+        QVERIFY(!add("leak-down tester", "6", "a hole").isEmpty());
+        QCOMPARE(list.count(), 0);
+        QCOMPARE(add("leak-down tester", "6", "0.04"), QString());
+        const Tester made = shop.desk->testers().front();
+        QCOMPARE(made.set_pressure->text(), std::string("6 bar"));
+        QCOMPARE(made.restrictor->text(), std::string("0.04 in"));
+        // A compression gauge has neither, whatever was typed before its kind was chosen.
+        QCOMPARE(add("compression gauge", "6", "0.04"), QString());
+        for (const Tester& tester : shop.desk->testers())
+            if (tester.kind == TesterKind::compression_gauge)
+                QVERIFY(!tester.set_pressure && !tester.restrictor);
+        QCOMPARE(add("crankcase tester", "", ""), QString());
+    }
+
     void a_tester_needs_a_name_and_a_scale() {
         Shop shop;
         TesterListModel list;
