@@ -8832,9 +8832,79 @@
         <translation>Länge des Hebels</translation>
     </message>
     <message>
+        <source>repaired</source>
+        <extracomment>input:part</extracomment>
+        <translation>repariert</translation>
+    </message>
+    <message>
+        <source>reads as it is</source>
+        <extracomment>input:reads_now</extracomment>
+        <translation>zeigt, wie er ist</translation>
+    </message>
+    <message>
+        <source>leaks as it is</source>
+        <extracomment>input:leak_now</extracomment>
+        <translation>undicht, wie er ist</translation>
+    </message>
+    <message>
+        <source>of that the part, at least</source>
+        <extracomment>input:part_least</extracomment>
+        <translation>davon das Teil, mindestens</translation>
+    </message>
+    <message>
+        <source>of that the part, at most</source>
+        <extracomment>input:part_most</extracomment>
+        <translation>davon das Teil, höchstens</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at least</source>
+        <extracomment>input:sound_least</extracomment>
+        <translation>ein gesundes Teil lässt durch, mindestens</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at most</source>
+        <extracomment>input:sound_most</extracomment>
+        <translation>ein gesundes Teil lässt durch, höchstens</translation>
+    </message>
+    <message>
+        <source>to expect, at least</source>
+        <extracomment>input:expected_least</extracomment>
+        <translation>zu erwarten, mindestens</translation>
+    </message>
+    <message>
+        <source>to expect, in the middle</source>
+        <extracomment>input:expected_middle</extracomment>
+        <translation>zu erwarten, in der Mitte</translation>
+    </message>
+    <message>
+        <source>to expect, at most</source>
+        <extracomment>input:expected_most</extracomment>
+        <translation>zu erwarten, höchstens</translation>
+    </message>
+    <message>
         <source>Its ± comes from</source>
         <extracomment>doubts</extracomment>
         <translation>Das ± kommt von</translation>
+    </message>
+    <message>
+        <source>what else leaks, and the engine itself</source>
+        <extracomment>doubt:rest_of_engine</extracomment>
+        <translation>was sonst noch undicht ist, und der Motor selbst</translation>
+    </message>
+    <message>
+        <source>how tight the repaired part becomes</source>
+        <extracomment>doubt:sound_part</extracomment>
+        <translation>wie dicht das reparierte Teil wird</translation>
+    </message>
+    <message>
+        <source>one day to the next</source>
+        <extracomment>doubt:day</extracomment>
+        <translation>von einem Tag zum anderen</translation>
+    </message>
+    <message>
+        <source>gauge, and one test to the next</source>
+        <extracomment>doubt:gauge_and_test</extracomment>
+        <translation>Manometer, und von einer Prüfung zur anderen</translation>
     </message>
     <message>
         <source>gauge, its class and zero</source>

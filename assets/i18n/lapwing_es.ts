@@ -8832,9 +8832,79 @@
         <translation>largo de la barra</translation>
     </message>
     <message>
+        <source>repaired</source>
+        <extracomment>input:part</extracomment>
+        <translation>reparado</translation>
+    </message>
+    <message>
+        <source>reads as it is</source>
+        <extracomment>input:reads_now</extracomment>
+        <translation>marca tal como está</translation>
+    </message>
+    <message>
+        <source>leaks as it is</source>
+        <extracomment>input:leak_now</extracomment>
+        <translation>fuga tal como está</translation>
+    </message>
+    <message>
+        <source>of that the part, at least</source>
+        <extracomment>input:part_least</extracomment>
+        <translation>de ella la pieza, como mínimo</translation>
+    </message>
+    <message>
+        <source>of that the part, at most</source>
+        <extracomment>input:part_most</extracomment>
+        <translation>de ella la pieza, como máximo</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at least</source>
+        <extracomment>input:sound_least</extracomment>
+        <translation>una pieza sana deja pasar, como mínimo</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at most</source>
+        <extracomment>input:sound_most</extracomment>
+        <translation>una pieza sana deja pasar, como máximo</translation>
+    </message>
+    <message>
+        <source>to expect, at least</source>
+        <extracomment>input:expected_least</extracomment>
+        <translation>cabe esperar, como mínimo</translation>
+    </message>
+    <message>
+        <source>to expect, in the middle</source>
+        <extracomment>input:expected_middle</extracomment>
+        <translation>cabe esperar, en el centro</translation>
+    </message>
+    <message>
+        <source>to expect, at most</source>
+        <extracomment>input:expected_most</extracomment>
+        <translation>cabe esperar, como máximo</translation>
+    </message>
+    <message>
         <source>Its ± comes from</source>
         <extracomment>doubts</extracomment>
         <translation>Su ± viene de</translation>
+    </message>
+    <message>
+        <source>what else leaks, and the engine itself</source>
+        <extracomment>doubt:rest_of_engine</extracomment>
+        <translation>qué más fuga, y el motor mismo</translation>
+    </message>
+    <message>
+        <source>how tight the repaired part becomes</source>
+        <extracomment>doubt:sound_part</extracomment>
+        <translation>qué tan hermética queda la pieza reparada</translation>
+    </message>
+    <message>
+        <source>one day to the next</source>
+        <extracomment>doubt:day</extracomment>
+        <translation>de un día a otro</translation>
+    </message>
+    <message>
+        <source>gauge, and one test to the next</source>
+        <extracomment>doubt:gauge_and_test</extracomment>
+        <translation>manómetro, y de una prueba a otra</translation>
     </message>
     <message>
         <source>gauge, its class and zero</source>

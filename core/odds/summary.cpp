@@ -41,6 +41,37 @@ void thinned(std::size_t count, std::size_t most, Use use) {
         use(i);
 }
 
+/// What goes into the readings to expect after one repair, and what they are doubtful by: the part when
+/// sound, the day, the gauge, and what is not known of all the rest.
+struct Behind {
+    std::vector<double> part, sound;  ///< leak areas, m2
+    double rest = 0.0, now = 0.0;     ///< sums over the draws
+
+    void add(double reading, double with_typical_part, double by_day, double noise) {
+        sum_ += with_typical_part;
+        squares_ += with_typical_part * with_typical_part;
+        part_ += std::pow(reading - with_typical_part, 2);
+        day_ += by_day * by_day;
+        gauge_ += noise * noise;
+    }
+
+    [[nodiscard]] std::vector<findings::DoubtShare> doubts() const {
+        const auto count = static_cast<double>(part.size());
+        const double rest_of_it = std::max(squares_ - sum_ * sum_ / count, 0.0);
+        const double all = rest_of_it + part_ + day_ + gauge_;
+        std::vector<findings::DoubtShare> out;
+        for (const auto& [name, variance] :
+             {std::pair("doubt:rest_of_engine", rest_of_it), std::pair("doubt:sound_part", part_),
+              std::pair("doubt:day", day_), std::pair("doubt:gauge_and_test", gauge_)})
+            if (all > 0.0) out.push_back({findings::Word{name}, variance / all});
+        std::ranges::stable_sort(out, std::greater{}, &findings::DoubtShare::share);
+        return out;
+    }
+
+private:
+    double sum_ = 0.0, squares_ = 0.0, part_ = 0.0, day_ = 0.0, gauge_ = 0.0;
+};
+
 /// The likeliest of several outcomes, the last of which is "seals well".
 std::pair<std::optional<Path>, double> likeliest(const std::vector<double>& chances,
                                                  const std::vector<PathOdds>& paths) {
@@ -145,6 +176,7 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
     std::vector<Path> repairs = own.paths;
     std::erase(repairs, Path::coolant);  // comes with the gasket
     std::vector<std::vector<double>> readings(repairs.size());
+    std::vector<Behind> behind(repairs.size());
     thinned(draws.count(cylinder), 800, [&](std::size_t draw) {
         const auto z = draws.z(draw);
         EngineModel::SharedState shared;
@@ -152,6 +184,8 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
         const auto as_it_is = model.leaks(z, cylinder);
         for (std::size_t repair = 0; repair < repairs.size(); ++repair) {
             auto leaks = as_it_is;
+            auto typical = as_it_is;
+            double part = 0.0, sound = 0.0;
             for (std::size_t path = 0; path < place.all.size(); ++path) {
                 const bool repaired = repairs[repair] == Path::gasket
                                           ? head(path)
@@ -160,14 +194,25 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
                 const double before =
                     leaks.path_m2[path] * std::exp(model.static_to_cranking() * z[place.all[path].cranking]);
                 const AreaPrior& prior = model.prior(place.all[path]);
-                const double after = std::exp(prior.sound_mean + prior.sound_spread * random.normal() +
-                                              model.static_to_cranking() * random.normal());
+                const double standing = std::exp(prior.sound_mean + prior.sound_spread * random.normal());
+                const double after = standing * std::exp(model.static_to_cranking() * random.normal());
                 leaks.cranking_m2 += after - before;
                 if (path == 0) leaks.cranking_rings_m2 = after;
+                const double middle = std::exp(prior.sound_mean);
+                typical.cranking_m2 += middle - before;
+                if (path == 0) typical.cranking_rings_m2 = middle;
+                part += leaks.path_m2[path];
+                sound += standing;
             }
             const double mean = model.reading(z, shared, place, leaks, like).final_pa;
-            readings[repair].push_back(mean * std::exp(day * random.normal()) +
-                                       model.crank_noise_pa(mean, like) * random.normal());
+            const double noise = model.crank_noise_pa(mean, like);
+            readings[repair].push_back(mean * std::exp(day * random.normal()) + noise * random.normal());
+            Behind& of = behind[repair];
+            of.part.push_back(part);
+            of.sound.push_back(sound);
+            of.rest += as_it_is.standing_m2 - part;
+            of.now += model.reading(z, shared, place, as_it_is, like).final_pa;
+            of.add(mean, model.reading(z, shared, place, typical, like).final_pa, day * mean, noise);
         }
     });
     for (std::size_t repair = 0; repair < repairs.size(); ++repair) {
@@ -175,8 +220,11 @@ std::vector<AfterRepair> after_repairs(const EngineModel& model, const Draws& dr
         const auto middle =
             readings[repair].begin() + static_cast<std::ptrdiff_t>(readings[repair].size() / 2);
         std::ranges::nth_element(readings[repair], middle);
-        out.push_back(
-            {repairs[repair], *middle, std::max(range.lo, 0.0), range.hi, repairs[repair] != Path::rings});
+        const Behind& of = behind[repair];
+        const auto count = static_cast<double>(of.part.size());
+        out.push_back({repairs[repair], *middle, std::max(range.lo, 0.0), range.hi,
+                       repairs[repair] != Path::rings, interval(of.part), interval(of.sound), of.rest / count,
+                       of.now / count, of.doubts()});
     }
     return out;
 }

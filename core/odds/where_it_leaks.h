@@ -46,7 +46,12 @@ struct AfterRepair {
     double value_pa = 0.0;
     double lo_pa = 0.0;
     double hi_pa = 0.0;
-    bool comparable_at_once = true;  ///< a fresh hone must run in first
+    bool comparable_at_once = true;            ///< a fresh hone must run in first
+    Interval part_m2;                          ///< effective leak area of the part as it is, standing still
+    Interval sound_m2;                         ///< and as it is when sound
+    double rest_m2 = 0.0;                      ///< of everything else, mean
+    double now_pa = 0.0;                       ///< what the cylinder reads as it is, mean
+    std::vector<findings::DoubtShare> doubts;  ///< what makes the range as wide as it is, the largest first
 };
 
 /// What the odds would say under another set of assumptions.

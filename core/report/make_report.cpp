@@ -66,7 +66,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              not_done(engine, session, reference),
              engine_data(engine),
              uncertainty(found),
-             options.appendix ? worked(found) : Section{Label::worked, {}},
+             options.appendix ? worked(found, options.leaks, reference) : Section{Label::worked, {}},
              options.appendix ? sources(found, reference) : Section{Label::sources, {}}})
         if (!section.blocks.empty()) report.sections.push_back(std::move(section));
     return report;

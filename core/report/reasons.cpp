@@ -6,6 +6,8 @@
 #include <set>
 
 #include "core/model/plan_totals.h"
+#include "core/odds/derivations.h"
+#include "core/odds/verdict.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -268,7 +270,7 @@ Section uncertainty(const Findings& found) {
                                                                              : std::vector<Block>{sentences}};
 }
 
-Section worked(const Findings& found) {
+Section worked(const Findings& found, const odds::WhereItLeaks* leaks, const findings::Reference& reference) {
     Section section{Label::worked, {}};
     std::set<std::string> shown;
     for (const Derivation* from : derivations(found.limits))
@@ -277,6 +279,17 @@ Section worked(const Findings& found) {
         for (const Derivation* from : derivations(cylinder))
             if (shown.insert(from->title.code).second)
                 section.blocks.emplace_back(Worked{cylinder.number, *from});
+    if (!leaks) return section;
+    for (const odds::CylinderOdds& of : leaks->cylinders) {
+        if (!odds::has_verdict(of)) continue;
+        for (const odds::PathOdds* path : odds::by_share(of)) {
+            const odds::AfterRepair* after = odds::expected_after(of, *path, reference);
+            if (!after) continue;
+            Derivation from = odds::after_repair_from(of.number, *after);
+            if (shown.insert(from.title.code).second)
+                section.blocks.emplace_back(Worked{of.number, std::move(from)});
+        }
+    }
     return section;
 }
 

@@ -49,7 +49,8 @@ Section plan(const Visit& visit);
 /// Of the plans of earlier visits, between the one before and this one.
 Section work_done(const Dossier& dossier, const Visit& visit);
 Section uncertainty(const findings::Findings& found);
-Section worked(const findings::Findings& found);
+Section worked(const findings::Findings& found, const odds::WhereItLeaks* leaks,
+               const findings::Reference& reference);
 Section sources(const findings::Findings& found, const findings::Reference& reference);
 
 // circumstances.cpp: of the visit

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
 
 namespace lapwing::workflow {
@@ -25,9 +26,10 @@ struct Suspect {
     const odds::AfterRepair* after = nullptr;
 };
 
-std::optional<Proposal::Expected> expected(const odds::AfterRepair* after) {
+std::optional<Proposal::Expected> expected(int cylinder, const odds::AfterRepair* after) {
     if (!after) return std::nullopt;
-    return Proposal::Expected{after->lo_pa, after->hi_pa, after->comparable_at_once};
+    return Proposal::Expected{
+        after->lo_pa, after->hi_pa, after->comparable_at_once, {odds::after_repair_from(cylinder, *after)}};
 }
 
 bool is_joint(Path path) {
@@ -71,12 +73,12 @@ private:
     void quick(std::optional<int> cylinder, Message work, Message reason, std::optional<Message> if_left,
                const odds::AfterRepair* after = nullptr) {
         out_.push_back({PlanOption::quick_fix, cylinder, std::move(work), std::move(reason),
-                        std::move(if_left), expected(after)});
+                        std::move(if_left), expected(cylinder.value_or(1), after)});
     }
     void strip(std::optional<int> cylinder, Message work, Message reason, std::optional<Message> if_left,
                const odds::AfterRepair* after) {
         out_.push_back({PlanOption::strip, cylinder, std::move(work), std::move(reason), std::move(if_left),
-                        expected(after)});
+                        expected(cylinder.value_or(1), after)});
     }
 
     /// Whether a reading of this visit was taken after it was tried.
@@ -177,17 +179,25 @@ private:
         if (joints_.empty()) return;
         findings::CylinderList cylinders;
         std::optional<Proposal::Expected> range;
+        std::optional<int> last;
         double chance = 0.0;
         bool coolant = false;
         for (const auto& [number, suspect] : joints_) {
             if (std::ranges::find(cylinders, number) == cylinders.end()) cylinders.push_back(number);
             coolant = coolant || suspect.path == Path::coolant;
             chance = std::max(chance, suspect.chance);
-            const auto one = expected(suspect.after);
+            const auto one = expected(number, suspect.after);
             if (!one) continue;
-            if (!range) range = one;
+            if (!range) {
+                range = one;
+                last = number;
+                continue;
+            }
             range->low_pa = std::min(range->low_pa, one->low_pa);
             range->high_pa = std::max(range->high_pa, one->high_pa);
+            // Gasket and neighbour of one cylinder are one repair.
+            if (number != last) range->from.push_back(one->from.front());
+            last = number;
         }
         const auto only = cylinders.size() == 1 ? std::optional(cylinders.front()) : std::nullopt;
         const Message reason = only || chance == 0.0

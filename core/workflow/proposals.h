@@ -23,7 +23,8 @@ struct Proposal {
     struct Expected {
         double low_pa = 0.0;
         double high_pa = 0.0;
-        bool comparable_at_once = true;  ///< a fresh hone must run in first
+        bool comparable_at_once = true;          ///< a fresh hone must run in first
+        std::vector<findings::Derivation> from;  ///< one a cylinder
     };
     std::optional<Expected> expected;
 };

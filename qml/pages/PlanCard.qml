@@ -14,6 +14,7 @@ Panel {
     signal ticked(bool done)
     signal moved(bool up)
     signal change
+    signal explain(steps: var)
 
     Column {
         width: parent.width
@@ -37,6 +38,15 @@ Panel {
                 width: parent.width
                 text: modelData
             }
+        }
+
+        InfoLine {
+            objectName: "expected"
+            width: parent.width
+            visible: text !== ""
+            text: card.line.expected
+            explained: card.line.from.length > 0
+            onClicked: card.explain(card.line.from)
         }
 
         Flow {

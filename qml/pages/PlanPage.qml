@@ -73,6 +73,7 @@ AppPage {
                 onTicked: done => viewModel.tick(modelData.id, done)
                 onMoved: up => viewModel.move(modelData.id, up)
                 onChange: page.change(modelData.id)
+                onExplain: steps => derivation.show(steps)
             }
         }
 
@@ -110,6 +111,7 @@ AppPage {
             proposals: viewModel.proposals
             proposing: viewModel.proposing
             onTaken: index => viewModel.takeOver(index)
+            onExplain: steps => derivation.show(steps)
         }
 
         Repeater {
@@ -158,6 +160,24 @@ AppPage {
 
     SheetLoader {
         id: sheets
+    }
+
+    Loader {
+        id: derivation
+
+        property var steps: []
+
+        function show(of: var) {
+            steps = of;
+            active = of.length > 0;
+        }
+
+        active: false
+        sourceComponent: DerivationSheet {
+            steps: derivation.steps
+            onClosed: derivation.active = false
+            Component.onCompleted: open()
+        }
     }
 
     Component {

@@ -13,6 +13,7 @@ Column {
     required property bool proposing
 
     signal taken(int index)
+    signal explain(steps: var)
 
     visible: proposing || proposals.length > 0
     spacing: Theme.space
@@ -70,10 +71,13 @@ Column {
                     text: proposal.modelData.reason
                 }
 
-                LText {
+                InfoLine {
+                    objectName: "expected"
                     width: parent.width
                     visible: text !== ""
                     text: proposal.modelData.expected
+                    explained: proposal.modelData.from.length > 0
+                    onClicked: list.explain(proposal.modelData.from)
                 }
 
                 ListRow {

@@ -12,7 +12,8 @@ namespace {
 /// Numbers that were made from the same figures share one list of them.
 bool alike(const report::Worked& a, const report::Worked& b) {
     return a.cylinder == b.cylinder && a.derivation.inputs == b.derivation.inputs &&
-           a.derivation.source == b.derivation.source && a.derivation.notes == b.derivation.notes;
+           a.derivation.doubts == b.derivation.doubts && a.derivation.source == b.derivation.source &&
+           a.derivation.notes == b.derivation.notes;
 }
 
 /// "set pressure p₁ = 5.50 bar ± 0.19"; once the figure was named, "p₁ = 5.50 bar ± 0.19". What stood in a
@@ -65,7 +66,14 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
         for (const findings::Message& note : from.notes)
             if (const QString said_now = format.text(note); said.insert(said_now).second) notes << said_now;
         notes.removeAll(QString());
-        for (const QString& line : {inputs_text(wording, from, named), notes.join(u' ')})
+        QStringList parts;
+        for (const findings::DoubtShare& one : from.doubts)
+            parts << format.doubt(one);
+        const QString doubts = parts.isEmpty()
+                                   ? QString()
+                                   : format.text(findings::Word{"doubts"}) + QStringLiteral(": ") +
+                                         parts.join(QStringLiteral(", ")) + u'.';
+        for (const QString& line : {inputs_text(wording, from, named), doubts, notes.join(u' ')})
             if (!line.isEmpty())
                 flow.put_with_next({{{0.0, typeset(line, text, flow.width())}}, 0.0, mm(0.3)});
         flow.put({{{0.0, {gap(mm(1.4))}}}});

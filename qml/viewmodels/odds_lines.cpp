@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
 #include "qml/format/odds_text.h"
 #include "qml/viewmodels/step_place.h"
@@ -92,31 +93,16 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
 }
 
 std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
-                                                   const odds::CylinderOdds& odds) {
-    findings::Derivation shares;
-    shares.title = findings::Word{"from:odds"};
-    shares.symbols = "P(A | E) ∝ P(E | A) P(A)";
-    const auto add = [&](const char* name, findings::Arg value) {
-        shares.inputs.push_back({findings::Word{std::string("input:") + name}, "", std::move(value)});
-    };
-    if (rules.dry) {
-        if (rules.dry->first) add("first", rules.dry->first->figure);
-        add("final", rules.dry->final.figure);
-    }
-    if (rules.leak_down) {
-        add("set", rules.leak_down->set.figure);
-        add("held", rules.leak_down->held.figure);
-    }
-    for (const findings::Heard& heard : rules.exits)
-        shares.inputs.push_back({findings::word_of(heard.exit), "", findings::word_of(heard.loudness)});
-    if (rules.wet) add("wet", rules.wet->reading.final.figure);
-    shares.source = {"source.assumption", {std::string("Not yet counted on real engines.")}};
-    std::vector<findings::Derivation> out{shares};
-    if (odds::has_verdict(odds) && !odds.expected_after.empty()) {
-        shares.title = findings::Word{"from:after_repair"};
-        shares.symbols = "p(A − A_part + A_sound)";
-        shares.inputs.clear();
-        out.push_back(std::move(shares));
+                                                   const odds::CylinderOdds& odds,
+                                                   const findings::Reference& reference) {
+    std::vector<findings::Derivation> out{odds::shares_from(rules)};
+    if (!odds::has_verdict(odds)) return out;
+    std::vector<const odds::AfterRepair*> told;
+    for (const auto* path : odds::by_share(odds)) {
+        const auto* after = odds::expected_after(odds, *path, reference);
+        if (!after || std::find(told.begin(), told.end(), after) != told.end()) continue;
+        told.push_back(after);
+        out.push_back(odds::after_repair_from(odds.number, *after));
     }
     return out;
 }

@@ -16,9 +16,10 @@ namespace lapwing {
 QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
                      const findings::Reference& reference, const format::Formatter& format);
 
-/// How the odds of a cylinder are made, and what of it went in; then how a reading after a repair is.
+/// How the odds of a cylinder are made, and what of it went in; then how each reading after a repair is.
 std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
-                                                   const odds::CylinderOdds& odds);
+                                                   const odds::CylinderOdds& odds,
+                                                   const findings::Reference& reference);
 
 /// Tests that would tell something and are not among the steps already, the most telling first: {title, text,
 /// page, args}.

@@ -10,6 +10,7 @@
 #include "core/model/plan_totals.h"
 #include "core/workflow/plan.h"
 #include "core/workflow/sessions.h"
+#include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/form_lines.h"
 
 namespace lapwing {
@@ -46,12 +47,13 @@ void PlanModel::refresh() {
         shown = std::move(now);
         emit(this->*changed)();
     };
-    show(lines_, linesNow(), &PlanModel::linesChanged);
+    const std::vector<Offer> offered = offers();
+    show(lines_, linesNow(offered), &PlanModel::linesChanged);
     show(totals_, totalsNow(), &PlanModel::totalsChanged);
-    show(proposals_, proposalsNow(), &PlanModel::proposalsChanged);
+    show(proposals_, proposalsNow(offered), &PlanModel::proposalsChanged);
 }
 
-QVariantList PlanModel::linesNow() const {
+QVariantList PlanModel::linesNow(const std::vector<Offer>& offers) const {
     QVariantList list;
     const auto ordered = in_order(visit().plan);
     for (const PlanLine* line : ordered) {
@@ -63,8 +65,9 @@ QVariantList PlanModel::linesNow() const {
         if (!costs.isEmpty()) details << costs.join(QStringLiteral(" · "));
         if (!line->reason.empty()) details << tr("Why: %1").arg(own(line->reason));
         if (!line->if_left.empty()) details << tr("If it is left: %1").arg(own(line->if_left));
+        QString expected;
         if (line->predicted_low && line->predicted_high)
-            details << tr("Dry test to expect after it: %1 to %2")
+            expected = tr("Dry test to expect after it: %1 to %2")
                            .arg(format().typed(*line->predicted_low), format().typed(*line->predicted_high));
         QString title = format().heading(line->option);
         if (line->cylinder) title = tr("%1, cylinder %2").arg(title).arg(*line->cylinder);
@@ -74,6 +77,8 @@ QVariantList PlanModel::linesNow() const {
             {"title", title},
             {"work", line->work.empty() ? tr("Nothing is written here yet") : own(line->work)},
             {"details", details},
+            {"expected", expected},
+            {"from", expected.isEmpty() ? QVariantList() : fromOf(*line, offers)},
             {"done", line->done_at.has_value()},
             {"doneText", line->done_at ? tr("Done %1").arg(format().shortDate(*line->done_at)) : QString()},
             {"first", line == ordered.front()},
@@ -138,32 +143,52 @@ bool PlanModel::planned(const PlanLine& line, const std::set<std::string>& propo
     });
 }
 
-QVariantMap PlanModel::proposalMap(const PlanLine& line) const {
+std::vector<PlanModel::Offer> PlanModel::offers() const {
+    std::vector<Offer> out;
+    // With the odds, not before: what the rules of thumb alone would propose might be taken back a moment
+    // later.
+    if (!found() || proposing()) return out;
+    for (const auto& proposal : workflow::propose(dossier(), visit(), *findings(), leaks(), reference()))
+        out.push_back({lineOf(proposal),
+                       proposal.expected ? proposal.expected->from : std::vector<findings::Derivation>()});
+    return out;
+}
+
+/// Of what is planned: as it is worked out now. What somebody wrote himself comes from nowhere else.
+QVariantList PlanModel::fromOf(const PlanLine& line, const std::vector<Offer>& offers) const {
+    for (const Offer& offer : offers)
+        if (offer.line.option == line.option && offer.line.cylinder == line.cylinder &&
+            offer.line.work == line.work && offer.line.predicted_low == line.predicted_low &&
+            offer.line.predicted_high == line.predicted_high)
+            return derivation_items(offer.from, format());
+    return {};
+}
+
+QVariantMap PlanModel::proposalMap(const Offer& offer) const {
+    const PlanLine& line = offer.line;
     QString title = format().heading(line.option);
     if (line.cylinder) title = tr("%1, cylinder %2").arg(title).arg(*line.cylinder);
     QString expected;
     if (line.predicted_low && line.predicted_high)
         expected = tr("Dry test to expect after it, in nine cases of ten: %1 to %2")
                        .arg(format().typed(*line.predicted_low), format().typed(*line.predicted_high));
-    return {{"title", title}, {"work", own(line.work)}, {"reason", own(line.reason)}, {"expected", expected}};
+    return {{"title", title},
+            {"work", own(line.work)},
+            {"reason", own(line.reason)},
+            {"expected", expected},
+            {"from", derivation_items(offer.from, format())}};
 }
 
-QVariantList PlanModel::proposalsNow() {
+QVariantList PlanModel::proposalsNow(const std::vector<Offer>& offers) {
     QVariantList list;
     proposed_.clear();
-    // With the odds, not before: what the rules of thumb alone would propose might be taken back a moment
-    // later.
-    if (proposing()) return list;
-    std::vector<PlanLine> lines;
     std::set<std::string> works;
-    for (const auto& proposal : workflow::propose(dossier(), visit(), *findings(), leaks(), reference())) {
-        lines.push_back(lineOf(proposal));
-        works.insert(lines.back().work);
-    }
-    for (PlanLine& line : lines) {
-        if (planned(line, works)) continue;
-        list << proposalMap(line);
-        proposed_.push_back(std::move(line));
+    for (const Offer& offer : offers)
+        works.insert(offer.line.work);
+    for (const Offer& offer : offers) {
+        if (planned(offer.line, works)) continue;
+        list << proposalMap(offer);
+        proposed_.push_back(offer.line);
     }
     return list;
 }

@@ -28,12 +28,13 @@ class PlanModel : public lapwing::OddsBacked {
 public:
     using OddsBacked::OddsBacked;
 
-    /// {id, option, title, work, details [text], done, doneText, first, last}
+    /// {id, option, title, work, details [text], expected, from, done, doneText, first, last}; `from` as in
+    /// `proposals`
     [[nodiscard]] QVariantList lines() const { return lines_; }
     /// {name, value}
     [[nodiscard]] QVariantList totals() const { return totals_; }
-    /// {title, work, reason, expected}, by the index that takeOver() takes. What the plan has already is left
-    /// out.
+    /// {title, work, reason, expected, from}, by the index that takeOver() takes; `from` derives the reading
+    /// to expect, and is empty where nothing does. What the plan has already is left out.
     [[nodiscard]] QVariantList proposals() const { return proposals_; }
     /// Whether proposals are still being worked out.
     [[nodiscard]] bool proposing() const;
@@ -65,12 +66,19 @@ protected:
     void refresh() override;
 
 private:
+    /// A proposal as it would stand in the plan, with how its reading to expect is made.
+    struct Offer {
+        PlanLine line;
+        std::vector<findings::Derivation> from;
+    };
+    [[nodiscard]] std::vector<Offer> offers() const;
     [[nodiscard]] PlanLine lineOf(const workflow::Proposal& proposal) const;
-    [[nodiscard]] QVariantMap proposalMap(const PlanLine& line) const;
+    [[nodiscard]] QVariantMap proposalMap(const Offer& offer) const;
+    [[nodiscard]] QVariantList fromOf(const PlanLine& line, const std::vector<Offer>& offers) const;
     [[nodiscard]] bool planned(const PlanLine& line, const std::set<std::string>& proposed) const;
-    [[nodiscard]] QVariantList linesNow() const;
+    [[nodiscard]] QVariantList linesNow(const std::vector<Offer>& offers) const;
     [[nodiscard]] QVariantList totalsNow() const;
-    QVariantList proposalsNow();
+    QVariantList proposalsNow(const std::vector<Offer>& offers);
     void planRetest(const QDate& day);
 
     QVariantList lines_;

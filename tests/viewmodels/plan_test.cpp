@@ -74,6 +74,11 @@ private slots:
         const int head = proposal(model, QStringLiteral("Head off"));
         const QVariantMap shown = model.proposals()[head].toMap();
         QVERIFY(shown["expected"].toString().contains(QStringLiteral("bar")));
+        const auto steps = shown["from"].toList();
+        QCOMPARE(steps.size(), 1);
+        QVERIFY(!steps[0].toMap()["formula"].toString().isEmpty());
+        QVERIFY(steps[0].toMap()["inputs"].toList().size() > 5);
+        QVERIFY(steps[0].toMap()["doubts"].toList().size() > 1);
         model.takeOver(head);
         visit.shop.settle();
 
@@ -89,6 +94,7 @@ private slots:
         // What is in the plan is not proposed again.
         QCOMPARE(proposal(model, QStringLiteral("Head off")), -1);
         QCOMPARE(line(model, 0)["work"].toString(), shown["work"].toString());
+        QCOMPARE(line(model, 0)["from"].toList(), steps);
         visit.shop.undo();
         QVERIFY(visit.stored().plan.empty());
         QVERIFY(proposal(model, QStringLiteral("Head off")) >= 0);

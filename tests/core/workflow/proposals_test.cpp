@@ -77,6 +77,8 @@ TEST(Proposals, NoStripDownForAValveBeforeItsClearanceIsRecorded) {
     EXPECT_EQ(proposals[2].if_left->code, "left.exhaust_valve");
     ASSERT_TRUE(proposals[2].expected);
     EXPECT_DOUBLE_EQ(proposals[2].expected->low_pa, 9.0e5);
+    ASSERT_EQ(proposals[2].expected->from.size(), 1U);
+    EXPECT_EQ(proposals[2].expected->from.front().title.code, "from:after_repair");
     EXPECT_FALSE(proposals[1].expected);
 }
 
@@ -131,6 +133,7 @@ TEST(Proposals, TheHeadComesOffOnceForAllCylindersOfAJoint) {
     EXPECT_EQ(proposals[1].reason.code, "because.joint");
     EXPECT_DOUBLE_EQ(proposals[1].expected->low_pa, 8.5e5);
     EXPECT_DOUBLE_EQ(proposals[1].expected->high_pa, 10.2e5);
+    EXPECT_EQ(proposals[1].expected->from.size(), 2U);  // one a cylinder
 }
 
 TEST(Proposals, NothingIsProposedWhereAQuestionOrAContradictionHangs) {
