@@ -40,6 +40,16 @@ QString inputs_text(const Wording& wording, const findings::Derivation& derivati
     return inputs.join(QStringLiteral("; "));
 }
 
+/// "Its ± comes from: gauge 62 %, ..."; what brings little is left to the app.
+QString doubts_text(const format::Formatter& format, const findings::Derivation& derivation) {
+    constexpr double worth_ink = 0.05;
+    QStringList parts;
+    for (const findings::DoubtShare& one : derivation.doubts)
+        if (one.share >= worth_ink) parts << format.doubt(one);
+    if (parts.isEmpty()) return {};
+    return format.text(findings::Word{"doubts"}) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
+}
+
 }  // namespace
 
 void put(Flow& flow, const Wording& wording, const std::vector<const report::Worked*>& worked) {
@@ -66,14 +76,11 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
         for (const findings::Message& note : from.notes)
             if (const QString said_now = format.text(note); said.insert(said_now).second) notes << said_now;
         notes.removeAll(QString());
-        QStringList parts;
-        for (const findings::DoubtShare& one : from.doubts)
-            parts << format.doubt(one);
-        const QString doubts = parts.isEmpty()
-                                   ? QString()
-                                   : format.text(findings::Word{"doubts"}) + QStringLiteral(": ") +
-                                         parts.join(QStringLiteral(", ")) + u'.';
-        for (const QString& line : {inputs_text(wording, from, named), doubts, notes.join(u' ')})
+        QStringList numbers{inputs_text(wording, from, named)};
+        // Said once for figures that are doubtful alike.
+        if (const QString doubts = doubts_text(format, from); said.insert(doubts).second) numbers << doubts;
+        numbers.removeAll(QString());
+        for (const QString& line : {numbers.join(QStringLiteral("; ")), notes.join(u' ')})
             if (!line.isEmpty())
                 flow.put_with_next({{{0.0, typeset(line, text, flow.width())}}, 0.0, mm(0.3)});
         flow.put({{{0.0, {gap(mm(1.4))}}}});

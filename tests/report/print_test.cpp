@@ -59,8 +59,34 @@ TEST(Pdf, ShowsWhereItLeaksWithItsRangesAndWhatItRestsOn) {
     for (const char* there :
          {"Where it leaks", "Cylinder 1 leaks mostly at the exhaust valve: odds 95 %.", "Exhaust valve",
           "80 %, 70 to 90 %", "20 %, 10 to 30 %", "Under 1 % each: head gasket",
-          "Cylinder 2 seals well: odds 90 %.", "not yet counted on real engines", "Assumptions, version"})
+          "Cylinder 2 seals well: odds 90 %.", "not yet counted on real engines", "Assumptions, version",
+          "Its ± comes from: gauge, its class and zero"})
         EXPECT_TRUE(words.contains(there)) << there << "\n" << words.toStdString();
+    options.appendix = false;
+    EXPECT_FALSE(Paper(sample::orchard().report(options)).words().contains("Its ± comes from"));
+}
+
+TEST(Pdf, DerivesTheReadingToExpectAfterARepair) {
+    auto leaks = sample::odds_of_orchard();
+    odds::CylinderOdds& first = leaks.cylinders.front();
+    odds::AfterRepair valve;
+    valve.repair = findings::Path::exhaust;
+    valve.value_pa = 9.6e5;
+    valve.lo_pa = 9.0e5;
+    valve.hi_pa = 10.2e5;
+    valve.doubts = {{findings::Word{"doubt:day"}, 0.7}, {findings::Word{"doubt:sound_part"}, 0.3}};
+    first.expected_after = {valve};
+    for (odds::PathOdds& path : first.paths)
+        if (path.path == findings::Path::exhaust) path.fault = 0.9;
+    report::Options options;
+    options.leaks = &leaks;
+    options.appendix = true;
+    const QString words = Paper(sample::orchard().report(options)).words();
+    for (const char* there : {"Dry test to expect after a repair", "p(A − A₁ + A₀)", "to expect, at least",
+                              "one day to the next 70 %"})
+        EXPECT_TRUE(words.contains(there)) << there << "\n" << words.toStdString();
+    options.appendix = false;
+    EXPECT_FALSE(Paper(sample::orchard().report(options)).words().contains("one day to the next 70 %"));
 }
 
 TEST(Pdf, SaysEveryHeadline) {

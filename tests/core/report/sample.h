@@ -296,7 +296,8 @@ inline odds::CylinderOdds cylinder_odds(int number, bool burnt) {
                  {Path::gasket, {0.004, 0.0, 0.01}, 0.0, 0.02}};
     out.main = Path::exhaust;
     out.main_chance = 0.95;
-    out.expected_after = {{Path::exhaust, 9.6e5, 9.0e5, 10.2e5, true}, {Path::rings, 7e5, 6e5, 8e5, false}};
+    out.expected_after = {{Path::exhaust, 9.6e5, 9.0e5, 10.2e5, true, {}, {}, 0.0, 0.0, {}},
+                          {Path::rings, 7e5, 6e5, 8e5, false, {}, {}, 0.0, 0.0, {}}};
     out.reasons.push_back(findings::say("odds.clearance_first", number, findings::word_of(Path::exhaust)));
     return out;
 }

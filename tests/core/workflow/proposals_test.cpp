@@ -40,7 +40,8 @@ public:
         one.main_chance = fault;
         one.paths.push_back({path, {0.9, 0.8, 0.97}, fault, fault});
         const Path repair = path == Path::next_cylinder || path == Path::coolant ? Path::gasket : path;
-        one.expected_after.push_back({repair, 9.6e5, 9.0e5, 10.2e5, path != Path::rings});
+        one.expected_after.push_back(
+            {repair, 9.6e5, 9.0e5, 10.2e5, path != Path::rings, {}, {}, 0.0, 0.0, {}});
         return one;
     }
     std::vector<Proposal> propose(bool with_odds = true) {
