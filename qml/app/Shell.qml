@@ -254,7 +254,9 @@ FocusScope {
             }
         }
         onCurrentItemChanged: {
-            currentItem?.forceActiveFocus();
+            // What lies over a page from its beginning, a caution above all, has the keys until it is read.
+            if (!T.Overlay.overlay?.visible)
+                currentItem?.forceActiveFocus();
             // An Undo of the page before must not be mistaken for one of the steps here.
             if (currentItem?.ownUndo && messages.item?.undoable)
                 messages.item.hide();

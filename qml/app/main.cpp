@@ -112,7 +112,11 @@ int main(int argc, char** argv) {
         window->requestActivate();
         if (!handed_over.isEmpty()) (*made)->context().openFile(handed_over);
     });
-    if (!file.isEmpty()) (*made)->context().openFile(file);
+    // After a language that was asked for, which builds every page anew.
+    if (!file.isEmpty())
+        QMetaObject::invokeMethod(
+            &(*made)->context(), [&context = (*made)->context(), file] { context.openFile(file); },
+            Qt::QueuedConnection);
     if (options.isSet(tour)) return lapwing::run_tour(**made, *window, options.value(tour));
     if (options.isSet(once))
         QObject::connect(

@@ -43,8 +43,15 @@ T.AbstractButton {
     Accessible.name: text
     Accessible.onPressAction: control.activate()
 
-    Keys.onReturnPressed: control.activate()
-    Keys.onEnterPressed: control.activate()
+    // A touch leaves the focus here too, but not the sign of it: then the key is the page's, which keeps a reading.
+    function takeReturn(event: var) {
+        event.accepted = visualFocus;
+        if (visualFocus)
+            activate();
+    }
+
+    Keys.onReturnPressed: event => takeReturn(event)
+    Keys.onEnterPressed: event => takeReturn(event)
 
     background: Rectangle {
         radius: control.corner

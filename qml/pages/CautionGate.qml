@@ -53,6 +53,7 @@ Item {
 
             actions: BigButton {
                 objectName: "understood"
+                focus: true
                 text: qsTr("Understood")
                 onClicked: warning.close()
             }

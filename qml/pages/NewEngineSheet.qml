@@ -14,17 +14,32 @@ Sheet {
     property string cylinders
     property string arrangement: "in-line"
     property string problem
+    // On its way to the storage, which may refuse it: what was typed stays until then.
+    property bool waiting: false
 
     function keep() {
+        if (waiting)
+            return;
         problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement);
-        if (problem === "")
-            close();
-        else
+        waiting = problem === "";
+        if (!waiting)
             reveal(hint);
     }
 
     title: qsTr("Add an engine")
     onOpened: nameRow.field.forceActiveFocus()
+
+    Connections {
+        target: sheet.starter
+
+        function onEngineAdded() {
+            sheet.close();
+        }
+
+        function onEngineRefused() {
+            sheet.waiting = false;
+        }
+    }
 
     TextRow {
         id: nameRow

@@ -42,7 +42,10 @@ QString EngineStarter::addEngine(const QString& name, const QString& cylinders, 
     if (!made) return app_->format().text(made.error());
     const QString id = QString::fromStdString(made->id.text());
     app_->run(workflow::save_engine(std::move(*made)), this, [this, id](const Result<workflow::Step>& step) {
-        if (step) emit engineAdded(id);
+        if (step)
+            emit engineAdded(id);
+        else
+            emit engineRefused();
     });
     return {};
 }

@@ -25,8 +25,8 @@ public:
     void setApp(AppContext* app);
     [[nodiscard]] QVariantList arrangements() const;  ///< {value, text}
 
-    /// Adds an engine with as little as it takes; `engineAdded` follows once it is stored. Empty when it was
-    /// taken, or what is wrong.
+    /// Adds an engine with as little as it takes; `engineAdded` follows once it is stored, `engineRefused`
+    /// where it can't be. Empty when it was taken, or what is wrong.
     Q_INVOKABLE QString addEngine(const QString& name, const QString& cylinders, const QString& arrangement);
     /// Opens a session; `sessionOpened` follows once it is stored.
     Q_INVOKABLE void openSession(const QString& engineId);
@@ -34,6 +34,7 @@ public:
 signals:
     void appChanged();
     void engineAdded(const QString& engineId);
+    void engineRefused();
     void sessionOpened(const QString& sessionId);
 
 private:

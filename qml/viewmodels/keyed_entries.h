@@ -20,6 +20,7 @@ struct KeyedEntry {
     bool plain = false;            ///< the decimal point that the app placed was taken away
     Uuid id;                       ///< that the record will get
     std::optional<Uuid> redo;      ///< the reading that this one replaces
+    bool next_replaces = false;    ///< the next digit begins anew; not in the draft
 
     [[nodiscard]] QString typed(const QString& field) const { return text.value(field); }
     /// Nothing that would be missed.

@@ -5,6 +5,7 @@
 
 #include <QJsonDocument>
 #include <tuple>
+#include <utility>
 
 #include "qml/viewmodels/cylinder_order.h"
 
@@ -37,6 +38,7 @@ KeyedEntry& KeyedModel::entry() {
 
 void KeyedModel::press(const QString& character) {
     QString& text = entry().text[field_];
+    if (std::exchange(entry().next_replaces, false)) text.clear();
     const bool mark = character == QLatin1String(".") || character == QLatin1String(",");
     if (mark && (text.contains(QLatin1Char('.')) || !decimals())) return;
     if (!mark && text.size() >= most_digits) return;
@@ -46,6 +48,7 @@ void KeyedModel::press(const QString& character) {
 
 void KeyedModel::backspace() {
     QString& text = entry().text[field_];
+    entry().next_replaces = false;
     text.chop(1);
     if (text.isEmpty()) entry().plain = false;
     changed();
@@ -110,6 +113,11 @@ void KeyedModel::refresh() {
     // A cylinder can be taken off the engine card while the pad is open.
     if (!takes(cylinder_)) cylinder_ = numbers_in_order(engine()).front();
     if (field_.isEmpty()) field_ = mainField();
+    // Taken back since.
+    if (!last_kept_.isEmpty() && !recorded(last_kept_id_)) {
+        last_kept_.clear();
+        emit lastKeptChanged();
+    }
     buildRail();
     edited();
 }
@@ -146,6 +154,8 @@ void KeyedModel::store(workflow::Intent intent, const QString& said, std::functi
                    }
                    saveDraft();
                    last_kept_ = said;
+                   last_kept_id_ = typed.id;
+                   emit lastKeptChanged();
                    buildRail();
                    emit kept(here);
                    if (then) then();

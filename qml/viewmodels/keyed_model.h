@@ -30,7 +30,7 @@ class KeyedModel : public lapwing::SessionBacked {
     Q_PROPERTY(bool decimals READ decimals NOTIFY entryChanged)
     Q_PROPERTY(QVariantList lines READ lines NOTIFY entryChanged)
     Q_PROPERTY(QString keepText READ keepText NOTIFY entryChanged)
-    Q_PROPERTY(QString lastKept READ lastKept NOTIFY kept)
+    Q_PROPERTY(QString lastKept READ lastKept NOTIFY lastKeptChanged)
 
 public:
     using SessionBacked::SessionBacked;
@@ -69,6 +69,7 @@ signals:
     void entryChanged();
     /// The commit is done: this is the tick.
     void kept(int cylinder);
+    void lastKeptChanged();
     /// Nothing left to do on this pad.
     void finished();
 
@@ -114,6 +115,7 @@ private:
     QVariantList rail_;
     int shown_cylinder_ = -1;
     QString last_kept_;
+    Uuid last_kept_id_;
     std::map<int, int> on_their_way_;  ///< keeps not committed yet, by cylinder
 };
 

@@ -31,10 +31,13 @@ QString main_of(TestKind test) {
 }  // namespace pad_field
 
 double PadFields::full_scale() const {
-    // Without a tester a common gauge of the kind stands in: 16 bar for cranking, 10 bar for leak-down
-    // (common practice); it only decides where the decimal point of an all-digit entry goes.
+    // Without a tester a common gauge of the kind stands in: 16 bar for cranking, 40 bar for a diesel's, 10
+    // bar for leak-down (common practice); it only decides where the decimal point of an all-digit entry
+    // goes.
     if (tester_) return unit_.number(tester_->gauge.full_scale.value());
-    return unit_.number(units::bar.quantity(is_cranking(test_) ? 16.0 : 10.0));
+    return unit_.number(units::bar.quantity(!is_cranking(test_)     ? 10.0
+                                            : fuel_ == Fuel::diesel ? 40.0
+                                                                    : 16.0));
 }
 
 format::Entry PadFields::placed(const QString& field) const {

@@ -37,9 +37,9 @@ constexpr bool is_cranking(TestKind test) {
 /// it was made of has to outlive it.
 class PadFields {
 public:
-    PadFields(TestKind test, const Visit& visit, const Tester* tester, Unit<PressureTag> unit,
+    PadFields(TestKind test, Fuel fuel, const Visit& visit, const Tester* tester, Unit<PressureTag> unit,
               const KeyedEntry& entry)
-        : test_(test), visit_(visit), tester_(tester), unit_(unit), entry_(entry) {}
+        : test_(test), fuel_(fuel), visit_(visit), tester_(tester), unit_(unit), entry_(entry) {}
 
     /// Digits as they will be taken, and whether the app placed their point.
     [[nodiscard]] format::Entry placed(const QString& field) const;
@@ -60,6 +60,7 @@ private:
     [[nodiscard]] std::optional<TypedPressure> typed_pressure(const QString& field) const;
 
     TestKind test_;
+    Fuel fuel_;
     const Visit& visit_;
     const Tester* tester_;
     Unit<PressureTag> unit_;

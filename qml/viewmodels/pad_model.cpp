@@ -73,7 +73,7 @@ QStringList PadModel::pressureUnits() const {
 }
 
 PadFields PadModel::typedFields() const {
-    return {test_, visit(), tester(), pressureUnit(), entry()};
+    return {test_, engine().fuel, visit(), tester(), pressureUnit(), entry()};
 }
 
 QString PadModel::typed() const {
@@ -169,7 +169,15 @@ QString PadModel::keepText() const {
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
     if (test_ == TestKind::leak_down) return tr("Keep, listen");
+    // Both will count: who mistyped the first wants Redo.
+    if (stands()) return next == 0 ? tr("Keep as well") : tr("Keep as well, next %1").arg(next);
     return next == 0 ? tr("Keep") : tr("Keep, next %1").arg(next);
+}
+
+bool PadModel::stands() const {
+    return std::ranges::any_of(history(), [](const QVariant& earlier) {
+        return !earlier.toMap()[QStringLiteral("replaced")].toBool();
+    });
 }
 
 bool PadModel::setLacks() const {
@@ -206,7 +214,9 @@ void PadModel::keep() {
     made.session = session().id;
     if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;
     const auto redo = entry().redo;
-    const QString shown = typed() + QLatin1Char(' ') + unit();
+    QString digits = typed();
+    if (digits.endsWith(format().locale().decimalPoint())) digits.chop(1);
+    const QString shown = digits + QLatin1Char(' ') + unit();
     const bool listens = test_ == TestKind::leak_down && !redo;
     store(redo ? workflow::redo_reading(ReadingId{*redo}, made) : workflow::keep_reading(made),
           here == 0 ? tr("%1 kept").arg(shown) : tr("Cylinder %1: %2 kept").arg(here).arg(shown),
@@ -220,10 +230,11 @@ void PadModel::keep() {
 void PadModel::startRedo(const QString& readingId) {
     const auto id = ReadingId::parse(readingId.toStdString());
     if (!id) return;
-    // Digits that are typed already are the new reading.
+    // Digits that are typed already are the new reading, unless others are typed now.
     const auto text = std::as_const(*this).entry().text;
     entries_.drop(place());
     entry().text = text;
+    entry().next_replaces = !text.isEmpty();
     entry().redo = id->uuid;
     field_ = mainField();
     changed();

@@ -101,6 +101,8 @@ private:
     [[nodiscard]] bool measured(int cylinder) const;
     [[nodiscard]] int nextOf(int cylinder) const;
     /// True when something has to be typed first: says so and goes there.
+    /// A reading of this cylinder that counts is kept already.
+    [[nodiscard]] bool stands() const;
     [[nodiscard]] bool setLacks() const;
     [[nodiscard]] bool lacking();
 
