@@ -4162,9 +4162,9 @@
         <translation>Die Anlasserdrehzahl ist nicht für beide Termine notiert: gilt als gleich.</translation>
     </message>
     <message>
-        <source>Which tester was used for the %1 test isn&apos;t noted for both visits: nothing of its error cancels.</source>
+        <source>Which tester was used for the %1 isn&apos;t noted for both visits: an error of the gauge does not cancel out.</source>
         <extracomment>compare.tester_unknown</extracomment>
-        <translation>Welches Prüfgerät für die Prüfung (%1) benutzt wurde, ist nicht für beide Termine notiert: Nichts von seinem Fehler hebt sich auf.</translation>
+        <translation>Welches Prüfgerät benutzt wurde (%1), ist nicht für beide Termine notiert: Ein Fehler des Messgeräts hebt sich nicht auf.</translation>
     </message>
     <message>
         <source>Whether oil from the assembly was still on the rings isn&apos;t noted: if it was, the reading after the repair flatters. Test again after running in.</source>
@@ -16971,6 +16971,14 @@
     <message>
         <source>Keep, listen</source>
         <translation>Übernehmen, horchen</translation>
+    </message>
+    <message>
+        <source>Keep as well</source>
+        <translation>Zusätzlich übernehmen</translation>
+    </message>
+    <message>
+        <source>Keep as well, next %1</source>
+        <translation>Zusätzlich übernehmen, weiter %1</translation>
     </message>
     <message>
         <source>Keep</source>

@@ -4162,9 +4162,9 @@
         <translation>La velocidad de arranque no está anotada en ambas visitas: se toma como igual.</translation>
     </message>
     <message>
-        <source>Which tester was used for the %1 test isn&apos;t noted for both visits: nothing of its error cancels.</source>
+        <source>Which tester was used for the %1 isn&apos;t noted for both visits: an error of the gauge does not cancel out.</source>
         <extracomment>compare.tester_unknown</extracomment>
-        <translation>El comprobador usado en la prueba (%1) no está anotado en ambas visitas: nada de su error se anula.</translation>
+        <translation>El comprobador usado (%1) no está anotado en ambas visitas: un error del manómetro no se anula.</translation>
     </message>
     <message>
         <source>Whether oil from the assembly was still on the rings isn&apos;t noted: if it was, the reading after the repair flatters. Test again after running in.</source>
@@ -16971,6 +16971,14 @@
     <message>
         <source>Keep, listen</source>
         <translation>Guardar, escuchar</translation>
+    </message>
+    <message>
+        <source>Keep as well</source>
+        <translation>Guardar también</translation>
+    </message>
+    <message>
+        <source>Keep as well, next %1</source>
+        <translation>Guardar también, sigue %1</translation>
     </message>
     <message>
         <source>Keep</source>

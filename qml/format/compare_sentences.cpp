@@ -55,7 +55,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Whether the throttle was held open isn't noted for both visits: taken as alike."),
     SAY("compare.speed_unknown", "The cranking speed isn't noted for both visits: taken as alike."),
     SAY("compare.tester_unknown",
-        "Which tester was used for the %1 test isn't noted for both visits: nothing of its error cancels."),
+        "Which tester was used for the %1 isn't noted for both visits: an error of the gauge does not cancel "
+        "out."),
     SAY("compare.oil_unknown",
         "Whether oil from the assembly was still on the rings isn't noted: if it was, the reading after the "
         "repair flatters. Test again after running in."),

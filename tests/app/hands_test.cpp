@@ -17,6 +17,8 @@ class HandsTest : public QObject {
 private slots:
     void a_volume_key_keeps_unless_switched_off();
     void a_hardware_keyboard_types_keeps_and_goes_back();
+    void keys_reach_no_pad_under_a_caution();
+    void the_return_key_keeps_after_a_touch();
     void a_key_ticks_unless_switched_off();
     void the_screen_stays_lit_through_a_test();
     void the_amber_button_comes_under_the_left_thumb();
@@ -79,6 +81,52 @@ void HandsTest::a_hardware_keyboard_types_keeps_and_goes_back() {
     QVERIFY2(phone.arrives(QStringLiteral("Session")), qPrintable(phone.why()));
     thumb.key(Qt::Key_Escape);
     QVERIFY2(phone.arrives(QStringLiteral("Engines")), qPrintable(phone.why()));
+}
+
+void HandsTest::keys_reach_no_pad_under_a_caution() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(errands.add_engine(QStringLiteral("Harbour four"), 4));
+    DO(errands.new_session());
+    DO(thumb.touch(QStringLiteral("tile_dry")));
+    DO(thumb.appears(QStringLiteral("understood")));
+    settle(100);
+    thumb.keys(QStringLiteral("91"));
+    settle(50);
+    DO(thumb.sees(QStringLiteral("understood")));
+    thumb.key(Qt::Key_Return);  // "Understood", and nothing of the pad
+    DO(thumb.goes(QStringLiteral("understood")));
+    settle(100);
+    QVERIFY(errands.visit()->readings.empty());
+    thumb.keys(QStringLiteral("92"));
+    thumb.key(Qt::Key_Return);
+    QVERIFY(readings(errands, 1));
+    QCOMPARE(digits(errands), QStringLiteral("92"));
+    QCOMPARE(errands.visit()->readings.front().cylinder, 1);
+}
+
+void HandsTest::the_return_key_keeps_after_a_touch() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
+    settle(100);
+    DO(thumb.touch(QStringLiteral("cylinder_1")));
+    DO(thumb.touch(QStringLiteral("tab_first")));
+    DO(thumb.touch(QStringLiteral("tab_final")));
+    thumb.keys(QStringLiteral("92"));
+    thumb.key(Qt::Key_Return);
+    QVERIFY(readings(errands, 1));
+    settle(100);
+    DO(thumb.touch(QStringLiteral("undo")));
+    QVERIFY(readings(errands, 0));
+    settle(100);
+    thumb.keys(QStringLiteral("91"));
+    thumb.key(Qt::Key_Return);
+    QVERIFY(readings(errands, 1));
 }
 
 void HandsTest::a_key_ticks_unless_switched_off() {

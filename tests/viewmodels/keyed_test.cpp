@@ -172,6 +172,49 @@ private slots:
         QCOMPARE(standing.front()->final->text(), std::string("9.4 bar"));
     }
 
+    void redo_with_digits_typed_takes_them_or_others() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("2.1"));
+        pad->keep();
+        bench.shop.settle();
+        pad->chooseCylinder(1);
+        Bench::type(*pad, QStringLiteral("9.1"));
+        // Both would count.
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep as well, next 2"));
+        pad->startRedo(pad->history().front().toMap()[QStringLiteral("id")].toString());
+        QCOMPARE(pad->typed(), QStringLiteral("9.1"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep instead"));
+        Bench::type(*pad, QStringLiteral("8.4"));
+        QCOMPARE(pad->typed(), QStringLiteral("8.4"));
+    }
+
+    void what_was_taken_back_is_no_longer_said_to_be_kept() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("9."));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(pad->lastKept(), QStringLiteral("Cylinder 1: 9 bar kept"));
+        bench.shop.desk->run(workflow::remove_reading(bench.visit().readings.front().id));
+        bench.shop.settle();
+        QCOMPARE(pad->lastKept(), QString());
+    }
+
+    // Compression of a diesel is 20 to 40 bar (makers' manuals, several: 350 to 430 psi).
+    void a_diesel_reads_whole_bars() {
+        Bench bench;
+        Engine diesel = bench.engine;
+        diesel.fuel = Fuel::diesel;
+        bench.shop.desk->run(workflow::save_engine(diesel));
+        bench.shop.settle();
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        Bench::type(*pad, QStringLiteral("28"));
+        QCOMPARE(pad->typed(), QStringLiteral("28"));
+        Bench::type(*pad, QStringLiteral("5"));
+        QCOMPARE(pad->typed(), QStringLiteral("28.5"));
+    }
+
     void the_pad_says_what_to_hold_a_reading_against() {
         Bench bench;
         auto pad = bench.open<PadModel>(QStringLiteral("dry"));
