@@ -9713,8 +9713,8 @@
         <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Zündkerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
-        <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
-        <translation>Von davor in den OT kommen. Ist er überfahren, eine halbe Umdrehung zurück und noch einmal anfahren.</translation>
+        <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
+        <translation>Von davor in den OT kommen. Ist er überfahren, weiterdrehen, bis er wiederkommt. Eine halbe Umdrehung zurück und noch einmal anfahren nur, wo das Handbuch des Motors das Zurückdrehen erlaubt.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -11097,9 +11097,19 @@
         <translation>Eine Änderung pro Jahr lässt sich nicht aus wenigen Tagen ablesen.</translation>
     </message>
     <message>
-        <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
+        <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads (coils on the plugs: pull their connectors, or as the manual says), shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
+        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen (Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch), Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
+    </message>
+    <message>
+        <source>Diesel: never open an injection line, a rail or an injector under pressure: the jet goes through skin. The engine&apos;s manual says how the pressure is let off. Glow plugs: supply off, its ends insulated. Use the adapter made for this injector&apos;s or glow plug&apos;s hole.</source>
+        <extracomment>diesel-lines, text</extracomment>
+        <translation>Diesel: niemals eine Einspritzleitung, ein Rail oder eine Einspritzdüse unter Druck öffnen: Der Strahl geht durch die Haut. Wie der Druck abgebaut wird, sagt das Handbuch des Motors. Glühkerzen: Versorgung ab, ihre Enden isoliert. Den Adapter verwenden, der für das Loch dieser Einspritzdüse oder Glühkerze gemacht ist.</translation>
+    </message>
+    <message>
+        <source>Before cranking a diesel: cut the fuel off as its manual says, so that nothing is injected or fires, and prove it by cranking before anything is opened. Gauge and hose for 40 bar or more. Face and hands away from open holes. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
+        <extracomment>diesel-cranking, text</extracomment>
+        <translation>Vor dem Durchdrehen eines Diesels: den Kraftstoff abstellen, wie es sein Handbuch sagt, sodass nichts eingespritzt wird und nichts zündet, und das durch Durchdrehen prüfen, bevor etwas geöffnet wird. Manometer und Schlauch für 40 bar oder mehr. Gesicht und Hände weg von offenen Löchern. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
@@ -11107,9 +11117,9 @@
         <translation>Die Gewindelänge des Adapters darf Kolben oder Ventil nicht berühren. Den Motor mit eingeschraubtem Adapter einmal von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
     </message>
     <message>
-        <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
+        <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Beim Durchdrehen die Augen von den Zündkerzenlöchern weg: Es spritzt. Niemals bei einem Diesel.</translation>
+        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Zündkerzenlöchern weg: Es spritzt. Niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
@@ -11867,9 +11877,9 @@
         <translation>Ein Motor, der stand, kann einen festsitzenden Kolbenring, ein hängendes Ventil oder Flüssigkeit in einem Zylinder haben: Zwei Umdrehungen von Hand zeigen es, bevor der Anlasser etwas zerbricht.</translation>
     </message>
     <message>
-        <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out.</source>
+        <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out. The rings are oiled then: the reading is no longer a dry one. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>reason</extracomment>
-        <translation>Nur für einen Motor, der stand: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann mit herausgedrehten Zündkerzen herausdrehen.</translation>
+        <translation>Nur für einen Motor, der stand: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann mit herausgedrehten Zündkerzen herausdrehen. Die Kolbenringe sind dann geölt: Der Messwert ist kein trockener mehr. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
@@ -11937,9 +11947,9 @@
         <translation>Mit eingeschraubten Zündkerzen dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
     </message>
     <message>
-        <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off.</source>
+        <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
         <extracomment>reason</extracomment>
-        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und eine offene Leitung funkt. Die Leitungen an Masse legen oder die Versorgung abnehmen.</translation>
+        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und eine offene Leitung funkt. Die Leitungen an Masse legen oder die Versorgung abnehmen. Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
@@ -12017,9 +12027,14 @@
         <translation>Die Kerzenschächte ausblasen, bevor eine Zündkerze herauskommt: Schmutz fällt in den Zylinder.</translation>
     </message>
     <message>
-        <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores. Oil the bores a little, leave them overnight, turn the oil out.</source>
+        <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Ein Motor, der stand, wird zuerst von Hand gedreht, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand ansehen, Ventile, die in ihren Führungen hängen, und in die Bohrungen sehen. Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl herausdrehen.</translation>
+        <translation>Ein Motor, der stand, wird zuerst von Hand gedreht, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand ansehen, Ventile, die in ihren Führungen hängen, und in die Bohrungen sehen.</translation>
+    </message>
+    <message>
+        <source>A petrol engine that stood: oil the bores a little, leave them overnight, turn the oil out with the plugs out. The rings are oiled then, and the reading is no longer a dry one: tag it &quot;after oil soak&quot;. Never on a diesel: oil can lock it or fire.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation>Ein Benzinmotor, der stand: Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl mit herausgedrehten Zündkerzen herausdrehen. Die Kolbenringe sind dann geölt, und der Messwert ist kein trockener mehr: ihn als „nach Einwirken von Öl“ kennzeichnen. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
@@ -12037,9 +12052,9 @@
         <translation>Die Drosselklappe ganz offen halten. Schieber von Gleichdruckvergasern von Hand anheben oder die Ansaugung abbauen.</translation>
     </message>
     <message>
-        <source>Take all plugs out. Ground the ignition leads, shut off fuel or injectors.</source>
+        <source>Take all plugs out. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Alle Zündkerzen herausdrehen. Zündleitungen an Masse legen, Kraftstoff oder Einspritzung abstellen.</translation>
+        <translation>Alle Zündkerzen herausdrehen. Zündleitungen an Masse legen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
@@ -12212,9 +12227,14 @@
         <translation>Das Getriebe in den Leerlauf schalten.</translation>
     </message>
     <message>
-        <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
+        <source>Ground the ignition leads or take the supply off; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Die Zündleitungen an Masse legen oder die Versorgung abnehmen. Kraftstoff oder Einspritzung abstellen.</translation>
+        <translation>Die Zündleitungen an Masse legen oder die Versorgung abnehmen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
+    </message>
+    <message>
+        <source>A diesel has no sparks but dangers of its own: read the card Diesel first.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation>Ein Diesel hat keine Funken, aber eigene Gefahren: zuerst die Karte „Diesel“ lesen.</translation>
     </message>
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
@@ -12297,9 +12317,9 @@
         <translation>Messwerte werden mit dem Werksgrenzwert für die eigene Höhe und miteinander verglichen. Zwischen Zylindern zählt der Unterschied mehr als die Höhe.</translation>
     </message>
     <message>
-        <source>See to Prepare and read the card Before cranking.</source>
+        <source>See to Prepare and read the card Before cranking, for a diesel the card Diesel too.</source>
         <extracomment>dry, how</extracomment>
-        <translation>Die „Vorbereitung“ erledigen und die Karte „Vor dem Durchdrehen“ lesen.</translation>
+        <translation>Die „Vorbereitung“ erledigen und die Karte „Vor dem Durchdrehen“ lesen, bei einem Diesel auch die Karte „Diesel“.</translation>
     </message>
     <message>
         <source>Screw the gauge into the first cylinder and let its needle rest at zero.</source>
@@ -12502,9 +12522,9 @@
         <translation>Langsam von davor in den OT kommen. Mit wenig anliegender Luft (20 psi, 1,4 bar) zeigt die tote Stelle den Scheitel: Dort dreht die Luft die Kurbelwelle nach keiner Seite.</translation>
     </message>
     <message>
-        <source>Passed it? Go back half a turn and come up again.</source>
+        <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Überfahren? Eine halbe Umdrehung zurück und noch einmal anfahren.</translation>
+        <translation>Überfahren? Luft ab, dann in Laufrichtung weiterdrehen, bis er wiederkommt: zwei Umdrehungen beim Viertakter, eine beim Zweitakter. Zurück, um mindestens eine halbe Umdrehung, und noch einmal anfahren nur, wo das Handbuch des Motors das Zurückdrehen erlaubt: Spanner von Steuerkette oder Riemen, Membranen oder ein Gummi-Impeller können Schaden nehmen.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
@@ -12547,14 +12567,14 @@
         <translation>Die Luft drückt die Kurbelwelle herum und mit ihr, was daran gekuppelt ist.</translation>
     </message>
     <message>
-        <source>Flat spot; if passed, go back at least half a turn</source>
+        <source>Flat spot; if passed, go back at least half a turn (aircraft engines)</source>
         <extracomment>tdc, for</extracomment>
-        <translation>Tote Stelle; wenn überfahren, mindestens eine halbe Umdrehung zurück</translation>
+        <translation>Tote Stelle; wenn überfahren, mindestens eine halbe Umdrehung zurück (Flugmotoren)</translation>
     </message>
     <message>
-        <source>Thumb, whistle, rockers</source>
+        <source>Thumb, whistle, rockers; turning on instead of back, and what turning back may harm</source>
         <extracomment>tdc, for</extracomment>
-        <translation>Daumen, Pfeife, Kipphebel</translation>
+        <translation>Daumen, Pfeife, Kipphebel; weiterdrehen statt zurück, und was beim Zurückdrehen Schaden nehmen kann</translation>
     </message>
     <message>
         <source>Leak-down</source>
@@ -12582,9 +12602,9 @@
         <translation>Das Prüfgerät prüfen: Bei verschlossenem Ausgang zeigt es 0 % Druckverlust. Zeiger in Ruhe auf null.</translation>
     </message>
     <message>
-        <source>Oil filler or breather open, blow-by hose pinched, throttle open.</source>
+        <source>Oil filler or breather open, blow-by hose pinched, throttle open (a diesel may have none).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Öleinfüllöffnung oder Entlüftung offen, Entlüftungsschlauch abgeklemmt, Drosselklappe offen.</translation>
+        <translation>Öleinfüllöffnung oder Entlüftung offen, Entlüftungsschlauch abgeklemmt, Drosselklappe offen (ein Diesel hat vielleicht keine).</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
@@ -12592,19 +12612,24 @@
         <translation>Den Zylinder in seinen Zünd-OT bringen (Karte „OT finden“).</translation>
     </message>
     <message>
-        <source>Hold the crank: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges. Take every tool off the crank.</source>
+        <source>Connect with the pressure low, about 20 psi (1.4 bar), and find the flat spot at that pressure. Whoever turns holds on all the time and stands out of the way of what they hold.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Die Kurbelwelle halten: Gang und Bremse oder eine zweite Person. Oder einen niedrigeren eingestellten Druck nehmen: Die App rechnet ihn um, bevor sie urteilt. Jedes Werkzeug von der Kurbelwelle nehmen.</translation>
+        <translation>Mit niedrigem Druck anschließen, etwa 20 psi (1,4 bar), und bei diesem Druck die tote Stelle suchen. Wer dreht, hält die ganze Zeit fest und steht nicht dort, wohin das Gehaltene schlagen kann.</translation>
     </message>
     <message>
-        <source>Connect with the pressure low, about 20 psi (1.4 bar), then raise it slowly to the set pressure.</source>
+        <source>Take every tool off the crank. Hold it: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Mit niedrigem Druck anschließen, etwa 20 psi (1,4 bar), dann langsam auf den eingestellten Druck erhöhen.</translation>
+        <translation>Jedes Werkzeug von der Kurbelwelle nehmen. Sie halten: Gang und Bremse oder eine zweite Person. Oder einen niedrigeren eingestellten Druck nehmen: Die App rechnet ihn um, bevor sie urteilt.</translation>
     </message>
     <message>
-        <source>Let it settle; one maker waits 60 seconds. Rock the crank a little and keep the best held value.</source>
+        <source>Raise the pressure slowly to the set pressure. Let it settle; one maker waits 60 seconds.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Beruhigen lassen; ein Hersteller wartet 60 Sekunden. Die Kurbelwelle ein wenig hin- und herbewegen und den besten Haltedruck behalten.</translation>
+        <translation>Den Druck langsam auf den eingestellten Druck erhöhen. Beruhigen lassen; ein Hersteller wartet 60 Sekunden.</translation>
+    </message>
+    <message>
+        <source>Never move the crank under the set pressure. To try a little before or after the top, go back to the low pressure first, turn, take the tool off, hold and raise again. Keep the best held value.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation>Die Kurbelwelle niemals unter dem eingestellten Druck bewegen. Um es ein wenig vor oder nach dem OT zu versuchen, zuerst auf den niedrigen Druck zurückgehen, drehen, das Werkzeug abnehmen, halten und wieder erhöhen. Den besten Haltedruck behalten.</translation>
     </message>
     <message>
         <source>Look at the set pressure again for each cylinder, then type what is held.</source>
@@ -12712,9 +12737,9 @@
         <translation>80 auf 60 psi sind 25 %</translation>
     </message>
     <message>
-        <source>20 psi first, rise slowly</source>
+        <source>20 psi first, flat spot, rise slowly</source>
         <extracomment>leak-down, for</extracomment>
-        <translation>Erst 20 psi, langsam erhöhen</translation>
+        <translation>Erst 20 psi, tote Stelle, langsam erhöhen</translation>
     </message>
     <message>
         <source>Wait 60 s</source>
@@ -12730,6 +12755,11 @@
         <source>10 and 20 %</source>
         <extracomment>leak-down, for</extracomment>
         <translation>10 und 20 %</translation>
+    </message>
+    <message>
+        <source>Pressure down before the crank is moved</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation>Druck herunter, bevor die Kurbelwelle bewegt wird</translation>
     </message>
     <message>
         <source>40 % at 35 psi, 33 % at 80 psi: one leak by the flow law of a nozzle</source>
@@ -12762,9 +12792,9 @@
         <translation>Kompressor voll und abgeschaltet. Ruhe in der Werkstatt.</translation>
     </message>
     <message>
-        <source>Air on, crank held, throttle open. Nobody near what can turn.</source>
+        <source>Air on, crank held, throttle open (a diesel may have none). Nobody near what can turn.</source>
         <extracomment>listening, how</extracomment>
-        <translation>Luft an, Kurbelwelle gehalten, Drosselklappe offen. Niemand in der Nähe von dem, was sich drehen kann.</translation>
+        <translation>Luft an, Kurbelwelle gehalten, Drosselklappe offen (ein Diesel hat vielleicht keine). Niemand in der Nähe von dem, was sich drehen kann.</translation>
     </message>
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
@@ -12887,9 +12917,9 @@
         <translation>Partnerzylinder in der Ventilüberschneidung</translation>
     </message>
     <message>
-        <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of a four, 3-4 of a six, 1-2 of a 360 degree twin.</source>
+        <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of an in-line four, 1-6, 2-5 and 3-4 of an in-line six, 1-2 of a 360 degree twin.</source>
         <extracomment>listening, then</extracomment>
-        <translation>Ein Ventilleck kommt über das gemeinsame Sammelrohr aus dessen Zündkerzenloch und wird für den Dichtungssteg gehalten. Partner stehen gemeinsam im OT: 1-4 und 2-3 beim Vierzylinder, 3-4 beim Sechszylinder, 1-2 beim 360-Grad-Zweizylinder.</translation>
+        <translation>Ein Ventilleck kommt über das gemeinsame Sammelrohr aus dessen Zündkerzenloch und wird für den Dichtungssteg gehalten. Partner stehen gemeinsam im OT: 1-4 und 2-3 beim Reihenvierzylinder, 1-6, 2-5 und 3-4 beim Reihensechszylinder, 1-2 beim 360-Grad-Zweizylinder.</translation>
     </message>
     <message>
         <source>Compressor running</source>
@@ -13072,6 +13102,11 @@
         <translation>Durch das Zündkerzenloch so einlaufen lassen, dass es rund um die Bohrung läuft.</translation>
     </message>
     <message>
+        <source>With the gauge in, turn the engine over by hand, two turns, before the starter: it must not lock. If it does, take the gauge out again and let the oil out.</source>
+        <extracomment>wet, how</extracomment>
+        <translation>Mit eingeschraubtem Manometer den Motor von Hand durchdrehen, zwei Umdrehungen, vor dem Anlasser: Er darf nicht blockieren. Tut er es, das Manometer wieder herausnehmen und das Öl herauslassen.</translation>
+    </message>
+    <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
         <extracomment>wet, how</extracomment>
         <translation>Augen weg von den Zündkerzenlöchern. So oft durchdrehen wie bei der Trockenprüfung.</translation>
@@ -13155,6 +13190,11 @@
         <source>5 ml: that manual&apos;s older figure for a car cylinder, taken here for small ones</source>
         <extracomment>wet, for</extracomment>
         <translation>5 ml: die ältere Zahl jenes Handbuchs für einen Autozylinder, hier für kleine genommen</translation>
+    </message>
+    <message>
+        <source>Turning by hand after the oil; no oil into a diesel</source>
+        <extracomment>wet, for</extracomment>
+        <translation>Von Hand durchdrehen nach dem Öl; kein Öl in einen Diesel</translation>
     </message>
     <message>
         <source>172 psi into 214, and the range that volume explains</source>
@@ -14297,14 +14337,14 @@
         <translation>Höheres Manometer, andere Adapter, Kraftstoff abgestellt, keine Nassprüfung</translation>
     </message>
     <message>
-        <source>A diesel reads far higher than a petrol engine. It needs a gauge for 20 to 40 bar and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
+        <source>A diesel reads far higher than a petrol engine. It needs a gauge for 40 bar or more and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Ein Diesel zeigt weit mehr als ein Benzinmotor. Er braucht ein Manometer für 20 bis 40 bar und einen Adapter anstelle der Einspritzdüse oder der Glühkerze, und er darf nicht ins Manometer zünden.</translation>
+        <translation>Ein Diesel zeigt weit mehr als ein Benzinmotor. Er braucht ein Manometer für 40 bar oder mehr und einen Adapter anstelle der Einspritzdüse oder der Glühkerze, und er darf nicht ins Manometer zünden.</translation>
     </message>
     <message>
-        <source>Its chamber is so small that oil locks it: there is no wet test on a diesel.</source>
+        <source>Its chamber is so small that oil locks it, and oil can fire: no wet test on a diesel, and no oil into its bores beforehand.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Sein Brennraum ist so klein, dass Öl ihn blockiert: Am Diesel gibt es keine Nassprüfung.</translation>
+        <translation>Sein Brennraum ist so klein, dass Öl ihn blockiert, und Öl kann zünden: keine Nassprüfung am Diesel, und auch vorher kein Öl in seine Bohrungen.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
@@ -14312,19 +14352,29 @@
         <translation>Auf der Motorkarte „Diesel“ angeben: Die App lässt dann weg, was nicht dazugehört.</translation>
     </message>
     <message>
-        <source>Cut the fuel off and make sure of it by cranking before the gauge goes in.</source>
+        <source>Cut the fuel off as the engine&apos;s manual says. Prove it with everything still closed: crank, and it must not fire.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Den Kraftstoff abstellen und sich durch Durchdrehen davon überzeugen, bevor das Manometer hineinkommt.</translation>
+        <translation>Den Kraftstoff abstellen, wie es das Handbuch des Motors sagt. Prüfen, solange alles noch geschlossen ist: durchdrehen, und er darf nicht zünden.</translation>
     </message>
     <message>
-        <source>Take out all injectors or all glow plugs.</source>
+        <source>Cranking builds up pressure in lines and rail. Let it off as the manual says, and wait as long as it says, before anything is opened.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Alle Einspritzdüsen oder alle Glühkerzen herausnehmen.</translation>
+        <translation>Durchdrehen baut Druck in Leitungen und Rail auf. Ihn abbauen, wie es das Handbuch sagt, und so lange warten, wie es sagt, bevor etwas geöffnet wird.</translation>
     </message>
     <message>
-        <source>Screw in the adapter, turn the engine once by hand: nothing may touch.</source>
+        <source>Take the supply off the glow plugs and insulate its ends.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Den Adapter einschrauben, den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
+        <translation>Die Versorgung der Glühkerzen abnehmen und ihre Enden isolieren.</translation>
+    </message>
+    <message>
+        <source>Take out all injectors or all glow plugs, as the manual says.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation>Alle Einspritzdüsen oder alle Glühkerzen herausnehmen, wie es das Handbuch sagt.</translation>
+    </message>
+    <message>
+        <source>Screw in the adapter made for that hole, turn the engine once by hand: nothing may touch.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation>Den Adapter einschrauben, der für dieses Loch gemacht ist, den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
@@ -14347,14 +14397,24 @@
         <translation>Der Zeiger geht über sein Ende hinaus, und das Manometer ist beschädigt.</translation>
     </message>
     <message>
+        <source>Line opened under pressure</source>
+        <extracomment>diesel, slip</extracomment>
+        <translation>Leitung unter Druck geöffnet</translation>
+    </message>
+    <message>
+        <source>The jet goes through skin. However small the wound looks: to a hospital at once.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation>Der Strahl geht durch die Haut. So klein die Wunde auch aussieht: sofort ins Krankenhaus.</translation>
+    </message>
+    <message>
         <source>Fuel not cut off</source>
         <extracomment>diesel, slip</extracomment>
         <translation>Kraftstoff nicht abgestellt</translation>
     </message>
     <message>
-        <source>The cylinder fires into the gauge.</source>
+        <source>The cylinder fires into the gauge, or hot gas and fuel leave the open holes.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>Der Zylinder zündet ins Manometer.</translation>
+        <translation>Der Zylinder zündet ins Manometer, oder heißes Gas und Kraftstoff kommen aus den offenen Löchern.</translation>
     </message>
     <message>
         <source>Oil put in</source>
@@ -14362,9 +14422,9 @@
         <translation>Öl eingefüllt</translation>
     </message>
     <message>
-        <source>It can&apos;t be compressed, locks the engine and bends a rod.</source>
+        <source>It can&apos;t be compressed, locks the engine and bends a rod; or it fires.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>Es lässt sich nicht verdichten, blockiert den Motor und verbiegt ein Pleuel.</translation>
+        <translation>Es lässt sich nicht verdichten, blockiert den Motor und verbiegt ein Pleuel; oder es zündet.</translation>
     </message>
     <message>
         <source>The cylinder reads low. Soapy water shows it.</source>
@@ -14382,9 +14442,9 @@
         <translation>350 bis 430 psi bei 250 bis 290 U/min</translation>
     </message>
     <message>
-        <source>Gauge, adapters, fuel, no oil</source>
+        <source>Gauge, adapters, fuel, lines under pressure, glow plugs, no oil</source>
         <extracomment>diesel, for</extracomment>
-        <translation>Manometer, Adapter, Kraftstoff, kein Öl</translation>
+        <translation>Manometer, Adapter, Kraftstoff, Leitungen unter Druck, Glühkerzen, kein Öl</translation>
     </message>
 </context>
 <context>
@@ -16741,6 +16801,10 @@
     <message>
         <source>Plug hole of cylinder %1</source>
         <translation>Zündkerzenloch von Zylinder %1</translation>
+    </message>
+    <message>
+        <source>Throttle or flap open if there is one, hose at the intake</source>
+        <translation>Drosselklappe oder Klappe offen, wenn es eine gibt, Schlauch am Einlass</translation>
     </message>
     <message>
         <source>Throttle open, hose at the intake</source>

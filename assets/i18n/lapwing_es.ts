@@ -9713,8 +9713,8 @@
         <translation>Girar a mano con un pulgar o un silbato en el agujero de bujía: si el aire empuja hacia fuera al subir, es compresión. Si nada empuja, las válvulas están en cruce: girar una vez más, la vuelta entera.</translation>
     </message>
     <message>
-        <source>Come up to TDC from before it. If you passed it, go back half a turn and come up again.</source>
-        <translation>Subir hasta el PMS desde antes de él. Si se pasó, volver media vuelta atrás y subir de nuevo.</translation>
+        <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
+        <translation>Subir hasta el PMS desde antes de él. Si se pasó, seguir girando hasta que vuelva a llegar. Media vuelta atrás y subir de nuevo solo donde el manual del motor permita girar hacia atrás.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -11097,9 +11097,19 @@
         <translation>Un cambio por año no se puede deducir de unos pocos días.</translation>
     </message>
     <message>
-        <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads, shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
+        <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads (coils on the plugs: pull their connectors, or as the manual says), shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido, cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
+        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido (bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual), cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
+    </message>
+    <message>
+        <source>Diesel: never open an injection line, a rail or an injector under pressure: the jet goes through skin. The engine&apos;s manual says how the pressure is let off. Glow plugs: supply off, its ends insulated. Use the adapter made for this injector&apos;s or glow plug&apos;s hole.</source>
+        <extracomment>diesel-lines, text</extracomment>
+        <translation>Diésel: no abrir nunca una tubería de inyección, un raíl o un inyector con presión: el chorro atraviesa la piel. El manual del motor dice cómo se descarga la presión. Bujías de precalentamiento: alimentación quitada y sus extremos aislados. Usar el adaptador hecho para el agujero de este inyector o de esta bujía de precalentamiento.</translation>
+    </message>
+    <message>
+        <source>Before cranking a diesel: cut the fuel off as its manual says, so that nothing is injected or fires, and prove it by cranking before anything is opened. Gauge and hose for 40 bar or more. Face and hands away from open holes. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
+        <extracomment>diesel-cranking, text</extracomment>
+        <translation>Antes de dar arranque a un diésel: cortar el combustible como diga su manual, de modo que no se inyecte ni se encienda nada, y comprobarlo dando arranque antes de abrir nada. Manómetro y manguera para 40 bar o más. Cara y manos lejos de los agujeros abiertos. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
@@ -11107,9 +11117,9 @@
         <translation>El adaptador, por su largo, no debe tocar el pistón ni las válvulas. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
     </message>
     <message>
-        <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
+        <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Solo un poco de aceite. Si es demasiado, no se puede comprimir: bloquea el motor y puede doblar una biela. Los ojos lejos de los agujeros de bujía al dar arranque: salpica. Nunca en un diésel.</translation>
+        <translation>Solo un poco de aceite. Si es demasiado, no se puede comprimir: bloquea el motor y puede doblar una biela. Girarlo a mano, dos vueltas, antes de usar el arranque. Los ojos lejos de los agujeros de bujía al dar arranque: salpica. Nunca en un diésel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
@@ -11867,9 +11877,9 @@
         <translation>Un motor que estuvo parado puede tener un segmento pegado, una válvula pegada o líquido en un cilindro: dos vueltas a mano lo muestran antes de que el motor de arranque rompa algo.</translation>
     </message>
     <message>
-        <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out.</source>
+        <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out. The rings are oiled then: the reading is no longer a dry one. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>reason</extracomment>
-        <translation>Solo para un motor que estuvo parado: los cilindros secos se rayan y los segmentos secos pierden. Un poco de aceite, dejado toda la noche y expulsado después girando con las bujías fuera.</translation>
+        <translation>Solo para un motor que estuvo parado: los cilindros secos se rayan y los segmentos secos pierden. Un poco de aceite, dejado toda la noche y expulsado después girando con las bujías fuera. Los segmentos quedan aceitados: la lectura ya no es en seco. Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
@@ -11937,9 +11947,9 @@
         <translation>Con las bujías puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
     </message>
     <message>
-        <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off.</source>
+        <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
         <extracomment>reason</extracomment>
-        <translation>Por los agujeros de bujía sale niebla de combustible y un cable suelto da chispas. Poner los cables a masa o quitar la alimentación.</translation>
+        <translation>Por los agujeros de bujía sale niebla de combustible y un cable suelto da chispas. Poner los cables a masa o quitar la alimentación. Bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
@@ -12017,9 +12027,14 @@
         <translation>Soplar los pozos de bujía antes de sacar una bujía: la arenilla cae en el cilindro.</translation>
     </message>
     <message>
-        <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores. Oil the bores a little, leave them overnight, turn the oil out.</source>
+        <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Un motor que estuvo parado se gira antes a mano, dos vueltas con las bujías fuera. Mirar el nivel de aceite, las válvulas colgadas en sus guías y el interior de los cilindros. Aceitar un poco los cilindros, dejarlos toda la noche, expulsar el aceite girando.</translation>
+        <translation>Un motor que estuvo parado se gira antes a mano, dos vueltas con las bujías fuera. Mirar el nivel de aceite, las válvulas colgadas en sus guías y el interior de los cilindros.</translation>
+    </message>
+    <message>
+        <source>A petrol engine that stood: oil the bores a little, leave them overnight, turn the oil out with the plugs out. The rings are oiled then, and the reading is no longer a dry one: tag it &quot;after oil soak&quot;. Never on a diesel: oil can lock it or fire.</source>
+        <extracomment>prepare, how</extracomment>
+        <translation>Un motor de gasolina que estuvo parado: aceitar un poco los cilindros, dejarlos toda la noche, expulsar el aceite girando con las bujías fuera. Los segmentos quedan aceitados y la lectura ya no es en seco: marcarla &quot;tras remojo en aceite&quot;. Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
@@ -12037,9 +12052,9 @@
         <translation>Mantener la mariposa abierta del todo. Levantar a mano las correderas de los carburadores de velocidad constante, o desmontar la admisión.</translation>
     </message>
     <message>
-        <source>Take all plugs out. Ground the ignition leads, shut off fuel or injectors.</source>
+        <source>Take all plugs out. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Sacar todas las bujías. Poner a masa los cables de encendido, cortar el combustible o los inyectores.</translation>
+        <translation>Sacar todas las bujías. Poner a masa los cables de encendido; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
@@ -12212,9 +12227,14 @@
         <translation>Poner la caja de cambios en punto muerto (neutral).</translation>
     </message>
     <message>
-        <source>Ground the ignition leads or take the supply off. Shut off fuel or injectors.</source>
+        <source>Ground the ignition leads or take the supply off; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Poner a masa los cables de encendido o quitar la alimentación. Cortar el combustible o los inyectores.</translation>
+        <translation>Poner a masa los cables de encendido o quitar la alimentación; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
+    </message>
+    <message>
+        <source>A diesel has no sparks but dangers of its own: read the card Diesel first.</source>
+        <extracomment>cranking, how</extracomment>
+        <translation>Un diésel no tiene chispas, pero sí peligros propios: leer antes la ficha Diésel.</translation>
     </message>
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
@@ -12297,9 +12317,9 @@
         <translation>Las lecturas se comparan con el límite de fábrica a la altitud propia, y entre sí. Entre cilindros cuenta más la diferencia que la altura.</translation>
     </message>
     <message>
-        <source>See to Prepare and read the card Before cranking.</source>
+        <source>See to Prepare and read the card Before cranking, for a diesel the card Diesel too.</source>
         <extracomment>dry, how</extracomment>
-        <translation>Ocuparse de Preparar y leer la ficha Antes de dar arranque.</translation>
+        <translation>Ocuparse de Preparar y leer la ficha Antes de dar arranque; en un diésel, también la ficha Diésel.</translation>
     </message>
     <message>
         <source>Screw the gauge into the first cylinder and let its needle rest at zero.</source>
@@ -12502,9 +12522,9 @@
         <translation>Subir despacio al PMS, desde antes de él. Con un poco de aire puesto (20 psi, 1,4 bar) el punto plano muestra el punto muerto: ahí el aire no gira el cigüeñal hacia ningún lado.</translation>
     </message>
     <message>
-        <source>Passed it? Go back half a turn and come up again.</source>
+        <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>¿Se pasó? Volver media vuelta atrás y subir de nuevo.</translation>
+        <translation>¿Se pasó? Quitar el aire y seguir girando en el sentido de marcha hasta que vuelva a llegar: dos vueltas en un cuatro tiempos, una en un dos tiempos. Volver atrás, al menos media vuelta, y subir de nuevo solo donde el manual del motor permita girar hacia atrás: los tensores de la cadena o correa, las láminas o un rodete de goma pueden sufrir.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
@@ -12547,14 +12567,14 @@
         <translation>El aire empuja el cigüeñal y lo hace girar, y con él todo lo que está acoplado.</translation>
     </message>
     <message>
-        <source>Flat spot; if passed, go back at least half a turn</source>
+        <source>Flat spot; if passed, go back at least half a turn (aircraft engines)</source>
         <extracomment>tdc, for</extracomment>
-        <translation>Punto plano; si se pasó, volver al menos media vuelta</translation>
+        <translation>Punto plano; si se pasó, volver al menos media vuelta (motores de aviación)</translation>
     </message>
     <message>
-        <source>Thumb, whistle, rockers</source>
+        <source>Thumb, whistle, rockers; turning on instead of back, and what turning back may harm</source>
         <extracomment>tdc, for</extracomment>
-        <translation>Pulgar, silbato, balancines</translation>
+        <translation>Pulgar, silbato, balancines; seguir girando en vez de volver atrás, y lo que puede sufrir al girar hacia atrás</translation>
     </message>
     <message>
         <source>Leak-down</source>
@@ -12582,9 +12602,9 @@
         <translation>Comprobar el comprobador: con la salida tapada marca 0 % de pérdida. Agujas en cero en reposo.</translation>
     </message>
     <message>
-        <source>Oil filler or breather open, blow-by hose pinched, throttle open.</source>
+        <source>Oil filler or breather open, blow-by hose pinched, throttle open (a diesel may have none).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Tapón de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta.</translation>
+        <translation>Tapón de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta (un diésel puede no tenerla).</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
@@ -12592,19 +12612,24 @@
         <translation>Llevar el cilindro a su PMS de compresión (ficha Encontrar el PMS).</translation>
     </message>
     <message>
-        <source>Hold the crank: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges. Take every tool off the crank.</source>
+        <source>Connect with the pressure low, about 20 psi (1.4 bar), and find the flat spot at that pressure. Whoever turns holds on all the time and stands out of the way of what they hold.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Sujetar el cigüeñal: marcha y freno, o una segunda persona. O usar una presión ajustada menor: la app la convierte antes de juzgar. Quitar toda herramienta del cigüeñal.</translation>
+        <translation>Conectar con la presión baja, unos 20 psi (1,4 bar), y buscar el punto plano a esa presión. Quien gira no suelta en ningún momento y se queda fuera del recorrido de lo que sujeta.</translation>
     </message>
     <message>
-        <source>Connect with the pressure low, about 20 psi (1.4 bar), then raise it slowly to the set pressure.</source>
+        <source>Take every tool off the crank. Hold it: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Conectar con la presión baja, unos 20 psi (1,4 bar), y subirla despacio hasta la presión ajustada.</translation>
+        <translation>Quitar toda herramienta del cigüeñal. Sujetarlo: marcha y freno, o una segunda persona. O usar una presión ajustada menor: la app la convierte antes de juzgar.</translation>
     </message>
     <message>
-        <source>Let it settle; one maker waits 60 seconds. Rock the crank a little and keep the best held value.</source>
+        <source>Raise the pressure slowly to the set pressure. Let it settle; one maker waits 60 seconds.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Dejar que se estabilice; un fabricante espera 60 segundos. Mover un poco el cigüeñal en vaivén y quedarse con el mejor valor mantenido.</translation>
+        <translation>Subir la presión despacio hasta la presión ajustada. Dejar que se estabilice; un fabricante espera 60 segundos.</translation>
+    </message>
+    <message>
+        <source>Never move the crank under the set pressure. To try a little before or after the top, go back to the low pressure first, turn, take the tool off, hold and raise again. Keep the best held value.</source>
+        <extracomment>leak-down, how</extracomment>
+        <translation>No mover nunca el cigüeñal bajo la presión ajustada. Para probar un poco antes o después del PMS, volver primero a la presión baja, girar, quitar la herramienta, sujetar y subir de nuevo. Quedarse con el mejor valor mantenido.</translation>
     </message>
     <message>
         <source>Look at the set pressure again for each cylinder, then type what is held.</source>
@@ -12712,9 +12737,9 @@
         <translation>De 80 a 60 psi es 25 %</translation>
     </message>
     <message>
-        <source>20 psi first, rise slowly</source>
+        <source>20 psi first, flat spot, rise slowly</source>
         <extracomment>leak-down, for</extracomment>
-        <translation>Primero 20 psi, subir despacio</translation>
+        <translation>Primero 20 psi, punto plano, subir despacio</translation>
     </message>
     <message>
         <source>Wait 60 s</source>
@@ -12730,6 +12755,11 @@
         <source>10 and 20 %</source>
         <extracomment>leak-down, for</extracomment>
         <translation>10 y 20 %</translation>
+    </message>
+    <message>
+        <source>Pressure down before the crank is moved</source>
+        <extracomment>leak-down, for</extracomment>
+        <translation>Bajar la presión antes de mover el cigüeñal</translation>
     </message>
     <message>
         <source>40 % at 35 psi, 33 % at 80 psi: one leak by the flow law of a nozzle</source>
@@ -12762,9 +12792,9 @@
         <translation>Compresor lleno y apagado. Silencio en el taller.</translation>
     </message>
     <message>
-        <source>Air on, crank held, throttle open. Nobody near what can turn.</source>
+        <source>Air on, crank held, throttle open (a diesel may have none). Nobody near what can turn.</source>
         <extracomment>listening, how</extracomment>
-        <translation>Aire puesto, cigüeñal sujeto, mariposa abierta. Nadie cerca de lo que puede girar.</translation>
+        <translation>Aire puesto, cigüeñal sujeto, mariposa abierta (un diésel puede no tenerla). Nadie cerca de lo que puede girar.</translation>
     </message>
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
@@ -12887,9 +12917,9 @@
         <translation>Cilindro compañero en cruce de válvulas</translation>
     </message>
     <message>
-        <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of a four, 3-4 of a six, 1-2 of a 360 degree twin.</source>
+        <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of an in-line four, 1-6, 2-5 and 3-4 of an in-line six, 1-2 of a 360 degree twin.</source>
         <extracomment>listening, then</extracomment>
-        <translation>Una fuga de válvula sale por su agujero de bujía a través del colector compartido y se toma por la junta. Los compañeros están a la vez en el PMS: 1-4 y 2-3 de un cuatro, 3-4 de un seis, 1-2 de un bicilíndrico de 360 grados.</translation>
+        <translation>Una fuga de válvula sale por su agujero de bujía a través del colector compartido y se toma por la junta. Los compañeros están a la vez en el PMS: 1-4 y 2-3 de un cuatro en línea, 1-6, 2-5 y 3-4 de un seis en línea, 1-2 de un bicilíndrico de 360 grados.</translation>
     </message>
     <message>
         <source>Compressor running</source>
@@ -13072,6 +13102,11 @@
         <translation>Echarlo por el agujero de bujía de modo que corra alrededor del cilindro.</translation>
     </message>
     <message>
+        <source>With the gauge in, turn the engine over by hand, two turns, before the starter: it must not lock. If it does, take the gauge out again and let the oil out.</source>
+        <extracomment>wet, how</extracomment>
+        <translation>Con el manómetro puesto, girar el motor a mano, dos vueltas, antes de usar el arranque: no debe bloquearse. Si se bloquea, quitar otra vez el manómetro y dejar salir el aceite.</translation>
+    </message>
+    <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
         <extracomment>wet, how</extracomment>
         <translation>Los ojos lejos de los agujeros de bujía. Dar tantas emboladas como en la prueba en seco.</translation>
@@ -13155,6 +13190,11 @@
         <source>5 ml: that manual&apos;s older figure for a car cylinder, taken here for small ones</source>
         <extracomment>wet, for</extracomment>
         <translation>5 ml: la cifra antigua de ese manual para un cilindro de automóvil, tomada aquí para los pequeños</translation>
+    </message>
+    <message>
+        <source>Turning by hand after the oil; no oil into a diesel</source>
+        <extracomment>wet, for</extracomment>
+        <translation>Girar a mano después del aceite; nada de aceite en un diésel</translation>
     </message>
     <message>
         <source>172 psi into 214, and the range that volume explains</source>
@@ -14297,14 +14337,14 @@
         <translation>Manómetro de más rango, otros adaptadores, combustible cortado, sin prueba húmeda</translation>
     </message>
     <message>
-        <source>A diesel reads far higher than a petrol engine. It needs a gauge for 20 to 40 bar and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
+        <source>A diesel reads far higher than a petrol engine. It needs a gauge for 40 bar or more and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Un diésel da mucho más que un motor de gasolina. Necesita un manómetro de 20 a 40 bar y un adaptador en lugar del inyector o de la bujía de precalentamiento, y no debe encender contra el manómetro.</translation>
+        <translation>Un diésel da mucho más que un motor de gasolina. Necesita un manómetro para 40 bar o más y un adaptador en lugar del inyector o de la bujía de precalentamiento, y no debe encender contra el manómetro.</translation>
     </message>
     <message>
-        <source>Its chamber is so small that oil locks it: there is no wet test on a diesel.</source>
+        <source>Its chamber is so small that oil locks it, and oil can fire: no wet test on a diesel, and no oil into its bores beforehand.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Su cámara es tan pequeña que el aceite lo bloquea: en un diésel no hay prueba húmeda.</translation>
+        <translation>Su cámara es tan pequeña que el aceite lo bloquea, y el aceite puede encenderse: en un diésel no hay prueba húmeda, ni aceite en los cilindros antes de probar.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
@@ -14312,19 +14352,29 @@
         <translation>Decir «diésel» en la ficha del motor: la app omite entonces lo que no corresponde.</translation>
     </message>
     <message>
-        <source>Cut the fuel off and make sure of it by cranking before the gauge goes in.</source>
+        <source>Cut the fuel off as the engine&apos;s manual says. Prove it with everything still closed: crank, and it must not fire.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Cortar el combustible y asegurarse de ello dando arranque antes de poner el manómetro.</translation>
+        <translation>Cortar el combustible como diga el manual del motor. Comprobarlo con todo aún cerrado: dar arranque, y no debe encender.</translation>
     </message>
     <message>
-        <source>Take out all injectors or all glow plugs.</source>
+        <source>Cranking builds up pressure in lines and rail. Let it off as the manual says, and wait as long as it says, before anything is opened.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Sacar todos los inyectores o todas las bujías de precalentamiento.</translation>
+        <translation>Dar arranque crea presión en las tuberías y el raíl. Descargarla como diga el manual, y esperar lo que diga, antes de abrir nada.</translation>
     </message>
     <message>
-        <source>Screw in the adapter, turn the engine once by hand: nothing may touch.</source>
+        <source>Take the supply off the glow plugs and insulate its ends.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Enroscar el adaptador, girar el motor una vez a mano: nada debe tocar.</translation>
+        <translation>Quitar la alimentación de las bujías de precalentamiento y aislar sus extremos.</translation>
+    </message>
+    <message>
+        <source>Take out all injectors or all glow plugs, as the manual says.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation>Sacar todos los inyectores o todas las bujías de precalentamiento, como diga el manual.</translation>
+    </message>
+    <message>
+        <source>Screw in the adapter made for that hole, turn the engine once by hand: nothing may touch.</source>
+        <extracomment>diesel, how</extracomment>
+        <translation>Enroscar el adaptador hecho para ese agujero, girar el motor una vez a mano: nada debe tocar.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
@@ -14347,14 +14397,24 @@
         <translation>La aguja pasa de su tope y el manómetro se estropea.</translation>
     </message>
     <message>
+        <source>Line opened under pressure</source>
+        <extracomment>diesel, slip</extracomment>
+        <translation>Tubería abierta con presión</translation>
+    </message>
+    <message>
+        <source>The jet goes through skin. However small the wound looks: to a hospital at once.</source>
+        <extracomment>diesel, then</extracomment>
+        <translation>El chorro atraviesa la piel. Por pequeña que parezca la herida: al hospital de inmediato.</translation>
+    </message>
+    <message>
         <source>Fuel not cut off</source>
         <extracomment>diesel, slip</extracomment>
         <translation>Combustible sin cortar</translation>
     </message>
     <message>
-        <source>The cylinder fires into the gauge.</source>
+        <source>The cylinder fires into the gauge, or hot gas and fuel leave the open holes.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>El cilindro enciende contra el manómetro.</translation>
+        <translation>El cilindro enciende contra el manómetro, o salen gas caliente y combustible por los agujeros abiertos.</translation>
     </message>
     <message>
         <source>Oil put in</source>
@@ -14362,9 +14422,9 @@
         <translation>Aceite echado</translation>
     </message>
     <message>
-        <source>It can&apos;t be compressed, locks the engine and bends a rod.</source>
+        <source>It can&apos;t be compressed, locks the engine and bends a rod; or it fires.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>No se puede comprimir, bloquea el motor y dobla una biela.</translation>
+        <translation>No se puede comprimir, bloquea el motor y dobla una biela; o se enciende.</translation>
     </message>
     <message>
         <source>The cylinder reads low. Soapy water shows it.</source>
@@ -14382,9 +14442,9 @@
         <translation>350 a 430 psi a 250 a 290 rpm</translation>
     </message>
     <message>
-        <source>Gauge, adapters, fuel, no oil</source>
+        <source>Gauge, adapters, fuel, lines under pressure, glow plugs, no oil</source>
         <extracomment>diesel, for</extracomment>
-        <translation>Manómetro, adaptadores, combustible, sin aceite</translation>
+        <translation>Manómetro, adaptadores, combustible, tuberías con presión, bujías de precalentamiento, sin aceite</translation>
     </message>
 </context>
 <context>
@@ -16741,6 +16801,10 @@
     <message>
         <source>Plug hole of cylinder %1</source>
         <translation>Agujero de bujía del cilindro %1</translation>
+    </message>
+    <message>
+        <source>Throttle or flap open if there is one, hose at the intake</source>
+        <translation>Mariposa o chapaleta abierta si la hay, manguera en la admisión</translation>
     </message>
     <message>
         <source>Throttle open, hose at the intake</source>

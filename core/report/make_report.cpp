@@ -45,7 +45,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              work_done(dossier, visit),
              plan(visit),
              worth_doing_next(steps),
-             cautions(steps, reference),
+             cautions(steps, engine, reference),
              where_it_leaks(found, options.leaks, reference, options.appendix),
              remarks(Label::weakened, found, nullptr, found.weakened_by),
              limits(engine, found),

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "core/findings/cautions.h"
 #include "core/model/plan_totals.h"
 #include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
@@ -198,7 +199,8 @@ Section worth_doing_next(const std::vector<findings::NextStep>& steps) {
     return section;
 }
 
-Section cautions(const std::vector<findings::NextStep>& steps, const findings::Reference& reference) {
+Section cautions(const std::vector<findings::NextStep>& steps, const Engine& engine,
+                 const findings::Reference& reference) {
     std::vector<std::string_view> places;
     for (const findings::NextStep& step : steps)
         places.push_back(place_of(step.action));
@@ -207,7 +209,7 @@ Section cautions(const std::vector<findings::NextStep>& steps, const findings::R
     Sentences sentences;
     std::set<std::string> said;
     for (std::string_view place : places)
-        for (const findings::Caution* caution : reference.cautions_at(place))
+        for (const findings::Caution* caution : cautions_for(reference, place, engine))
             if (said.insert(caution->id).second)
                 sentences.sentences.push_back(plain(ReferenceText{caution->text}));
     Section section{Label::cautions, {}};

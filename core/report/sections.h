@@ -44,7 +44,8 @@ Section remarks(Label heading, const findings::Findings& found,
                 const std::vector<findings::Remark>& of_engine);
 Section worth_doing_next(const std::vector<findings::NextStep>& steps);
 /// Those of the next steps, and of what a report always leads to.
-Section cautions(const std::vector<findings::NextStep>& steps, const findings::Reference& reference);
+Section cautions(const std::vector<findings::NextStep>& steps, const Engine& engine,
+                 const findings::Reference& reference);
 Section plan(const Visit& visit);
 /// Of the plans of earlier visits, between the one before and this one.
 Section work_done(const Dossier& dossier, const Visit& visit);

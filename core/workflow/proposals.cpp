@@ -168,7 +168,9 @@ private:
     void add_rings(int cylinder, const Suspect& suspect) {
         const auto& symptoms = at_.visit.session.complaint.symptoms;
         const bool stood = std::ranges::find(symptoms, Symptom::stood_long) != symptoms.end();
-        if (stood && !tried(cylinder, Tag::after_oil_soak))
+        // Oil in a diesel's small chamber can lock it or fire.
+        const bool may_soak = stood && at_.engine.fuel != Fuel::diesel;
+        if (may_soak && !tried(cylinder, Tag::after_oil_soak))
             quick(cylinder, say("propose.soak"), suspect.reason, {});
         strip(cylinder, say(at_.two_stroke() ? "propose.rings_two_stroke" : "propose.rings"), suspect.reason,
               left(Path::rings), suspect.after);

@@ -107,7 +107,7 @@ AppPage {
 
                 LText {
                     width: parent.width
-                    text: qsTr("Come up to TDC from before it. If you passed it, go back half a turn and come up again.")
+                    text: qsTr("Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine's manual allows turning back.")
                 }
 
                 SideButton {

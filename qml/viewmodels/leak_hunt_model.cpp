@@ -122,7 +122,10 @@ QVariantList LeakHuntModel::exits() const {
                             {"voices", note ? attached(AttachmentKind::voice, firstOf(*note)) : 0}};
     };
     if (engine().cycle == StrokeCycle::four) {
-        add(Exit::intake, tr("Throttle open, hose at the intake"));
+        // Many a diesel has no throttle at all.
+        add(Exit::intake, engine().fuel == Fuel::diesel
+                              ? tr("Throttle or flap open if there is one, hose at the intake")
+                              : tr("Throttle open, hose at the intake"));
         add(Exit::exhaust, tr("Hose at the tail pipe"));
         add(Exit::breather, tr("Oil filler open, thin glove over it: rings always leak a little"));
     } else {

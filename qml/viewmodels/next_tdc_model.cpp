@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <array>
 
+#include "core/findings/cautions.h"
 #include "core/physics/holding_torque.h"
 #include "qml/viewmodels/derivation_item.h"
 
@@ -145,7 +146,7 @@ QVariantList NextTdcModel::derivation(int from) const {
 
 QStringList NextTdcModel::cautions() const {
     QStringList texts;
-    for (const auto* caution : reference().cautions_at("leak-down"))
+    for (const auto* caution : findings::cautions_for(reference(), "leak-down", engine()))
         texts << format().reference(caution->text);
     return texts;
 }

@@ -4,6 +4,7 @@
 // What the pad says around the figure: headings, fields, the rail, earlier readings, cautions.
 #include <algorithm>
 
+#include "core/findings/cautions.h"
 #include "core/findings/photo_reading.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/my_call_model.h"
@@ -120,7 +121,7 @@ QVariantList PadModel::earlierReadings() const {
 QStringList PadModel::cautions() const {
     const char* place = test_ == TestKind::wet ? "wet" : test_ == TestKind::dry ? "dry" : "leak-down";
     QStringList texts;
-    for (const auto* caution : reference().cautions_at(place))
+    for (const auto* caution : findings::cautions_for(reference(), place, engine()))
         texts << format().reference(caution->text);
     return texts;
 }

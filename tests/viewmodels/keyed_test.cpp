@@ -304,6 +304,26 @@ private slots:
                  0);
     }
 
+    void a_diesels_pad_shows_a_diesels_cautions() {
+        Bench bench;
+        const auto says = [](const PadModel& pad, const char* part) {
+            return pad.cautions().join(QLatin1Char('\n')).contains(QLatin1String(part));
+        };
+        auto petrol = bench.open<PadModel>(QStringLiteral("dry"));
+        QVERIFY(says(*petrol, "fuel mist"));
+        QVERIFY(!says(*petrol, "injection line"));
+        bench.engine.fuel = Fuel::diesel;
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto dry = bench.open<PadModel>(QStringLiteral("dry"));
+        QVERIFY(!says(*dry, "fuel mist"));
+        QVERIFY(says(*dry, "injection line"));
+        QVERIFY(says(*dry, "40 bar or more"));
+        auto leak_down = bench.open<PadModel>(QStringLiteral("leak-down"));
+        QVERIFY(says(*leak_down, "injection line"));
+        QVERIFY(says(*leak_down, "With air in"));
+    }
+
     void clearances_go_valve_by_valve_and_keep_their_drafts() {
         Bench bench(2);
         auto pad = bench.open<ClearancesModel>();

@@ -36,6 +36,28 @@ private slots:
             QCOMPARE(offered, beside.at(cylinder.number));
         }
     }
+
+    /// A diesel may have no throttle: nothing tells its mechanic to open one.
+    void a_diesel_is_not_asked_for_a_throttle_that_it_may_not_have() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Harbour four"), 4);
+        const auto session = shop.open_session(engine, "As found");
+        const auto intake = [&] {
+            LeakHuntModel hunt;
+            hunt.setSessionId(text_id(session));
+            complete(hunt, shop);
+            hunt.setCylinder(1);
+            for (const auto& exit : hunt.exits())
+                if (exit.toMap()[QStringLiteral("key")] == QStringLiteral("intake"))
+                    return exit.toMap()[QStringLiteral("hint")].toString();
+            return QString();
+        };
+        QVERIFY2(intake().startsWith(QStringLiteral("Throttle open")), qPrintable(intake()));
+        engine.fuel = Fuel::diesel;
+        shop.desk->run(workflow::save_engine(engine));
+        shop.settle();
+        QVERIFY2(intake().contains(QStringLiteral("if there is one")), qPrintable(intake()));
+    }
 };
 
 }  // namespace lapwing

@@ -1,10 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
-#include "core/findings/reference.h"
-
 #include <string>
 
+#include "core/findings/cautions.h"
 #include "tests/core/findings/bench.h"
 
 namespace lapwing::findings {
@@ -55,6 +54,48 @@ TEST(ReferenceData, CautionsStandWhereTheDangerIs) {
          {"dry", "leak-down", "wet", "exits", "staking", "start", "session", "adapter", "tdc"})
         EXPECT_FALSE(reference.cautions_at(place).empty()) << place;
     EXPECT_TRUE(reference.cautions_at("settings").empty());
+}
+
+std::vector<std::string> ids(const std::vector<const Caution*>& cautions) {
+    std::vector<std::string> out;
+    for (const Caution* caution : cautions)
+        out.push_back(caution->id);
+    return out;
+}
+
+// A diesel has no sparks at its plug holes, but injection lines that can hurt. Common practice, no source.
+TEST(ReferenceData, ADieselHasCautionsOfItsOwnInsteadOfThoseOfPetrol) {
+    const Reference& reference = Bench::reference();
+    Engine petrol, diesel;
+    diesel.fuel = Fuel::diesel;
+    using Ids = std::vector<std::string>;
+    EXPECT_EQ(ids(cautions_for(reference, "dry", petrol)), (Ids{"cranking", "adapter"}));
+    EXPECT_EQ(ids(cautions_for(reference, "wet", petrol)), (Ids{"cranking", "adapter", "oil"}));
+    EXPECT_EQ(ids(cautions_for(reference, "leak-down", petrol)), (Ids{"adapter", "air"}));
+    EXPECT_EQ(ids(cautions_for(reference, "dry", diesel)),
+              (Ids{"diesel-lines", "diesel-cranking", "adapter"}));
+    EXPECT_EQ(ids(cautions_for(reference, "leak-down", diesel)), (Ids{"diesel-lines", "adapter", "air"}));
+    // Where fuel makes no difference, nothing is left out.
+    EXPECT_EQ(ids(cautions_for(reference, "exits", diesel)), ids(reference.cautions_at("exits")));
+}
+
+TEST(ReferenceData, APlaceForOneFuelNamesAFuelAndAPlaceThatIsThere) {
+    const Reference& reference = Bench::reference();
+    int found = 0;
+    for (const Caution& caution : reference.cautions)
+        for (const std::string& place : caution.places)
+            if (const auto comma = place.find(','); comma != std::string::npos) {
+                ++found;
+                ASSERT_EQ(place.substr(comma, 2), ", ") << caution.id;
+                EXPECT_TRUE(from_word<Fuel>(place.substr(comma + 2))) << caution.id << ": " << place;
+                EXPECT_FALSE(reference.cautions_at(place.substr(0, comma)).empty()) << place;
+            }
+    EXPECT_GT(found, 0);
+}
+
+// Oil in a diesel's small chamber can lock it or fire. Common practice, no source.
+TEST(ReferenceData, OilingTheBoresIsNotAskedOfADiesel) {
+    EXPECT_FALSE(Bench::reference().prepare_reason(PrepareStep::bores_oiled)->diesel);
 }
 
 TEST(ReferenceData, ExitsNamePathsByStrokeCycle) {

@@ -102,8 +102,12 @@ TEST(Knowhow, CautionsStandWhereTheDangerIs) {
         const auto& list = knowhow().card(card)->cautions;
         return std::ranges::find(list, caution) != list.end();
     };
-    for (const char* card : {"cranking", "dry", "wet", "diesel"})
+    for (const char* card : {"cranking", "dry", "wet"})
         EXPECT_TRUE(warns(card, "cranking")) << card;
+    for (const char* card : {"cranking", "diesel"})
+        for (const char* caution : {"diesel-lines", "diesel-cranking"})
+            EXPECT_TRUE(warns(card, caution)) << card << ": " << caution;
+    EXPECT_FALSE(warns("diesel", "cranking")) << "a diesel has no sparks";
     for (const char* card : {"cranking", "dry", "leak-down", "diesel"})
         EXPECT_TRUE(warns(card, "adapter")) << card;
     for (const char* card : {"tdc", "leak-down", "listening", "staking"})
@@ -127,6 +131,42 @@ std::vector<std::string> texts_of(const Card& card) {
     for (const Slip& slip : card.slips)
         out.insert(out.end(), {slip.slip, slip.then});
     return out;
+}
+
+bool says(const std::vector<std::string>& lines, std::string_view part) {
+    return std::ranges::any_of(lines,
+                               [&](const std::string& line) { return line.find(part) != std::string::npos; });
+}
+
+// Common practice, no source: oil in a diesel's small chamber can lock it or fire, and a locked cylinder is
+// to be felt by hand before the starter meets it.
+TEST(Knowhow, WhereOilIsPutInItSaysNotIntoADieselAndWhatItDoes) {
+    const auto& prepare = knowhow().card("prepare")->how;
+    EXPECT_TRUE(says(prepare, "oil the bores"));
+    for (const std::string& line : prepare)
+        if (line.find("oil the bores") != std::string::npos) {
+            EXPECT_NE(line.find("Never on a diesel"), std::string::npos) << line;
+            EXPECT_NE(line.find("no longer a dry one"), std::string::npos) << line;
+        }
+    const auto& wet = knowhow().card("wet")->how;
+    EXPECT_TRUE(says(wet, "never on a diesel"));
+    EXPECT_TRUE(says(wet, "by hand, two turns, before the starter"));
+    EXPECT_TRUE(says(knowhow().card("diesel")->why, "no wet test on a diesel"));
+}
+
+// FAA AC 43.13-1B change 1, par. 8-14: 20 psi first, flat spot, then up slowly; the crank may turn.
+TEST(Knowhow, TheFlatSpotIsFoundBeforeThePressureRisesAndNothingIsTurnedUnderIt) {
+    const auto& how = knowhow().card("leak-down")->how;
+    const auto line = [&](std::string_view part) {
+        return std::ranges::find_if(
+            how, [&](const std::string& text) { return text.find(part) != std::string::npos; });
+    };
+    ASSERT_NE(line("flat spot"), how.end());
+    ASSERT_NE(line("Raise the pressure slowly"), how.end());
+    EXPECT_LT(line("flat spot"), line("every tool off"));
+    EXPECT_LT(line("every tool off"), line("Raise the pressure slowly"));
+    EXPECT_NE(line("Never move the crank under the set pressure"), how.end());
+    EXPECT_TRUE(says(knowhow().card("tdc")->how, "only where the engine's manual allows turning back"));
 }
 
 TEST(Knowhow, TheTextsOfCautionsAreNotWrittenTwice) {

@@ -328,6 +328,31 @@ TEST(Report, WorksEachKindOfNumberThroughOnce) {
     EXPECT_EQ(std::ranges::adjacent_find(titles), titles.end());
 }
 
+/// A visit without readings: the dry test comes next.
+std::vector<std::string> cautions_before_the_first_reading(Fuel fuel) {
+    sample::Shop shop(2);
+    shop.dossier.engine.fuel = fuel;
+    shop.visit("2026-03-14", "As found");
+    const Report report = shop.report();
+    std::vector<std::string> out;
+    if (const Section* cautions = section(report, Label::cautions))
+        for (const Sentence& said : blocks<Sentences>(*cautions).at(0)->sentences)
+            out.push_back(std::get<ReferenceText>(said.text).english);
+    return out;
+}
+
+TEST(Report, WarnsOfWhatTheEnginesFuelBrings) {
+    using testing::Contains;
+    using testing::HasSubstr;
+    using testing::Not;
+    const auto petrol = cautions_before_the_first_reading(Fuel::petrol);
+    EXPECT_THAT(petrol, Contains(HasSubstr("fuel mist")));
+    EXPECT_THAT(petrol, Not(Contains(HasSubstr("injection line"))));
+    const auto diesel = cautions_before_the_first_reading(Fuel::diesel);
+    EXPECT_THAT(diesel, Contains(HasSubstr("injection line")));
+    EXPECT_THAT(diesel, Not(Contains(HasSubstr("fuel mist"))));
+}
+
 TEST(Report, PrintsNotesOnTheVisitAndNoOthers) {
     auto sample = sample::row_of(2);
     EXPECT_EQ(section(sample.report(), Label::remarks), nullptr);

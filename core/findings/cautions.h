@@ -1,0 +1,19 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "core/findings/reference.h"
+#include "core/model/engine.h"
+
+namespace lapwing::findings {
+
+/// The cautions of a place on this engine, in the order of the file: those that stand there on every engine
+/// ("dry"), and those for engines of its fuel ("dry, diesel").
+std::vector<const Caution*> cautions_for(const Reference& reference, std::string_view place,
+                                         const Engine& engine);
+
+}  // namespace lapwing::findings
