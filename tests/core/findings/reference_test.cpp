@@ -71,6 +71,8 @@ TEST(ReferenceData, ADieselHasCautionsOfItsOwnInsteadOfThoseOfPetrol) {
     using Ids = std::vector<std::string>;
     EXPECT_EQ(ids(cautions_for(reference, "dry", petrol)), (Ids{"cranking", "adapter"}));
     EXPECT_EQ(ids(cautions_for(reference, "wet", petrol)), (Ids{"cranking", "adapter", "oil"}));
+    // The sum of oil is done without an engine at hand, and a diesel has no wet test.
+    EXPECT_EQ(ids(reference.cautions_at("wet")), (Ids{"cranking", "adapter", "oil"}));
     EXPECT_EQ(ids(cautions_for(reference, "leak-down", petrol)), (Ids{"adapter", "air"}));
     EXPECT_EQ(ids(cautions_for(reference, "dry", diesel)),
               (Ids{"diesel-lines", "diesel-cranking", "adapter"}));
