@@ -17,6 +17,8 @@ T.AbstractButton {
     property real corner: Theme.corner
     // Whether it takes a share of the room in an ActionBar.
     property bool stretch: true
+    // Return presses it as soon as it has the focus, however that came: the one answer of a sheet.
+    property bool answersReturn: false
     // What the control shows. (Not contentItem: that one is made late, so nothing in it could bear an id.)
     property Item inside: null
 
@@ -45,8 +47,8 @@ T.AbstractButton {
 
     // A touch leaves the focus here too, but not the sign of it: then the key is the page's, which keeps a reading.
     function takeReturn(event: var) {
-        event.accepted = visualFocus;
-        if (visualFocus)
+        event.accepted = visualFocus || answersReturn;
+        if (event.accepted)
             activate();
     }
 

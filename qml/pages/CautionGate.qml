@@ -54,6 +54,7 @@ Item {
             actions: BigButton {
                 objectName: "understood"
                 focus: true
+                answersReturn: true
                 text: qsTr("Understood")
                 onClicked: warning.close()
             }
