@@ -392,6 +392,10 @@
         <translation>Durchmesser der Drosselbohrung</translation>
     </message>
     <message>
+        <source>Leave it empty if you don&apos;t know: the app assumes the usual one, and the ± is wider for it.</source>
+        <translation>Leer lassen, wenn nicht bekannt: Die App nimmt die übliche an, und das ± ist dafür weiter.</translation>
+    </message>
+    <message>
         <source>Discharge coefficient</source>
         <translation>Durchflussbeiwert</translation>
     </message>
@@ -5802,6 +5806,11 @@
         <translation>Zylinder %1: Erst klären, ob er im richtigen OT stand. Bis dahin bleiben Druckverlustprüfung und Gehörtes bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2: clearance %3, its siblings about %4. Check and adjust it first: no verdict before that.</source>
+        <extracomment>odds.clearance_siblings</extracomment>
+        <translation>Zylinder %1, %2: Ventilspiel %3, die übrigen etwa %4. Erst nachmessen und einstellen: vorher kein Urteil.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
         <translation>Zylinder %1: Ob das Ventilspiel stimmt, ist nicht bekannt (%2). Vorher deswegen nicht zerlegen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
@@ -5945,6 +5954,11 @@
         <source>The clearance of %1 was put right: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
         <translation>Das Ventilspiel wurde berichtigt (%1): erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
+        <extracomment>propose.listen</extracomment>
+        <translation>Noch einmal Luft anlegen und an jedem Austritt horchen: Wo sie herauskommt, nennt die Undichtheit.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
@@ -6150,6 +6164,11 @@
         <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.low_adjust_first</extracomment>
         <translation>Zylinder %1 zeigt %2: zu niedrig, aber mit zu wenig Ventilspiel (%3). Erst einstellen, dann erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: too low, but %3 has far less clearance than its siblings. Check and adjust first, then test again.</source>
+        <extracomment>cylinder.low_clearance_first</extracomment>
+        <translation>Zylinder %1 zeigt %2: zu niedrig, aber mit weit weniger Ventilspiel als bei den übrigen (%3). Erst nachmessen und einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
@@ -6632,6 +6651,11 @@
         <translation>Reichen %3 Ventilspiel in Zylinder %1 (%2)? Das sagt das Handbuch des Motors. Den Sollbereich auf die Motorkarte schreiben, bei den Ventilen: Vorher kein Urteil über ein Ventil.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2 %3: %4, its siblings about %5. Check and adjust it first, the engine&apos;s manual says how much: no verdict on the valve before that.</source>
+        <extracomment>question.clearance_siblings</extracomment>
+        <translation>Zylinder %1, %2 %3: %4, die übrigen etwa %5. Erst nachmessen und einstellen, wie viel, sagt das Handbuch des Motors: vorher kein Urteil über das Ventil.</translation>
+    </message>
+    <message>
         <source>At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this visit reads does not take that back.</source>
         <extracomment>question.earlier_fault</extracomment>
         <translation>Bei einem früheren Termin fand eine Druckverlustprüfung einen Fehler an %1, und seither gab es dort keine: Was dieser Termin zeigt, nimmt das nicht zurück.</translation>
@@ -6690,6 +6714,11 @@
         <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
         <extracomment>clearance.no_range</extracomment>
         <translation>Zylinder %1, %2 %3: %4 gefunden, aber nichts, woran es zu messen wäre. Das Sollspiel aus dem Handbuch des Motors auf die Motorkarte schreiben, bei den Ventilen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the engine&apos;s manual says how much.</source>
+        <extracomment>clearance.siblings</extracomment>
+        <translation>Zylinder %1, %2 %3: %4, weit weniger als die %5 der übrigen. Erst nachmessen und einstellen; wie viel, sagt das Handbuch des Motors.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
@@ -6775,6 +6804,11 @@
         <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
         <extracomment>next.clearance_wanted</extracomment>
         <translation>Das Sollspiel für Zylinder %1 im Handbuch des Motors nachsehen und auf die Motorkarte schreiben: Ohne es ist das gefundene nicht zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
+        <extracomment>next.clearance_siblings</extracomment>
+        <translation>Das Ventilspiel von Zylinder %1, weit kleiner als bei den übrigen, nachmessen, nach dem Handbuch des Motors einstellen und erneut prüfen.</translation>
     </message>
     <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
@@ -10555,6 +10589,36 @@
         <source>Far beyond any rocker&apos;s clearance.</source>
         <extracomment>clearance-very-wide, comment</extracomment>
         <translation>Weit mehr als das Spiel irgendeines Kipphebels.</translation>
+    </message>
+    <message>
+        <source>Without a wanted range, a valve clearance under this share of the median of the engine&apos;s other valves of its side is asked about first.</source>
+        <extracomment>clearance-beside-share, text</extracomment>
+        <translation>Ohne Sollbereich wird nach einem Ventilspiel zuerst gefragt, wenn es unter diesem Anteil des Medians der übrigen Ventile seiner Seite im Motor liegt.</translation>
+    </message>
+    <message>
+        <source>Valves of one side are set alike: wear or the feeler gauge alone puts none of them out by half. It is only asked about, since the manual alone says what is right.</source>
+        <extracomment>clearance-beside-share, comment</extracomment>
+        <translation>Ventile einer Seite werden gleich eingestellt: Verschleiß oder die Fühlerlehre allein bringen keines um die Hälfte davon ab. Es wird nur gefragt, denn was richtig ist, sagt allein das Handbuch.</translation>
+    </message>
+    <message>
+        <source>Such a clearance is only asked about where it is less than that median by at least this.</source>
+        <extracomment>clearance-beside-less, text</extracomment>
+        <translation>Nach einem solchen Ventilspiel wird nur gefragt, wenn es um mindestens so viel unter diesem Median liegt.</translation>
+    </message>
+    <message>
+        <source>Two steps of a common feeler gauge: between small clearances half of the other is soon reached.</source>
+        <extracomment>clearance-beside-less, comment</extracomment>
+        <translation>Zwei Stufen einer üblichen Fühlerlehre: Bei kleinem Spiel ist die Hälfte des anderen bald erreicht.</translation>
+    </message>
+    <message>
+        <source>And where at least so many other valves of its side were measured.</source>
+        <extracomment>clearance-beside-least, text</extracomment>
+        <translation>Und wenn mindestens so viele andere Ventile seiner Seite gemessen wurden.</translation>
+    </message>
+    <message>
+        <source>Of two valves nobody can say which is the odd one.</source>
+        <extracomment>clearance-beside-least, comment</extracomment>
+        <translation>Bei zwei Ventilen kann niemand sagen, welches aus der Reihe fällt.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
@@ -17061,6 +17125,10 @@
         <translation>Eingeben, wie viele Minuten es stand: Ohne sie sagt der Enddruck wenig.</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
         <source>%1 kept</source>
         <translation>%1 übernommen</translation>
     </message>
@@ -17155,10 +17223,6 @@
     <message>
         <source>%1 held, of %2 set</source>
         <translation>%1 gehalten, von %2 eingestellt</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
     </message>
     <message>
         <source>%1, first puff %2</source>

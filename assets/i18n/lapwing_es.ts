@@ -392,6 +392,10 @@
         <translation>Diámetro del restrictor</translation>
     </message>
     <message>
+        <source>Leave it empty if you don&apos;t know: the app assumes the usual one, and the ± is wider for it.</source>
+        <translation>Dejarlo vacío si no se sabe: la app supone el usual, y el ± es por eso más ancho.</translation>
+    </message>
+    <message>
         <source>Discharge coefficient</source>
         <translation>Coeficiente de descarga</translation>
     </message>
@@ -5802,6 +5806,11 @@
         <translation>Cilindro %1: aclarar primero si estaba en el PMS correcto. Hasta entonces su estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2: clearance %3, its siblings about %4. Check and adjust it first: no verdict before that.</source>
+        <extracomment>odds.clearance_siblings</extracomment>
+        <translation>Cilindro %1, %2: juego %3, los demás cerca de %4. Primero revisarlo y ajustarlo: ningún veredicto antes.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
         <translation>Cilindro %1: no se sabe si el juego de %2 es correcto. Antes de eso no desmontar por ello: una válvula sin juego parece quemada.</translation>
@@ -5945,6 +5954,11 @@
         <source>The clearance of %1 was put right: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
         <translation>El juego de %1 se corrigió: probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
+        <extracomment>propose.listen</extracomment>
+        <translation>Volver a poner el aire y escuchar en cada salida: por donde sale dice dónde está la fuga.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
@@ -6150,6 +6164,11 @@
         <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.low_adjust_first</extracomment>
         <translation>El cilindro %1 da %2: demasiado bajo, pero %3 tenía muy poco juego. Ajustar primero y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2: too low, but %3 has far less clearance than its siblings. Check and adjust first, then test again.</source>
+        <extracomment>cylinder.low_clearance_first</extracomment>
+        <translation>El cilindro %1 da %2: demasiado bajo, pero %3 tiene mucho menos juego que las demás. Primero revisar y ajustar, luego probar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses %2: wear, not yet a fault.</source>
@@ -6632,6 +6651,11 @@
         <translation>¿Basta %3 para %2 del cilindro %1? Lo dice el manual del motor. Poner el rango que se pide en la ficha del motor, en las válvulas: ningún veredicto sobre una válvula antes de saberlo.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2 %3: %4, its siblings about %5. Check and adjust it first, the engine&apos;s manual says how much: no verdict on the valve before that.</source>
+        <extracomment>question.clearance_siblings</extracomment>
+        <translation>Cilindro %1, %2 %3: %4, las demás cerca de %5. Primero revisarla y ajustarla, el manual del motor dice cuánto: ningún veredicto sobre la válvula antes.</translation>
+    </message>
+    <message>
         <source>At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this visit reads does not take that back.</source>
         <extracomment>question.earlier_fault</extracomment>
         <translation>En una visita anterior una prueba de estanqueidad encontró un fallo en %1, y desde entonces no se hizo otra allí: lo que da esta visita no lo anula.</translation>
@@ -6690,6 +6714,11 @@
         <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
         <extracomment>clearance.no_range</extracomment>
         <translation>Cilindro %1, %2 %3: %4 encontrado, y nada con que compararlo. Poner el juego que pide el manual del motor en la ficha del motor, en las válvulas.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the engine&apos;s manual says how much.</source>
+        <extracomment>clearance.siblings</extracomment>
+        <translation>Cilindro %1, %2 %3: %4, mucho menos que los %5 de las demás. Primero revisarla y ajustarla; el manual del motor dice cuánto.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats.</source>
@@ -6775,6 +6804,11 @@
         <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
         <extracomment>next.clearance_wanted</extracomment>
         <translation>Buscar en el manual del motor el juego que se pide para el cilindro %1 y ponerlo en la ficha del motor: sin él lo encontrado no se puede juzgar.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
+        <extracomment>next.clearance_siblings</extracomment>
+        <translation>Revisar el juego de válvulas del cilindro %1, mucho menor que en los demás, ajustarlo según el manual del motor y probar de nuevo.</translation>
     </message>
     <message>
         <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
@@ -10555,6 +10589,36 @@
         <source>Far beyond any rocker&apos;s clearance.</source>
         <extracomment>clearance-very-wide, comment</extracomment>
         <translation>Mucho más que el juego de cualquier balancín.</translation>
+    </message>
+    <message>
+        <source>Without a wanted range, a valve clearance under this share of the median of the engine&apos;s other valves of its side is asked about first.</source>
+        <extracomment>clearance-beside-share, text</extracomment>
+        <translation>Sin rango que se pida, se pregunta primero por un juego de válvula que quede bajo esta parte de la mediana de las demás válvulas de su lado en el motor.</translation>
+    </message>
+    <message>
+        <source>Valves of one side are set alike: wear or the feeler gauge alone puts none of them out by half. It is only asked about, since the manual alone says what is right.</source>
+        <extracomment>clearance-beside-share, comment</extracomment>
+        <translation>Las válvulas de un lado se ajustan igual: ni el desgaste ni la galga solos desvían una a la mitad. Solo se pregunta, pues solo el manual dice qué es lo correcto.</translation>
+    </message>
+    <message>
+        <source>Such a clearance is only asked about where it is less than that median by at least this.</source>
+        <extracomment>clearance-beside-less, text</extracomment>
+        <translation>Por un juego así solo se pregunta si es menor que esa mediana al menos en esto.</translation>
+    </message>
+    <message>
+        <source>Two steps of a common feeler gauge: between small clearances half of the other is soon reached.</source>
+        <extracomment>clearance-beside-less, comment</extracomment>
+        <translation>Dos pasos de una galga corriente: entre juegos pequeños pronto se llega a la mitad del otro.</translation>
+    </message>
+    <message>
+        <source>And where at least so many other valves of its side were measured.</source>
+        <extracomment>clearance-beside-least, text</extracomment>
+        <translation>Y si se midieron al menos tantas otras válvulas de su lado.</translation>
+    </message>
+    <message>
+        <source>Of two valves nobody can say which is the odd one.</source>
+        <extracomment>clearance-beside-least, comment</extracomment>
+        <translation>De dos válvulas nadie puede decir cuál es la que se aparta.</translation>
     </message>
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
@@ -17061,6 +17125,10 @@
         <translation>Escribir cuántos minutos estuvo: sin ellos la presión final dice poco.</translation>
     </message>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
         <source>%1 kept</source>
         <translation>%1 guardado</translation>
     </message>
@@ -17155,10 +17223,6 @@
     <message>
         <source>%1 held, of %2 set</source>
         <translation>%1 mantenida, de %2 ajustada</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
     </message>
     <message>
         <source>%1, first puff %2</source>

@@ -32,8 +32,7 @@ Worksheet empty_worksheet() {
     sheet.gauge.check_valve_at = CheckValveAt::chamber_end;
     sheet.set = *TypedPressure::make("80", units::psi);
     sheet.other_set = sheet.set;
-    sheet.tester.restrictor = *TypedLength::make("0.040", units::inch);
-    sheet.other_restrictor = sheet.tester.restrictor;
+    sheet.other_restrictor = *TypedLength::make("0.040", units::inch);
     return sheet;
 }
 

@@ -50,7 +50,8 @@ struct Worksheet {
     std::optional<Typed<FlowTag>> flow;
 };
 
-/// An empty sheet with what nearly every shop has: 80 psi set behind the standard restrictor.
+/// An empty sheet with what nearly every shop has: 80 psi set, to be put behind the standard restrictor. The
+/// tester's own restrictor stays open: nobody has said that it is the standard one.
 Worksheet empty_worksheet();
 /// Filled from a visit: engine card, shop, testers, the newest readings.
 Worksheet worksheet_of(const Dossier& dossier, const Visit& visit);

@@ -21,6 +21,7 @@ Result<findings::LeakDown> judged(const Worksheet& sheet, const findings::Refere
         return tl::unexpected(possible.error());
     Dossier dossier;
     dossier.engine.cylinders.emplace_back();
+    dossier.engine.bore = sheet.engine.bore;  // by which a restrictor that is not known is assumed
     dossier.engine.limits.leakage_set = sheet.other_set;
     dossier.engine.limits.leakage_restrictor = sheet.other_restrictor;
     Visit visit;

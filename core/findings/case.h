@@ -139,9 +139,22 @@ std::vector<std::pair<int, int>> neighbours(const Engine& engine);
 /// Both at top dead centre together, one of them on overlap (four-stroke, firing order known).
 bool companions(const Engine& engine, int a, int b);
 bool is_valve(Path path);
+/// Of the same side's other valves in this engine: their median, m, where this clearance of `valve` lies far
+/// below it and the card has no range to hold it against.
+std::optional<double> siblings_far_above(const Engine& engine, const Visit& visit, const Reference& reference,
+                                         const Clearance& valve, const TypedLength& clearance);
+/// A valve of this cylinder whose clearance, as it is now, lies far below its siblings'; the smallest.
+struct FarBelow {
+    const Clearance* valve = nullptr;
+    double siblings = 0.0;  ///< their median, m
+
+    [[nodiscard]] const TypedLength& now() const { return valve->left ? *valve->left : *valve->found; }
+};
+std::optional<FarBelow> far_below_siblings(const Engine& engine, const Visit& visit,
+                                           const Reference& reference, int cylinder, ValveSide side);
 /// Whether the clearance of the valve that the path names must be looked at before a verdict. `wanted`: it is
-/// recorded, but nobody has said what it should be.
-enum class ClearanceNeed { none, record, wanted, adjust, retest };
+/// recorded, but nobody has said what it should be. `siblings`: likewise, and it lies far below theirs.
+enum class ClearanceNeed { none, record, wanted, siblings, adjust, retest };
 ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path);
 bool asks(const CylinderFindings& cylinder, std::string_view code);
 /// The loudest exit's path where exactly one stands out.

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <vector>
 
 #include "core/base/apart.h"
 #include "core/findings/case.h"
@@ -44,16 +45,73 @@ bool too_small(Fit fit) {
     return fit == Fit::none || fit == Fit::small;
 }
 
+namespace {
+
+const std::optional<TypedLength>& last_of(const Clearance& valve) {
+    return valve.left ? valve.left : valve.found;
+}
+
+/// Values aren't empty.
+double median(std::vector<double> values) {
+    std::ranges::sort(values);
+    const std::size_t middle = values.size() / 2;
+    return values.size() % 2 == 1 ? values[middle] : 0.5 * (values[middle - 1] + values[middle]);
+}
+
+}  // namespace
+
+std::optional<double> siblings_far_above(const Engine& engine, const Visit& visit, const Reference& reference,
+                                         const Clearance& valve, const TypedLength& clearance) {
+    // None at all is no question any more.
+    if (clearance.si() <= 0.0 || wanted_clearance(engine, valve.side) ||
+        engine.valves.adjuster == Adjuster::hydraulic || engine.cycle == StrokeCycle::two)
+        return std::nullopt;
+    std::vector<double> others;
+    for (const Cylinder& one : engine.cylinders)
+        for (const Clearance* other : standing(visit.clearances, one.number)) {
+            const bool same = other->cylinder == valve.cylinder && other->valve == valve.valve;
+            if (other->side == valve.side && !same && last_of(*other))
+                others.push_back(last_of(*other)->si());
+        }
+    if (others.empty() ||
+        is_below(static_cast<double>(others.size()), reference.assumed("clearance-beside-least")))
+        return std::nullopt;
+    const double usual = median(std::move(others));
+    const bool far = is_below(clearance.si(), reference.assumed("clearance-beside-share") * usual) &&
+                     !is_below(usual - clearance.si(), reference.assumed("clearance-beside-less"));
+    return far ? std::optional(usual) : std::nullopt;
+}
+
+std::optional<FarBelow> far_below_siblings(const Engine& engine, const Visit& visit,
+                                           const Reference& reference, int cylinder, ValveSide side) {
+    std::optional<FarBelow> out;
+    for (const Clearance* valve : standing(visit.clearances, cylinder)) {
+        if (valve->side != side || !last_of(*valve)) continue;
+        const auto siblings = siblings_far_above(engine, visit, reference, *valve, *last_of(*valve));
+        if (siblings && (!out || last_of(*valve)->si() < out->now().si())) out = FarBelow{valve, *siblings};
+    }
+    return out;
+}
+
 Clearances clearances_of(const Case& at, int cylinder) {
     Clearances out;
     for (const Clearance* valve : standing(at.visit.clearances, cylinder)) {
         const bool intake = valve->side == ValveSide::intake;
         const auto& wanted = wanted_clearance(at.engine, valve->side);
-        const auto& last = valve->left ? valve->left : valve->found;
+        const auto& last = last_of(*valve);
         if (!last) continue;
         (intake ? out.recorded_intake : out.recorded_exhaust) = true;
         const Fit now = fit_of(*last, wanted);
-        if (now == Fit::unknown && at.engine.valves.adjuster != Adjuster::hydraulic) {
+        const auto far_below = [&](const TypedLength& one) {
+            return siblings_far_above(at.engine, at.visit, at.reference, *valve, one);
+        };
+        const auto siblings = far_below(*last);
+        if (now == Fit::unknown && siblings) {
+            out.state = worse(out.state, State::borderline);
+            out.remarks.push_back(remark("clearance.siblings", cylinder, word_of(valve->side), valve->valve,
+                                         figure_of(*last), figure(Dimension::length, *siblings)));
+        }
+        if (now == Fit::unknown && !siblings && at.engine.valves.adjuster != Adjuster::hydraulic) {
             auto& least = intake ? out.unjudged_intake : out.unjudged_exhaust;
             if (!least || last->si() < least->si) least = figure_of(*last);
             out.remarks.push_back(
@@ -62,7 +120,10 @@ Clearances clearances_of(const Case& at, int cylinder) {
         out.state = worse(out.state, state_of(now));
         const Word side = word_of(valve->side);
         if (too_small(now)) (intake ? out.small_intake : out.small_exhaust) = true;
-        if (valve->left && valve->found && too_small(fit_of(*valve->found, wanted)) && !too_small(now)) {
+        const bool was_small =
+            valve->left && valve->found &&
+            (too_small(fit_of(*valve->found, wanted)) || far_below(*valve->found).has_value());
+        if (was_small && !too_small(now) && !siblings) {
             (intake ? out.put_right_intake : out.put_right_exhaust) = true;
             out.remarks.push_back(remark("clearance.adjusted", cylinder, side, valve->valve));
         }
@@ -83,13 +144,17 @@ ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, P
     const Clearances& known = cylinder.clearances;
     const bool intake = path == Path::intake;
     if (intake ? known.small_intake : known.small_exhaust) return ClearanceNeed::adjust;
+    if (far_below_siblings(at.engine, at.visit, at.reference, cylinder.number,
+                           intake ? ValveSide::intake : ValveSide::exhaust))
+        return ClearanceNeed::siblings;
     if (!(intake ? known.recorded_intake : known.recorded_exhaust)) return ClearanceNeed::record;
-    if (intake ? known.unjudged_intake : known.unjudged_exhaust) return ClearanceNeed::wanted;
     // Put right after the air was on: the leak that was heard may be gone.
     const bool put_right = intake ? known.put_right_intake : known.put_right_exhaust;
     const bool before = cylinder.leak_down ? cylinder.leak_down->tag == Tag::as_found
                                            : cylinder.dry && cylinder.dry->tag == Tag::as_found;
-    return put_right && before ? ClearanceNeed::retest : ClearanceNeed::none;
+    if (put_right && before) return ClearanceNeed::retest;
+    return (intake ? known.unjudged_intake : known.unjudged_exhaust) ? ClearanceNeed::wanted
+                                                                     : ClearanceNeed::none;
 }
 
 }  // namespace lapwing::findings

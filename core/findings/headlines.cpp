@@ -22,6 +22,7 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
     switch (clearance_need(at, cylinder, *heard->path)) {
         case ClearanceNeed::record:
         case ClearanceNeed::wanted:
+        case ClearanceNeed::siblings:
             return say("cylinder.leaks_clearance_first", number, leakage, word_of(*heard->path));
         case ClearanceNeed::adjust:
         case ClearanceNeed::retest:
@@ -80,6 +81,9 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
         if (clearance_need(at, cylinder, valve) == ClearanceNeed::adjust ||
             clearance_need(at, cylinder, valve) == ClearanceNeed::retest)
             return say("cylinder.low_adjust_first", number, final, word_of(valve));
+    for (const Path valve : {Path::intake, Path::exhaust})
+        if (clearance_need(at, cylinder, valve) == ClearanceNeed::siblings)
+            return say("cylinder.low_clearance_first", number, final, word_of(valve));
     const auto& lowest = at.limits.lowest;
     const bool below = lowest && says(cylinder.dry->why, "why.below_lowest");
     if (cylinder.points_at) {

@@ -46,6 +46,9 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
             case ClearanceNeed::adjust:
                 steps.add(Action::adjust, cylinder.number, "next.adjust");
                 return true;
+            case ClearanceNeed::siblings:
+                steps.add(Action::adjust, cylinder.number, "next.clearance_siblings");
+                return true;
             case ClearanceNeed::retest:
                 steps.add(cylinder.leak_down ? Action::leak_down : Action::dry, cylinder.number,
                           "next.retest_adjusted");

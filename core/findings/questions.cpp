@@ -56,6 +56,14 @@ bool oiled_before_leak_down(const Case& at, const CylinderFindings& cylinder) {
     return false;
 }
 
+void ask_siblings(const Case& at, CylinderFindings& cylinder) {
+    for (const ValveSide side : {ValveSide::intake, ValveSide::exhaust})
+        if (const auto low = far_below_siblings(at.engine, at.visit, at.reference, cylinder.number, side))
+            cylinder.questions.push_back(remark("question.clearance_siblings", cylinder.number, word_of(side),
+                                                low->valve->valve, figure_of(low->now()),
+                                                figure(Dimension::length, low->siblings)));
+}
+
 }  // namespace
 
 void add_questions(const Case& at, CylinderFindings& cylinder) {
@@ -76,6 +84,7 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         if (at.limits.high && is_above(cylinder.dry->final.figure.si, at.limits.high->figure.si))
             cylinder.questions.push_back(remark("question.above_high", number, cylinder.dry->final.figure));
     }
+    ask_siblings(at, cylinder);
     if (oiled_before_leak_down(at, cylinder))
         cylinder.questions.push_back(remark("question.oil_before_leak_down", number));
     if (cylinder.wet && !cylinder.dry)

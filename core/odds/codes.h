@@ -20,7 +20,8 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.does_not_fit", "cw"},      // a test far off everything that the others allow
     // Why the odds are what they are.
     {"odds.nothing_measured", "c"},
-    {"odds.tdc_first", "c"},         // wrong-TDC question: leak-down and exits left out
+    {"odds.tdc_first", "c"},              // wrong-TDC question: leak-down and exits left out
+    {"odds.clearance_siblings", "cwLL"},  // a valve's clearance far below its siblings': no verdict before
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
     {"odds.not_listened", "c"},
     {"odds.no_air", "c"},                 // cranking readings only

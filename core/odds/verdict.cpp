@@ -86,6 +86,8 @@ Message headline_of(const CylinderOdds& cylinder) {
     const int number = cylinder.number;
     if (!cylinder.measured) return say("odds.nothing_measured", number);
     if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
+    const auto low = std::ranges::find(cylinder.reasons, "odds.clearance_siblings", &Message::code);
+    if (low != cylinder.reasons.end()) return *low;
     if (!cylinder.contradictions.empty()) return say("odds.no_verdict", number);
     if (cylinder.unsure) return say("odds.unsure_numbers", number);
     constexpr double even = 0.5;

@@ -29,6 +29,13 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
     if (out.measured && !listened && !evidence.wrong_tdc_suspected && evidence.contradictions.empty() &&
         out.seals_well < 1.0 - worth_saying)
         out.reasons.push_back(say(air ? "odds.not_listened" : "odds.no_air", number));
+    for (const ValveSide side : {ValveSide::intake, ValveSide::exhaust})
+        if (const auto low = findings::far_below_siblings(dossier.engine, visit, reference, number, side)) {
+            out.reasons.push_back(say("odds.clearance_siblings", number, findings::word_of(side),
+                                      findings::figure_of(low->now()),
+                                      findings::figure(findings::Dimension::length, low->siblings)));
+            out.unsure = true;
+        }
     // A clearance that there is no range to hold against is as good as none.
     const auto recorded = [&](ValveSide side) {
         const auto& valves = dossier.engine.valves;
@@ -131,8 +138,8 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
         cylinder.reasons = from.reasons;
         cylinder.expected_after = after_repairs(model, *draws, c, diesel, random);
         add_reasons(dossier, visit, reference, from, cylinder);
-        cylinder.unsure =
-            !enough_draws(cylinder) || !cylinder.contradictions.empty() || from.wrong_tdc_suspected;
+        cylinder.unsure = cylinder.unsure || !enough_draws(cylinder) || !cylinder.contradictions.empty() ||
+                          from.wrong_tdc_suspected;
         out.least_effective_samples = std::min(out.least_effective_samples, cylinder.effective_samples);
         out.cylinders.push_back(std::move(cylinder));
     }

@@ -13,6 +13,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"propose.check_clearance", "w"},   // path: a valve
     {"propose.adjust_clearance", "w"},  // likewise
     {"propose.test_adjusted", "w"},
+    {"propose.listen", ""},
     {"propose.run_it", ""},
     {"propose.repeat_open", ""},
     {"propose.soak", ""},

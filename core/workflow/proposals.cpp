@@ -36,6 +36,13 @@ bool is_joint(Path path) {
     return path == Path::gasket || path == Path::next_cylinder || path == Path::coolant;
 }
 
+/// Whether it asks about that valve's clearance beside its siblings.
+bool names_side(const Message& question, Path valve) {
+    return question.code == "question.clearance_siblings" &&
+           std::get<findings::Word>(question.args[1]) ==
+               findings::word_of(valve == Path::intake ? ValveSide::intake : ValveSide::exhaust);
+}
+
 class Proposals {
 public:
     Proposals(const findings::Case& at, const findings::Findings& found, const odds::WhereItLeaks* leaks)
@@ -112,8 +119,28 @@ private:
     }
 
     void add(const CylinderFindings& cylinder) {
+        // One look with a feeler gauge, before anything else is made of this cylinder.
+        bool asked = false;
+        for (const Path valve : {Path::intake, Path::exhaust})
+            if (findings::clearance_need(at_, cylinder, valve) == ClearanceNeed::siblings) {
+                asked = true;
+                for (const findings::Remark& question : cylinder.questions)
+                    if (names_side(question.message, valve))
+                        quick(cylinder.number, say("propose.check_clearance", findings::word_of(valve)),
+                              question.message, {});
+            }
+        if (asked) return;
+        const auto parts = suspects(cylinder);
+        // Where the air comes out costs nothing to hear: parts only come off for what was heard.
+        const bool unheard = cylinder.leak_down && cylinder.exits.empty();
+        if (unheard && !parts.empty())
+            quick(cylinder.number, say("propose.listen"), parts.front().reason, {});
         bool run_it = false;
-        for (const Suspect& suspect : suspects(cylinder)) {
+        for (const Suspect& suspect : parts) {
+            if (unheard) {
+                if (findings::is_valve(suspect.path)) (void)add_clearance_work(cylinder, suspect);
+                continue;
+            }
             if (findings::is_valve(suspect.path)) {
                 if (!add_clearance_work(cylinder, suspect)) {
                     run_it = true;
@@ -143,6 +170,7 @@ private:
         switch (findings::clearance_need(at_, cylinder, suspect.path)) {
             case ClearanceNeed::record:
             case ClearanceNeed::wanted:
+            case ClearanceNeed::siblings:
                 quick(cylinder.number, say("propose.check_clearance", word), suspect.reason, {});
                 return true;
             case ClearanceNeed::adjust:

@@ -32,8 +32,9 @@ struct Proposal {
 /// What the findings and the odds (null: not known) give reason for, quick fixes before strip-down. Work is
 /// proposed on parts that may well be at fault (assets/reference/assumptions.json: repair-from), or where the
 /// odds are not known on what the rules of thumb name. Nothing is proposed for a cylinder over which a
-/// question or a contradiction hangs, and no strip-down for a valve whose clearance is not known to be right.
-/// What was tried in this visit is not proposed again.
+/// question or a contradiction hangs, no strip-down for a valve whose clearance is not known to be right, and
+/// none for a cylinder whose leakage was measured while nobody listened at its exits: it is listened to
+/// first. What was tried in this visit is not proposed again.
 std::vector<Proposal> propose(const Dossier& dossier, const Visit& visit, const findings::Findings& found,
                               const odds::WhereItLeaks* leaks, const findings::Reference& reference);
 

@@ -33,10 +33,10 @@ tl::expected<uncertainty::AccuracyClass, Failure> read_class(Arguments& argument
     return *found;
 }
 
-constexpr std::array<std::string_view, 2> gauges{"two", "one"};
+constexpr std::array<std::string_view, 2> gauges{"one", "two"};
 
 bool two_gauges(Arguments& arguments) {
-    return arguments.choice("--gauges", gauges) == 0;
+    return arguments.choice("--gauges", gauges) == 1;
 }
 
 struct Converted {
@@ -237,8 +237,8 @@ Verb sums_leak() {
                  "default 2.5"},
                 {"--gauge-span", "PRESSURE", "their full scale; default twice the set pressure"},
                 {"--gauges", "COUNT",
-                 "two (default), or one after the restrictor: there the regulator's sag under flow is not "
-                 "seen, and counts as doubt"}},
+                 "one after the restrictor (default): there the regulator's sag under flow is not seen, and "
+                 "counts as doubt; or two"}},
                joined(shop_options(), {json_option})),
         "Leakage is (set - held) / set. The table's ± is two standard uncertainties of all that is doubtful, "
         "as in the app: gauges, what can be read off them, how one reading would repeat, the restrictor. "

@@ -42,6 +42,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was "
         "heard "
         "are left out of the odds."),
+    SAY("odds.clearance_siblings",
+        "Cylinder %1, %2: clearance %3, its siblings about %4. Check and adjust it first: no verdict before "
+        "that."),
     SAY("odds.clearance_first",
         "Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a "
         "valve without "

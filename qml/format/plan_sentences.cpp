@@ -18,6 +18,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.check_clearance", "Check the clearance of %1, then test again."),
     SAY("propose.adjust_clearance", "Adjust the clearance of %1, then test again."),
     SAY("propose.test_adjusted", "The clearance of %1 was put right: test again."),
+    SAY("propose.listen",
+        "Put the air on again and listen at every exit: where it comes out names the leak."),
     SAY("propose.run_it", "Run it until it is warm, then test again."),
     SAY("propose.repeat_open", "Repeat the dry test warm, with the throttle held wide open."),
     SAY("propose.soak", "Leave penetrating oil in the bore overnight, run it, then test again."),

@@ -42,6 +42,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.low_points_at", "Cylinder %1 reads %2: too low, and the signs point at %3."),
     SAY("cylinder.low_adjust_first",
         "Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again."),
+    SAY("cylinder.low_clearance_first",
+        "Cylinder %1 reads %2: too low, but %3 has far less clearance than its siblings. Check and adjust "
+        "first, then test again."),
     SAY("cylinder.wear", "Cylinder %1 loses %2: wear, not yet a fault."),
     SAY("cylinder.leaks_unheard", "Cylinder %1 leaks %2. Listen where the air comes out."),
     SAY("cylinder.leaks_at", "Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell."),
@@ -247,6 +250,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Is %3 enough for %2 of cylinder %1? The engine's manual says. Put the wanted range on the engine "
         "card, "
         "under the valves: no verdict on a valve before it is known."),
+    SAY("question.clearance_siblings",
+        "Cylinder %1, %2 %3: %4, its siblings about %5. Check and adjust it first, the engine's manual says "
+        "how much: no verdict on the valve before that."),
     SAY("question.earlier_fault",
         "At an earlier visit a leak-down test found a fault at %1, and none was done there since: what this "
         "visit reads does not take that back."),
@@ -275,6 +281,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("clearance.no_range",
         "Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the "
         "engine's manual on the engine card, under the valves."),
+    SAY("clearance.siblings",
+        "Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the "
+        "engine's manual says how much."),
     SAY("clearance.too_large",
         "Cylinder %1, %2 %3: %4, more than the most of %5: noise, but the valve seats."),
     SAY("clearance.adjusted",
@@ -304,6 +313,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.clearance_wanted",
         "Look up the clearance wanted for cylinder %1 in the engine's manual and put it on the engine card: "
         "what was found can't be judged without it."),
+    SAY("next.clearance_siblings",
+        "Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine's "
+        "manual and test again."),
     SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
     SAY("next.retest_adjusted", "The clearance of cylinder %1 was put right: test it again."),
     SAY("next.turn_once",

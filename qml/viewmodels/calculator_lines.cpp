@@ -132,6 +132,9 @@ private:
         lines_.quantity(
             "restrictor", Texts::tr("Restrictor diameter"), forms::millimetres(format_),
             [](auto& s) -> auto& { return s.tester.restrictor; });
+        lines_.hint(
+            Texts::tr("Leave it empty if you don't know: the app assumes the usual one, and the ± is wider "
+                      "for it."));
         lines_.quantity(
             "cd", Texts::tr("Discharge coefficient"), UnitList<RatioTag>{units::one},
             [](auto& s) -> auto& { return s.tester.restrictor_cd; });

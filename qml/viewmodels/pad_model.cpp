@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/base/apart.h"
 #include "core/workflow/readings.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/my_call_model.h"
@@ -216,8 +217,13 @@ void PadModel::keep() {
     const auto redo = entry().redo;
     QString digits = typed();
     if (digits.endsWith(format().locale().decimalPoint())) digits.chop(1);
-    const QString shown = digits + QLatin1Char(' ') + unit();
-    const bool listens = test_ == TestKind::leak_down && !redo;
+    // Both pressures, whichever was typed last.
+    const QString shown = made.held && made.set
+                              ? tr("%1 of %2").arg(format().typed(*made.held), format().typed(*made.set))
+                              : digits + QLatin1Char(' ') + unit();
+    // Held above set is no leakage: there is nothing to listen for.
+    const bool above = made.held && made.set && is_above(made.held->si(), made.set->si());
+    const bool listens = test_ == TestKind::leak_down && !redo && !above;
     store(redo ? workflow::redo_reading(ReadingId{*redo}, made) : workflow::keep_reading(made),
           here == 0 ? tr("%1 kept").arg(shown) : tr("Cylinder %1: %2 kept").arg(here).arg(shown),
           [this, here, listens] {

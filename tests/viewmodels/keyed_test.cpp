@@ -281,6 +281,39 @@ private slots:
         QCOMPARE(pad->keepText(), QStringLiteral("Keep, listen"));
     }
 
+    void what_was_kept_names_held_of_set() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
+        QSignalSpy listens(pad.get(), &PadModel::listenTo);
+        const int here = pad->cylinder();
+        pad->focusField(QStringLiteral("held"));
+        Bench::type(*pad, QStringLiteral("4.0"));
+        pad->focusField(QStringLiteral("set"));  // typed last, and not what the reading says
+        pad->clear();
+        Bench::type(*pad, QStringLiteral("5.0"));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(pad->lastKept(), QStringLiteral("Cylinder %1: 4.0 bar of 5.0 bar kept").arg(here));
+        QCOMPARE(listens.size(), 1);
+    }
+
+    void held_above_set_leads_to_no_listening() {
+        Bench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
+        QSignalSpy listens(pad.get(), &PadModel::listenTo);
+        const int here = pad->cylinder();
+        pad->focusField(QStringLiteral("set"));
+        pad->clear();
+        Bench::type(*pad, QStringLiteral("5.0"));
+        pad->focusField(QStringLiteral("held"));
+        Bench::type(*pad, QStringLiteral("5.5"));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(bench.visit().readings.size(), std::size_t{1});
+        QCOMPARE(pad->lastKept(), QStringLiteral("Cylinder %1: 5.5 bar of 5.0 bar kept").arg(here));
+        QCOMPARE(listens.size(), 0);
+    }
+
     void leak_down_goes_round_in_firing_order() {
         Bench bench;
         Engine engine = bench.engine;

@@ -73,10 +73,10 @@ class Leak(CliTest):
 
     def test_uncertainty(self):
         # JCGM 100, first order: 80/60 psi, +-2 psi rectangular on both gauges: u = 1.80 percentage points.
-        found = self.leak("--set", "80psi", "--held", "60psi", "--gauge-class", "2.5", "--gauge-span", "80psi")
+        found = self.leak("--set", "80psi", "--held", "60psi", "--gauge-class", "2.5", "--gauge-span", "80psi", "--gauges", "two")
         self.assertAlmostEqual(100 * found["leakage_u"], 1.80, delta=0.005)
         # ASME B40.100 grade B: 3-2-3 % of span (from memory); 80 of 100 psi lies in the upper quarter, 60 in the middle.
-        graded = self.leak("--set", "80psi", "--held", "60psi", "--gauge-class", "B", "--gauge-span", "100psi")
+        graded = self.leak("--set", "80psi", "--held", "60psi", "--gauge-class", "B", "--gauge-span", "100psi", "--gauges", "two")
         u = math.hypot(3 / math.sqrt(3) * 60 / 80**2, 2 / math.sqrt(3) / 80)
         self.near(graded["leakage_u"], u, 1e-6)
 
@@ -93,11 +93,20 @@ class Leak(CliTest):
         found = self.leak(*"--set 80psi --held 60psi --gauge-class 2.5 --gauge-span 80psi --gauges one".split())
         self.near(found["leakage_u"], wanted, 1e-6)
 
+    def test_one_gauge_and_no_known_restrictor_unless_told(self):
+        # As the app's calculator takes its empty sheet.
+        plain = self.leak("--set", "80psi", "--held", "60psi")
+        one = self.leak("--set", "80psi", "--held", "60psi", "--gauges", "one")
+        self.assertEqual(plain["leakage_u_all"], one["leakage_u_all"])
+        self.assertNotEqual(plain["leakage_u"], self.leak("--set", "80psi", "--held", "60psi", "--gauges", "two")["leakage_u"])
+        known = self.leak("--set", "80psi", "--held", "60psi", "--restrictor", "0.040in")
+        self.assertLess(known["leak_area_u_m2"], 0.7 * plain["leak_area_u_m2"])
+
     def test_everything_doubtful_is_in_the_table(self):
         # The leak's area changes by 10 % from one reading to the next (working assumption); where 80/60 is read the
         # leakage moves by 0.402 for each share of it (isentropic nozzle, own sum). Student's t for ten degrees of
         # freedom is 2.28, table G.2 of JCGM 100 (from memory); one psi that can be told apart adds to each gauge.
-        found = self.leak(*"--set 80psi --held 60psi --gauge-class 2.5 --gauge-span 80psi --ambient 14.696psi".split())
+        found = self.leak(*"--set 80psi --held 60psi --gauge-class 2.5 --gauge-span 80psi --ambient 14.696psi --gauges two".split())
         step = 0.5 / math.sqrt(3) * math.hypot(60 / 80**2, 1 / 80)
         self.assertGreater(found["leakage_u_all"], math.hypot(found["leakage_u"], step, 0.0402))
         self.assertLess(found["leakage_u_all"], math.hypot(found["leakage_u"], step, 0.0402) * 1.14)

@@ -118,6 +118,18 @@ TEST(OtherTesterSum, SameLeakBehindOtherRestrictors) {
     EXPECT_NEAR(held("80", "0.040"), 60.0, 1e-6);
 }
 
+TEST(LeakageSum, ARestrictorThatNobodyTypedIsNotKnown) {
+    // By itself the area of the leak goes as that of the restrictor: its doubt is at least the restrictor's.
+    Worksheet sheet = leak("80", "60");
+    const auto open = derived(answer(Calculator::leakage, sheet), "leak_area").figure;
+    const double area = 1.0 + 2.0 * reference().assumed("restrictor-unknown-doubt");
+    EXPECT_GT(*open.u95 / open.si, 0.5 * (area - 1.0 / area));  // as a factor to either side
+    sheet.tester.restrictor = inches("0.040");
+    const auto typed = derived(answer(Calculator::leakage, sheet), "leak_area").figure;
+    EXPECT_NEAR(typed.si, open.si, 1e-12);  // the usual one is assumed
+    EXPECT_LT(*typed.u95, 0.7 * *open.u95);
+}
+
 TEST(RestrictorSum, EqualHolesHoldWhatEqualAreasHold) {
     // Equal areas at 80 psi set and 14.696 psi ambient hold 61.77 psi (isentropic nozzle, computed).
     Worksheet sheet = leak("80", "61.77");

@@ -7,6 +7,7 @@
 
 #include <cmath>
 
+#include "core/odds/verdict.h"
 #include "tests/core/odds/bench.h"
 
 namespace lapwing::odds {
@@ -89,6 +90,19 @@ TEST(WhereItLeaks, NoReadingIsThePrior) {
     const auto assumptions = *built_in_assumptions();
     EXPECT_NEAR(odds.path(Path::rings)->fault, assumptions.at("rings-fault"), 0.05);
     EXPECT_NEAR(odds.path(Path::exhaust)->fault, assumptions.at("exhaust-fault"), 0.05);
+}
+
+TEST(WhereItLeaks, AClearanceFarBelowItsSiblingsStandsBeforeAnyVerdict) {
+    Odds bench(3);
+    bench.dry_all({"10.0", "10.1", "6.0"}, "bar");
+    bench.leak(3, "5.50", "3.20", "bar");
+    EXPECT_FALSE(says(bench.odds().cylinders[2].reasons, "odds.clearance_siblings"));
+    for (int number : {1, 2, 3})
+        bench.clearance(number, ValveSide::exhaust, number == 3 ? "0.05" : "0.50");
+    const auto odds = bench.odds();
+    EXPECT_EQ(headline_of(odds.cylinders[2]).code, "odds.clearance_siblings");
+    EXPECT_FALSE(has_verdict(odds.cylinders[2]));
+    EXPECT_FALSE(says(odds.cylinders[0].reasons, "odds.clearance_siblings"));
 }
 
 TEST(WhereItLeaks, ListeningDecides) {

@@ -24,6 +24,7 @@ public:
     Proposed() : Bench(2) {
         dry_all({"140", "90"});
         leak(2, "80", "44");
+        hear(2, Exit::intake, Loudness::nothing);
         for (int number : {1, 2}) {
             odds::CylinderOdds one;
             one.number = number;
@@ -88,6 +89,40 @@ TEST(Proposals, AClearanceThatNothingIsHeldAgainstIsCheckedFirst) {
     bench.at_fault(Path::exhaust);
     bench.clearance(2, ValveSide::exhaust, "0.02");
     EXPECT_EQ(work(bench.propose()), Work{"propose.check_clearance"});
+}
+
+TEST(Proposals, AClearanceFarBelowItsSiblingsIsCheckedBeforeAnyPartIsSuspected) {
+    Proposed bench;
+    bench.at_fault(Path::rings);
+    ASSERT_EQ(work(bench.propose()).back(), "propose.rings");
+    bench.clearance(1, ValveSide::exhaust, "0.50");
+    bench.clearance(2, ValveSide::exhaust, "0.05");
+    bench.clearance(2, ValveSide::exhaust, "0.50").valve = 2;
+    const auto proposals = bench.propose();
+    ASSERT_EQ(work(proposals), Work{"propose.check_clearance"});
+    EXPECT_EQ(proposals[0].option, PlanOption::quick_fix);
+    EXPECT_EQ(proposals[0].cylinder, 2);
+    EXPECT_EQ(proposals[0].reason.code, "question.clearance_siblings");
+    EXPECT_EQ(std::get<findings::Word>(proposals[0].work.args.at(0)), findings::word_of(Path::exhaust));
+    bench.visit().clearances[1].found = Bench::mm("0.45");
+    EXPECT_EQ(work(bench.propose()).back(), "propose.rings");
+}
+
+TEST(Proposals, ALeakIsListenedToBeforePartsComeOff) {
+    for (const Path path : {Path::rings, Path::gasket, Path::decompressor}) {
+        Proposed bench;
+        bench.visit().exits.clear();
+        bench.at_fault(path);
+        const auto proposals = bench.propose();
+        ASSERT_EQ(work(proposals), Work{"propose.listen"});
+        EXPECT_EQ(proposals[0].cylinder, 2);
+        EXPECT_EQ(proposals[0].option, PlanOption::quick_fix);
+    }
+    // A look with a feeler gauge is no part that comes off.
+    Proposed valve;
+    valve.visit().exits.clear();
+    valve.at_fault(Path::exhaust);
+    EXPECT_EQ(work(valve.propose()), (Work{"propose.listen", "propose.check_clearance"}));
 }
 
 TEST(Proposals, ReadingsOfAShutThrottleAreRepeatedBeforePartsComeOff) {
