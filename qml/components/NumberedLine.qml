@@ -18,7 +18,8 @@ Item {
     Rectangle {
         id: disc
 
-        width: Math.round(Theme.textSize(26))
+        // Room for two digits clear of the ring.
+        width: Math.round(Theme.textSize(32))
         height: width
         radius: width / 2
         color: "transparent"
