@@ -11191,6 +11191,11 @@
         <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand in der Nähe von Kurbelwelle, Lüfter, Rad oder Propeller, kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
     </message>
     <message>
+        <source>Crankcase: only the few psi that the engine&apos;s manual gives. Leak-down pressure pushes the shaft seals out of their seats. Raise it slowly, and let it off before anything that closes the case is loosened. Wear eye protection.</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation>Kurbelgehäuse: nur die wenigen Zehntel bar, die das Handbuch des Motors nennt. Der Druck der Druckverlustprüfung drückt die Wellendichtringe aus ihrem Sitz. Druck langsam steigern und ablassen, bevor etwas gelöst wird, das das Gehäuse verschließt. Schutzbrille tragen.</translation>
+    </message>
+    <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
         <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben frei ist. Nur leichte, gerade Schläge auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>

@@ -11191,6 +11191,11 @@
         <translation>Con el aire puesto, el motor puede girar sin aviso. Nadie cerca de cigüeñal, ventilador, rueda o hélice, ninguna herramienta puesta en el cigüeñal. Sujetarlo con marcha y freno o con una segunda persona, subir la presión despacio, girar solo en el sentido de giro. Llevar protección ocular.</translation>
     </message>
     <message>
+        <source>Crankcase: only the few psi that the engine&apos;s manual gives. Leak-down pressure pushes the shaft seals out of their seats. Raise it slowly, and let it off before anything that closes the case is loosened. Wear eye protection.</source>
+        <extracomment>crankcase, text</extracomment>
+        <translation>Cárter: solo las pocas décimas de bar que indica el manual del motor. La presión de la prueba de estanqueidad saca los retenes de su asiento. Súbala despacio y descárguela antes de aflojar nada que cierre el cárter. Use gafas de protección.</translation>
+    </message>
+    <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
         <translation>Asentar una válvula a golpes: asegurarse de que el pistón está libre. Golpes ligeros y rectos, solo en el vástago. Los muelles y las chavetas pueden saltar: protegerse los ojos.</translation>

@@ -45,9 +45,10 @@ std::string_view place_of(Action action) {
             return "exits";
         case Action::plan:
             return "plan";
+        case Action::crankcase:
+            return "crankcase";
         case Action::clearances:
         case Action::adjust:
-        case Action::crankcase:
         case Action::tester_check:
             break;
     }

@@ -119,7 +119,10 @@ QVariantList PadModel::earlierReadings() const {
 }
 
 QStringList PadModel::cautions() const {
-    const char* place = test_ == TestKind::wet ? "wet" : test_ == TestKind::dry ? "dry" : "leak-down";
+    const char* place = test_ == TestKind::wet         ? "wet"
+                        : test_ == TestKind::dry       ? "dry"
+                        : test_ == TestKind::crankcase ? "crankcase"
+                                                       : "leak-down";
     QStringList texts;
     for (const auto* caution : findings::cautions_for(reference(), place, engine()))
         texts << format().reference(caution->text);

@@ -337,6 +337,13 @@ private slots:
                  0);
     }
 
+    void a_crankcases_pad_warns_of_leak_down_pressure() {
+        Bench bench;
+        const auto cautions = bench.open<PadModel>(QStringLiteral("crankcase"))->cautions();
+        QCOMPARE(cautions.size(), 1);
+        QVERIFY(cautions.front().contains(QStringLiteral("pushes the shaft seals out")));
+    }
+
     void a_diesels_pad_shows_a_diesels_cautions() {
         Bench bench;
         const auto says = [](const PadModel& pad, const char* part) {

@@ -51,7 +51,7 @@ TEST(ReferenceData, HowAGaugesErrorDividesIsHandedToTheGauge) {
 TEST(ReferenceData, CautionsStandWhereTheDangerIs) {
     const Reference& reference = Bench::reference();
     for (const char* place :
-         {"dry", "leak-down", "wet", "exits", "staking", "start", "session", "adapter", "tdc"})
+         {"dry", "leak-down", "wet", "exits", "staking", "start", "session", "adapter", "tdc", "crankcase"})
         EXPECT_FALSE(reference.cautions_at(place).empty()) << place;
     EXPECT_TRUE(reference.cautions_at("settings").empty());
 }
