@@ -3083,21 +3083,6 @@
         <translation>Das ist keine Sitzungsdatei: Ihre session.json weist sie nicht als solche aus.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
-        <extracomment>record.bad_version</extracomment>
-        <translation>„%1“ ist keine Version von Sitzungsdateien wie etwa 1.0.</translation>
-    </message>
-    <message>
-        <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
-        <extracomment>record.newer_major</extracomment>
-        <translation>Diese Datei stammt von einem neueren Lapwing (Format %1; dieses hier liest bis %2.x). Lapwing aktualisieren oder den Absender um den Bericht als PDF bitten.</translation>
-    </message>
-    <message>
-        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
-        <extracomment>record.newer_minor</extracomment>
-        <translation>Diese Datei wurde von einem neueren Lapwing geschrieben (Format %1; dieses kennt %2) und sagt etwas, wofür dieses kein Wort hat. Lapwing aktualisieren, um sie zu lesen; nichts wurde geändert. (%3)</translation>
-    </message>
-    <message>
         <source>The file says that the photo or voice note %1 is missing, and it has none of that id, or says so twice: it was not written by this app.</source>
         <extracomment>record.missing_of_nothing</extracomment>
         <translation>Die Datei sagt, dass das Foto oder die Sprachnotiz %1 fehlt, hat aber keines mit dieser Kennung oder sagt es zweimal: Sie wurde nicht von dieser App geschrieben.</translation>
@@ -3131,6 +3116,21 @@
         <source>Records belong to session %1, which is not among them.</source>
         <extracomment>record.orphan</extracomment>
         <translation>Einträge gehören zu Sitzung %1, die nicht dabei ist.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
+        <extracomment>record.bad_version</extracomment>
+        <translation>„%1“ ist keine Version von Sitzungsdateien wie etwa 1.0.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
+        <extracomment>record.newer_major</extracomment>
+        <translation>Diese Datei stammt von einem neueren Lapwing (Format %1; dieses hier liest bis %2.x). Lapwing aktualisieren oder den Absender um den Bericht als PDF bitten.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
+        <extracomment>record.newer_minor</extracomment>
+        <translation>Diese Datei wurde von einem neueren Lapwing geschrieben (Format %1; dieses kennt %2) und sagt etwas, wofür dieses kein Wort hat. Lapwing aktualisieren, um sie zu lesen; nichts wurde geändert. (%3)</translation>
     </message>
     <message>
         <source>%1 could not be read. Check that it is still there and try again.</source>
@@ -9344,6 +9344,10 @@
         <source>All fields and what else there is</source>
         <translation>Alle Felder und was es sonst gibt</translation>
     </message>
+    <message>
+        <source>Fields</source>
+        <translation>Felder</translation>
+    </message>
 </context>
 <context>
     <name>KeyedReadout</name>
@@ -9615,8 +9619,8 @@
         <translation>Bauform</translation>
     </message>
     <message>
-        <source>Everything else on the card can wait. A rotary engine is not supported.</source>
-        <translation>Alles andere auf der Karte kann warten. Kreiskolbenmotoren werden nicht unterstützt.</translation>
+        <source>A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.</source>
+        <translation>Zweitakter oder Diesel: vor der ersten Prüfung auf der Karte angeben. Alles andere dort hat Zeit. Kreiskolbenmotoren werden nicht unterstützt.</translation>
     </message>
     <message>
         <source>Add it</source>

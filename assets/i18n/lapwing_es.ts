@@ -3083,21 +3083,6 @@
         <translation>Esto no es un archivo de sesión: su session.json no lo dice.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
-        <extracomment>record.bad_version</extracomment>
-        <translation>«%1» no es una versión de archivos de sesión, como 1.0.</translation>
-    </message>
-    <message>
-        <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
-        <extracomment>record.newer_major</extracomment>
-        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este lee hasta %2.x). Actualizar Lapwing, o pedir a quien lo envió el informe en PDF.</translation>
-    </message>
-    <message>
-        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
-        <extracomment>record.newer_minor</extracomment>
-        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este conoce %2) y dice algo para lo que este no tiene palabra. Actualice Lapwing para leerlo; no se cambió nada. (%3)</translation>
-    </message>
-    <message>
         <source>The file says that the photo or voice note %1 is missing, and it has none of that id, or says so twice: it was not written by this app.</source>
         <extracomment>record.missing_of_nothing</extracomment>
         <translation>El archivo dice que falta la foto o nota de voz %1 y no tiene ninguna con ese identificador, o lo dice dos veces: no lo escribió esta aplicación.</translation>
@@ -3131,6 +3116,21 @@
         <source>Records belong to session %1, which is not among them.</source>
         <extracomment>record.orphan</extracomment>
         <translation>Hay registros que pertenecen a la sesión %1, que no está entre ellos.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is not a version of session files, such as 1.0.</source>
+        <extracomment>record.bad_version</extracomment>
+        <translation>«%1» no es una versión de archivos de sesión, como 1.0.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one reads up to %2.x). Update Lapwing, or ask the sender for the report as PDF.</source>
+        <extracomment>record.newer_major</extracomment>
+        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este lee hasta %2.x). Actualizar Lapwing, o pedir a quien lo envió el informe en PDF.</translation>
+    </message>
+    <message>
+        <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
+        <extracomment>record.newer_minor</extracomment>
+        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este conoce %2) y dice algo para lo que este no tiene palabra. Actualice Lapwing para leerlo; no se cambió nada. (%3)</translation>
     </message>
     <message>
         <source>%1 could not be read. Check that it is still there and try again.</source>
@@ -9344,6 +9344,10 @@
         <source>All fields and what else there is</source>
         <translation>Todos los campos y lo demás que hay</translation>
     </message>
+    <message>
+        <source>Fields</source>
+        <translation>Campos</translation>
+    </message>
 </context>
 <context>
     <name>KeyedReadout</name>
@@ -9615,8 +9619,8 @@
         <translation>Disposición</translation>
     </message>
     <message>
-        <source>Everything else on the card can wait. A rotary engine is not supported.</source>
-        <translation>Todo lo demás de la ficha puede esperar. Un motor rotativo no se admite.</translation>
+        <source>A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.</source>
+        <translation>Dos tiempos o diésel: indíquelo en la ficha antes de la primera prueba. Lo demás puede esperar. Un motor rotativo no se admite.</translation>
     </message>
     <message>
         <source>Add it</source>

@@ -11,6 +11,7 @@
 #include "core/record/json_text.h"
 #include "core/record/place.h"
 #include "core/record/record.h"
+#include "core/record/session_version.h"
 #include "core/record/tree_builder.h"
 #include "core/record/walk.h"
 
@@ -329,43 +330,10 @@ Status check_count(const Json& root) {
 Status check_version(const Json& root) {
     const auto format = root.find("format");
     const auto version = root.find("version");
-    const auto not_ours = [] {
+    if (!root.is_object() || format == root.end() || *format != std::string(session_format) ||
+        version == root.end() || !version->is_string())
         return fail("record.not_a_session", "This is not a session file: its session.json does not say so.");
-    };
-    if (!root.is_object() || format == root.end() || *format != std::string(session_format))
-        return not_ours();
-    if (version == root.end() || !version->is_string()) return not_ours();
-    const auto text = version->get<std::string>();
-    const auto point = text.find('.');
-    const auto is_number = [](std::string_view part) {
-        return !part.empty() && part.size() <= 6 &&
-               part.find_first_not_of("0123456789") == std::string_view::npos;
-    };
-    if (point == std::string::npos || !is_number(std::string_view(text).substr(0, point)) ||
-        !is_number(std::string_view(text).substr(point + 1)))
-        return fail("record.bad_version", "\"{}\" is not a version of session files, such as 1.0.", text);
-    const int major = std::stoi(text.substr(0, point));
-    if (major > session_major)
-        return fail("record.newer_major",
-                    "This file was written by a newer Lapwing (format {}; this one reads up to {}.x). Update "
-                    "Lapwing, or ask the sender for the report as PDF.",
-                    text, session_major);
-    if (major < session_major)
-        return fail("record.bad_version", "\"{}\" is not a version of session files, such as 1.0.", text);
-    return {};
-}
-
-/// A later minor version may add words and units; who meets one is told that, not that the file is broken.
-/// `version` was checked.
-Error of_a_newer_one(Error error, const std::string& version) {
-    const bool may_be_new = error.code == "record.unknown_word" || error.code == "record.unknown_unit" ||
-                            error.code == "record.other_version";
-    if (!may_be_new || std::stoi(version.substr(version.find('.') + 1)) <= session_minor) return error;
-    return fail("record.newer_minor",
-                "This file was written by a newer Lapwing (format {}; this one knows {}) and says something "
-                "that this one has no word for. Update Lapwing to read it; nothing was changed. ({})",
-                version, fmt::format("{}.{}", session_major, session_minor), error.english)
-        .value();
+    return check_session_version(version->get<std::string>());
 }
 
 /// What is said to be missing is an attachment of this file, and said once.

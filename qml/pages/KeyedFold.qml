@@ -111,7 +111,7 @@ Row {
         Sheet {
             id: sheet
 
-            title: line.model.caption
+            title: qsTr("Fields")
             onClosed: sheets.active = false
             Component.onCompleted: open()
 

@@ -53,8 +53,7 @@ AppPage {
             derivation.show(index);
     }
 
-    // Large text on a small screen leaves no room for it over the figure: the head says what is being typed.
-    title: crowded && keyed.caption !== "" ? keyed.caption : heading
+    title: heading
     subtitle: keyed.lastKept !== "" ? keyed.lastKept : tight || crowded ? "" : about
     // On a small screen the fields under it must not move with every reading that is kept.
     headLines: lying ? 2 : tight ? 1 : 4
@@ -140,10 +139,18 @@ AppPage {
         visible: !page.shut
         height: Math.max(tallest, implicitHeight)
         onImplicitHeightChanged: tallest = Math.max(tallest, implicitHeight)
-        onWidthChanged: tallest = implicitHeight
+        onWidthChanged: resized.restart()
         x: page.lying ? readout.x : Theme.gap
         y: page.lying ? page.body.height - Theme.space - height : page.height - Theme.gap - height
         width: page.lying ? readout.width : page.width - 2 * Theme.gap
+    }
+
+    // Once the bar's words have found their lines in it: what they took before was for another width.
+    Timer {
+        id: resized
+
+        interval: 0
+        onTriggered: bar.tallest = bar.implicitHeight
     }
 
     // Room for the buttons when they lie under the pad.

@@ -93,7 +93,7 @@ Sheet {
 
         width: parent.width
         problem: sheet.problem
-        hint: qsTr("Everything else on the card can wait. A rotary engine is not supported.")
+        hint: qsTr("A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.")
     }
 
     actions: BigButton {

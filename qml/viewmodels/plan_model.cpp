@@ -154,11 +154,11 @@ std::vector<PlanModel::Offer> PlanModel::offers() const {
     return out;
 }
 
-/// Of what is planned: as it is worked out now. What somebody wrote himself comes from nowhere else.
+/// Of what is planned: as it is worked out now. A range that somebody wrote himself comes from nowhere else;
+/// one that was taken over keeps where it comes from, whatever words were put to the work.
 QVariantList PlanModel::fromOf(const PlanLine& line, const std::vector<Offer>& offers) const {
     for (const Offer& offer : offers)
-        if (offer.line.option == line.option && offer.line.cylinder == line.cylinder &&
-            offer.line.work == line.work && offer.line.predicted_low == line.predicted_low &&
+        if (offer.line.cylinder == line.cylinder && offer.line.predicted_low == line.predicted_low &&
             offer.line.predicted_high == line.predicted_high)
             return derivation_items(offer.from, format());
     return {};

@@ -111,6 +111,7 @@ private slots:
     void an_engine_without_cylinders();
     void a_full_disk();
     void a_read_only_folder();
+    void a_sound_library_after_an_unclean_end_needs_no_word();
     void a_damaged_library();
     void a_newer_library();
     void a_place_that_is_no_page();
@@ -243,6 +244,27 @@ void BadInputTest::a_place_that_is_no_page() {
     QVERIFY2(phone.arrives(QStringLiteral("Settings")), qPrintable(phone.why()));
     QVERIFY(wait_until([&] { return !phone.app().draft(key).contains(QStringLiteral("Gone")); }));
     QVERIFY(phone.app().draft(key).contains(QStringLiteral("Settings")));
+}
+
+void BadInputTest::a_sound_library_after_an_unclean_end_needs_no_word() {
+    QTemporaryDir own, other;
+    const std::string folder = own.path().toStdString(), left = other.path().toStdString();
+    {
+        Phone phone(folder, {412, 915});
+        QVERIFY2(phone.on(), qPrintable(phone.why()));
+        stocked(phone, 3);
+        // As the system leaves it when it ends an app.
+        std::filesystem::copy(
+            folder, left,
+            std::filesystem::copy_options::recursive | std::filesystem::copy_options::overwrite_existing);
+    }
+    Phone phone(left, {412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    QVERIFY2(thumb.reads(QStringLiteral("Harbour two")), qPrintable(thumb.why()));
+    settle(500);
+    QVERIFY2(thumb.words().filter(QStringLiteral("closed properly")).isEmpty(),
+             qPrintable(thumb.words().join(u'|')));
 }
 
 void BadInputTest::a_damaged_library() {
