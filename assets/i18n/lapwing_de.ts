@@ -11680,9 +11680,9 @@
         <translation>Streuung der Leckfläche von einem Messwert der Druckverlustprüfung zum nächsten.</translation>
     </message>
     <message>
-        <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
+        <source>Rings settle elsewhere each time: let the air off, turn the engine over, test again, and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation>Kolbenringe legen sich jedes Mal anders; die Kurbelwelle hin- und herbewegen und den besten Wert behalten.</translation>
+        <translation>Ringe setzen sich jedes Mal anders: Luft ablassen, den Motor durchdrehen, noch einmal prüfen und den besten Wert behalten.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>

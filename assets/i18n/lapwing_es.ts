@@ -11680,9 +11680,9 @@
         <translation>Dispersión del área de fuga de una lectura de estanqueidad a la siguiente.</translation>
     </message>
     <message>
-        <source>Rings settle elsewhere each time; rock the crank and keep the best.</source>
+        <source>Rings settle elsewhere each time: let the air off, turn the engine over, test again, and keep the best.</source>
         <extracomment>leak-repeat, comment</extracomment>
-        <translation>Los segmentos se asientan cada vez en otro sitio; mover el cigüeñal en vaivén y quedarse con lo mejor.</translation>
+        <translation>Los segmentos se asientan cada vez en otro sitio: soltar el aire, dar vueltas al motor, probar otra vez y quedarse con lo mejor.</translation>
     </message>
     <message>
         <source>Share of the oil of a wet test that stays in the chamber: median.</source>

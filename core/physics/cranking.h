@@ -66,7 +66,8 @@ struct CrankingCase {
 };
 
 /// How finely to integrate. The default keeps every stroke's reading within 0.1 % or 100 Pa, whichever is the
-/// larger, over every engine and tester that `check` takes; tests/core/physics holds it against Boost.Odeint.
+/// larger, over what engines and testers are, and three times that over all that `check` takes;
+/// tests/core/physics holds it against Boost.Odeint.
 struct CrankingAccuracy {
     double step_share = 1.0;  ///< length of the steps over the usual, 0.01 to 2
 };

@@ -19,7 +19,7 @@ namespace lapwing::physics {
 inline constexpr std::size_t most_nodes = 400;
 inline constexpr double node_distance_rad = 0.02;
 /// A stroke usually takes 10 to 30; where the gas hovers about its surroundings, thousands.
-inline constexpr int most_steps = 1000000;
+inline constexpr int most_steps = 4000000;
 
 /// How long steps are. Chosen so that every stroke's reading stays within 0.1 % or 100 Pa (the worst of 3000
 /// drawn cases: three quarters of it) over the range that tests/core/physics draws from.
@@ -66,10 +66,7 @@ public:
     /// @param step_share length of the steps over the usual
     /// @param ledger     filled when given
     StrokeLanes(const CrankingConstants<R>& constants, double step_share, CrankingLedger<R>* ledger = nullptr)
-        : of_(constants),
-          share_(step_share),
-          longest_(constants.longest_step * R(step_share)),
-          ledger_(ledger) {}
+        : of_(constants), share_(R(step_share)), longest_(constants.longest_step * share_), ledger_(ledger) {}
 
     [[nodiscard]] int steps() const { return steps_; }
     [[nodiscard]] bool gave_up() const { return steps_ >= most_steps; }
@@ -77,8 +74,15 @@ public:
     /// The fresh charge at closing; the gauge's air is the caller's.
     [[nodiscard]] Point charge() const;
 
-    /// From closing with the valve shut until the pressure has passed its top. Returns where it ended.
-    Point run_shut(Trace<R>& trace);
+    /// From closing with the valve shut until the pressure has passed its top. Returns where it ended. Lanes
+    /// outside `running` stay as they are.
+    Point run_shut(Trace<R>& trace, Mask running);
+
+    /// Takes steps a quarter as long in these lanes from now on.
+    void take_care(Mask lanes) {
+        share_ = select(lanes, R(0.25) * share_, share_);
+        longest_ = select(lanes, R(0.25) * longest_, longest_);
+    }
 
     /// From `at` with the valve open until it has shut for good; lanes outside `running` stay as they are.
     /// Remembers the way when given a trace.
@@ -121,7 +125,7 @@ private:
     [[nodiscard]] Point on(const Piece& piece, R share) const;
 
     const CrankingConstants<R>& of_;
-    double share_;
+    R share_;
     R longest_;
     CrankingLedger<R>* ledger_;
     int steps_ = 0;
@@ -160,16 +164,16 @@ typename StrokeLanes<R>::Step StrokeLanes<R>::next_step(const Point& at, const R
         stiffest = stiffest + R(0.5) * pull / root(least);
     }
     // Explicit steps are stable to 2.8 over the stiffness; half of it is accurate too.
-    const R reach(step_rules::reach * share_);
+    const R reach = R(step_rules::reach) * share_;
     const R usual = smaller(longest, reach / (stiffness + R(1e-9)));
     // Along the root of the angle the pull is pull / sqrt(rate), the same all the way.
-    const R stiff_edge = magnitude(distance_rate) * R(share_ * share_) / (pull * pull + R(1e-30));
+    const R stiff_edge = magnitude(distance_rate) * share_ * share_ / (pull * pull + R(1e-30));
     const R away = smaller(R(step_rules::away_share) * longest,
                            R(step_rules::away_reach * step_rules::away_reach) * stiff_edge);
     const R home = smaller(R(step_rules::home_share) * longest,
                            R(step_rules::home_reach * step_rules::home_reach) * stiff_edge);
     // Steps this short may cross the edge: the flow is straight there.
-    const R shortest = smaller(R(1e-3 * share_), reach / (stiffest + R(1e-9)));
+    const R shortest = smaller(R(1e-3) * share_, reach / (stiffest + R(1e-9)));
     const R since_edge = distance / select(magnitude(distance_rate) > R(1e-9), distance_rate, R(1e-9));
     const Mask at_edge = magnitude(distance) <= R(1e-8) * rates.pressure;
     const Mask leaves = at_edge | ((since_edge >= R(0.0)) & (since_edge < R(0.02) * away));
@@ -259,16 +263,18 @@ void StrokeLanes<R>::run(Point& at, Mask running, R longest, Trace<R>* trace) {
 }
 
 template <class R>
-typename StrokeLanes<R>::Point StrokeLanes<R>::run_shut(Trace<R>& trace) {
+typename StrokeLanes<R>::Point StrokeLanes<R>::run_shut(Trace<R>& trace, Mask running) {
     Point at = charge();
-    run<false>(at, Traits::all(), longest_, &trace);
+    for (std::size_t i = 0; i < Traits::width; ++i)
+        if (Traits::mask_lane(running, i)) trace.count[i] = 0;
+    run<false>(at, running, longest_, &trace);
     return at;
 }
 
 template <class R>
 void StrokeLanes<R>::run_open(Point& at, Mask running, R window, Trace<R>* trace) {
     run<true>(at, running,
-              smaller(longest_, larger(R(step_rules::share_of_window * share_) * window, R(1e-5))), trace);
+              smaller(longest_, larger(R(step_rules::share_of_window) * share_ * window, R(1e-5))), trace);
 }
 
 template <class R>

@@ -16,12 +16,21 @@ class StrokesLanes {
 public:
     using Mask = typename PackTraits<R>::Mask;
 
+    /// A stroke whose highest pressure is below this many surroundings needs shorter steps.
+    static constexpr double hovers_below = 1.2;
+
     /// Runs the shut part of the stroke, which is the same every time.
     StrokesLanes(const CrankingConstants<R>& constants, double step_share)
         : of_(constants),
           lanes_(constants, step_share),
           gauge_(constants.ambient / constants.gauge_pa_per_kg) {
-        lanes_.run_shut(trace_);
+        lanes_.run_shut(trace_, PackTraits<R>::all());
+        lanes_.top_of(trace_, top_pressure_, top_theta_);
+        // Gas that never gets far from its surroundings is pushed and pulled over the edges of both flows.
+        const Mask hovers = top_pressure_ < R(hovers_below) * of_.ambient;
+        if (!any(hovers)) return;
+        lanes_.take_care(hovers);
+        lanes_.run_shut(trace_, hovers);
         lanes_.top_of(trace_, top_pressure_, top_theta_);
     }
 

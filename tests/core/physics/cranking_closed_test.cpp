@@ -72,7 +72,7 @@ TEST(CrankingClosed, FixedVolumeLeakingChokedDecaysExponentially) {
     fixed.leak_per_rad = 3e-6 / speed_rad_s;
     StrokeLanes<double> stroke(fixed, 1.0);
     Trace<double> trace;
-    const auto end = stroke.run_shut(trace);
+    const auto end = stroke.run_shut(trace, true);
     const double tau_s = 300e-6 / (3e-6 * 0.684731 * std::sqrt(gas_constant_air * fixed.air));
     EXPECT_NEAR(end.theta, -0.4, 1e-12);
     EXPECT_NEAR(end.mass / stroke.charge().mass, std::exp(-1.0 / speed_rad_s / tau_s), 1e-3);
