@@ -72,6 +72,12 @@ int main(int argc, char** argv) {
     if (options.isSet(tour) && !folder)
         folder = std::filesystem::path(options.value(tour).toStdString()) / "library";
 
+    // Letters as they were drawn, alike on every screen; fitting them to the pixels costs time and has no
+    // use on a phone's.
+    QFont letters = QGuiApplication::font();
+    letters.setHintingPreference(QFont::PreferNoHinting);
+    QGuiApplication::setFont(letters);
+
     // The first text waits for the fonts, ours and the list of the system's; one that came later would lay
     // every text out a second time.
     const std::jthread fonts([] {

@@ -55,8 +55,8 @@ QString load(const QString& path) {
 
 QString typeface() {
     static const QString family = [] {
-        const QString regular = load(QStringLiteral(":/fonts/B612-Regular.otf"));
-        const QString bold = load(QStringLiteral(":/fonts/B612-Bold.otf"));
+        const QString regular = load(QStringLiteral(":/fonts/B612-Regular.ttf"));
+        const QString bold = load(QStringLiteral(":/fonts/B612-Bold.ttf"));
         return regular == bold ? regular : QString();
     }();
     return family;

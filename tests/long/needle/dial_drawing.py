@@ -13,7 +13,7 @@ import numpy as np
 
 EDGE = 1.45
 SUB = 5  # fractional bits of OpenCV's drawing
-FONT_FILE = pathlib.Path(__file__).resolve().parents[3] / "assets/fonts/B612-Bold.otf"
+FONT_FILE = pathlib.Path(__file__).resolve().parents[3] / "assets/fonts/B612-Bold.ttf"
 
 
 def on_circle(radius, angle, middle=(0.0, 0.0)):
