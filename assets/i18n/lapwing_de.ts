@@ -960,6 +960,13 @@
     </message>
 </context>
 <context>
+    <name>DifferenceText</name>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 Punkte</translation>
+    </message>
+</context>
+<context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
@@ -5911,6 +5918,36 @@
         <translation>Zylinder %1: noch keine klare Antwort. Am wahrscheinlichsten: %2 (%3) und %4 (%5).</translation>
     </message>
     <message>
+        <source>Cylinder %1 leaks mostly at %2: %3.</source>
+        <extracomment>odds.likely_main</extracomment>
+        <translation>Zylinder %1 ist hauptsächlich hier undicht: %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks mostly at %2: %3. Check its clearance before any verdict on it.</source>
+        <extracomment>odds.likely_main_clearance</extracomment>
+        <translation>Zylinder %1 ist hauptsächlich hier undicht: %2 (%3). Vor jedem Urteil darüber das Ventilspiel prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well: %2.</source>
+        <extracomment>odds.likely_seals</extracomment>
+        <translation>Zylinder %1 dichtet gut: %2.</translation>
+    </message>
+    <message>
+        <source>Sealing well: %1 (%2).</source>
+        <extracomment>odds.likely_sound</extracomment>
+        <translation>Gut dicht: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 may leak at %2, or it may still be sound: the readings do not settle it.</source>
+        <extracomment>odds.leaks_or_sound</extracomment>
+        <translation>Zylinder %1 kann hier undicht sein: %2. Oder er ist noch in Ordnung: Die Messwerte entscheiden das nicht.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: no clear answer yet. The likeliest are %2 and %3.</source>
+        <extracomment>odds.likely_open</extracomment>
+        <translation>Zylinder %1: noch keine klare Antwort. Am wahrscheinlichsten: %2 und %3.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: what was measured does not fit together. No odds before that is settled.</source>
         <extracomment>odds.no_verdict</extracomment>
         <translation>Zylinder %1: Das Gemessene passt nicht zusammen. Keine Wahrscheinlichkeiten, bevor das geklärt ist.</translation>
@@ -8381,6 +8418,26 @@
         <translation>dichtet gut</translation>
     </message>
     <message>
+        <source>very likely</source>
+        <extracomment>likely:very</extracomment>
+        <translation>sehr wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <extracomment>likely:likely</extracomment>
+        <translation>wahrscheinlich</translation>
+    </message>
+    <message>
+        <source>more likely than not</source>
+        <extracomment>likely:more</extracomment>
+        <translation>eher wahrscheinlich als nicht</translation>
+    </message>
+    <message>
+        <source>about as likely as not</source>
+        <extracomment>likely:even</extracomment>
+        <translation>etwa so wahrscheinlich wie nicht</translation>
+    </message>
+    <message>
         <source>rings</source>
         <comment>verdict:rings</comment>
         <translation>Kolbenringe</translation>
@@ -10312,10 +10369,6 @@
         <translation>%1 (gemessen %2)</translation>
     </message>
     <message>
-        <source>%1 points</source>
-        <translation>%1 Punkte</translation>
-    </message>
-    <message>
         <source>worse beyond doubt</source>
         <translation>zweifelsfrei schlechter</translation>
     </message>
@@ -11223,6 +11276,16 @@
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
         <translation>Luftfahrzeuge: Diese App entscheidet nichts über die Lufttüchtigkeit. Das tun die Anweisungen des Herstellers und freigabeberechtigtes, lizenziertes Personal.</translation>
+    </message>
+    <message>
+        <source>The tests named here mean cranking, fuel mist, oil or compressed air: whoever does them reads the app&apos;s cautions and the engine&apos;s manual first.</source>
+        <extracomment>report-test, text</extracomment>
+        <translation>Die hier genannten Prüfungen bedeuten Durchdrehen, Kraftstoffnebel, Öl oder Druckluft: Wer sie macht, liest vorher die Warnhinweise der App und das Handbuch des Motors.</translation>
+    </message>
+    <message>
+        <source>Ask the workshop before you start or run an engine that is at fault: running on can make a small repair a large one.</source>
+        <extracomment>report-fault, text</extracomment>
+        <translation>Vor dem Starten oder Fahren eines Motors mit Fehler die Werkstatt fragen: Weiterlaufen kann aus einer kleinen Reparatur eine große machen.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
@@ -14755,6 +14818,10 @@
         <translation>Wiederholungen</translation>
     </message>
     <message>
+        <source>Too far below the highest</source>
+        <translation>Zu weit unter dem höchsten</translation>
+    </message>
+    <message>
         <source>held</source>
         <translation>gehalten</translation>
     </message>
@@ -15123,8 +15190,16 @@
         <translation>Prozentwerte von Prüfgeräten mit verschiedenen eingestellten Drücken sind so, wie sie dastehen, nicht vergleichbar. „Gleiches Leck bei“ ist, was ein anderes Prüfgerät am selben Leck zeigen würde, von einem blendenartigen Leck bis zu einem langen engen Spalt.</translation>
     </message>
     <message>
-        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Ein Balken zeigt, wie sich das Leck aufteilt; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält die Ablesung ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein guter, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+    </message>
+    <message>
+        <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
+        <translation>Wie wahrscheinlich etwas ist, beruht auf den Arbeitsannahmen der App; an wirklichen Motoren wurde es noch nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>After a repair the reading is expected within its range in nine cases of ten.</source>
+        <translation>Nach einer Reparatur liegt der Messwert in neun von zehn Fällen in seinem erwarteten Bereich.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>

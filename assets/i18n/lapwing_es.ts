@@ -960,6 +960,13 @@
     </message>
 </context>
 <context>
+    <name>DifferenceText</name>
+    <message>
+        <source>%1 points</source>
+        <translation>%1 puntos</translation>
+    </message>
+</context>
+<context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
@@ -5911,6 +5918,36 @@
         <translation>Cilindro %1: aún sin respuesta clara. Lo más probable: %2 (%3) y %4 (%5).</translation>
     </message>
     <message>
+        <source>Cylinder %1 leaks mostly at %2: %3.</source>
+        <extracomment>odds.likely_main</extracomment>
+        <translation>Cilindro %1: fuga sobre todo por %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks mostly at %2: %3. Check its clearance before any verdict on it.</source>
+        <extracomment>odds.likely_main_clearance</extracomment>
+        <translation>Cilindro %1: fuga sobre todo por %2 (%3). Revisar su juego antes de cualquier veredicto.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 seals well: %2.</source>
+        <extracomment>odds.likely_seals</extracomment>
+        <translation>Cilindro %1: cierra bien (%2).</translation>
+    </message>
+    <message>
+        <source>Sealing well: %1 (%2).</source>
+        <extracomment>odds.likely_sound</extracomment>
+        <translation>Cierran bien: %1 (%2).</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 may leak at %2, or it may still be sound: the readings do not settle it.</source>
+        <extracomment>odds.leaks_or_sound</extracomment>
+        <translation>Cilindro %1: puede fugar por %2, o puede estar sano todavía; las lecturas no lo deciden.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: no clear answer yet. The likeliest are %2 and %3.</source>
+        <extracomment>odds.likely_open</extracomment>
+        <translation>Cilindro %1: aún sin respuesta clara. Lo más probable: %2 y %3.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: what was measured does not fit together. No odds before that is settled.</source>
         <extracomment>odds.no_verdict</extracomment>
         <translation>Cilindro %1: lo medido no concuerda. No hay probabilidades hasta aclararlo.</translation>
@@ -8381,6 +8418,26 @@
         <translation>cierra bien</translation>
     </message>
     <message>
+        <source>very likely</source>
+        <extracomment>likely:very</extracomment>
+        <translation>muy probable</translation>
+    </message>
+    <message>
+        <source>likely</source>
+        <extracomment>likely:likely</extracomment>
+        <translation>probable</translation>
+    </message>
+    <message>
+        <source>more likely than not</source>
+        <extracomment>likely:more</extracomment>
+        <translation>más probable que no</translation>
+    </message>
+    <message>
+        <source>about as likely as not</source>
+        <extracomment>likely:even</extracomment>
+        <translation>tan probable como no</translation>
+    </message>
+    <message>
         <source>rings</source>
         <comment>verdict:rings</comment>
         <translation>segmentos</translation>
@@ -10312,10 +10369,6 @@
         <translation>%1 (medido %2)</translation>
     </message>
     <message>
-        <source>%1 points</source>
-        <translation>%1 puntos</translation>
-    </message>
-    <message>
         <source>worse beyond doubt</source>
         <translation>peor sin lugar a dudas</translation>
     </message>
@@ -11223,6 +11276,16 @@
         <source>Aircraft: this app decides nothing about airworthiness. The maker&apos;s instructions and a licensed engineer do.</source>
         <extracomment>aircraft, text</extracomment>
         <translation>Aeronaves: esta app no decide nada sobre la aeronavegabilidad. Deciden las instrucciones del fabricante y un técnico aeronáutico con licencia.</translation>
+    </message>
+    <message>
+        <source>The tests named here mean cranking, fuel mist, oil or compressed air: whoever does them reads the app&apos;s cautions and the engine&apos;s manual first.</source>
+        <extracomment>report-test, text</extracomment>
+        <translation>Las pruebas nombradas aquí suponen arrancar el motor, niebla de combustible, aceite o aire comprimido: quien las haga lee antes las precauciones de la aplicación y el manual del motor.</translation>
+    </message>
+    <message>
+        <source>Ask the workshop before you start or run an engine that is at fault: running on can make a small repair a large one.</source>
+        <extracomment>report-fault, text</extracomment>
+        <translation>Preguntar al taller antes de arrancar o usar un motor con un fallo: seguir usándolo puede convertir una reparación pequeña en una grande.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
@@ -14755,6 +14818,10 @@
         <translation>Repeticiones</translation>
     </message>
     <message>
+        <source>Too far below the highest</source>
+        <translation>Demasiado por debajo del más alto</translation>
+    </message>
+    <message>
         <source>held</source>
         <translation>mantenida</translation>
     </message>
@@ -15123,8 +15190,16 @@
         <translation>Los porcentajes de comprobadores con distintas presiones ajustadas no se pueden comparar tal como están. «Misma fuga a» es lo que marcaría otro comprobador con la misma fuga, desde una fuga como un orificio hasta una rendija larga y estrecha.</translation>
     </message>
     <message>
-        <source>A bar shows how the leak is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Una barra muestra cómo se reparte la fuga; junto a cada parte está el rango que la contiene en nueve casos de diez. El rango esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean al 5 % y nunca se muestran por encima del 95 %.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Las probabilidades dicen cuán probable es que un cilindro fugue más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco; junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
+    </message>
+    <message>
+        <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
+        <translation>Lo probable de cada cosa se basa en los supuestos de trabajo de la aplicación; aún no se ha contado en motores reales.</translation>
+    </message>
+    <message>
+        <source>After a repair the reading is expected within its range in nine cases of ten.</source>
+        <translation>Tras una reparación se espera la lectura dentro de su intervalo en nueve de cada diez casos.</translation>
     </message>
     <message>
         <source>Rules of thumb stand here in their own words, each with its own verdict. They can disagree.</source>

@@ -44,6 +44,13 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.seals", "cs"},
     {"odds.open", "cwsws"},  // the two likeliest outcomes, none above one half
     {"odds.no_verdict", "c"},
+    // The same for who reads no odds: how likely it is in words.
+    {"odds.likely_main", "cww"},            // likeliest path, how likely
+    {"odds.likely_main_clearance", "cww"},  // of a valve whose clearance is not recorded
+    {"odds.likely_seals", "cw"},
+    {"odds.likely_sound", "lw"},
+    {"odds.leaks_or_sound", "cw"},  // likeliest path; that it seals well is not much less likely
+    {"odds.likely_open", "cww"},    // the two likeliest outcomes
     // Beside the rules of thumb.
     {"odds.thumb_differs", "cww"},   // what the rules name, what the odds name
     {"odds.thumbs_disagree", "cw"},  // what the odds name

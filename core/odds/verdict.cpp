@@ -102,6 +102,33 @@ Message headline_of(const CylinderOdds& cylinder) {
                outcome_word(cylinder.main), chance);
 }
 
+findings::Word likelihood_word(double chance) {
+    return findings::Word{chance >= 0.9    ? "likely:very"
+                          : chance >= 0.75 ? "likely:likely"
+                          : chance >= 0.6  ? "likely:more"
+                                           : "likely:even"};
+}
+
+Message in_words(const CylinderOdds& cylinder) {
+    Message said = headline_of(cylinder);
+    constexpr double likely = 0.75;
+    const int number = cylinder.number;
+    const findings::Word main = outcome_word(cylinder.main);
+    const findings::Word how = likelihood_word(shown_chance(cylinder.main_chance).si);
+    if (said.code == "odds.open")
+        return say("odds.likely_open", number, main, outcome_word(runner_up(cylinder).first));
+    const bool of_leak = said.code == "odds.main" || said.code == "odds.main_clearance";
+    if (!of_leak && said.code != "odds.seals") return said;
+    const auto [other, other_chance] = runner_up(cylinder);
+    if (cylinder.main_chance < likely) {
+        if (!cylinder.main && other) return say("odds.leaks_or_sound", number, outcome_word(other));
+        if (said.code == "odds.main" && !other) return say("odds.leaks_or_sound", number, main);
+    }
+    if (!of_leak) return say("odds.likely_seals", number, how);
+    return say(said.code == "odds.main" ? "odds.likely_main" : "odds.likely_main_clearance", number, main,
+               how);
+}
+
 std::vector<Message> said_beside(const CylinderOdds& cylinder) {
     const Message headline = headline_of(cylinder);
     const bool clearance_said = headline.code == "odds.main_clearance";

@@ -16,6 +16,12 @@ bool has_verdict(const CylinderOdds& cylinder);
 /// reaches one half it names the two likeliest; without a verdict it says why there is none.
 findings::Message headline_of(const CylinderOdds& cylinder);
 
+/// The same without a percentage, for who reads the report and not the odds. A share of the leak beside the
+/// odds of there being one would be two figures that seem to contradict each other.
+findings::Message in_words(const CylinderOdds& cylinder);
+/// "likely:very" of 0.9 and more, "likely:likely" of 0.75, "likely:more" of 0.6, else "likely:even".
+findings::Word likelihood_word(double chance);
+
 /// Contradictions and reasons, but for what the plain sentence says already.
 std::vector<findings::Message> said_beside(const CylinderOdds& cylinder);
 

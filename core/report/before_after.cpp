@@ -39,7 +39,7 @@ Table table_of(const compare::Comparison& changes) {
             if (const Change* change = cylinder.of(test); change && change->difference)
                 out.rows.push_back({cell({cylinder.number}), cell({findings::word_of(test)}),
                                     measure_cell(change->before), measure_cell(change->after),
-                                    cell({change->difference->figure}), verdict_cell(*change)});
+                                    cell({Difference{change->difference->figure}}), verdict_cell(*change)});
     return out;
 }
 

@@ -36,7 +36,8 @@ Sentences said_of(const compare::History& history) {
         if (!cylinder.since_repair) continue;
         out.sentences.push_back({cylinder.since_repair->message, State::borderline, cylinder.number});
         for (const auto& evidence : cylinder.since_repair->evidence)
-            out.sentences.push_back({evidence, std::nullopt, cylinder.number});
+            // The table below has their doubt; here it would be another one, with the scatter of days in it.
+            out.sentences.push_back({Bare{evidence}, std::nullopt, cylinder.number});
     }
     for (const auto& reason : history.reasons)
         if (reason.treatment != compare::Treatment::not_noted)

@@ -13,8 +13,15 @@ using findings::Dimension;
 
 namespace {
 
-void add_derived(Facts& to, Label name, const std::optional<findings::Derived>& derived) {
-    if (derived) add(to, name, {derived->figure});
+/// A limit's own doubt is that of the air pressure it was scaled by: a mentor's, while an owner meets three
+/// doubts of one figure.
+Text limit_of(const findings::Derived& derived, bool appendix) {
+    if (appendix) return derived.figure;
+    return Range{derived.figure, derived.figure};  // with the digits that its doubt allows
+}
+
+void add_derived(Facts& to, Label name, const std::optional<findings::Derived>& derived, bool appendix) {
+    if (derived) add(to, name, {limit_of(*derived, appendix)});
 }
 
 Line origin_of(const FactoryLimits& limits) {
@@ -102,17 +109,17 @@ void add_valves(Card& to, const ValveGear& valves) {
 
 }  // namespace
 
-Section limits(const Engine& engine, const findings::Findings& found) {
+Section limits(const Engine& engine, const findings::Findings& found, bool appendix) {
     Facts facts;
     const findings::Limits& here = found.limits;
     if (here.low && here.high) {
         add(facts, Label::range, {Range{here.low->figure, here.high->figure}});
     } else {
-        add_derived(facts, Label::range, here.low);
-        add_derived(facts, Label::range, here.high);
+        add_derived(facts, Label::range, here.low, appendix);
+        add_derived(facts, Label::range, here.high, appendix);
     }
-    add_derived(facts, Label::lowest, here.lowest);
-    add_derived(facts, Label::difference, here.difference);
+    add_derived(facts, Label::lowest, here.lowest, appendix);
+    add_derived(facts, Label::difference, here.difference, appendix);
     add(facts, Label::most_leakage, most_leakage(engine.limits));
     if (engine.limits.least_ratio)
         add(facts, Label::least_ratio, {as_typed(Dimension::share, *engine.limits.least_ratio)});

@@ -135,8 +135,6 @@ Section opinions(const Visit& visit) {
                  {{Label::by_whom}, 1.8}},
                 {}};
     for (const Note& note : visit.notes) {
-        // A learner's own call is practice, no opinion for an owner.
-        if (note.kind == NoteKind::my_call) continue;
         if (note.kind == NoteKind::note && note.tie.to == TiedTo::session) continue;
         On place = on(visit, note.tie);
         Line kind{word_of(note.kind)};

@@ -59,6 +59,7 @@ enum class Label {
     cylinder,
     first_puff,
     repeats,
+    too_far_below,
     held,
     set,
     same_leak,
@@ -164,6 +165,8 @@ enum class Label {
     how_same_leak,
     how_rules,
     how_odds,
+    how_likely,
+    how_expected,
     how_chart
 };
 

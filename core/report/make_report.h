@@ -10,7 +10,7 @@
 namespace lapwing::report {
 
 struct Options {
-    bool owner_name = true;
+    bool owner_name = false;     ///< as the contact
     bool owner_contact = false;  ///< stays private unless the sender ticks it
     Timestamp made_at;
     /// The odds of `visit`; null leaves the section out.

@@ -15,6 +15,10 @@ findings::Figure as_typed(findings::Dimension dimension, const Typed<Tag>& typed
     return {dimension, typed.si(), std::nullopt, typed.digits(), std::string(typed.unit().symbol())};
 }
 
+inline findings::Figure gauge_figure(double pa) {
+    return {findings::Dimension::gauge_pressure, pa, {}, {}, {}};
+}
+
 inline void add(Facts& to, Label name, Line value) {
     if (!value.empty()) to.facts.push_back({name, std::move(value)});
 }

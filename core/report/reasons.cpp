@@ -2,11 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
-#include <cmath>
 #include <set>
 
-#include "core/findings/cautions.h"
-#include "core/model/plan_totals.h"
 #include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
 #include "core/report/pieces.h"
@@ -14,11 +11,9 @@
 
 namespace lapwing::report {
 
-using findings::Action;
 using findings::CylinderFindings;
 using findings::Derivation;
 using findings::Findings;
-using findings::word_of;
 
 namespace {
 
@@ -29,30 +24,6 @@ Sentence plain(Text text) {
 void add_remarks(Sentences& to, const std::vector<findings::Remark>& remarks, std::optional<int> cylinder) {
     for (const findings::Remark& remark : remarks)
         to.sentences.push_back({remark.message, std::nullopt, cylinder});
-}
-
-/// Where the cautions of an action stand in assets/reference.
-std::string_view place_of(Action action) {
-    switch (action) {
-        case Action::dry:
-            return "dry";
-        case Action::wet:
-            return "wet";
-        case Action::leak_down:
-        case Action::turn_once:
-            return "leak-down";
-        case Action::listen:
-            return "exits";
-        case Action::plan:
-            return "plan";
-        case Action::crankcase:
-            return "crankcase";
-        case Action::clearances:
-        case Action::adjust:
-        case Action::tester_check:
-            break;
-    }
-    return "session";
 }
 
 /// How each number of a cylinder was made, in the order of the tests.
@@ -90,47 +61,6 @@ std::vector<const Derivation*> derivations(const findings::Limits& limits) {
     for (const auto* limit : {&limits.lowest, &limits.low, &limits.high})
         if (*limit) return {&(*limit)->from};
     return {};
-}
-
-/// "710 EUR, 9 h"; nothing where nothing costs anything.
-Line sum_of(const PlanTotals& totals) {
-    Line out;
-    for (const Money& price : totals.prices)
-        out.emplace_back(OwnWords{price.digits + ' ' + price.currency});
-    if (totals.labour_s > 0.0) {
-        const auto hour = *Unit<TimeTag>::find("h");
-        const double hours = hour.number(Time::from_si(totals.labour_s));
-        const bool whole = std::abs(hours - std::round(hours)) < 0.005;
-        out.emplace_back(TypedTime::from(Time::from_si(totals.labour_s), hour, whole ? 0 : 2));
-    }
-    return out;
-}
-
-Table plan_table(const std::vector<const PlanLine*>& lines) {
-    Table table{{{{Label::cylinder}, 1.3},
-                 {{Label::option}, 2.0},
-                 {{Label::work}, 4.0},
-                 {{Label::price}, 2.2},
-                 {{Label::if_left}, 3.0},
-                 {{Label::expected}, 2.2}},
-                {}};
-    for (const PlanLine* line : lines) {
-        Cell work;
-        for (const std::string* words : {&line->work, &line->parts, &line->reason})
-            if (!words->empty()) work.lines.push_back({OwnWords{*words}});
-        if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
-        Cell price;
-        if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});
-        if (line->labour) price.lines.push_back({*line->labour});
-        Cell expected;
-        if (line->predicted_low && line->predicted_high)
-            expected = cell({Range{findings::figure_of(*line->predicted_low),
-                                   findings::figure_of(*line->predicted_high)}});
-        table.rows.push_back({line->cylinder ? cell({*line->cylinder}) : Cell{},
-                              cell({word_of(line->option)}), work, price,
-                              line->if_left.empty() ? Cell{} : cell({OwnWords{line->if_left}}), expected});
-    }
-    return table;
 }
 
 std::optional<findings::Message> source_message(const findings::Basis& basis) {
@@ -197,72 +127,6 @@ Section worth_doing_next(const std::vector<findings::NextStep>& steps) {
         sentences.sentences.push_back(plain(step.reason));
     Section section{Label::worth_doing_next, {}};
     add_block(section, sentences, !sentences.sentences.empty());
-    return section;
-}
-
-Section cautions(const std::vector<findings::NextStep>& steps, const Engine& engine,
-                 const findings::Reference& reference) {
-    std::vector<std::string_view> places;
-    for (const findings::NextStep& step : steps)
-        places.push_back(place_of(step.action));
-    places.emplace_back("findings");
-    places.emplace_back("plan");
-    Sentences sentences;
-    std::set<std::string> said;
-    for (std::string_view place : places)
-        for (const findings::Caution* caution : cautions_for(reference, place, engine))
-            if (said.insert(caution->id).second)
-                sentences.sentences.push_back(plain(ReferenceText{caution->text}));
-    Section section{Label::cautions, {}};
-    add_block(section, sentences, !sentences.sentences.empty());
-    return section;
-}
-
-Section plan(const Visit& visit) {
-    const Table table = plan_table(in_order(visit.plan));
-    Facts facts;
-    const PlanTotals quick = totals_of(visit.plan, PlanOption::quick_fix);
-    const PlanTotals stripping = totals_of(visit.plan, PlanOption::strip);
-    if (quick.lines > 0 && stripping.lines > 0) {
-        add(facts, Label::quick_fixes, sum_of(quick));
-        add(facts, Label::strip, sum_of(stripping));
-    }
-    add(facts, Label::comes_to, sum_of(totals_of(visit.plan)));
-    if (visit.session.owner_answer != OwnerAnswer::none) {
-        Line answer{word_of(visit.session.owner_answer)};
-        if (visit.session.owner_answered_at) answer.emplace_back(*visit.session.owner_answered_at);
-        add(facts, Label::owner_answer, std::move(answer));
-    }
-    if (visit.session.retest_planned_for)
-        add(facts, Label::planned_retest, {*visit.session.retest_planned_for});
-    Section section{Label::plan, {}};
-    add_block(section, table, !table.rows.empty());
-    add_block(section, facts, !facts.facts.empty());
-    return section;
-}
-
-Section work_done(const Dossier& dossier, const Visit& visit) {
-    const Visit* before = visit_before(dossier, visit);
-    Section section{Label::work_done, {}};
-    if (!before) return section;
-    std::vector<PlanLine> done;
-    for (const Visit& other : dossier.visits)
-        for (const PlanLine& line : other.plan)
-            if (line.done_at && line.option != PlanOption::leave && other.session.id != visit.session.id &&
-                *line.done_at >= before->session.opened_at && *line.done_at < visit.session.opened_at)
-                done.push_back(line);
-    // What would have come of leaving it is of no account any more.
-    for (PlanLine& line : done)
-        line.if_left.clear();
-    Table table = plan_table(in_order(done));
-    for (auto& row : table.rows)
-        row.erase(row.begin() + 4);
-    table.columns.erase(table.columns.begin() + 4);
-    Facts facts;
-    add(facts, Label::comes_to, sum_of(totals_of(done)));
-    const bool any = !done.empty();
-    add_block(section, std::move(table), any);
-    add_block(section, std::move(facts), any && !facts.facts.empty());
     return section;
 }
 

@@ -39,10 +39,21 @@ struct Range {
     findings::Figure high;
 };
 
+/// A change, written with its sign: "−0.9 bar ± 0.7"; of two shares in points.
+struct Difference {
+    findings::Figure figure;
+};
+
+/// A sentence whose figures stand without their doubt, but with the digits that it allows: where the same
+/// figures have another doubt beside it, or none of it counts.
+struct Bare {
+    findings::Message message;
+};
+
 /// One piece of text.
 using Text =
-    std::variant<Label, findings::Word, findings::Message, findings::Figure, Range, findings::CylinderList,
-                 int, Timestamp, TypedTime, TypedUsage, OwnWords, ReferenceText>;
+    std::variant<Label, findings::Word, findings::Message, Bare, findings::Figure, Difference, Range,
+                 findings::CylinderList, int, Timestamp, TypedTime, TypedUsage, OwnWords, ReferenceText>;
 
 /// Pieces that belong on one line, to be written as a list: "starter, 250 rpm". A label that stands first
 /// names the rest: "first puff: 3.1 bar".

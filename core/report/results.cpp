@@ -112,8 +112,17 @@ void add_circumstances(Cell& cell, Tag tag, Oiled oiled, int repeats) {
     if (oiled == Oiled::before) cell.lines.push_back({word_of(oiled)});
 }
 
+/// A fault that the limits alone don't give, with why: the figure beside it may well be near its limit.
+bool too_far_below(const findings::Cranking& dry) {
+    const auto says = [&](std::string_view code) {
+        return std::ranges::any_of(dry.why, [&](const auto& why) { return why.message.code == code; });
+    };
+    return dry.state == State::fault && !says("why.below_lowest") && !says("why.far_below_typical");
+}
+
 Cell dry_cell(const findings::Cranking& dry) {
     Cell cell{{{dry.final.figure}}, judged(dry.state)};
+    if (too_far_below(dry)) cell.lines.push_back({Label::too_far_below});
     if (dry.first) cell.lines.push_back({Label::first_puff, dry.first->figure});
     if (dry.without_hose) cell.lines.push_back({Label::without_hose, dry.without_hose->figure});
     add_circumstances(cell, dry.tag, dry.oiled, dry.repeats);

@@ -36,6 +36,17 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const finding
 Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks* leaks,
                        const findings::Reference& reference, bool appendix);
 
+// cautions.cpp
+/// What an owner is to beware of; with its appendix also what the next steps' own cautions say.
+Section cautions(const findings::Findings& found, const std::vector<findings::NextStep>& steps,
+                 const Engine& engine, const findings::Reference& reference, bool appendix);
+
+// plan.cpp
+/// @param leaks for the reading to expect where a line has none of its own; may be null
+Section plan(const Visit& visit, const odds::WhereItLeaks* leaks, const findings::Reference& reference);
+/// Of the plans of earlier visits, between the one before and this one.
+Section work_done(const Dossier& dossier, const Visit& visit);
+
 // reasons.cpp: what follows from it
 /// @param appendix with rules that were made for other engines and decide nothing here
 Section why(const findings::Findings& found, bool appendix);
@@ -43,12 +54,6 @@ Section remarks(Label heading, const findings::Findings& found,
                 std::vector<findings::Remark> findings::CylinderFindings::*of_cylinder,
                 const std::vector<findings::Remark>& of_engine);
 Section worth_doing_next(const std::vector<findings::NextStep>& steps);
-/// Those of the next steps, and of what a report always leads to.
-Section cautions(const std::vector<findings::NextStep>& steps, const Engine& engine,
-                 const findings::Reference& reference);
-Section plan(const Visit& visit);
-/// Of the plans of earlier visits, between the one before and this one.
-Section work_done(const Dossier& dossier, const Visit& visit);
 Section uncertainty(const findings::Findings& found);
 Section worked(const findings::Findings& found, const odds::WhereItLeaks* leaks,
                const findings::Reference& reference);
@@ -63,7 +68,7 @@ Section testers(const Dossier& dossier, const Visit& visit);
 Section noted(const Visit& visit);
 
 // engine_data.cpp: the engine card
-Section limits(const Engine& engine, const findings::Findings& found);
+Section limits(const Engine& engine, const findings::Findings& found, bool appendix);
 Section engine_data(const Engine& engine);
 
 }  // namespace lapwing::report

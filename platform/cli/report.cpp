@@ -24,6 +24,7 @@ Outcome run(Arguments& arguments) {
     const Visit& visit = dossier->visits[*at];
     report::Options options;
     options.owner_contact = arguments.has("--owner-contact");
+    options.owner_name = options.owner_contact || arguments.has("--owner");
     options.made_at = SystemClock{}.now();
     options.appendix = arguments.has("--appendix");
     const auto leaks = odds::where_it_leaks(*dossier, visit, *reference);
@@ -57,7 +58,8 @@ Verb report_verb() {
         {"FILE"},
         {{"-o", "OUT.pdf", "where to", true},
          visit_option,
-         {"--owner-contact", "", "put the owner's contact in, if the file has it"},
+         {"--owner", "", "put the owner's name in; without it the report names nobody"},
+         {"--owner-contact", "", "the owner's name and contact, if the file has them"},
          {"--appendix", "", "with formulas, sources and other engines' rules, for a mentor"},
          {"--letter", "", "US letter paper instead of A4"}},
         "FILE is a session file or a session.json. Pressures are shown in the unit that they were typed in.",

@@ -60,19 +60,22 @@ void put(Flow& flow, const Wording& wording, const report::Facts& facts) {
         pair = Row{{}, 0.0, line_gap * flow.type()};
     };
     flush();
+    // Those with a line of their own have their values below each other.
+    double wide_x = name_width;
+    for (const report::Fact& fact : facts.facts)
+        wide_x = std::max(wide_x, width_of(wording.text(fact.name), label) + mm(2));
+    wide_x = std::min(wide_x, flow.width() * 0.42);
     for (const report::Fact& fact : facts.facts) {
         const QString named = wording.text(fact.name);
         const QString value = wording.text(fact.value);
         Pieces name = typeset(named, label, name_width - mm(1.5));
         Pieces beside = typeset(value, body, half - name_width);
         const bool wide = name.size() > most_lines || beside.size() > most_lines;
-        const double beside_x = wide ? std::max(name_width, width_of(named, label) + mm(2)) : name_width;
         if (wide) {
             flush();
-            const double room = std::min(beside_x, flow.width() * 0.4);
-            name = typeset(named, label, room - mm(1.5));
-            beside = typeset(value, body, flow.width() - room);
-            pair.boxes = {{0.0, std::move(name)}, {room, std::move(beside)}};
+            name = typeset(named, label, wide_x - mm(1.5));
+            beside = typeset(value, body, flow.width() - wide_x);
+            pair.boxes = {{0.0, std::move(name)}, {wide_x, std::move(beside)}};
             flush();
             continue;
         }
@@ -106,13 +109,26 @@ std::vector<Paragraph> paragraphs_of(const Wording& wording, const report::Sente
             continue;
         }
         QString lead;
-        // A sentence that names its cylinder at its beginning needs no name before it.
+        // A sentence that names its cylinder at its beginning, perhaps behind an article, needs no name
+        // before it.
+        constexpr qsizetype article = 4;
         if (sentence.cylinder && !same)
-            if (const QString title = cylinder_title(wording, *sentence.cylinder); !text.startsWith(title))
+            if (const QString title = cylinder_title(wording, *sentence.cylinder);
+                !text.left(title.size() + article).contains(title, Qt::CaseInsensitive))
                 lead = title;
         out.push_back({sentence.cylinder, sentence.state, std::move(lead), text});
     }
     return out;
+}
+
+/// A long paragraph, to be parted where a column ends, but never to a single line.
+void put_parted(Flow& flow, Pieces lines, double below) {
+    const auto end = lines.end() - 2;
+    auto from = lines.begin();
+    for (auto to = from + 2; to != end; from = to++)
+        flow.put({{{0.0, Pieces(from, to)}}});
+    flow.put({{{0.0, Pieces(from, end)}}});
+    flow.put({{{0.0, Pieces(end, lines.end())}}, 0.0, below});
 }
 
 }  // namespace
@@ -129,8 +145,17 @@ void put(Flow& flow, const Wording& wording, const report::Sentences& sentences,
                 {x, state_pieces(wording, *one.state, sized(styles::body_bold, flow), mark_width - mm(2))});
             x += mark_width;
         }
-        row.boxes.push_back({x, typeset(one.lead, one.text, body, flow.width() - x)});
-        if (leading && &one == &paragraphs.back())
+        constexpr std::size_t long_lines = 5;
+        Pieces lines = typeset(one.lead, one.text, body, flow.width() - x);
+        const bool last_two = paragraphs.size() > 1 && &one == &paragraphs[paragraphs.size() - 2];
+        if (flow.in_columns() && !one.state && lines.size() > long_lines) {
+            put_parted(flow, std::move(lines), row.below);
+            continue;
+        }
+        row.boxes.push_back({x, std::move(lines)});
+        if (last_two && flow.in_columns())
+            flow.put_with_next(std::move(row));
+        else if (leading && &one == &paragraphs.back())
             flow.put_with_next(std::move(row));
         else
             flow.put(std::move(row));

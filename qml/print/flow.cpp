@@ -5,6 +5,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <utility>
 
 namespace lapwing::print {
 namespace {
@@ -21,34 +22,62 @@ double Row::height() const {
     return above + tallest + below;
 }
 
+bool Flow::gathered(Order order) {
+    if (!whole_ && !gathering_) return false;
+    (whole_ ? one_ : gathered_).push_back(std::move(order));
+    return true;
+}
+
+void Flow::begin_whole(double most) {
+    if (!whole_) whole_ = most;
+}
+
+void Flow::end_whole() {
+    if (!whole_) return;
+    const double most = *std::exchange(whole_, std::nullopt) * body_.height();
+    auto orders = std::exchange(one_, {});
+    double height = 0.0;
+    std::size_t last = 0;
+    for (std::size_t i = 0; i < orders.size(); ++i)
+        std::visit(
+            [&]<class One>(const One& one) {
+                if constexpr (!std::is_same_v<One, EndRepeat>) {
+                    height += one.row.height();
+                    last = i;
+                }
+            },
+            orders[i]);
+    for (std::size_t i = 0; i < orders.size(); ++i) {
+        Order& order = orders[i];
+        if (height > most)
+            fill({std::move(order)});
+        else if (auto* head = std::get_if<Repeat>(&order))
+            put_with_next(std::move(head->row));  // what stays whole needs no head again
+        else if (auto* row = std::get_if<Put>(&order); row && i < last)
+            put_with_next(std::move(row->row));
+        else if (!std::holds_alternative<EndRepeat>(order))
+            fill({std::move(order)});
+    }
+}
+
 void Flow::put_with_next(Row row) {
-    if (gathering_)
-        gathered_.emplace_back(PutWithNext{std::move(row)});
-    else
-        held_.push_back(std::move(row));
+    if (gathered(PutWithNext{row})) return;
+    held_.push_back(std::move(row));
 }
 
 void Flow::repeat(Row header) {
-    if (gathering_) {
-        gathered_.emplace_back(Repeat{std::move(header)});
-        return;
-    }
+    if (gathered(Repeat{header})) return;
     held_.push_back(header);
     header_ = std::move(header);
 }
 
 void Flow::end_repeat() {
-    if (gathering_)
-        gathered_.emplace_back(EndRepeat{});
-    else
-        header_.reset();
+    if (gathered(EndRepeat{})) return;
+    header_.reset();
 }
 
 void Flow::put(Row row) {
-    if (gathering_) {
-        gathered_.emplace_back(Put{std::move(row)});
-        return;
-    }
+    if (gathered(Put{row})) return;
     double needed = row.height();
     for (const Row& held : held_)
         needed += held.height();
@@ -110,7 +139,6 @@ void Flow::end_columns() {
 }
 
 void Flow::fill(const std::vector<Order>& orders) {
-    gathering_ = false;
     for (const Order& order : orders) {
         if (const auto* one = std::get_if<Put>(&order))
             put(one->row);

@@ -43,6 +43,10 @@ public:
     void put(Row row);
     /// A row that must not be parted from the next one put.
     void put_with_next(Row row);
+    /// Rows from here to `end_whole` stay on one page and in one column, unless they are taller than
+    /// `most` of a page: then they are parted as ever.
+    void begin_whole(double most = 0.45);
+    void end_whole();
     /// Repeats this row at the top of every page or column until `end_repeat`.
     void repeat(Row header);
     void end_repeat();
@@ -74,6 +78,8 @@ private:
     struct EndRepeat {};
     using Order = std::variant<Put, PutWithNext, Repeat, EndRepeat>;
 
+    /// Whether an order goes to those that are kept for later.
+    bool gathered(Order order);
     void fill(const std::vector<Order>& orders);
     void new_column();
     void place(const Row& row);
@@ -100,7 +106,9 @@ private:
     int parted_ = 0;                   ///< rows that had to be taken apart
     bool gathering_ = false;
     std::vector<Order> gathered_;
-    int short_page_ = -1;  ///< page whose columns end early, at short_bottom_
+    std::optional<double> whole_;  ///< the share of a page that what is put may take as one
+    std::vector<Order> one_;       ///< and what was put
+    int short_page_ = -1;          ///< page whose columns end early, at short_bottom_
     double short_bottom_ = 0.0;
 };
 

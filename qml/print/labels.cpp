@@ -128,6 +128,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "First puff");
         case Label::repeats:
             return QT_TRANSLATE_NOOP("Report", "Repeats");
+        case Label::too_far_below:
+            return QT_TRANSLATE_NOOP("Report", "Too far below the highest");
         case Label::held:
             return QT_TRANSLATE_NOOP("Report", "held");
         case Label::set:
@@ -333,11 +335,21 @@ const char* english(report::Label label) {
                                      "as they stand. \"Same leak at\" is what another tester would show on "
                                      "the same leak, from an orifice-like leak to a long narrow gap.");
         case Label::how_odds:
+            return QT_TRANSLATE_NOOP(
+                "Report",
+                "Odds say how likely it is that a cylinder leaks more than a sound one, and "
+                "mostly there. A bar shows how what it leaks, much or little, is "
+                "shared; beside each share stands the range that holds it in nine "
+                "cases of ten. A range expected after a repair holds the reading as "
+                "often. Odds are rounded to 5 % and never shown above 95 %.");
+        case Label::how_likely:
             return QT_TRANSLATE_NOOP("Report",
-                                     "A bar shows how the leak is shared; beside each share stands the range "
-                                     "that holds it in nine "
-                                     "cases of ten. A range expected after a repair holds the reading as "
-                                     "often. Odds are rounded to 5 % and never shown above 95 %.");
+                                     "How likely each is rests on the app's working assumptions; it was not "
+                                     "yet counted on real engines.");
+        case Label::how_expected:
+            return QT_TRANSLATE_NOOP("Report",
+                                     "After a repair the reading is expected within its range in nine cases "
+                                     "of ten.");
         case Label::how_rules:
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "

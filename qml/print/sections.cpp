@@ -12,8 +12,6 @@ namespace {
 using report::Label;
 
 constexpr double between_columns = mm(6);
-/// Bores of two strips that still have room to be read in one column.
-constexpr std::size_t most_bores_in_a_column = 8;
 
 /// How a section stands on the page. Sections of one group that follow each other share their columns.
 struct Manner {
@@ -23,13 +21,6 @@ struct Manner {
 
 constexpr double evidence_type = 0.89;
 constexpr double small_print_type = 0.83;
-
-std::size_t widest_strips(const report::Section& section) {
-    std::size_t bores = 0;
-    for (const report::Block& block : section.blocks)
-        if (const auto* strip = std::get_if<report::Bores>(&block)) bores += strip->bores.size();
-    return bores;
-}
 
 std::size_t most_visits(const report::Section& section) {
     std::size_t most = 0;
@@ -48,8 +39,6 @@ Manner manner_of(const report::Section& section) {
         case Label::weakened:
         case Label::limits:
             return {2, evidence_type};
-        case Label::before_after:
-            return {widest_strips(section) > most_bores_in_a_column ? 0 : 3, evidence_type};
         case Label::earlier_visits:
             return {most_visits(section) > 4 ? 0 : 4, evidence_type};
         case Label::remarks:
@@ -57,7 +46,6 @@ Manner manner_of(const report::Section& section) {
         case Label::contradictions:
         case Label::clearances:
         case Label::crankcase:
-        case Label::conditions:
             return {5, evidence_type};
         case Label::not_done:
         case Label::engine:
@@ -67,6 +55,27 @@ Manner manner_of(const report::Section& section) {
             return {6, small_print_type};
         default:
             return {};
+    }
+}
+
+/// How much of a page a section may take and still be kept in one piece: halves of it under another section's
+/// head are read as that one's. 0: what is long, and reads as well in pieces.
+double whole_up_to(Label heading) {
+    switch (heading) {
+        case Label::why:
+        case Label::worked:
+        case Label::sources:
+        case Label::photos:
+        case Label::earlier_visits:  // its charts are kept with their tables
+            return 0.0;
+        case Label::readings:
+            return 0.45;
+        case Label::where_it_leaks:
+            return 0.12;
+        case Label::engine:
+            return 0.5;
+        default:
+            return 0.33;
     }
 }
 
@@ -99,9 +108,17 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
         if (const auto strips = bores.end(); !strips.empty()) put(flow, means, strips);
         if (const auto numbers = worked.end(); !numbers.empty()) put(flow, means.wording, numbers);
     };
+    bool drawing = false;
+    const auto next_is = [&]<class Next>(const report::Block& block, const Next*) {
+        return &block != &blocks.back() && std::holds_alternative<Next>(*(&block + 1));
+    };
     for (const report::Block& block : blocks) {
         if (bores.take(block) || worked.take(block)) continue;
         end_runs();
+        if (std::holds_alternative<report::Chart>(block)) {
+            flow.begin_whole();
+            drawing = true;
+        }
         const bool before_shares =
             &block != &blocks.back() && std::holds_alternative<report::Shares>(*(&block + 1));
         std::visit(
@@ -115,8 +132,27 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
                     put(flow, means.wording, one);
             },
             block);
+        // A chart, the table of what it draws, and at the end what its signs mean are one.
+        if (drawing && !next_is(block, static_cast<const report::Series*>(nullptr)) &&
+            !next_is(block, static_cast<const report::Sentences*>(nullptr))) {
+            flow.end_whole();
+            drawing = false;
+        }
     }
     end_runs();
+}
+
+}  // namespace
+
+namespace {
+
+/// What is said of the history stands across the page, so that its charts can stand side by side below it.
+std::size_t said_first(const report::Section& section) {
+    if (section.heading != Label::earlier_visits) return 0;
+    const auto drawn = std::ranges::find_if(section.blocks, [](const report::Block& block) {
+        return !std::holds_alternative<report::Sentences>(block);
+    });
+    return static_cast<std::size_t>(drawn - section.blocks.begin());
 }
 
 }  // namespace
@@ -126,10 +162,19 @@ void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& 
     for (const report::Section& section : sections) {
         const Manner manner = manner_of(section);
         if (manner.group != group && group != 0) flow.end_columns();
+        const auto drawn = section.blocks.begin() + static_cast<std::ptrdiff_t>(said_first(section));
+        const bool across = drawn != section.blocks.begin();
+        if (across) {
+            put_heading(flow, text_of(section.heading));
+            put_blocks(flow, means, {section.blocks.begin(), drawn});
+        }
         if (manner.group != group && manner.group != 0) flow.begin_columns(2, between_columns, manner.type);
         group = manner.group;
-        put_heading(flow, text_of(section.heading));
-        put_blocks(flow, means, section.blocks);
+        const double most = whole_up_to(section.heading);
+        if (most > 0.0) flow.begin_whole(most);
+        if (!across) put_heading(flow, text_of(section.heading));
+        put_blocks(flow, means, {drawn, section.blocks.end()});
+        flow.end_whole();
     }
     if (group != 0) flow.end_columns();
 }

@@ -67,11 +67,18 @@ Layout lay_out(const Wording& wording, const report::Table& table, double width,
     Layout layout;
     const std::size_t count = table.columns.size();
     std::vector<double> least(count);
-    for (layout.scale = type; layout.scale > least_scale; layout.scale -= 0.06) {
+    const auto fits = [&](double most) {
         for (std::size_t i = 0; i < count; ++i)
-            least[i] = std::min(least_width(wording, table, i, layout.scale), width * longest_share);
-        if (std::accumulate(least.begin(), least.end(), 0.0) <= width) break;
-    }
+            least[i] = std::min(least_width(wording, table, i, layout.scale), most);
+        return std::accumulate(least.begin(), least.end(), 0.0) <= width;
+    };
+    // Rather slightly smaller type than a broken word; words are broken only where they never fit.
+    const auto shrunk_to_fit = [&](double least_type, double most) {
+        for (layout.scale = type; layout.scale > least_type; layout.scale -= 0.06)
+            if (fits(most)) return true;
+        return false;
+    };
+    if (!shrunk_to_fit(type * 0.85, width)) shrunk_to_fit(least_scale, width * longest_share);
     const double needed = std::accumulate(least.begin(), least.end(), 0.0);
     if (needed > width)
         for (double& one : least)
@@ -174,11 +181,13 @@ void put(Flow& flow, const Wording& wording, const report::Table& table) {
                                   styles::scaled(styles::column_head, layout.scale), layout.width[i])});
     flow.repeat(std::move(head));
     const bool whole = flow.in_columns() && table.rows.size() <= whole_in_a_column;
+    // One row alone on a page looks like a slip: the last two stay together.
+    const auto* last_but_one = table.rows.size() > 2 ? &table.rows[table.rows.size() - 2] : nullptr;
     for (const auto& cells : table.rows) {
         Row row{{}, pad, pad, true};
         for (std::size_t i = 0; i < cells.size(); ++i)
             row.boxes.push_back({layout.x[i], cell_pieces(wording, cells[i], layout.width[i], layout.scale)});
-        if (whole && &cells != &table.rows.back())
+        if ((whole && &cells != &table.rows.back()) || &cells == last_but_one)
             flow.put_with_next(std::move(row));
         else
             flow.put(std::move(row));

@@ -3,6 +3,10 @@
 
 #include "qml/print/wording.h"
 
+#include <QRegularExpression>
+
+#include "qml/format/difference_text.h"
+
 namespace lapwing::print {
 namespace {
 
@@ -18,10 +22,27 @@ QString together(QString text) {
     return text.replace(u' ', QChar::Nbsp);
 }
 
+/// The figures of a sentence, each on one line with its unit and its doubt: "27 % ± 12".
+QString figures_together(QString text) {
+    static const QRegularExpression inside(
+        QStringLiteral(
+            "(?<=\\d) (?=[%±]|bar\\b|psi\\b|kPa\\b|hPa\\b|kgf/|inHg\\b|mm\\b|cm[³3]|min\\b|rpm\\b|V\\b)|"
+            "(?<=[%±]) (?=[±\\d])|(?<=bar|psi|kPa|hPa|cm2|nHg) (?=±)"),
+        QRegularExpression::UseUnicodePropertiesOption);
+    return text.replace(inside, QString(QChar::Nbsp));
+}
+
+QString bare_text(const format::Formatter& formatter, findings::Message message) {
+    for (findings::Arg& arg : message.args)
+        if (const auto* figure = std::get_if<findings::Figure>(&arg))
+            arg = formatter.valueText(*figure).toStdString();
+    return formatter.text(message);
+}
+
 QString figure_text(const format::Formatter& formatter, const findings::Figure& figure) {
     const QString doubt = formatter.uncertainty(figure);
     const QString value = together(formatter.valueText(figure));
-    return doubt.isEmpty() ? value : value + u' ' + together(doubt);
+    return doubt.isEmpty() ? value : value + QChar(QChar::Nbsp) + together(doubt);
 }
 
 }  // namespace
@@ -39,18 +60,25 @@ QString Wording::text(const report::Range& range) const {
 
 QString Wording::text(const report::Text& text) const {
     return std::visit(
-        Overloaded{[](report::Label label) { return text_of(label); },
-                   [this](const findings::Word& word) { return formatter_.text(word); },
-                   [this](const findings::Message& message) { return formatter_.text(message); },
-                   [this](const findings::Figure& figure) { return figure_text(formatter_, figure); },
-                   [this](const report::Range& range) { return this->text(range); },
-                   [this](const findings::CylinderList& list) { return formatter_.list(list); },
-                   [this](int number) { return formatter_.locale().toString(number); },
-                   [this](Timestamp at) { return formatter_.shortDate(at); },
-                   [this](const TypedTime& time) { return together(formatter_.typed(time)); },
-                   [this](const TypedUsage& usage) { return together(formatter_.typed(usage)); },
-                   [](const report::OwnWords& own) { return QString::fromStdString(own.text).trimmed(); },
-                   [this](const report::ReferenceText& text) { return formatter_.reference(text.english); }},
+        Overloaded{
+            [](report::Label label) { return figures_together(text_of(label)); },
+            [this](const findings::Word& word) { return formatter_.text(word); },
+            [this](const findings::Message& message) { return figures_together(formatter_.text(message)); },
+            [this](const report::Bare& bare) {
+                return figures_together(bare_text(formatter_, bare.message));
+            },
+            [this](const findings::Figure& figure) { return figure_text(formatter_, figure); },
+            [this](const report::Difference& difference) {
+                return format::difference_text(difference.figure, formatter_);
+            },
+            [this](const report::Range& range) { return this->text(range); },
+            [this](const findings::CylinderList& list) { return formatter_.list(list); },
+            [this](int number) { return formatter_.locale().toString(number); },
+            [this](Timestamp at) { return formatter_.shortDate(at); },
+            [this](const TypedTime& time) { return together(formatter_.typed(time)); },
+            [this](const TypedUsage& usage) { return together(formatter_.typed(usage)); },
+            [](const report::OwnWords& own) { return QString::fromStdString(own.text).trimmed(); },
+            [this](const report::ReferenceText& text) { return formatter_.reference(text.english); }},
         text);
 }
 

@@ -6,6 +6,7 @@
 #include <QtNumeric>
 
 #include "core/compare/words.h"
+#include "qml/format/difference_text.h"
 #include "qml/viewmodels/bores.h"
 
 namespace lapwing {
@@ -24,13 +25,7 @@ QString measure_text(const std::optional<compare::Measure>& measure, const forma
 }
 
 QString signed_text(const findings::Figure& figure, const format::Formatter& format) {
-    // A difference of two shares is counted in points: "-35 %" would read as a share of the share.
-    const QString value = figure.dimension == findings::Dimension::share
-                              ? QObject::tr("%1 points").arg(format.digits(figure))
-                              : format.valueText(figure);
-    QString text = value + u' ' + format.uncertainty(figure);
-    if (figure.si > 0.0) text.prepend(u'+');
-    return text.trimmed().replace(QLatin1Char('-'), QChar(0x2212));
+    return format::difference_text(figure, format);
 }
 
 QString verdict_key(const compare::Change& change) {

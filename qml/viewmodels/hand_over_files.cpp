@@ -30,7 +30,7 @@ Status write_report(const Dossier& dossier, const Visit& visit, const workflow::
                     const findings::Reference& reference, const HandOverOrder& order,
                     const std::filesystem::path& target) {
     report::Options options;
-    options.owner_contact = order.chosen.with_owner;
+    options.owner_name = options.owner_contact = order.chosen.with_owner;
     options.appendix = order.appendix || order.kind == HandOverKind::session_file;
     options.made_at = desk.clock().now();
     const auto found = findings::find(dossier, visit, reference);

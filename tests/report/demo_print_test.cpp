@@ -7,9 +7,7 @@
 #include <QCoreApplication>
 #include <QTranslator>
 
-#include "core/exchange/session_file.h"
-#include "core/odds/where_it_leaks.h"
-#include "core/report/make_report.h"
+#include "tests/report/demo.h"
 #include "tests/report/paper.h"
 
 /// Every visit of the demo, as the app hands it over: with its odds.
@@ -43,30 +41,10 @@ public:
     }
 };
 
-struct Case {
-    const char* file;
-    std::size_t visit;
-};
-
-class Demo : public testing::TestWithParam<Case> {
+class Demo : public testing::TestWithParam<demo::VisitOf> {
 protected:
     [[nodiscard]] static report::Report report(bool appendix = true) {
-        QTemporaryDir scratch;
-        const auto incoming = exchange::read_session_file(
-            std::string(LAPWING_DEMO) + '/' + GetParam().file + ".lapwing", scratch.path().toStdString());
-        if (!incoming) throw std::runtime_error(incoming.error().english);
-        const Dossier& dossier = incoming->dossier;
-        const Visit& visit = dossier.visits.at(GetParam().visit);
-        const auto reference = findings::built_in_reference();
-        if (!reference) throw std::runtime_error(reference.error().english);
-        report::Options options;
-        options.made_at = visit.session.opened_at;
-        options.appendix = appendix;
-        const auto leaks = odds::where_it_leaks(dossier, visit, *reference);
-        if (!leaks) throw std::runtime_error(leaks.error().english);
-        options.leaks = &*leaks;
-        return report::make_report(dossier, visit, findings::find(dossier, visit, *reference), *reference,
-                                   options);
+        return demo::report_of(GetParam(), appendix);
     }
 };
 
@@ -147,13 +125,8 @@ TEST_P(Demo, HoldsTextsTwoFifthsLonger) {
     expect_nothing_overlaps_or_leaves_the_page(Paper(report, german, PageSize::letter), letter);
 }
 
-INSTANTIATE_TEST_SUITE_P(Visits, Demo,
-                         testing::Values(Case{"orchard-v-twin", 0}, Case{"orchard-v-twin", 1},
-                                         Case{"orchard-v-twin", 2}, Case{"harbour-six", 0}),
-                         [](const auto& info) {
-                             return (info.param.file[0] == 'o' ? "Orchard" : "Harbour") +
-                                    std::to_string(info.param.visit + 1);
-                         });
+INSTANTIATE_TEST_SUITE_P(Visits, Demo, testing::ValuesIn(demo::visits),
+                         [](const auto& info) { return demo::name_of(info.param); });
 
 }  // namespace
 }  // namespace lapwing::print

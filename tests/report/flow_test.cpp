@@ -119,5 +119,45 @@ TEST(Flow, DoesNotPartARowToMakeColumnsEven) {
         EXPECT_LT(one.at.x(), right_column);
 }
 
+TEST(Flow, KeepsTogetherWhatIsWhole) {
+    // 1,700 of 2,000 are taken: three rows of 150 would be parted, one over the foot.
+    Sheet parted, whole;
+    for (Sheet* sheet : {&parted, &whole}) {
+        sheet->flow.put(sheet->row(0, 1700));
+        if (sheet == &whole) sheet->flow.begin_whole();
+        for (int i = 1; i <= 3; ++i)
+            sheet->flow.put(sheet->row(i, 150));
+        sheet->flow.end_whole();
+    }
+    EXPECT_EQ(parted.drawn()[1].page, 0);
+    for (int i = 1; i <= 3; ++i)
+        EXPECT_EQ(whole.drawn()[static_cast<std::size_t>(i)].page, 1) << i;
+    EXPECT_EQ(whole.flow.page_count(), 2);
+}
+
+TEST(Flow, PartsWhatIsTooTallToStayWhole) {
+    Sheet sheet;
+    sheet.flow.put(sheet.row(0, 1700));
+    sheet.flow.begin_whole(0.2);
+    for (int i = 1; i <= 3; ++i)
+        sheet.flow.put(sheet.row(i, 150));
+    sheet.flow.end_whole();
+    EXPECT_EQ(sheet.drawn()[1].page, 0);
+}
+
+TEST(Flow, KeepsWhatIsWholeInOneColumn) {
+    Sheet sheet;
+    sheet.flow.begin_columns(2, between, 1.0);
+    for (int unit = 0; unit < 2; ++unit) {
+        sheet.flow.begin_whole();
+        for (int i = 0; i < 3; ++i)
+            sheet.flow.put(sheet.row(unit * 3 + i, unit == 0 ? 100 : 140));
+        sheet.flow.end_whole();
+    }
+    sheet.flow.end_columns();
+    for (const auto& one : sheet.drawn())
+        EXPECT_EQ(one.at.x(), one.name < 3 ? 100 : right_column) << one.name;
+}
+
 }  // namespace
 }  // namespace lapwing::print

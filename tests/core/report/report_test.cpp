@@ -192,8 +192,8 @@ TEST(Report, HoldsTheVisitAgainstTheOneBefore) {
     EXPECT_NEAR(*bores[1]->bores[1].piston / *bores[0]->bores[1].piston, 7.7 / 8.9, 1e-6);
     const Table& table = *blocks<Table>(*changes).at(0);
     ASSERT_EQ(table.rows.size(), 2u);
-    EXPECT_NEAR(std::get<findings::Figure>(cell(table, 1, Label::change).lines[0][0]).si, -1.2e5, 1.0);
-    EXPECT_TRUE(std::get<findings::Figure>(cell(table, 1, Label::change).lines[0][0]).u95);
+    EXPECT_NEAR(std::get<Difference>(cell(table, 1, Label::change).lines[0][0]).figure.si, -1.2e5, 1.0);
+    EXPECT_TRUE(std::get<Difference>(cell(table, 1, Label::change).lines[0][0]).figure.u95);
     EXPECT_TRUE(
         std::get<findings::Word>(cell(table, 1, Label::verdict).lines[0][0]).code.starts_with("change:"));
 }
@@ -333,7 +333,7 @@ std::vector<std::string> cautions_before_the_first_reading(Fuel fuel) {
     sample::Shop shop(2);
     shop.dossier.engine.fuel = fuel;
     shop.visit("2026-03-14", "As found");
-    const Report report = shop.report();
+    const Report report = shop.report();  // with its appendix: for whoever tests
     std::vector<std::string> out;
     if (const Section* cautions = section(report, Label::cautions))
         for (const Sentence& said : blocks<Sentences>(*cautions).at(0)->sentences)
@@ -351,6 +351,74 @@ TEST(Report, WarnsOfWhatTheEnginesFuelBrings) {
     const auto diesel = cautions_before_the_first_reading(Fuel::diesel);
     EXPECT_THAT(diesel, Contains(HasSubstr("injection line")));
     EXPECT_THAT(diesel, Not(Contains(HasSubstr("fuel mist"))));
+}
+
+std::string cautions_of(const sample::Shop& shop, bool appendix) {
+    Options options;
+    options.appendix = appendix;
+    std::string out;
+    const Report report = shop.report(options);
+    if (const Section* cautions = section(report, Label::cautions))
+        for (const auto* said : blocks<Sentences>(*cautions))
+            for (const Sentence& one : said->sentences)
+                out += std::get<ReferenceText>(one.text).english + '\n';
+    return out;
+}
+
+TEST(Report, WarnsAnOwnerOfWhatAnOwnerDoes) {
+    using testing::HasSubstr;
+    using testing::Not;
+    sample::Shop untested(2);
+    untested.visit("2026-03-14", "As found");
+    EXPECT_THAT(cautions_of(untested, false), Not(HasSubstr("plug holes pointed away")));
+    EXPECT_THAT(cautions_of(untested, false), HasSubstr("whoever does them"));
+    EXPECT_THAT(cautions_of(untested, true), HasSubstr("plug holes pointed away"));
+    const auto faulty = sample::orchard();
+    EXPECT_THAT(cautions_of(faulty, false), HasSubstr("Ask the workshop"));
+    EXPECT_THAT(cautions_of(faulty, false), HasSubstr("own manual, local rules"));
+}
+
+TEST(Report, SpeaksOfAircraftWhereTheCardDoes) {
+    auto shop = sample::orchard();
+    EXPECT_THAT(cautions_of(shop, true), testing::Not(testing::HasSubstr("airworthiness")));
+    for (const char* words : {"Flat four of a two-seat Aircraft", "Flugmotor, 1200 h", "Motor de AVIÓN"}) {
+        shop.dossier.engine.description = words;
+        EXPECT_THAT(cautions_of(shop, false), testing::HasSubstr("airworthiness")) << words;
+    }
+}
+
+TEST(Report, NamesTheOwnerOnlyWhenToldTo) {
+    const auto shop = sample::orchard();
+    const auto owner = [&](const Options& options) {
+        return std::ranges::count_if(shop.report(options).head.facts, [](const Fact& fact) {
+            return std::get<Label>(fact.name) == Label::owner;
+        });
+    };
+    EXPECT_EQ(owner({}), 0);
+    Options named;
+    named.owner_name = true;
+    EXPECT_EQ(owner(named), 1);
+}
+
+/// Two cylinders far apart: the lower one is at fault by the difference though it passes the lowest limit.
+TEST(Report, SaysInTheCellWhyAReadingIsAFault) {
+    sample::Shop shop(2);
+    shop.dossier.engine.limits.lowest = sample::bar("8.0");
+    shop.dossier.engine.limits.difference = sample::bar("1.0");
+    Visit& visit = shop.visit("2026-03-14", "As found");
+    shop.dry(visit, 1, "12.5", "8.0");
+    shop.dry(visit, 2, "9.9", "6.0");
+    const Report report = shop.report();
+    const Table& table = *blocks<Table>(*section(report, Label::readings)).at(0);
+    const auto says_so = [](const Cell& cell) {
+        return std::ranges::any_of(cell.lines, [](const Line& line) {
+            const auto* label = std::get_if<Label>(&line.front());
+            return label && *label == Label::too_far_below;
+        });
+    };
+    EXPECT_EQ(table.rows.at(1).at(1).state, findings::State::fault);
+    EXPECT_TRUE(says_so(table.rows.at(1).at(1)));
+    EXPECT_FALSE(says_so(table.rows.at(0).at(1)));
 }
 
 TEST(Report, PrintsNotesOnTheVisitAndNoOthers) {

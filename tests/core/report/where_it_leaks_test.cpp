@@ -77,6 +77,31 @@ TEST(ReportOdds, SayTheirSentenceAndWhatTheyRestOn) {
     EXPECT_DOUBLE_EQ(std::get<Range>(facts[0]->facts[0].value[1]).high.si, 10.2e5);
 }
 
+/// An owner meets one figure of a leak, its reading: odds and shares, which don't agree with each other, are
+/// the mentor's.
+TEST(ReportOdds, SpeakInWordsToTheOwner) {
+    const auto leaks = sample::odds_of_orchard();
+    const auto shop = sample::orchard();
+    const auto reference = findings::built_in_reference().value();
+    const Visit& visit = shop.dossier.visits.back();
+    Options options;
+    options.leaks = &leaks;
+    const Report report =
+        make_report(shop.dossier, visit, findings::find(shop.dossier, visit, reference), reference, options);
+    const Section& odds = *section(report, Label::where_it_leaks);
+    EXPECT_TRUE(blocks<Shares>(odds).empty());
+    std::vector<std::string> said;
+    for (const auto* sentences : blocks<Sentences>(odds))
+        for (const Sentence& sentence : sentences->sentences)
+            if (const auto* message = std::get_if<findings::Message>(&sentence.text)) {
+                said.push_back(message->code);
+                for (const auto& arg : message->args)
+                    EXPECT_FALSE(std::holds_alternative<findings::Figure>(arg)) << message->code;
+            }
+    for (const char* code : {"odds.likely_main_clearance", "odds.likely_seals"})
+        EXPECT_NE(std::ranges::find(said, code), said.end()) << code;
+}
+
 TEST(ReportOdds, WithoutAVerdictThereIsNoBar) {
     auto leaks = sample::odds_of_orchard();
     leaks.cylinders[0].unsure = true;
@@ -84,6 +109,34 @@ TEST(ReportOdds, WithoutAVerdictThereIsNoBar) {
         say("odds.does_not_fit", 1, findings::word_of(TestKind::wet)));
     const Report report = report_with(&leaks);
     EXPECT_TRUE(blocks<Shares>(*section(report, Label::where_it_leaks)).empty());
+}
+
+/// The reading that page two expects stands in the plan on page one too, where the line itself has none.
+TEST(ReportPlan, ExpectsWhatTheOddsExpect) {
+    const auto leaks = sample::odds_of_orchard();
+    auto shop = sample::orchard();
+    Visit& visit = shop.dossier.visits.back();
+    visit.plan.resize(1);
+    visit.plan[0].option = PlanOption::strip;
+    visit.plan[0].cylinder = 1;
+    visit.plan[0].done_at.reset();
+    visit.plan[0].predicted_low.reset();
+    visit.plan[0].predicted_high.reset();
+    const auto reference = findings::built_in_reference().value();
+    const auto found = findings::find(shop.dossier, visit, reference);
+    const auto expected = [&](const odds::WhereItLeaks* odds) -> std::optional<Range> {
+        Options options;
+        options.leaks = odds;
+        const Report report = make_report(shop.dossier, visit, found, reference, options);
+        const Table& table = *blocks<Table>(*section(report, Label::plan)).at(0);
+        for (std::size_t i = 0; i < table.columns.size(); ++i)
+            if (std::get<Label>(table.columns[i].head.front()) == Label::expected)
+                return std::get<Range>(table.rows[0][i].lines[0][0]);
+        return std::nullopt;
+    };
+    ASSERT_TRUE(expected(&leaks));
+    EXPECT_DOUBLE_EQ(expected(&leaks)->high.si, 10.2e5);  // as sample.h has it
+    EXPECT_FALSE(expected(nullptr));                      // and no column of dashes
 }
 
 TEST(ReportPlan, ComesToWhatItsLinesCost) {

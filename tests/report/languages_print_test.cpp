@@ -1,0 +1,85 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <QCoreApplication>
+#include <QTranslator>
+
+#include "tests/report/demo.h"
+#include "tests/report/paper.h"
+
+/// Every visit of the demo in the languages that the app speaks, as an owner is handed it.
+namespace lapwing::print {
+namespace {
+
+class Spoken {
+public:
+    explicit Spoken(const QString& language) {
+        if (!texts_.load(QStringLiteral(LAPWING_TEXTS "/lapwing_%1.qm").arg(language)))
+            throw std::runtime_error("no texts in " + language.toStdString());
+        QCoreApplication::installTranslator(&texts_);
+    }
+    ~Spoken() { QCoreApplication::removeTranslator(&texts_); }
+    Spoken(const Spoken&) = delete;
+    Spoken& operator=(const Spoken&) = delete;
+
+private:
+    QTranslator texts_;
+};
+
+struct Case {
+    demo::VisitOf visit;
+    const char* language;
+};
+
+class Languages : public testing::TestWithParam<Case> {
+protected:
+    Spoken spoken_{GetParam().language};
+    report::Report report_ = demo::report_of(GetParam().visit, false);
+    format::Formatter format_{{}, QLocale(QString::fromLatin1(GetParam().language))};
+};
+
+TEST_P(Languages, TakesAtMostFourPages) {
+    const Paper on_a4(report_, format_);
+    EXPECT_LE(on_a4.pages(), 4);
+    expect_nothing_overlaps_or_leaves_the_page(on_a4, a4);
+    const Paper on_letter(report_, format_, PageSize::letter);
+    EXPECT_LE(on_letter.pages(), 4);
+    expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
+}
+
+/// "Cilindro 1  El cilindro 1 ..." names it twice.
+TEST_P(Languages, NamesACylinderOnce) {
+    const QString words = Paper(report_, format_).words();
+    static const QRegularExpression twice(
+        "(cylinder|zylinder|cilindro) (\\d+) (?:\\w{1,3} )?\\1 \\2\\b",
+        QRegularExpression::CaseInsensitiveOption | QRegularExpression::UseUnicodePropertiesOption);
+    const auto match = twice.match(words);
+    EXPECT_FALSE(match.hasMatch()) << words.mid(match.capturedStart(), 120).toStdString();
+}
+
+/// No line begins with the sign or the unit of the figure before it, and none with a lone doubt.
+TEST_P(Languages, KeepsFiguresOnOneLine) {
+    const QString text = run("pdftotext", {"-raw", Paper(report_, format_).file(), "-"});
+    static const QRegularExpression broken("^(%|±|bar|psi|mm) \\S", QRegularExpression::MultilineOption);
+    const auto match = broken.match(text);
+    EXPECT_FALSE(match.hasMatch())
+        << text.mid(std::max<qsizetype>(0, match.capturedStart() - 80), 160).toStdString();
+}
+
+std::vector<Case> cases() {
+    std::vector<Case> out;
+    for (const demo::VisitOf& visit : demo::visits)
+        for (const char* language : {"en", "de", "es"})
+            out.push_back({visit, language});
+    return out;
+}
+
+INSTANTIATE_TEST_SUITE_P(Visits, Languages, testing::ValuesIn(cases()), [](const auto& info) {
+    return demo::name_of(info.param.visit) + "_" + info.param.language;
+});
+
+}  // namespace
+}  // namespace lapwing::print
