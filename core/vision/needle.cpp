@@ -82,6 +82,50 @@ void describe(NeedleReading& out, const Scale& scale, double px) {
     std::copy(whole.val, whole.val + 9, out.plane_to_photo.begin());
 }
 
+/// The needle and the frame it was found in.
+struct Pointing {
+    std::optional<NeedleLine> needle;
+    const DialFrame* frame;
+    bool agreed = true;  ///< nothing else was found where another scale is
+
+    /// Where the needle points to in the plane of another frame.
+    [[nodiscard]] double angle_in(const DialFrame& other) const {
+        if (frame == &other) return needle->angle;
+        const cv::Point2d way =
+            other.to_plane(frame->to_image(along(needle->tip))) - other.to_plane(frame->to_image(along(0)));
+        return std::atan2(way.y, way.x);
+    }
+    /// A place of its axis, so far from the pivot.
+    [[nodiscard]] cv::Point2d along(double reach) const {
+        const cv::Point2d direction{std::cos(needle->angle), std::sin(needle->angle)};
+        return direction * reach + cv::Point2d{direction.y, -direction.x} * needle->offset;
+    }
+};
+
+/// How far a needle is the only one, 0..1.
+double alone(const NeedleLine& needle) {
+    return 1 - between(needle.rivalry, 0.5 * two_needles, 1.5 * two_needles);
+}
+
+/// Held against the inner of two scales a needle's tail may look like its tip, and the outer one's figures
+/// like needles: it is looked for where the outer one is as well, if it reaches there.
+Pointing needle_on(const cv::Mat& colour, const Scale& scale) {
+    constexpr double to_the_lines = 0.8;
+    constexpr double same = 8 * pi / 180;
+    Pointing out{find_needle(colour, scale.frame), &scale.frame};
+    if (!scale.beyond) return out;
+    Pointing far{find_needle(colour, *scale.beyond), &*scale.beyond};
+    if (!far.needle || far.needle->tip < to_the_lines) return out;
+    const double trust = trust_in(*far.needle) * alone(*far.needle);
+    if (trust < 0.5) return out;
+    const double here = out.needle ? trust_in(*out.needle) * alone(*out.needle) : 0;
+    if (here < 0.5 * trust) return far;
+    const double apart = std::abs(std::remainder(far.angle_in(scale.frame) - out.needle->angle, 2 * pi));
+    if (apart > pi - same) return far;
+    out.agreed = apart < same || here > trust;
+    return out;
+}
+
 struct Found {
     std::optional<Scale> scale;
     double trust = 0;
@@ -147,15 +191,15 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     out.confidence = 0.5 * trust;
     if (trust < 0.2) return refuse(Refusal::no_scale);
 
-    const auto needle = find_needle(photo.colour, scale->frame);
+    const Pointing pointing = needle_on(photo.colour, *scale);
+    const auto& needle = pointing.needle;
     if (!needle) return refuse(Refusal::no_needle);
     const double sweep = scale->sweep();
-    const double along = std::remainder(needle->angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
+    const double angle = pointing.angle_in(scale->frame);
+    const double along = std::remainder(angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
     out.needle_angle_deg = degrees(along);
-    const cv::Point2d direction{std::cos(needle->angle), std::sin(needle->angle)};
-    const cv::Point2d aside = cv::Point2d{direction.y, -direction.x} * needle->offset;
-    out.tip_px = point(scale->frame.to_image(direction * needle->tip + aside), photo.scale);
-    out.tail_px = point(scale->frame.to_image(aside), photo.scale);
+    out.tip_px = point(pointing.frame->to_image(pointing.along(needle->tip)), photo.scale);
+    out.tail_px = point(pointing.frame->to_image(pointing.along(0)), photo.scale);
 
     const double span = range.max - range.min;
     out.value = range.min + along / sweep * span;
@@ -167,9 +211,8 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     out.u = std::hypot(angle_u, ends_u) / sweep * span;
     const double outside = degrees(std::max({0.0, -along, along - sweep}));
     const double in_needle = trust_in(*needle);
-    const double alone = 1 - between(needle->rivalry, 0.5 * two_needles, 1.5 * two_needles);
-    out.confidence = trust * in_needle * alone * (1 - between(outside, 3, 10)) *
-                     (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
+    out.confidence = trust * in_needle * alone(*needle) * (pointing.agreed ? 1 : 0.7) *
+                     (1 - between(outside, 3, 10)) * (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
     // Figures are not read: which of two scales the range belongs to is then only likely.
     out.confidence = std::min(out.confidence, 1 - 0.3 * scale->rival);
     if (in_needle < 0.15) return refuse(Refusal::no_needle);

@@ -277,6 +277,7 @@ bool same_lines(const Scale& a, const Scale& b) {
 }  // namespace
 
 std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& rings, const DialRange& range) {
+    constexpr double innermost = 0.45;  // of the scale that shows best: nearer to the hub there is none
     // A run that misses next to nothing can't be bettered by another frame.
     const auto clear = [](const TickRun& run) { return run.score > 20 && run.score > 0.9 * run.span(); };
     std::vector<Seen> all;
@@ -303,21 +304,27 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
     // range, counted in divisions, and where the long lines stand.
     const Scale lead = scales.front();
     const bool explained = lead.fit > 5.5 && stands(lead);
+    // Whether what was seen there were its own lines, of which the long ones reach further in or out.
     const auto look = [&](const TickSearch& where, const std::optional<TickSearch>& then) {
         auto run = find_ticks(grey, lead.frame, where);
-        if (!run || run->score <= 6) return;
+        if (!run || run->score <= 6) return false;
         Seen seen{lead.frame, std::move(*run)};
         Scale scale = with_ends(then ? refined(grey, std::move(seen), *then) : std::move(seen), range);
-        // The long ones of its own lines reach further in or out than the others.
-        if (!same_lines(lead, scale)) scales.push_back(std::move(scale));
+        if (same_lines(lead, scale)) return true;
+        scales.push_back(std::move(scale));
+        return false;
     };
     look({explained ? 1.12 : 1.04, 1.6}, TickSearch{0.9, 1.06});
     std::vector<double> inner;
     for (const Tick& t : lead.run.ticks)
         inner.push_back(t.inner);
     // One inside a scale that explains everything will not be taken, only held against it.
-    look({0.45, std::min(0.95, middle_of(std::move(inner)))},
-         explained ? std::nullopt : std::optional(TickSearch{0.78, 1.02}));
+    const auto refine = explained ? std::nullopt : std::optional(TickSearch{0.78, 1.02});
+    if (look({innermost, std::min(0.95, quantile(inner, 0.5))}, refine)) {
+        // Another scale may lie further in than even the longest of them.
+        const double below = quantile(inner, 0.03) - 0.04;
+        if (below > innermost + 0.1) look({innermost, below}, refine);
+    }
     std::size_t best = 0;
     const auto radius = [](const Scale& s) { return s.frame.ellipse().mean_radius(); };
     // Of two that explain as much, the outer one: its range is the one that is known.
@@ -341,6 +348,12 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
         scales[best].margin = std::max(scales[best].margin, scales[i].margin);
     }
     Scale scale = scales[best];
+    for (const Scale& other : scales) {
+        const double out = radius(other) / radius(scale);
+        if (stands(other) && out > 1.15 && out < 2.2 &&
+            (!scale.beyond || radius(other) > scale.beyond->ellipse().mean_radius()))
+            scale.beyond = other.frame;
+    }
     for (const Scale& other : scales) {
         if (!stands(other) || !differ(scale, other) || same_lines(scale, other)) continue;
         const double behind = suits(scale, range) - suits(other, range);

@@ -147,6 +147,24 @@ TEST(ReadNeedle, ReadsTheGaugeThatIsNearest) {
     EXPECT_NEAR(reading->value, 11.962, 0.02 * 15);
 }
 
+// Truth: README.md beside the photo.
+TEST(ReadNeedle, TakesNoTailForTheTipWithinTheInnerOfTwoScales) {
+    const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/inner-tail.jpg");
+    const auto reading = read_needle(bytes, {0, 1, {}, {}});
+    ASSERT_TRUE(reading);
+    EXPECT_FALSE(reading->refused());
+    EXPECT_NEAR(reading->value, 0, 0.02);
+}
+
+// Truth: README.md beside the photo. Nothing but its figures says which of its scales has the range.
+TEST(ReadNeedle, IsNotSureWhereAnInnerScaleLiesBelowLongLines) {
+    const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/inner-hidden.jpg");
+    const auto reading = read_needle(bytes, {0, 200, {}, {}});
+    ASSERT_TRUE(reading);
+    EXPECT_TRUE(reading->confidence < 0.8 || std::abs(reading->value - 218.802) < 0.05 * 200)
+        << reading->value << ", confidence " << reading->confidence;
+}
+
 // Truth: the value that drawn_gauge.cpp drew.
 TEST(ReadNeedle, ReadsDrawnGaugesOfManyKinds) {
     Tally fair;

@@ -64,6 +64,8 @@ FAMILIES = {
     "banded": dict(graduations="usual", faces=[(WHITE, BLACK), (GREY, BLACK)], needles=["arrow", "window", "leaf"], colours=[BLACK, RED],
                    tails=["fan", "disc"], sweeps=[270, 230], bezels=["plain", "chrome"], ring=1.0, zones=0.5, second=0.4, dots=0.4),
 }
+# The same kinds with two scales on every plate, of which the inner one's range is told; measured only.
+FAMILIES |= {f"inner-{name}": FAMILIES[name] | dict(second=1.0, tell_inner=1.0) for name in ("night", "cranker", "fine", "banded")}
 OWN = ["bench", "twin", "night", "zones", "cranker", "inner"]
 WORDS = ["bar", "psi", "CL 1.6", "OIL FILLED", "NORTH QUAY", "TESTER No 4", "CYL", "kPa x 100", "DO NOT HIT", "AIR"]
 
