@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>AgainPage</name>
+    <message>
+        <source>Before you test</source>
+        <translation>Vor der Prüfung</translation>
+    </message>
+    <message>
+        <source>How is the engine now?</source>
+        <translation>Wie ist der Motor jetzt?</translation>
+    </message>
+    <message>
+        <source>Throttle held wide open</source>
+        <translation>Drosselklappe ganz offen gehalten</translation>
+    </message>
+    <message>
+        <source>Engine warm</source>
+        <translation>Motor warm</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Anleitung</translation>
+    </message>
+</context>
+<context>
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
@@ -59,6 +82,10 @@
     <message>
         <source>Stop</source>
         <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <source>To the engines</source>
+        <translation>Zu den Motoren</translation>
     </message>
     <message>
         <source>The backup is made, but lies nowhere yet</source>
@@ -719,6 +746,10 @@
         <source>Understood</source>
         <translation>Verstanden</translation>
     </message>
+    <message>
+        <source>Read on</source>
+        <translation>Weiterlesen</translation>
+    </message>
 </context>
 <context>
     <name>ChangeRow</name>
@@ -803,6 +834,21 @@
     <message>
         <source>How to</source>
         <translation>Anleitung</translation>
+    </message>
+</context>
+<context>
+    <name>CommitCall</name>
+    <message>
+        <source>Commit my call</source>
+        <translation>Einschätzung abgeben</translation>
+    </message>
+    <message>
+        <source>Choose where it leaks</source>
+        <translation>Wählen, wo es undicht ist</translation>
+    </message>
+    <message>
+        <source>Call every cylinder first</source>
+        <translation>Erst jeden Zylinder einschätzen</translation>
     </message>
 </context>
 <context>
@@ -1372,6 +1418,10 @@
         <translation>Mehr</translation>
     </message>
     <message>
+        <source>New session</source>
+        <translation>Neue Sitzung</translation>
+    </message>
+    <message>
         <source>Add an engine</source>
         <translation>Motor anlegen</translation>
     </message>
@@ -1429,6 +1479,10 @@
     <message>
         <source>Add an engine</source>
         <translation>Motor anlegen</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Weiter: %1</translation>
     </message>
     <message>
         <source>New session</source>
@@ -9117,6 +9171,10 @@
         <translation>Was diese Messwerte weniger wert macht</translation>
     </message>
     <message>
+        <source>Name it</source>
+        <translation>Angeben</translation>
+    </message>
+    <message>
         <source>Where it leaks could not be worked out</source>
         <translation>Wo es undicht ist, ließ sich nicht ausrechnen</translation>
     </message>
@@ -9536,6 +9594,10 @@
         <translation>mit %1</translation>
     </message>
     <message>
+        <source>Listened: nothing anywhere else</source>
+        <translation>Gehorcht: sonst nirgends etwas</translation>
+    </message>
+    <message>
         <source>A question first</source>
         <translation>Erst eine Frage</translation>
     </message>
@@ -9599,8 +9661,8 @@
         <translation>Meine Einschätzung</translation>
     </message>
     <message>
-        <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
-        <translation>Wo ist es nach eigener Ansicht undicht? Einmal abgegeben, gilt die Einschätzung, und der Befund erscheint daneben.</translation>
+        <source>Where does it leak, in your own view? More than one can be chosen. Once committed it stands, and the findings are shown beside it.</source>
+        <translation>Wo ist es nach eigener Ansicht undicht? Mehreres ist möglich. Einmal abgegeben, gilt die Einschätzung, und der Befund erscheint daneben.</translation>
     </message>
     <message>
         <source>A report with the findings was written already. Your call will say that it came after.</source>
@@ -9613,14 +9675,6 @@
     <message>
         <source>Why</source>
         <translation>Warum</translation>
-    </message>
-    <message>
-        <source>Commit my call</source>
-        <translation>Einschätzung abgeben</translation>
-    </message>
-    <message>
-        <source>Call every cylinder first</source>
-        <translation>Erst jeden Zylinder einschätzen</translation>
     </message>
     <message>
         <source>Show the findings without my call</source>
@@ -9672,12 +9726,20 @@
         <translation>Anzahl der Zylinder</translation>
     </message>
     <message>
+        <source>Cycle</source>
+        <translation>Arbeitsverfahren</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Kraftstoff</translation>
+    </message>
+    <message>
         <source>Arrangement</source>
         <translation>Bauform</translation>
     </message>
     <message>
-        <source>A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.</source>
-        <translation>Zweitakter oder Diesel: vor der ersten Prüfung auf der Karte angeben. Alles andere dort hat Zeit. Kreiskolbenmotoren werden nicht unterstützt.</translation>
+        <source>Everything else on the card can wait. A rotary engine is not supported.</source>
+        <translation>Alles andere auf der Karte kann warten. Kreiskolbenmotoren gehen nicht.</translation>
     </message>
     <message>
         <source>Add it</source>
@@ -9748,6 +9810,10 @@
     <message>
         <source>Changed on both sides; until you choose, both are kept</source>
         <translation>Auf beiden Seiten geändert; bis gewählt ist, bleiben beide</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>gesehen</translation>
     </message>
     <message>
         <source>Before</source>
@@ -14584,6 +14650,29 @@
     </message>
 </context>
 <context>
+    <name>RepeatSheet</name>
+    <message>
+        <source>Were conditions changed?</source>
+        <translation>Wurde etwas geändert?</translation>
+    </message>
+    <message>
+        <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
+        <translation>Mit anderer Drosselklappe, wärmerem Motor oder anderem Manometer lassen sich die beiden nicht mitteln: Sie gehören in zwei Sitzungen.</translation>
+    </message>
+    <message>
+        <source>Nothing changed: keep as repeat</source>
+        <translation>Nichts geändert: als Wiederholung übernehmen</translation>
+    </message>
+    <message>
+        <source>The first was wrong: replace it</source>
+        <translation>Die erste war falsch: ersetzen</translation>
+    </message>
+    <message>
+        <source>Start a new session</source>
+        <translation>Neue Sitzung beginnen</translation>
+    </message>
+</context>
+<context>
     <name>Report</name>
     <message>
         <source>In short</source>
@@ -15298,12 +15387,12 @@
         <translation>Erbeten und erledigt</translation>
     </message>
     <message>
-        <source>Test it now</source>
-        <translation>Jetzt prüfen</translation>
-    </message>
-    <message>
         <source>Look at it</source>
         <translation>Ansehen</translation>
+    </message>
+    <message>
+        <source>Test it now</source>
+        <translation>Jetzt prüfen</translation>
     </message>
 </context>
 <context>
@@ -15623,6 +15712,10 @@
         <translation>%1, Zylinder %2</translation>
     </message>
     <message>
+        <source>%1, new session</source>
+        <translation>%1, neue Sitzung</translation>
+    </message>
+    <message>
         <source>%1, cylinder %2: kept</source>
         <translation>%1, Zylinder %2: übernommen</translation>
     </message>
@@ -15779,6 +15872,29 @@
     <message>
         <source>off</source>
         <translation>aus</translation>
+    </message>
+</context>
+<context>
+    <name>TesterAsk</name>
+    <message>
+        <source>Which gauge?</source>
+        <translation>Welches Manometer?</translation>
+    </message>
+    <message>
+        <source>Which tester?</source>
+        <translation>Welcher Prüfer?</translation>
+    </message>
+    <message>
+        <source>How far a reading can be trusted hangs on it. Without one the app has to assume a usual one.</source>
+        <translation>Daran hängt, wie weit einer Messung zu trauen ist. Ohne Angabe muss die App ein übliches annehmen.</translation>
+    </message>
+    <message>
+        <source>Add one</source>
+        <translation>Eines hinzufügen</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
     </message>
 </context>
 <context>
@@ -16410,6 +16526,49 @@
     </message>
 </context>
 <context>
+    <name>lapwing::AgainModel</name>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation>%1, Zylinder %2</translation>
+    </message>
+    <message>
+        <source>It goes into the session of %1, which is open for it.</source>
+        <translation>Sie kommt in die Sitzung vom %1, die dafür offen ist.</translation>
+    </message>
+    <message>
+        <source>Readings under other conditions can&apos;t be averaged with those that you have. They get a session of their own, and Before and after holds the two side by side.</source>
+        <translation>Messungen unter anderen Bedingungen lassen sich mit den vorhandenen nicht mitteln. Sie bekommen eine eigene Sitzung, und Vorher und nachher stellt beide nebeneinander.</translation>
+    </message>
+    <message>
+        <source>In the session before: %1</source>
+        <translation>In der Sitzung davor: %1</translation>
+    </message>
+    <message>
+        <source>Go on there</source>
+        <translation>Dort weiter</translation>
+    </message>
+    <message>
+        <source>Start a new session</source>
+        <translation>Neue Sitzung beginnen</translation>
+    </message>
+    <message>
+        <source>Throttle open, warm</source>
+        <translation>Drosselklappe offen, warm</translation>
+    </message>
+    <message>
+        <source>Throttle open</source>
+        <translation>Drosselklappe offen</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>Warm</translation>
+    </message>
+    <message>
+        <source>Tested again</source>
+        <translation>Nochmals geprüft</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::AppContext</name>
     <message>
         <source>Undone: %1</source>
@@ -16592,6 +16751,10 @@
     <message>
         <source>Readings of two visits are needed to compare. Test again after the work.</source>
         <translation>Zum Vergleichen sind Messwerte von zwei Terminen nötig. Nach der Arbeit erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>after your own call</source>
+        <translation>nach der eigenen Einschätzung</translation>
     </message>
 </context>
 <context>
@@ -17161,6 +17324,10 @@
 <context>
     <name>lapwing::PadModel</name>
     <message>
+        <source>%1 after %2: further apart than gauge and scatter explain.</source>
+        <translation>%1 nach %2: weiter auseinander, als Manometer und Streuung erklären.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
@@ -17171,6 +17338,10 @@
     <message>
         <source>Set first</source>
         <translation>Erst eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>Keep …</source>
+        <translation>Übernehmen …</translation>
     </message>
     <message>
         <source>Keep all the same</source>
@@ -17334,6 +17505,22 @@
     <message>
         <source>its photo reads %1: not settled</source>
         <translation>das Foto zeigt %1: nicht entschieden</translation>
+    </message>
+    <message>
+        <source>Oil: %1 to %2 ml</source>
+        <translation>Öl: %1 bis %2 ml</translation>
+    </message>
+    <message>
+        <source>up to a teaspoon in a small cylinder; never more than %1 ml</source>
+        <translation>höchstens ein Teelöffel bei kleinem Zylinder; nie mehr als %1 ml</translation>
+    </message>
+    <message>
+        <source>up to a teaspoon in a cylinder of this size</source>
+        <translation>höchstens ein Teelöffel bei einem Zylinder dieser Größe</translation>
+    </message>
+    <message>
+        <source>one to three teaspoons in a cylinder of this size</source>
+        <translation>ein bis drei Teelöffel bei einem Zylinder dieser Größe</translation>
     </message>
 </context>
 <context>
@@ -17500,6 +17687,10 @@
     <message>
         <source>job %1</source>
         <translation>Auftrag %1</translation>
+    </message>
+    <message>
+        <source>throttle closed</source>
+        <translation>Drosselklappe zu</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>
@@ -17734,6 +17925,10 @@
     <message>
         <source>cylinder %1</source>
         <translation>Zylinder %1</translation>
+    </message>
+    <message>
+        <source>all cylinders</source>
+        <translation>alle Zylinder</translation>
     </message>
     <message>
         <source>asked by %1</source>

@@ -2,6 +2,29 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es" sourcelanguage="en">
 <context>
+    <name>AgainPage</name>
+    <message>
+        <source>Before you test</source>
+        <translation>Antes de la prueba</translation>
+    </message>
+    <message>
+        <source>How is the engine now?</source>
+        <translation>¿Cómo está el motor ahora?</translation>
+    </message>
+    <message>
+        <source>Throttle held wide open</source>
+        <translation>Mariposa sujeta del todo abierta</translation>
+    </message>
+    <message>
+        <source>Engine warm</source>
+        <translation>Motor caliente</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Cómo se hace</translation>
+    </message>
+</context>
+<context>
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
@@ -59,6 +82,10 @@
     <message>
         <source>Stop</source>
         <translation>Parar</translation>
+    </message>
+    <message>
+        <source>To the engines</source>
+        <translation>A los motores</translation>
     </message>
     <message>
         <source>The backup is made, but lies nowhere yet</source>
@@ -719,6 +746,10 @@
         <source>Understood</source>
         <translation>Entendido</translation>
     </message>
+    <message>
+        <source>Read on</source>
+        <translation>Seguir leyendo</translation>
+    </message>
 </context>
 <context>
     <name>ChangeRow</name>
@@ -803,6 +834,21 @@
     <message>
         <source>How to</source>
         <translation>Cómo se hace</translation>
+    </message>
+</context>
+<context>
+    <name>CommitCall</name>
+    <message>
+        <source>Commit my call</source>
+        <translation>Confirmar mi dictamen</translation>
+    </message>
+    <message>
+        <source>Choose where it leaks</source>
+        <translation>Elegir por dónde fuga</translation>
+    </message>
+    <message>
+        <source>Call every cylinder first</source>
+        <translation>Dar antes el dictamen de cada cilindro</translation>
     </message>
 </context>
 <context>
@@ -1372,6 +1418,10 @@
         <translation>Más</translation>
     </message>
     <message>
+        <source>New session</source>
+        <translation>Nueva sesión</translation>
+    </message>
+    <message>
         <source>Add an engine</source>
         <translation>Añadir un motor</translation>
     </message>
@@ -1429,6 +1479,10 @@
     <message>
         <source>Add an engine</source>
         <translation>Añadir un motor</translation>
+    </message>
+    <message>
+        <source>Go on: %1</source>
+        <translation>Seguir: %1</translation>
     </message>
     <message>
         <source>New session</source>
@@ -9117,6 +9171,10 @@
         <translation>Lo que resta valor a estas lecturas</translation>
     </message>
     <message>
+        <source>Name it</source>
+        <translation>Indicarlo</translation>
+    </message>
+    <message>
         <source>Where it leaks could not be worked out</source>
         <translation>Por dónde fuga no se pudo calcular</translation>
     </message>
@@ -9536,6 +9594,10 @@
         <translation>con %1</translation>
     </message>
     <message>
+        <source>Listened: nothing anywhere else</source>
+        <translation>Escuchado: nada en ningún otro sitio</translation>
+    </message>
+    <message>
         <source>A question first</source>
         <translation>Antes, una pregunta</translation>
     </message>
@@ -9599,8 +9661,8 @@
         <translation>Mi dictamen</translation>
     </message>
     <message>
-        <source>Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.</source>
-        <translation>¿Por dónde fuga, según la propia opinión? Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
+        <source>Where does it leak, in your own view? More than one can be chosen. Once committed it stands, and the findings are shown beside it.</source>
+        <translation>¿Por dónde fuga, según la propia opinión? Se puede elegir más de una causa. Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
     </message>
     <message>
         <source>A report with the findings was written already. Your call will say that it came after.</source>
@@ -9613,14 +9675,6 @@
     <message>
         <source>Why</source>
         <translation>Por qué</translation>
-    </message>
-    <message>
-        <source>Commit my call</source>
-        <translation>Confirmar mi dictamen</translation>
-    </message>
-    <message>
-        <source>Call every cylinder first</source>
-        <translation>Dar antes el dictamen de cada cilindro</translation>
     </message>
     <message>
         <source>Show the findings without my call</source>
@@ -9672,12 +9726,20 @@
         <translation>Número de cilindros</translation>
     </message>
     <message>
+        <source>Cycle</source>
+        <translation>Ciclo</translation>
+    </message>
+    <message>
+        <source>Fuel</source>
+        <translation>Combustible</translation>
+    </message>
+    <message>
         <source>Arrangement</source>
         <translation>Disposición</translation>
     </message>
     <message>
-        <source>A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.</source>
-        <translation>Dos tiempos o diésel: indíquelo en la ficha antes de la primera prueba. Lo demás puede esperar. Un motor rotativo no se admite.</translation>
+        <source>Everything else on the card can wait. A rotary engine is not supported.</source>
+        <translation>Todo lo demás de la ficha puede esperar. No sirve para motores rotativos.</translation>
     </message>
     <message>
         <source>Add it</source>
@@ -9748,6 +9810,10 @@
     <message>
         <source>Changed on both sides; until you choose, both are kept</source>
         <translation>Cambiado en ambos lados; hasta elegir se conservan las dos</translation>
+    </message>
+    <message>
+        <source>seen</source>
+        <translation>visto</translation>
     </message>
     <message>
         <source>Before</source>
@@ -14584,6 +14650,29 @@
     </message>
 </context>
 <context>
+    <name>RepeatSheet</name>
+    <message>
+        <source>Were conditions changed?</source>
+        <translation>¿Cambiaron las condiciones?</translation>
+    </message>
+    <message>
+        <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
+        <translation>Con otra mariposa, el motor más caliente u otro manómetro no se pueden promediar las dos: van en dos sesiones.</translation>
+    </message>
+    <message>
+        <source>Nothing changed: keep as repeat</source>
+        <translation>Nada cambió: guardar como repetición</translation>
+    </message>
+    <message>
+        <source>The first was wrong: replace it</source>
+        <translation>La primera estaba mal: reemplazarla</translation>
+    </message>
+    <message>
+        <source>Start a new session</source>
+        <translation>Empezar una sesión nueva</translation>
+    </message>
+</context>
+<context>
     <name>Report</name>
     <message>
         <source>In short</source>
@@ -15298,12 +15387,12 @@
         <translation>Pedido, y hecho</translation>
     </message>
     <message>
-        <source>Test it now</source>
-        <translation>Probarlo ahora</translation>
-    </message>
-    <message>
         <source>Look at it</source>
         <translation>Mirarlo</translation>
+    </message>
+    <message>
+        <source>Test it now</source>
+        <translation>Probarlo ahora</translation>
     </message>
 </context>
 <context>
@@ -15623,6 +15712,10 @@
         <translation>%1, cilindro %2</translation>
     </message>
     <message>
+        <source>%1, new session</source>
+        <translation>%1, sesión nueva</translation>
+    </message>
+    <message>
         <source>%1, cylinder %2: kept</source>
         <translation>%1, cilindro %2: guardado</translation>
     </message>
@@ -15779,6 +15872,29 @@
     <message>
         <source>off</source>
         <translation>no</translation>
+    </message>
+</context>
+<context>
+    <name>TesterAsk</name>
+    <message>
+        <source>Which gauge?</source>
+        <translation>¿Qué manómetro?</translation>
+    </message>
+    <message>
+        <source>Which tester?</source>
+        <translation>¿Qué comprobador?</translation>
+    </message>
+    <message>
+        <source>How far a reading can be trusted hangs on it. Without one the app has to assume a usual one.</source>
+        <translation>De él depende cuánto se puede confiar en una lectura. Sin uno, la aplicación tiene que suponer uno corriente.</translation>
+    </message>
+    <message>
+        <source>Add one</source>
+        <translation>Añadir uno</translation>
+    </message>
+    <message>
+        <source>Not now</source>
+        <translation>Ahora no</translation>
     </message>
 </context>
 <context>
@@ -16410,6 +16526,49 @@
     </message>
 </context>
 <context>
+    <name>lapwing::AgainModel</name>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation>%1, cilindro %2</translation>
+    </message>
+    <message>
+        <source>It goes into the session of %1, which is open for it.</source>
+        <translation>Va a la sesión del %1, que está abierta para ello.</translation>
+    </message>
+    <message>
+        <source>Readings under other conditions can&apos;t be averaged with those that you have. They get a session of their own, and Before and after holds the two side by side.</source>
+        <translation>Las lecturas en otras condiciones no se pueden promediar con las que ya hay. Tienen su propia sesión, y Antes y después pone las dos lado a lado.</translation>
+    </message>
+    <message>
+        <source>In the session before: %1</source>
+        <translation>En la sesión anterior: %1</translation>
+    </message>
+    <message>
+        <source>Go on there</source>
+        <translation>Seguir allí</translation>
+    </message>
+    <message>
+        <source>Start a new session</source>
+        <translation>Empezar una sesión nueva</translation>
+    </message>
+    <message>
+        <source>Throttle open, warm</source>
+        <translation>Mariposa abierta, caliente</translation>
+    </message>
+    <message>
+        <source>Throttle open</source>
+        <translation>Mariposa abierta</translation>
+    </message>
+    <message>
+        <source>Warm</source>
+        <translation>Caliente</translation>
+    </message>
+    <message>
+        <source>Tested again</source>
+        <translation>Probado otra vez</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::AppContext</name>
     <message>
         <source>Undone: %1</source>
@@ -16592,6 +16751,10 @@
     <message>
         <source>Readings of two visits are needed to compare. Test again after the work.</source>
         <translation>Para comparar hacen falta lecturas de dos visitas. Probar de nuevo después del trabajo.</translation>
+    </message>
+    <message>
+        <source>after your own call</source>
+        <translation>después del propio dictamen</translation>
     </message>
 </context>
 <context>
@@ -17161,6 +17324,10 @@
 <context>
     <name>lapwing::PadModel</name>
     <message>
+        <source>%1 after %2: further apart than gauge and scatter explain.</source>
+        <translation>%1 tras %2: más lejos de lo que explican el manómetro y la dispersión.</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Listo</translation>
     </message>
@@ -17171,6 +17338,10 @@
     <message>
         <source>Set first</source>
         <translation>Primero ajustada</translation>
+    </message>
+    <message>
+        <source>Keep …</source>
+        <translation>Guardar …</translation>
     </message>
     <message>
         <source>Keep all the same</source>
@@ -17334,6 +17505,22 @@
     <message>
         <source>its photo reads %1: not settled</source>
         <translation>su foto indica %1: sin decidir</translation>
+    </message>
+    <message>
+        <source>Oil: %1 to %2 ml</source>
+        <translation>Aceite: de %1 a %2 ml</translation>
+    </message>
+    <message>
+        <source>up to a teaspoon in a small cylinder; never more than %1 ml</source>
+        <translation>como mucho una cucharadita en un cilindro pequeño; nunca más de %1 ml</translation>
+    </message>
+    <message>
+        <source>up to a teaspoon in a cylinder of this size</source>
+        <translation>como mucho una cucharadita en un cilindro de este tamaño</translation>
+    </message>
+    <message>
+        <source>one to three teaspoons in a cylinder of this size</source>
+        <translation>de una a tres cucharaditas en un cilindro de este tamaño</translation>
     </message>
 </context>
 <context>
@@ -17500,6 +17687,10 @@
     <message>
         <source>job %1</source>
         <translation>trabajo %1</translation>
+    </message>
+    <message>
+        <source>throttle closed</source>
+        <translation>mariposa cerrada</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>
@@ -17734,6 +17925,10 @@
     <message>
         <source>cylinder %1</source>
         <translation>cilindro %1</translation>
+    </message>
+    <message>
+        <source>all cylinders</source>
+        <translation>todos los cilindros</translation>
     </message>
     <message>
         <source>asked by %1</source>

@@ -195,6 +195,19 @@ Result<std::optional<Session>> Queries::session(SessionId id) const {
     return guarded(connection_, [&] { return find<Session>(connection_, id.text()); });
 }
 
+Result<std::vector<Note>> Queries::requests(EngineId id) const {
+    return guarded(connection_, [&] {
+        // The word is looked for in the text, so that only what may be a request is read.
+        Query query(connection_,
+                    "SELECT note.id, note.body FROM note JOIN session ON session.id = note.parent "
+                    "WHERE session.parent = ? AND instr(note.body, ?) > 0 ORDER BY note.at, note.id");
+        auto notes = read_all<Note>(query.with(id.text(), std::string(word(NoteKind::test_request))));
+        if (notes)
+            std::erase_if(*notes, [](const Note& note) { return note.kind != NoteKind::test_request; });
+        return notes;
+    });
+}
+
 Result<std::optional<Visit>> Queries::visit(SessionId id) const {
     return guarded(connection_, [&]() -> Result<std::optional<Visit>> {
         const Snapshot snapshot(connection_);

@@ -28,6 +28,8 @@ public:
     Result<std::optional<Visit>> visit(SessionId id) const;
     Result<std::optional<Dossier>> dossier(EngineId id) const;  ///< whole history and the testers it names
     Result<std::optional<EngineId>> engine_of(SessionId id) const;
+    /// The tests that were asked for in whichever of the engine's sessions, done or not, oldest first.
+    Result<std::vector<Note>> requests(EngineId id) const;
     Result<std::optional<Record>> record(RecordKind kind, Uuid id) const;
 
     /// What has to go before the session can: everything that hangs on it, and then the session itself.

@@ -135,6 +135,10 @@ Result<Dossier> Desk::dossier(EngineId id) const {
     return std::move(**found);
 }
 
+std::vector<Note> Desk::requests(EngineId id) const {
+    return parts_->or_empty(parts_->read([&](const auto& library) { return library.requests(id); }));
+}
+
 std::optional<EngineId> Desk::engine_of(SessionId id) const {
     return parts_->or_empty(parts_->read([&](const auto& library) { return library.engine_of(id); }));
 }

@@ -74,6 +74,7 @@ public:
     std::optional<Visit> visit(SessionId id) const;
     Result<Dossier> dossier(EngineId id) const;  ///< whole history and the testers used
     std::optional<EngineId> engine_of(SessionId id) const;
+    std::vector<Note> requests(EngineId id) const;  ///< tests asked for in any of its sessions
     std::optional<Record> record(RecordKind kind, Uuid id) const;
     /// Photos and voice notes against their files, and what takes up room. Looks at every file: not for the
     /// UI thread.

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/workflow/needs.h"
+#include "core/workflow/requests.h"
 
 namespace lapwing::workflow {
 namespace {
@@ -53,7 +54,14 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     if (!reading.tester) reading.tester = tester_for(reading.test, visit.session);
     reading.oiled = oiled_at(visit, reading, taken_now);
     std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
-    return put_checked(std::move(name), std::move(args), std::move(reading));
+    // In the same step, so that Undo opens the request again.
+    auto ticked = ticked_by(now, visit, reading);
+    if (!ticked) return tl::unexpected(ticked.error());
+    auto command = put_checked(std::move(name), std::move(args), std::move(reading));
+    if (command)
+        for (Note& request : *ticked)
+            command->edits.emplace_back(Put{std::move(request)});
+    return command;
 }
 
 const Reading* replacement_of(const Visit& visit, ReadingId id) {

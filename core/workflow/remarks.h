@@ -15,8 +15,8 @@ namespace lapwing::workflow {
 Intent save_note(Note note);  ///< "note.keep"; args: kind
 Intent remove_note(NoteId id);
 
-/// Commits "my call", one note a cylinder, before anyone has seen the findings ("note.call"; args: how many).
-/// A committed call stands: save_note and remove_note refuse to touch it ("note.call_stands").
+/// Commits "my call", a note for each cause, before anyone has seen the findings ("note.call"; args: how
+/// many). A committed call stands: save_note and remove_note refuse to touch it ("note.call_stands").
 Intent commit_calls(std::vector<Note> calls);
 
 /// "attachment.keep"; args: kind. Its bytes must lie in the library's folder already (Desk::files).

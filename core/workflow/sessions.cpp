@@ -34,7 +34,22 @@ std::optional<TesterId> only_one(const std::vector<Tester>& testers, TesterKind 
 
 }  // namespace
 
-Intent open_session(SessionId id, EngineId engine_id, std::string title) {
+static void put(std::vector<PrepareMark>& marks, const PrepareMark& mark) {
+    const auto found = std::ranges::find(marks, mark.step, &PrepareMark::step);
+    if (found == marks.end())
+        marks.push_back(mark);
+    else
+        *found = mark;
+}
+
+static void put(Session& session, Start start) {
+    session.conditions.heat = start.heat;
+    session.conditions.throttle = start.throttle;
+    if (start.throttle == Throttle::held_open)
+        put(session.prepare, {PrepareStep::throttle_open, StepState::done, ""});
+}
+
+Intent open_session(SessionId id, EngineId engine_id, std::string title, Start start) {
     return [=](const Now& now) -> Result<Command> {
         const auto engine = need_engine(now, engine_id);
         if (!engine) return tl::unexpected(engine.error());
@@ -61,8 +76,14 @@ Intent open_session(SessionId id, EngineId engine_id, std::string title) {
             session.crankcase_tester = only_one(*testers, TesterKind::crankcase);
         }
         if (!session.conditions.altitude) session.conditions.altitude = engine->shop_altitude;
+        put(session, start);
         return put_checked("session.open", {engine->name, title}, std::move(session));
     };
+}
+
+Intent set_start(SessionId session, Start start) {
+    return change_session(session, "session.conditions", {},
+                          [start](Session& stored, const Now&) { put(stored, start); });
 }
 
 Intent save_session(Session session) {
@@ -78,14 +99,6 @@ Intent save_session(Session session) {
                           });
 }
 
-static void put(std::vector<PrepareMark>& marks, const PrepareMark& mark) {
-    const auto found = std::ranges::find(marks, mark.step, &PrepareMark::step);
-    if (found == marks.end())
-        marks.push_back(mark);
-    else
-        *found = mark;
-}
-
 Intent mark_step(SessionId session, PrepareMark mark) {
     return change_session(session, "session.step",
                           {std::string(word(mark.step)), std::string(word(mark.state))},
@@ -94,7 +107,9 @@ Intent mark_step(SessionId session, PrepareMark mark) {
 
 Intent mark_steps(SessionId session, std::vector<PrepareMark> marks) {
     const std::string state(marks.empty() ? std::string_view() : word(marks.front().state));
-    return change_session(session, "session.prepare", {std::to_string(marks.size()), state},
+    // Counted first: the marks move on to the change before the other arguments are made.
+    const std::string count = std::to_string(marks.size());
+    return change_session(session, "session.prepare", {count, state},
                           [marks = std::move(marks)](Session& stored, const Now&) {
                               for (const auto& mark : marks)
                                   put(stored.prepare, mark);

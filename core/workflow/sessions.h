@@ -7,10 +7,22 @@
 
 namespace lapwing::workflow {
 
+/// What was looked at before a session, or its first cranking: a throttle that is held open is a step of
+/// Prepare done.
+struct Start {
+    Throttle throttle = Throttle::unknown;
+    EngineHeat heat = EngineHeat::unknown;
+
+    bool operator==(const Start&) const = default;
+};
+
 /// Opens a session on `engine` ("session.open"; args: engine name, title). What stays the same from visit to
 /// visit is filled in: the three testers and the shop's altitude from the engine's last session, or else the
 /// altitude from its card. Weather, heat and the list of Prepare start blank: they have to be looked at anew.
-Intent open_session(SessionId id, EngineId engine, std::string title);
+Intent open_session(SessionId id, EngineId engine, std::string title, Start start = {});
+
+/// Notes the same in a session that is open already ("session.conditions").
+Intent set_start(SessionId session, Start start);
 
 /// Stands in for the session's own fields ("session.change"). Its engine and opening time can't change.
 Intent save_session(Session session);

@@ -88,6 +88,14 @@ FocusScope {
         keepPlace();
     }
 
+    // Several pages, the last one on top: the page that asks may be gone after the first. Without any, home.
+    function goOn(places: var) {
+        if (Array.from(places).length === 0)
+            home();
+        for (const place of Array.from(places))
+            go(place.name, place.args);
+    }
+
     function unwind(to: int) {
         while (places.length > to) {
             stack.pop(T.StackView.Immediate);
@@ -272,6 +280,10 @@ FocusScope {
             shell.go(name, args);
         }
 
+        function onGoOn(places: var) {
+            shell.goOn(places);
+        }
+
         function onBack() {
             shell.leave();
         }
@@ -312,13 +324,16 @@ FocusScope {
     Loader {
         id: messages
 
-        // Over the page's end; where there are keys, under its head, so that they stay in sight.
-        readonly property bool overKeys: stack.currentItem?.ownUndo ?? false
+        // Over the page's title: the lines, keys and cylinders that one works on stay in sight.
+        readonly property var page: stack.currentItem?.item ?? stack.currentItem
+        readonly property real before: page?.titleLeft ?? Theme.space
+        readonly property real behind: page?.titleRight ?? Theme.space
 
         anchors.left: stack.left
+        anchors.leftMargin: Theme.rightToLeft ? behind : before
         anchors.right: parent.right
-        anchors.margins: Theme.gap
-        y: overKeys ? Theme.secondaryTarget + Theme.space : parent.height - height - Theme.primaryTarget - 3 * Theme.gap
+        anchors.rightMargin: Theme.rightToLeft ? before : behind
+        y: Theme.space / 2
         z: 10
         active: false
         source: "Messages.qml"

@@ -66,6 +66,12 @@ public:
         return true;
     }
 
+    /// Reads on to the last of them.
+    void read_cautions() {
+        while (find(QStringLiteral("understood")) && touch(QStringLiteral("understood")))
+            settle();
+    }
+
     void go(const QString& page, const QVariantMap& args) {
         QMetaObject::invokeMethod(find(QStringLiteral("shell")), "go", Q_ARG(QString, page),
                                   Q_ARG(QVariant, QVariant(args)));
@@ -133,8 +139,7 @@ int complain(const Error& error) {
 /// A short visit, entered by touch alone: dry test of both cylinders, then air and one exit.
 bool enter_a_visit(Hand& hand, const QString& session) {
     hand.go(QStringLiteral("Pad"), {{"sessionId", session}, {"test", "dry"}});
-    hand.touch(QStringLiteral("understood"));
-    hand.settle();
+    hand.read_cautions();
     if (!hand.type(QStringLiteral("61"))) return false;
     if (!hand.shoot(QStringLiteral("04-dry-test"))) return false;
     if (!hand.touch(QStringLiteral("keep")) || !hand.type(QStringLiteral("77")) ||
@@ -142,8 +147,7 @@ bool enter_a_visit(Hand& hand, const QString& session) {
         return false;
     hand.settle();
     hand.go(QStringLiteral("Pad"), {{"sessionId", session}, {"test", "leak-down"}});
-    hand.touch(QStringLiteral("understood"));
-    hand.settle();
+    hand.read_cautions();
     if (!hand.type(QStringLiteral("350"))) return false;
     if (!hand.shoot(QStringLiteral("05-leak-down"))) return false;
     return hand.touch(QStringLiteral("keep")) &&

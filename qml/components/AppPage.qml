@@ -25,6 +25,10 @@ FocusScope {
     property bool headOpened: false
     readonly property int linesShown: headFolds && !headOpened ? 1 : headLines
 
+    // Where something may lie over the title for a while without covering a button.
+    readonly property real titleLeft: backVisible ? backTarget + Theme.space / 2 : Theme.space
+    readonly property real titleRight: cornerItems.width > 0 ? cornerItems.width + Theme.space : Theme.space / 2
+
     signal back
 
     LayoutMirroring.enabled: Theme.rightToLeft

@@ -13,6 +13,8 @@ Column {
     property string label
     property var options: []
     property var current
+    // Where several can be chosen: all that are.
+    property var currents: null
     property string targetKind: "secondary"
 
     readonly property real widest: Math.max(Theme.secondaryTarget, options.reduce((most, option) => Math.max(most, metrics.advanceWidth(option.text)), 0) / 100 * Theme.bodySize + 2 * Theme.space + 4)
@@ -55,7 +57,7 @@ Column {
                 targetKind: row.targetKind
                 width: (row.width - Theme.space * (row.perLine - 1)) / row.perLine
                 text: modelData.text
-                checked: modelData.value === row.current
+                checked: row.currents ? row.currents.includes(modelData.value) : modelData.value === row.current
                 onClicked: row.chosen(modelData.value)
             }
         }

@@ -5,7 +5,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
 
-// The pad of digits. A key counts when the finger lands, so that quick taps and two thumbs lose nothing.
+// The pad of digits. A key counts when the finger leaves it where it landed: quick taps and two thumbs lose nothing, a
+// swipe across types nothing.
 // `key` carries a digit or the decimal mark; holding backspace clears. `haptic` comes with every press.
 Item {
     id: pad
@@ -62,8 +63,8 @@ Item {
                 else
                     pad.key(face);
             }
-            onHeld: if (modelData === "backspace")
-                pad.cleared()
+            holds: modelData === "backspace"
+            onHeld: pad.cleared()
         }
     }
 }

@@ -4,13 +4,14 @@
 import QtQuick
 import Lapwing.Theme
 
-// One key of the pad. struck() comes on the press; a screen reader or the keyboard strikes it by clicking.
+// One key of the pad. struck() comes when the finger leaves it again: one that only swipes across strikes nothing. One
+// that rests on it strikes too, or held() comes where holding means something else.
 Pressable {
     id: control
 
     required property string face
     property string symbol
-    property bool counted: false
+    property bool holds: false
 
     signal struck
     signal held
@@ -19,17 +20,13 @@ Pressable {
     padding: 0
     horizontalPadding: 0
     focusPolicy: Qt.TabFocus
-    onPressed: {
-        counted = true;
-        struck();
-    }
-    onCanceled: counted = false
-    onClicked: {
-        if (!counted)
+    onClicked: struck()
+    onPressAndHold: {
+        if (holds)
+            held();
+        else
             struck();
-        counted = false;
     }
-    onPressAndHold: held()
 
     inside: Item {
         LText {

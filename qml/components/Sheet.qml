@@ -16,6 +16,14 @@ T.Popup {
     // How far it still has to come up. Not y itself: the height may change while it comes.
     property real below: 0
 
+    // Whether there is nothing below what is seen of it.
+    readonly property bool atEnd: column.contentY + column.height >= column.contentHeight - 1
+
+    // Most of what is seen scrolls away: a line or two stay to go on from.
+    function readOn() {
+        column.contentY = Math.max(0, Math.min(column.contentHeight - column.height, column.contentY + Math.max(Theme.minorTarget, 0.8 * column.height)));
+    }
+
     // Brings something in the sheet into sight: what was refused must not stand below the edge.
     function reveal(item: Item) {
         revealing.item = item;

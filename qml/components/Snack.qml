@@ -4,8 +4,8 @@
 import QtQuick
 import Lapwing.Theme
 
-// A message that stays 8 s or until the next one replaces it, with Undo when it can be undone. The page or the
-// app places it above the action bar and calls show().
+// A message that stays 8 s or until the next one replaces it, with Undo when it can be undone. The app places it over a
+// page's title, where it covers nothing that is worked on, and calls show().
 Rectangle {
     id: snack
 
@@ -33,7 +33,7 @@ Rectangle {
     }
 
     visible: false
-    implicitHeight: Math.max(Theme.secondaryTarget, words.height + 2 * Theme.space) + 2 * Theme.space
+    implicitHeight: Math.max(button.implicitHeight + 4, words.height + 2 * Theme.space)
     radius: Theme.corner
     color: Theme.ink
 
@@ -41,11 +41,12 @@ Rectangle {
     Accessible.name: message
     Accessible.ignored: !visible
 
-    // What lies under it is not touched through it: a touch puts it away first.
+    // What lies under it is not touched through it: a touch, or a swipe that begins on it, puts it away.
     MouseArea {
         objectName: "putAway"
         anchors.fill: parent
-        onClicked: snack.hide()
+        onReleased: snack.hide()
+        onCanceled: snack.hide()
     }
 
     Timer {
@@ -72,10 +73,11 @@ Rectangle {
         id: button
 
         objectName: "undo"
+        targetKind: "minor"
         visible: snack.undoable
         text: qsTr("Undo")
         anchors.right: parent.right
-        anchors.rightMargin: Theme.space
+        anchors.rightMargin: 2
         anchors.verticalCenter: parent.verticalCenter
         onClicked: {
             snack.hide();

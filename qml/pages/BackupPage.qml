@@ -14,6 +14,8 @@ AppPage {
     property string file
 
     signal go(name: string, args: var)
+    // Several pages at one go; none is the first page.
+    signal goOn(places: var)
 
     title: qsTr("Backup")
     subtitle: viewModel.file
@@ -87,11 +89,23 @@ AppPage {
             width: parent.width
             visible: viewModel.result !== ""
 
-            LText {
-                objectName: "result"
+            Column {
                 width: parent.width
-                role: "figure"
-                text: viewModel.result
+                spacing: Theme.space
+
+                LText {
+                    objectName: "result"
+                    width: parent.width
+                    role: "figure"
+                    text: viewModel.result
+                }
+
+                SideButton {
+                    objectName: "toEngines"
+                    width: parent.width
+                    text: qsTr("To the engines")
+                    onClicked: page.goOn([])
+                }
             }
         }
 

@@ -6,8 +6,8 @@ import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
 
-// The cautions of a place, written out once a session before the danger begins. One touch, and the page is free;
-// they stay readable under More.
+// The cautions of a place, written out once a session before the danger begins. Once the last was in sight one touch
+// frees the page; they stay readable under More.
 Item {
     id: gate
 
@@ -16,11 +16,20 @@ Item {
     required property string place
     required property var cautions
 
+    // What is to be known with the cautions; may be empty.
+    property string known
+
+    // There is nothing to read, or it was read.
+    signal passed
+
     readonly property string key: "cautions/" + sessionId + "/" + place
 
-    function close() {
-        app.keepDraft(key, "read");
+    // What was put away unread is shown again the next time.
+    function close(read: bool) {
+        if (read)
+            app.keepDraft(key, "read");
         loader.active = false;
+        passed();
     }
 
     Loader {
@@ -30,9 +39,38 @@ Item {
         sourceComponent: Sheet {
             id: warning
 
+            // All of it was in sight, once everything had its lines and its place.
+            property bool placed: false
+            property bool read: false
+
+            function look() {
+                if (placed && atEnd)
+                    read = true;
+            }
+
             title: qsTr("Before you start")
-            onClosed: gate.close()
+            onOpened: placing.start()
+            onAtEndChanged: look()
+            onClosed: gate.close(read)
             Component.onCompleted: open()
+
+            Timer {
+                id: placing
+
+                interval: 100
+                onTriggered: {
+                    warning.placed = true;
+                    warning.look();
+                }
+            }
+
+            LText {
+                objectName: "known"
+                width: parent.width
+                visible: text !== ""
+                role: "figure"
+                text: gate.known
+            }
 
             Repeater {
                 model: gate.cautions
@@ -55,11 +93,20 @@ Item {
                 objectName: "understood"
                 focus: true
                 answersReturn: true
-                text: qsTr("Understood")
-                onClicked: warning.close()
+                text: warning.read || !warning.placed ? qsTr("Understood") : qsTr("Read on")
+                onClicked: {
+                    if (warning.read)
+                        warning.close();
+                    else
+                        warning.readOn();
+                }
             }
         }
     }
 
-    Component.onCompleted: loader.active = cautions.length > 0 && app.draft(key) === ""
+    Component.onCompleted: {
+        loader.active = cautions.length > 0 && app.draft(key) === "";
+        if (!loader.active)
+            Qt.callLater(passed);
+    }
 }

@@ -11,12 +11,25 @@ Sheet {
     // What the calculators are filled from: the last session, where there is but one engine.
     property string lastSession
 
+    // Where the page's own button goes on with a session.
+    property bool offersSession: false
+
+    signal newSession
     signal go(name: string, args: var)
     signal addEngine
     signal openFile
     signal demo
 
     title: qsTr("More")
+
+    ListRow {
+        objectName: "newSession"
+        width: parent.width
+        visible: sheet.offersSession
+        symbol: "pencil"
+        text: qsTr("New session")
+        onClicked: sheet.newSession()
+    }
 
     ListRow {
         objectName: "addEngine"

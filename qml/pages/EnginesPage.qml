@@ -16,6 +16,8 @@ AppPage {
     readonly property bool empty: engines.total === 0
     // Another page stands beside the list and has the amber action.
     property bool beside: false
+    // A session of today is gone on with; a second one on a day is the exception, and begins on its engine's card.
+    readonly property bool goesOn: engines.goOn.sessionId !== undefined
     // Words first, then the pictures and what is not looked at at once.
     property bool drawn: false
 
@@ -39,6 +41,9 @@ AppPage {
             });
         return later.item;
     }
+
+    onVisibleChanged: if (visible)
+        engines.lookAgain()
 
     title: qsTr("Engines")
     subtitle: search.active && engines.filter !== "" ? qsTr("%1 of %2").arg(engines.count).arg(engines.total) : ""
@@ -191,12 +196,16 @@ AppPage {
             onClicked: page.sheets().more()
         },
         BigButton {
-            objectName: page.empty ? "addEngine" : "newSession"
-            text: page.empty ? qsTr("Add an engine") : qsTr("New session")
+            objectName: page.empty ? "addEngine" : page.goesOn ? "goOn" : "newSession"
+            text: page.empty ? qsTr("Add an engine") : page.goesOn ? qsTr("Go on: %1").arg(engines.goOn.name) : qsTr("New session")
             yields: page.beside
             onClicked: {
                 if (page.empty)
                     page.sheets().addEngine();
+                else if (page.goesOn)
+                    page.go("Session", {
+                        sessionId: engines.goOn.sessionId
+                    });
                 else
                     page.openSession();
             }

@@ -68,6 +68,8 @@ Item {
 
         EnginesMoreSheet {
             lastSession: extras.engines.onlySession()
+            offersSession: extras.engines.goOn.sessionId !== undefined
+            onNewSession: extras.chooseEngine()
             onGo: (name, args) => extras.go(name, args)
             onAddEngine: extras.addEngine()
             onOpenFile: extras.openFile()

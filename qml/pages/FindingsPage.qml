@@ -107,7 +107,7 @@ AppPage {
 
         Panel {
             width: parent.width
-            visible: viewModel.weakenedBy.length > 0
+            visible: viewModel.weakenedBy.length + viewModel.testersMissing.length > 0
 
             Column {
                 width: parent.width
@@ -117,6 +117,24 @@ AppPage {
                     width: parent.width
                     role: "heading"
                     text: qsTr("What makes these readings worth less")
+                }
+
+                Repeater {
+                    model: viewModel.testersMissing
+
+                    ListRow {
+                        required property var modelData
+
+                        objectName: "nameTester_" + modelData.line
+                        width: parent.width
+                        symbol: "gauge"
+                        text: modelData.text
+                        detail: qsTr("Name it")
+                        onClicked: page.go("Visit", {
+                            sessionId: page.sessionId,
+                            line: modelData.line
+                        })
+                    }
                 }
 
                 FindingLines {
@@ -196,12 +214,17 @@ AppPage {
     actions: [
         IconWord {
             objectName: "handOver"
+            // While the call is made the thumb's place is its own.
+            visible: !gate.closed
             symbol: "share"
             text: qsTr("Hand over")
             onClicked: page.go("HandOver", {
                 engineId: viewModel.engineId,
                 sessionId: page.sessionId
             })
+        },
+        CommitCall {
+            gate: gate
         },
         BigButton {
             objectName: "next"

@@ -18,6 +18,9 @@ AppPage {
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true
 
+    // Exits without an answer yet.
+    readonly property var unheard: Array.from(viewModel.exits).filter(exit => exit.loudness === "")
+
     signal go(name: string, args: var)
 
     corner: UndoCorner {
@@ -120,6 +123,17 @@ AppPage {
                         onGo: (name, args) => page.go(name, args)
                     }
                 }
+            }
+        }
+
+        SideButton {
+            objectName: "nothingElse"
+            width: parent.width
+            visible: page.unheard.length > 0 && page.unheard.length < viewModel.exits.length
+            text: qsTr("Listened: nothing anywhere else")
+            onClicked: {
+                page.app.tick();
+                page.unheard.forEach(exit => viewModel.note(exit.key, exit.neighbour, "nothing"));
             }
         }
 

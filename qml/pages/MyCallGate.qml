@@ -15,7 +15,13 @@ Loader {
     required property string sessionId
 
     readonly property bool closed: call.wanted
+    readonly property bool complete: call.complete
+    readonly property bool single: call.cylinders.length === 1
     readonly property alias calls: call.committed
+
+    function commit() {
+        call.commit();
+    }
 
     active: closed
     sourceComponent: ScrollColumn {
@@ -31,7 +37,7 @@ Loader {
 
         LText {
             width: parent.width
-            text: qsTr("Where does it leak, in your own view? Once committed it stands, and the findings are shown beside it.")
+            text: qsTr("Where does it leak, in your own view? More than one can be chosen. Once committed it stands, and the findings are shown beside it.")
         }
 
         LText {
@@ -58,7 +64,7 @@ Loader {
                     width: parent.width
                     label: qsTr("Cylinder %1").arg(cylinder.call.number)
                     options: gate.model.causes
-                    current: cylinder.call.cause
+                    currents: cylinder.call.causes
                     onChosen: value => gate.model.choose(cylinder.call.number, value)
                 }
 
@@ -70,14 +76,6 @@ Loader {
                     onEdited: text => gate.model.write(cylinder.call.number, text)
                 }
             }
-        }
-
-        SideButton {
-            objectName: "commitCall"
-            width: parent.width
-            enabled: gate.model.complete
-            text: gate.model.complete ? qsTr("Commit my call") : qsTr("Call every cylinder first")
-            onClicked: gate.model.commit()
         }
 
         SideButton {

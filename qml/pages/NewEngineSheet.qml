@@ -13,6 +13,9 @@ Sheet {
     property string name
     property string cylinders
     property string arrangement: "in-line"
+    // What most are; the tests, the exits and the cautions hang on them.
+    property string cycle: "four-stroke"
+    property string fuel: "petrol"
     property string problem
     // On its way to the storage, which may refuse it: what was typed stays until then.
     property bool waiting: false
@@ -20,7 +23,7 @@ Sheet {
     function keep() {
         if (waiting)
             return;
-        problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement);
+        problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement, cycle, fuel);
         waiting = problem === "";
         if (!waiting)
             reveal(hint);
@@ -49,7 +52,10 @@ Sheet {
         label: qsTr("Name")
         text: sheet.name
         placeholder: qsTr("As you call it in the shop")
-        onEdited: text => sheet.name = text
+        onEdited: text => {
+            sheet.name = text;
+            sheet.problem = "";
+        }
 
         Connections {
             target: nameRow.field
@@ -67,7 +73,10 @@ Sheet {
         width: parent.width
         label: qsTr("Number of cylinders")
         text: sheet.cylinders
-        onEdited: text => sheet.cylinders = text
+        onEdited: text => {
+            sheet.cylinders = text;
+            sheet.problem = "";
+        }
 
         Connections {
             target: countRow.field
@@ -76,6 +85,24 @@ Sheet {
                 sheet.keep();
             }
         }
+    }
+
+    ChoiceRow {
+        objectName: "cycle"
+        width: parent.width
+        label: qsTr("Cycle")
+        options: sheet.starter.cycles
+        current: sheet.cycle
+        onChosen: value => sheet.cycle = value
+    }
+
+    ChoiceRow {
+        objectName: "fuel"
+        width: parent.width
+        label: qsTr("Fuel")
+        options: sheet.starter.fuels
+        current: sheet.fuel
+        onChosen: value => sheet.fuel = value
     }
 
     ChoiceRow {
@@ -93,7 +120,7 @@ Sheet {
 
         width: parent.width
         problem: sheet.problem
-        hint: qsTr("A two-stroke or a diesel: say so on its card before the first test. All else there can wait. A rotary engine is not supported.")
+        hint: qsTr("Everything else on the card can wait. A rotary engine is not supported.")
     }
 
     actions: BigButton {

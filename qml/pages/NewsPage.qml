@@ -15,6 +15,13 @@ AppPage {
 
     signal go(name: string, args: var)
 
+    // The card may be gone once it is seen.
+    function follow(index: int) {
+        const way = viewModel.items[index];
+        viewModel.touch(index);
+        go(way.page, way.args);
+    }
+
     title: qsTr("What is new")
     subtitle: viewModel.engineName
 
@@ -63,22 +70,43 @@ AppPage {
 
                 required property var modelData
                 required property int index
+                readonly property string detail: modelData.seen ? modelData.detail + " · " + qsTr("seen") : modelData.detail
 
                 objectName: "news_" + index
                 width: parent.width
                 clickable: true
-                text: States.sentence([modelData.title, modelData.text, modelData.detail])
-                onClicked: page.go(modelData.page, modelData.args)
+                text: States.sentence([modelData.title, modelData.text, detail])
+                onClicked: page.follow(index)
 
                 Column {
                     width: parent.width
                     spacing: 4
 
-                    LText {
+                    Item {
                         width: parent.width
-                        role: "heading"
-                        silent: true
-                        text: item.modelData.title
+                        height: Math.max(name.height, forward.height)
+
+                        LText {
+                            id: name
+
+                            role: "heading"
+                            silent: true
+                            text: item.modelData.title
+                            anchors.left: parent.left
+                            anchors.right: forward.left
+                            anchors.rightMargin: Theme.space
+                            anchors.verticalCenter: parent.verticalCenter
+                        }
+
+                        Symbol {
+                            id: forward
+
+                            name: "forward"
+                            size: 22
+                            rotation: Theme.rightToLeft ? 180 : 0
+                            anchors.right: parent.right
+                            anchors.verticalCenter: parent.verticalCenter
+                        }
                     }
 
                     LText {
@@ -92,7 +120,7 @@ AppPage {
                         width: parent.width
                         role: "label"
                         silent: true
-                        text: item.modelData.detail
+                        text: item.detail
                     }
 
                     VersionFields {

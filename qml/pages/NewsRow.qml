@@ -15,11 +15,14 @@ ListRow {
     signal go(name: string, args: var)
 
     objectName: "news"
-    visible: news.items.length > 0 || news.twoVersions > 0
+    visible: news.unseen > 0 || news.twoVersions > 0
     symbol: "open"
     text: qsTr("What is new")
     detail: news.twoVersions > 0 ? qsTr("Two versions wait for a choice") : news.from
-    figure: news.items.length > 0 ? String(news.items.length) : ""
+    figure: news.unseen > 0 ? String(news.unseen) : ""
+    // Back from the list, where some of it was seen.
+    onVisibleChanged: if (visible)
+        Qt.callLater(news.lookAgain)
     onClicked: go("News", {
         engineId: engineId
     })

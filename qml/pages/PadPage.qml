@@ -59,6 +59,7 @@ KeyedPage {
         app: page.app
         sessionId: page.sessionId
         test: page.test
+        onRepeatAsked: sheets.show(repeated)
         onListenTo: cylinder => page.go("LeakHunt", {
             sessionId: page.sessionId,
             cylinder: cylinder
@@ -180,7 +181,43 @@ KeyedPage {
         }
     }
 
+    SheetLoader {
+        id: sheets
+    }
+
+    Component {
+        id: repeated
+
+        RepeatSheet {
+            model: viewModel
+            standing: page.standing?.id ?? ""
+            onRedo: {
+                viewModel.startRedo(standing);
+                viewModel.keep();
+            }
+            onFresh: page.go("Again", {
+                sessionId: page.sessionId,
+                test: page.test,
+                cylinder: viewModel.cylinder,
+                other: true
+            })
+        }
+    }
+
+    TesterAsk {
+        id: whichTester
+
+        app: page.app
+        sessionId: page.sessionId
+        test: page.test
+    }
+
     CautionGate {
+        known: viewModel.oilAmount
+        onPassed: {
+            if (!viewModel.refused)
+                whichTester.ask();
+        }
         app: page.app
         sessionId: page.sessionId
         place: page.test

@@ -143,6 +143,7 @@ AppPage {
     actions: [
         IconWord {
             objectName: "handOver"
+            visible: !gate.closed
             symbol: "share"
             text: qsTr("Hand over")
             onClicked: page.go("HandOver", {
@@ -150,9 +151,13 @@ AppPage {
                 sessionId: page.sessionId
             })
         },
+        CommitCall {
+            gate: gate
+        },
         BigButton {
             objectName: "addLine"
-            enabled: viewModel.found && !gate.closed
+            visible: !gate.closed
+            enabled: viewModel.found
             text: qsTr("Add a line")
             onClicked: viewModel.addLine()
         }

@@ -153,13 +153,19 @@ AppPage {
         }
     }
 
-    actions: BigButton {
-        objectName: "sendBack"
-        text: qsTr("Send back")
-        onClicked: page.go("HandOver", {
-            engineId: viewModel.engineId,
-            sessionId: page.sessionId,
-            sendingBack: true
-        })
-    }
+    actions: [
+        CommitCall {
+            gate: gate
+        },
+        BigButton {
+            objectName: "sendBack"
+            visible: !gate.closed
+            text: qsTr("Send back")
+            onClicked: page.go("HandOver", {
+                engineId: viewModel.engineId,
+                sessionId: page.sessionId,
+                sendingBack: true
+            })
+        }
+    ]
 }

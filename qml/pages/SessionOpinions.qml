@@ -75,7 +75,7 @@ Column {
                         objectName: "doTodo_" + todo.index
                         width: parent.width
                         visible: !todo.modelData.done
-                        text: todo.modelData.page === "Pad" ? qsTr("Test it now") : qsTr("Look at it")
+                        text: todo.modelData.look ? qsTr("Look at it") : qsTr("Test it now")
                         onClicked: list.go(todo.modelData.page, todo.modelData.args)
                     }
                 }

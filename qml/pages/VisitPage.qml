@@ -12,6 +12,8 @@ AppPage {
 
     required property AppContext app
     required property string sessionId
+    // The line that is asked for: its sheet stands open.
+    property string line
 
     signal go(name: string, args: var)
 
@@ -73,6 +75,8 @@ AppPage {
             width: parent.width
             form: visit
             allOpened: true
+            Component.onCompleted: if (page.line !== "" && visit.found)
+                edit(page.line)
             ways: ({
                     gauge: qsTr("Add a tester"),
                     leak_down: qsTr("Add a tester"),

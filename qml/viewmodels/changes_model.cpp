@@ -10,6 +10,7 @@
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/change_lines.h"
 #include "qml/viewmodels/derivation_item.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 namespace {
@@ -125,14 +126,20 @@ QString ChangesModel::text_of(const QString& value) const {
 
 QVariantMap ChangesModel::test_item(const compare::Change& change, TestKind test, std::size_t row) {
     const auto bores = report::bores_of(found_.engine, found_.changes, test, found_.then, found_.now);
+    const auto side = [&](const report::Bore& bore, bool waits) {
+        auto map = bore_map(bore);
+        if (waits && map["measured"].toBool()) map["state"] = not_judged_yet;
+        return map;
+    };
+    const bool waits = before_waits_ || after_waits_;
     QVariantMap out{{"test", QString::fromUtf8(word(test).data())},
                     {"title", format().heading(test)},
-                    {"before", bore_map(bores.before.bores[row])},
-                    {"after", bore_map(bores.after.bores[row])},
+                    {"before", side(bores.before.bores[row], before_waits_)},
+                    {"after", side(bores.after.bores[row], after_waits_)},
                     {"beforeText", measure_text(change.before, format())},
                     {"afterText", measure_text(change.after, format())},
-                    {"verdict", verdict_key(change)},
-                    {"word", verdict_text(change, format())},
+                    {"verdict", waits ? QStringLiteral("none") : verdict_key(change)},
+                    {"word", waits ? tr("after your own call") : verdict_text(change, format())},
                     {"difference", QString()},
                     {"from", -1}};
     if (change.difference) {
@@ -143,7 +150,16 @@ QVariantMap ChangesModel::test_item(const compare::Change& change, TestKind test
     return out;
 }
 
+/// No verdict on a visit before the person's own call on it.
+bool ChangesModel::waits(const QString& side) const {
+    const auto id = SessionId::parse(side.section(u'/', 0, 0).toStdString());
+    const auto visit = id && app()->settings()->callFirst() ? app()->desk().visit(*id) : std::nullopt;
+    return visit && call_wanted(*app(), *visit);
+}
+
 void ChangesModel::show() {
+    before_waits_ = waits(before_);
+    after_waits_ = waits(after_);
     derivations_.clear();
     reasons_ = reason_lines(found_.changes.reasons, found_.engine, format());
     cylinders_.clear();

@@ -71,10 +71,12 @@ private:
                       const findings::Reference& reference);
     [[nodiscard]] QVariantMap test_item(const compare::Change& change, TestKind test, std::size_t row);
     [[nodiscard]] QString text_of(const QString& id) const;
+    [[nodiscard]] bool waits(const QString& side) const;
 
     QString before_, after_;
     Found found_;
     QVariantList reasons_, cylinders_;
+    bool before_waits_ = false, after_waits_ = false;
     std::vector<findings::Derivation> derivations_;
 };
 

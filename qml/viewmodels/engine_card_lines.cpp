@@ -4,6 +4,7 @@
 #include "qml/viewmodels/engine_card_lines.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "qml/viewmodels/engine_changes.h"
 
@@ -98,13 +99,29 @@ void add_make_up(Lines& lines, const Engine& engine, const format::Formatter& fo
     });
 }
 
+/// "153624" as it is cast on many engines: where no number has two digits every digit is one.
+QString in_single_digits(const QString& order, const Engine& engine) {
+    const QString digits = order.trimmed();
+    const bool together =
+        digits.size() > 1 && std::ranges::all_of(digits, [](QChar one) { return one.isDigit(); });
+    if (!together ||
+        std::ranges::any_of(engine.cylinders, [](const Cylinder& one) { return one.number > 9; }))
+        return order;
+    QStringList apart;
+    for (const QChar digit : digits)
+        apart << QString(digit);
+    return apart.join(QLatin1Char('-'));
+}
+
 void add_firing(Lines& lines, const Engine& engine, const format::Formatter& format) {
     lines.section(Texts::tr("Firing and manifolds"));
     auto order = lines.line("order", Texts::tr("Firing order"), Kind::text);
     order.text = order.shown = numbers_text(engine.firing_order);
     order.hint = Texts::tr("As in 1-3-4-2. It tells which cylinder's TDC comes next.");
     lines.special(order, [](Engine& e, const FormEntry& entry) -> Status {
-        return forms::numbers(entry.text).map([&](std::vector<int> numbers) { set_order(e, numbers); });
+        return forms::numbers(in_single_digits(entry.text, e)).map([&](std::vector<int> numbers) {
+            set_order(e, numbers);
+        });
     });
     auto intervals = lines.line("intervals", Texts::tr("Firing intervals"), Kind::text);
     intervals.text = intervals_text(engine, format);

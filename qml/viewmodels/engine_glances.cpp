@@ -45,18 +45,32 @@ QString count_line(const findings::Findings& found, const std::vector<int>& numb
     return parts.join(QStringLiteral(", "));
 }
 
+/// The newest visits in which something was measured, newest first, two at most: an empty session doesn't
+/// make an engine's fault forgotten.
+std::vector<Visit> measured_visits(const workflow::Desk& desk, EngineId engine) {
+    std::vector<Visit> visits;
+    for (const auto& session : desk.sessions(engine)) {
+        auto visit = desk.visit(session.id);
+        if (visit && !visit->readings.empty()) visits.push_back(std::move(*visit));
+        if (visits.size() == 2) break;
+    }
+    return visits;
+}
+
 EngineGlance look(const workflow::Desk& desk, const findings::Reference& reference,
                   const workflow::EngineSummary& summary) {
     const auto engine = desk.engine(summary.id);
-    const auto visit = summary.last_session ? desk.visit(*summary.last_session) : std::nullopt;
-    if (!engine || !visit) return EngineGlance::blank(summary.cylinders);
+    const auto visits = engine ? measured_visits(desk, summary.id) : std::vector<Visit>();
+    if (visits.empty()) return EngineGlance::blank(summary.cylinders);
     EngineGlance glance;
+    glance.session = visits.front().session.id;
     const Dossier dossier{*engine, desk.testers(), {}, {}};
     findings::FindingsOptions options;
     options.beside = false;
-    const auto found = findings::find(dossier, *visit, reference, options);
-    glance.state =
-        found.state == State::none && !visit->readings.empty() ? measured_only : state_key(found.state);
+    const auto found = findings::find(dossier, visits.front(), reference, options);
+    glance.state = found.state == State::none ? measured_only : state_key(found.state);
+    if (visits.size() > 1)
+        glance.before = state_key(findings::find(dossier, visits.back(), reference, options).state);
     const auto numbers = numbers_in_order(*engine);
     if (summary.cylinders > most_bores) {
         glance.line = count_line(found, numbers);

@@ -13,11 +13,14 @@
 
 namespace lapwing {
 
-/// What a card of the list says of an engine's cylinders, from its last session.
+/// What a card of the list says of an engine's cylinders, from the last session in which something was
+/// measured.
 struct EngineGlance {
     QVariantList bores;  ///< for BoreRow; empty above six cylinders
     QString line;        ///< "14 in range, 2 fault"; empty up to six
     QString state = QStringLiteral("none");
+    SessionId session;                        ///< the one that it is from
+    QString before = QStringLiteral("none");  ///< state of the one before that
 
     /// Of an engine whose readings were not looked into.
     static EngineGlance blank(int cylinders);

@@ -127,15 +127,18 @@ static EngineGlance without_verdict(EngineGlance glance, int cylinders) {
         one = bore;
     }
     if (!glance.line.isEmpty()) glance.line = EngineGlance::blank(cylinders).line;
-    glance.state = not_judged_yet;
+    // What an earlier visit found is known already.
+    const bool known =
+        glance.before == QLatin1String("fault") || glance.before == QLatin1String("borderline");
+    glance.state = known ? glance.before : not_judged_yet;
     return glance;
 }
 
 EngineGlance EngineListModel::glance(const workflow::EngineSummary& engine) const {
     if (!looking_) return EngineGlance::blank(engine.cylinders);
     auto glance = glances_->of(engine);
-    if (!app_->settings()->callFirst() || !engine.last_session) return glance;
-    const auto visit = app_->desk().visit(*engine.last_session);
+    if (!app_->settings()->callFirst() || glance.session.is_nil()) return glance;
+    const auto visit = app_->desk().visit(glance.session);
     return visit && call_wanted(*app_, *visit) ? without_verdict(std::move(glance), engine.cylinders)
                                                : glance;
 }
@@ -189,6 +192,20 @@ QVariantList EngineListModel::choices(const QString& words, int most) const {
                             {QStringLiteral("detail"), lastLine(engine)}};
     }
     return list;
+}
+
+void EngineListModel::lookAgain() {
+    tellAll({BoresRole, BoreLineRole, BoreStateRole});
+    emit refreshed();
+}
+
+QVariantMap EngineListModel::goOn() const {
+    if (engines_.empty() || !engines_.front().last_session) return {};
+    const auto& newest = engines_.front();
+    const auto day = [this](Timestamp at) { return app_->format().shortDate(at); };
+    if (!newest.last_opened_at || day(*newest.last_opened_at) != day(app_->desk().clock().now())) return {};
+    return {{QStringLiteral("sessionId"), QString::fromStdString(newest.last_session->text())},
+            {QStringLiteral("name"), QString::fromStdString(newest.name)}};
 }
 
 QString EngineListModel::onlySession() const {

@@ -27,6 +27,7 @@ class EngineListModel : public QAbstractListModel, public QQmlParserStatus {
     Q_PROPERTY(bool looking READ looking WRITE setLooking NOTIFY lookingChanged)
     Q_PROPERTY(int count READ count NOTIFY refreshed)
     Q_PROPERTY(int total READ total NOTIFY refreshed)
+    Q_PROPERTY(QVariantMap goOn READ goOn NOTIFY refreshed)
 
 public:
     enum Roles {
@@ -57,6 +58,10 @@ public:
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;
 
+    /// The session of today that is gone on with: {sessionId, name of its engine}; empty without one.
+    [[nodiscard]] QVariantMap goOn() const;
+    /// Settings or a call that was skipped may show verdicts, or hide them; the day may be another one.
+    Q_INVOKABLE void lookAgain();
     /// The first `most` engines that fit `words`: {value, text, detail}.
     Q_INVOKABLE QVariantList choices(const QString& words, int most) const;
     /// The only engine's id when there is just one, else empty.

@@ -18,16 +18,30 @@ void EngineStarter::setApp(AppContext* app) {
     emit appChanged();
 }
 
-QVariantList EngineStarter::arrangements() const {
+template <class Enum>
+static QVariantList choices(const AppContext* app) {
     QVariantList list;
-    if (!app_) return list;
-    for (const auto arrangement : FormLines<Engine>::all<Arrangement>())
-        list << QVariantMap{{QStringLiteral("value"), QString::fromUtf8(word(arrangement).data())},
-                            {QStringLiteral("text"), app_->format().name(arrangement)}};
+    if (!app) return list;
+    for (const auto one : FormLines<Engine>::all<Enum>())
+        list << QVariantMap{{QStringLiteral("value"), QString::fromUtf8(word(one).data())},
+                            {QStringLiteral("text"), app->format().name(one)}};
     return list;
 }
 
-QString EngineStarter::addEngine(const QString& name, const QString& cylinders, const QString& arrangement) {
+QVariantList EngineStarter::arrangements() const {
+    return choices<Arrangement>(app_);
+}
+
+QVariantList EngineStarter::cycles() const {
+    return choices<StrokeCycle>(app_);
+}
+
+QVariantList EngineStarter::fuels() const {
+    return choices<Fuel>(app_);
+}
+
+QString EngineStarter::addEngine(const QString& name, const QString& cylinders, const QString& arrangement,
+                                 const QString& cycle, const QString& fuel) {
     auto made = forms::whole(cylinders.trimmed(), tr("Number of cylinders"))
                     .and_then([&](int count) {
                         return new_engine(
@@ -37,6 +51,8 @@ QString EngineStarter::addEngine(const QString& name, const QString& cylinders, 
                     .and_then([&](Engine engine) {
                         engine.id = app_->desk().make_id<EngineId>();
                         engine.made_at = app_->desk().clock().now();
+                        set_cycle(engine, from_word<StrokeCycle>(cycle.toStdString()).value_or(engine.cycle));
+                        engine.fuel = from_word<Fuel>(fuel.toStdString()).value_or(engine.fuel);
                         return checked(std::move(engine));
                     });
     if (!made) return app_->format().text(made.error());
@@ -63,9 +79,26 @@ QString EngineStarter::titleOfNext(EngineId engine) const {
     return repaired ? tr("After repair") : QString();
 }
 
+/// Today's session in which nothing was recorded yet: a second touch is a slip, not another visit.
+std::optional<SessionId> EngineStarter::emptySession(EngineId engine) const {
+    const auto& desk = app_->desk();
+    const auto sessions = desk.sessions(engine);
+    const auto day = [this](Timestamp at) { return app_->format().shortDate(at); };
+    if (sessions.empty() || day(sessions.front().opened_at) != day(desk.clock().now())) return std::nullopt;
+    const auto visit = desk.visit(sessions.front().id);
+    const bool empty = visit && visit->readings.empty() && visit->exits.empty() &&
+                       visit->clearances.empty() && visit->attachments.empty() && visit->notes.empty() &&
+                       visit->plan.empty();
+    return empty ? std::optional(sessions.front().id) : std::nullopt;
+}
+
 void EngineStarter::openSession(const QString& engineId) {
     const auto engine = EngineId::parse(engineId.toStdString());
     if (!engine) return;
+    if (const auto empty = emptySession(*engine)) {
+        emit sessionOpened(QString::fromStdString(empty->text()));
+        return;
+    }
     const auto session = app_->desk().make_id<SessionId>();
     const QString title = titleOfNext(*engine);
     app_->run(workflow::open_session(session, *engine, title.toStdString()), this,

@@ -17,6 +17,8 @@ class EngineStarter : public QObject {
     QML_ELEMENT
     Q_PROPERTY(lapwing::AppContext* app READ app WRITE setApp NOTIFY appChanged REQUIRED)
     Q_PROPERTY(QVariantList arrangements READ arrangements NOTIFY appChanged)
+    Q_PROPERTY(QVariantList cycles READ cycles NOTIFY appChanged)
+    Q_PROPERTY(QVariantList fuels READ fuels NOTIFY appChanged)
 
 public:
     using QObject::QObject;
@@ -24,10 +26,13 @@ public:
     [[nodiscard]] AppContext* app() const { return app_; }
     void setApp(AppContext* app);
     [[nodiscard]] QVariantList arrangements() const;  ///< {value, text}
+    [[nodiscard]] QVariantList cycles() const;        ///< likewise
+    [[nodiscard]] QVariantList fuels() const;         ///< likewise
 
     /// Adds an engine with as little as it takes; `engineAdded` follows once it is stored, `engineRefused`
     /// where it can't be. Empty when it was taken, or what is wrong.
-    Q_INVOKABLE QString addEngine(const QString& name, const QString& cylinders, const QString& arrangement);
+    Q_INVOKABLE QString addEngine(const QString& name, const QString& cylinders, const QString& arrangement,
+                                  const QString& cycle = {}, const QString& fuel = {});
     /// Opens a session; `sessionOpened` follows once it is stored.
     Q_INVOKABLE void openSession(const QString& engineId);
 
@@ -39,6 +44,7 @@ signals:
 
 private:
     [[nodiscard]] QString titleOfNext(EngineId engine) const;
+    [[nodiscard]] std::optional<SessionId> emptySession(EngineId engine) const;
 
     AppContext* app_ = nullptr;
 };

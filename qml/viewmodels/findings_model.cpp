@@ -32,6 +32,15 @@ QString range(const findings::OnTester& on, const format::Formatter& format) {
     return range(low, high, format);
 }
 
+/// Where the visit's page names the tester of the test that the remark is about.
+QString line_of_tester(const findings::Remark& weak) {
+    const auto* test =
+        weak.message.args.empty() ? nullptr : std::get_if<findings::Word>(&weak.message.args[0]);
+    if (test && *test == findings::word_of(TestKind::leak_down)) return QStringLiteral("leak_down");
+    if (test && *test == findings::word_of(TestKind::crankcase)) return QStringLiteral("crankcase");
+    return QStringLiteral("gauge");
+}
+
 }  // namespace
 
 QString FindingsModel::headline() const {
@@ -168,7 +177,14 @@ void FindingsModel::refresh() {
     }
     engine_lines_ << remarks(findings()->questions, question)
                   << remarks(findings()->contradictions, question);
-    weakened_by_ = remarks(findings()->weakened_by, {});
+    weakened_by_.clear();
+    testers_missing_.clear();
+    for (const auto& weak : findings()->weakened_by)
+        if (weak.message.code == "weak.tester_unknown")
+            testers_missing_ << QVariantMap{{"text", format().text(weak.message)},
+                                            {"line", line_of_tester(weak)}};
+        else
+            weakened_by_ << remark(weak, {});
 }
 
 QVariantList FindingsModel::sinceRepairOf(int cylinder) {
@@ -221,7 +237,7 @@ QVariantList FindingsModel::nextSteps() const {
     if (!ready()) return list;
     for (const auto& step : steps()) {
         const StepPlace place = place_of(step, sessionId(), app()->desk().testers());
-        list << QVariantMap{{"title", step_title(step.action, step.cylinder, format())},
+        list << QVariantMap{{"title", step_title(step, format())},
                             {"text", format().text(step.reason)},
                             {"page", place.page},
                             {"args", place.args}};
@@ -246,7 +262,7 @@ QStringList FindingsModel::oddsRestOn() const {
 QString FindingsModel::nextText() const {
     if (!ready()) return format().heading(findings::Action::plan);
     const auto step = steps().front();
-    return step_title(step.action, step.cylinder, format());
+    return step_title(step, format());
 }
 
 StepPlace FindingsModel::nextPlace() const {

@@ -22,6 +22,7 @@ class FindingsModel : public lapwing::OddsBacked {
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
     Q_PROPERTY(QVariantList engineLines READ engineLines NOTIFY refreshed)
     Q_PROPERTY(QVariantList weakenedBy READ weakenedBy NOTIFY refreshed)
+    Q_PROPERTY(QVariantList testersMissing READ testersMissing NOTIFY refreshed)
     Q_PROPERTY(QVariantList nextSteps READ nextSteps NOTIFY refreshed)
     Q_PROPERTY(QVariantList settling READ settling NOTIFY refreshed)
     Q_PROPERTY(QStringList oddsRestOn READ oddsRestOn NOTIFY refreshed)
@@ -42,6 +43,9 @@ public:
     [[nodiscard]] QVariantList cylinders() const { return cylinders_; }
     [[nodiscard]] QVariantList engineLines() const { return engine_lines_; }
     [[nodiscard]] QVariantList weakenedBy() const { return weakened_by_; }
+    /// {text, line}: tests whose tester nobody named; `line` is the one of the visit's page where it is
+    /// named.
+    [[nodiscard]] QVariantList testersMissing() const { return testers_missing_; }
     /// {title, text, page, args}
     [[nodiscard]] QVariantList nextSteps() const;
     /// Tests beside those steps that would tell where it leaks, as tests_to_settle has them.
@@ -75,6 +79,7 @@ private:
     QVariantList cylinders_;
     QVariantList engine_lines_;
     QVariantList weakened_by_;
+    QVariantList testers_missing_;
     std::vector<std::vector<findings::Derivation>> derivations_;
     std::vector<compare::CylinderSince> since_repair_;
     std::unique_ptr<workflow::Background> historian_;

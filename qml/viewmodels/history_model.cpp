@@ -8,6 +8,7 @@
 #include "core/report/changes.h"
 #include "qml/charts/history_plot.h"
 #include "qml/viewmodels/change_lines.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 namespace {
@@ -69,11 +70,12 @@ void HistoryModel::add_cylinder(const compare::CylinderHistory& cylinder, TestKi
                               {"figure", format().text(point->measure.compared)},
                               {"detail", detail.join(QStringLiteral(" · "))}};
     }
-    cylinders_ << QVariantMap{{"number", cylinder.number},
-                              {"name", card ? QString::fromStdString(card->name) : QString()},
-                              {"line", cylinders_.size()},
-                              {"trend", series->trend ? format().text(series->trend->says) : QString()},
-                              {"points", points}};
+    cylinders_ << QVariantMap{
+        {"number", cylinder.number},
+        {"name", card ? QString::fromStdString(card->name) : QString()},
+        {"line", cylinders_.size()},
+        {"trend", series->trend && !waits() ? format().text(series->trend->says) : QString()},
+        {"points", points}};
 }
 
 void HistoryModel::setAxis(const QString& axis) {
@@ -102,6 +104,13 @@ void HistoryModel::draw(const report::Chart& chart) {
         charts::plot_of(chart, format(), by_meter ? charts::Along::meter : charts::Along::time));
 }
 
+/// A visit that the person has not called yet, while the call comes first.
+bool HistoryModel::waits() const {
+    if (!found_ || !app()->settings()->callFirst()) return false;
+    return std::ranges::any_of(found_->dossier.visits,
+                               [this](const Visit& visit) { return call_wanted(*app(), visit); });
+}
+
 void HistoryModel::show() {
     tests_.clear();
     cylinders_.clear();
@@ -128,7 +137,7 @@ void HistoryModel::show() {
             .arg(format().heading(*shown));
     for (const auto& cylinder : found_->history.cylinders) {
         add_cylinder(cylinder, *shown);
-        if (!cylinder.since_repair) continue;
+        if (!cylinder.since_repair || waits()) continue;
         QVariantList evidence;
         for (const auto& message : cylinder.since_repair->evidence)
             evidence << format().text(message);

@@ -69,6 +69,7 @@ private:
     };
     void add_cylinder(const compare::CylinderHistory& cylinder, TestKind test);
     /// Which axes there are, and the drawing along the one that is chosen.
+    [[nodiscard]] bool waits() const;
     void draw(const report::Chart& chart);
 
     QString test_;

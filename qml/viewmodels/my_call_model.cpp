@@ -68,7 +68,8 @@ bool MyCallModel::wanted() const {
 }
 
 bool MyCallModel::complete() const {
-    return std::ranges::all_of(measured(), [&](int number) { return !calls_.value(number).cause.isEmpty(); });
+    return std::ranges::all_of(measured(),
+                               [&](int number) { return !calls_.value(number).causes.isEmpty(); });
 }
 
 bool MyCallModel::reported() const {
@@ -79,7 +80,7 @@ QVariantList MyCallModel::cylinders() const {
     QVariantList list;
     for (const int number : measured())
         list << QVariantMap{
-            {"number", number}, {"cause", calls_.value(number).cause}, {"text", calls_.value(number).text}};
+            {"number", number}, {"causes", calls_.value(number).causes}, {"text", calls_.value(number).text}};
     return list;
 }
 
@@ -116,8 +117,11 @@ void MyCallModel::refresh() {
     const auto calls = kept[QStringLiteral("calls")].toArray();
     for (const auto& one : calls) {
         const auto call = one.toObject();
-        calls_[call[QStringLiteral("cylinder")].toInt()] = {call[QStringLiteral("cause")].toString(),
-                                                            call[QStringLiteral("text")].toString()};
+        QStringList causes;
+        const auto kept_causes = call[QStringLiteral("causes")].toArray();
+        for (const auto& cause : kept_causes)
+            causes << cause.toString();
+        calls_[call[QStringLiteral("cylinder")].toInt()] = {causes, call[QStringLiteral("text")].toString()};
     }
 }
 
@@ -125,7 +129,7 @@ void MyCallModel::keep() {
     QJsonArray calls;
     for (auto call = calls_.cbegin(); call != calls_.cend(); ++call)
         calls << QJsonObject{{QStringLiteral("cylinder"), call.key()},
-                             {QStringLiteral("cause"), call->cause},
+                             {QStringLiteral("causes"), QJsonArray::fromStringList(call->causes)},
                              {QStringLiteral("text"), call->text}};
     const QJsonObject kept{
         {QStringLiteral("skipped"), skipped_}, {QStringLiteral("calls"), calls}, {reported_key, reported()}};
@@ -133,7 +137,13 @@ void MyCallModel::keep() {
 }
 
 void MyCallModel::choose(int cylinder, const QString& cause) {
-    calls_[cylinder].cause = cause;
+    auto& causes = calls_[cylinder].causes;
+    const QString sound = QString::fromUtf8(word(Cause::seals_well).data());
+    if (!causes.removeOne(cause)) {
+        if (cause == sound) causes.clear();
+        causes.removeAll(sound);
+        causes << cause;
+    }
     keep();
     emit refreshed();
 }
@@ -148,17 +158,21 @@ void MyCallModel::commit() {
     std::vector<Note> notes;
     const bool late = reported();
     for (const int number : measured()) {
-        Note note;
-        note.session = session().id;
-        note.tie.to = TiedTo::cylinder;
-        note.tie.cylinder = number;
-        note.author = app()->settings()->author().toStdString();
-        note.cause = from_word<Cause>(calls_[number].cause.toStdString());
         QStringList text{calls_[number].text.trimmed()};
         if (late) text << tr("(Called after a report with the findings was written.)");
         text.removeAll(QString());
-        note.text = text.join(QLatin1Char(' ')).toStdString();
-        notes.push_back(std::move(note));
+        for (const auto& cause : std::as_const(calls_[number].causes)) {
+            Note note;
+            note.session = session().id;
+            note.tie.to = TiedTo::cylinder;
+            note.tie.cylinder = number;
+            note.author = app()->settings()->author().toStdString();
+            note.cause = from_word<Cause>(cause.toStdString());
+            // Why, once.
+            note.text = text.join(QLatin1Char(' ')).toStdString();
+            text.clear();
+            notes.push_back(std::move(note));
+        }
     }
     committing_ = true;
     app()->runForGood(workflow::commit_calls(std::move(notes)), this,

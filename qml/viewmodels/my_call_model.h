@@ -38,12 +38,13 @@ public:
     [[nodiscard]] bool wanted() const;             ///< see call_wanted
     [[nodiscard]] bool complete() const;           ///< every measured cylinder has its call
     [[nodiscard]] bool reported() const;           ///< a report was written before the call
-    [[nodiscard]] QVariantList cylinders() const;  ///< {number, cause, text} of those that were measured
+    [[nodiscard]] QVariantList cylinders() const;  ///< {number, causes, text} of those that were measured
     [[nodiscard]] QVariantList causes() const;     ///< {value, text}
     /// {text, detail} of calls that are committed, whoever's they are; after them the other causes that were
     /// named since, so that both stand side by side.
     [[nodiscard]] QVariantList committed() const;
 
+    /// Adds the cause or takes it away again; a cylinder that seals well has no other.
     Q_INVOKABLE void choose(int cylinder, const QString& cause);
     Q_INVOKABLE void write(int cylinder, const QString& text);
     /// No Undo is offered: a call that could be changed once the findings are seen would be worth nothing.
@@ -57,7 +58,8 @@ protected:
 
 private:
     struct Call {
-        QString cause, text;
+        QStringList causes;
+        QString text;
     };
     [[nodiscard]] std::vector<int> measured() const;
     void add(NoteKind kind, QVariantList& list) const;

@@ -19,6 +19,7 @@ struct News {
         RecordKind kind = RecordKind::note;
         Uuid id;
         std::optional<Record> before;  ///< as it was here; absent when it was not here
+        bool seen = false;             ///< its card was touched
 
         bool operator==(const Item&) const = default;
     };
@@ -31,8 +32,10 @@ struct News {
 
 /// Empty when there is nothing new, or nothing that can be read.
 News news_of(const workflow::Desk& desk, EngineId engine);
-/// Adds what a preview announced and was then brought in. What was new before stays, with its oldest version.
+/// Adds what a preview announced and was then brought in. What was new before and not seen stays, with its
+/// oldest version.
 void add_news(workflow::Desk& desk, EngineId engine, const workflow::Preview& preview, const QString& from);
+void mark_seen(workflow::Desk& desk, EngineId engine, Uuid record);
 void forget_news(workflow::Desk& desk, EngineId engine);
 
 }  // namespace lapwing

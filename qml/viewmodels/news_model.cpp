@@ -5,15 +5,14 @@
 
 #include <QCoreApplication>
 #include <QPointer>
+#include <algorithm>
 
 #include "core/record/merge.h"
 #include "qml/viewmodels/record_items.h"
 
 namespace lapwing {
-namespace {
-
-/// The page that shows a record where it belongs.
-std::pair<QString, QVariantMap> place_of(const Record& record) {
+/// The page that shows a record where it belongs; what is to be done, where it is done now.
+std::pair<QString, QVariantMap> NewsModel::placeOf(const Record& record) const {
     const QString id = QString::fromStdString(id_of(record).text());
     const QString above = QString::fromStdString(parent_of(record).text());
     switch (kind_of(record)) {
@@ -24,16 +23,18 @@ std::pair<QString, QVariantMap> place_of(const Record& record) {
         case RecordKind::session:
             return {QStringLiteral("Session"), {{QStringLiteral("sessionId"), id}}};
         case RecordKind::note:
-            if (std::get<Note>(record).kind == NoteKind::test_request)
-                return {QStringLiteral("Session"), {{QStringLiteral("sessionId"), above}}};
+            if (std::get<Note>(record).kind == NoteKind::test_request) {
+                const auto sessions = app()->desk().sessions(engine());
+                return {QStringLiteral("Session"),
+                        {{QStringLiteral("sessionId"),
+                          sessions.empty() ? above : QString::fromStdString(sessions.front().id.text())}}};
+            }
             break;
         default:
             break;
     }
     return {QStringLiteral("SecondOpinion"), {{QStringLiteral("sessionId"), above}}};
 }
-
-}  // namespace
 
 QString NewsModel::from() const {
     if (news_.items.empty()) return {};
@@ -80,10 +81,26 @@ QVariantMap NewsModel::item(const News::Item& news, const Record& now) const {
     item[QStringLiteral("fields")] = news.before && !in_conflict(now)
                                          ? difference_items(format, *news.before, now, names_in(desk, format))
                                          : QVariantList{};
-    const auto [page, args] = place_of(now);
+    item[QStringLiteral("seen")] = news.seen;
+    item[QStringLiteral("record")] = QString::fromStdString(news.id.text());
+    const auto [page, args] = placeOf(now);
     item[QStringLiteral("page")] = page;
     item[QStringLiteral("args")] = args;
     return item;
+}
+
+int NewsModel::unseen() const {
+    return int(std::ranges::count_if(
+        items_, [](const QVariant& item) { return !item.toMap()[QStringLiteral("seen")].toBool(); }));
+}
+
+void NewsModel::touch(int index) {
+    if (index < 0 || index >= items_.size()) return;
+    const auto record = items_[index].toMap()[QStringLiteral("record")].toString();
+    const auto id = Uuid::parse(record.toStdString());
+    if (!id) return;
+    mark_seen(app()->desk(), engine(), *id);
+    reload();
 }
 
 void NewsModel::seen() {

@@ -59,6 +59,19 @@ void PadLines::add(const QString& mark, const QString& symbol, const QString& fi
     from_.push_back(std::move(from));
 }
 
+void PadLines::prepend(const QString& symbol, const QString& figure, const QString& text) {
+    shown_.prepend(QVariantMap{{"mark", QString()}, {"symbol", symbol}, {"figure", figure}, {"text", text}});
+    from_.emplace(from_.begin());
+}
+
+void PadLines::ask(const QString& question) {
+    prepend(QStringLiteral("question"), {}, question);
+}
+
+void PadLines::tell(const QString& figure, const QString& text) {
+    prepend(on_the_gauge, figure, text);
+}
+
 void PadLines::add_converted(const findings::OnTester& other, const format::Formatter& format) {
     const auto [from, to] = other.range();
     const QString least = format.valueText(from), most = format.valueText(to);

@@ -21,6 +21,9 @@ public:
     /// Without `verdicts` nothing is said of whether it is good: figures, limits and questions only.
     PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts = true);
 
+    void ask(const QString& question);                      ///< before all that is there
+    void tell(const QString& figure, const QString& text);  ///< likewise
+
     /// {mark, symbol, figure, text}
     [[nodiscard]] const QVariantList& shown() const { return shown_; }
     /// How the figure of that line was made; empty for a line that has none.
@@ -29,6 +32,7 @@ public:
 private:
     void add(const QString& mark, const QString& symbol, const QString& figure, const QString& text,
              std::vector<findings::Derivation> from);
+    void prepend(const QString& symbol, const QString& figure, const QString& text);
     void add_converted(const findings::OnTester& other, const format::Formatter& format);
 
     QVariantList shown_;

@@ -4,6 +4,7 @@
 #include "qml/viewmodels/pad_model.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "core/base/apart.h"
 #include "core/workflow/readings.h"
@@ -127,6 +128,32 @@ void PadModel::judge() {
     const auto judged = findings::judge_entry(dossier(), visit(), reference(), entry, modelFacts(entry));
     questioned_ = !empty() && !judged.questions.empty();
     lines_ = PadLines(judged, format(), !verdicts_wait(*app(), visit()));
+    odd_repeat_ = apartFromStanding(judged);
+    if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_);
+    // Nobody keeps a wet reading without having seen how much oil it takes.
+    if (test_ == TestKind::wet && typedFields().digits(pad_field::oil).isEmpty()) {
+        const auto [figure, text] = oilToPutIn();
+        lines_.tell(figure, text);
+    }
+}
+
+/// How far what is typed lies from the reading of this cylinder that stands, where gauges and the usual
+/// scatter don't explain it: a changed throttle, another gauge, the wrong cylinder.
+QString PadModel::apartFromStanding(const findings::PadJudgement& judged) const {
+    const auto* cylinder = findings() && !redoing() ? findings()->cylinder(cylinder_) : nullptr;
+    const auto* standing = latest(visit().readings, test_, cylinder_);
+    // After staking or adjusting it is meant to differ.
+    if (!cylinder || !standing || standing->tag != tag_) return {};
+    const findings::Derived* before = nullptr;
+    if (test_ == TestKind::dry && cylinder->dry) before = &cylinder->dry->final;
+    if (test_ == TestKind::wet && cylinder->wet) before = &cylinder->wet->reading.final;
+    if (test_ == TestKind::leak_down && cylinder->leak_down) before = &cylinder->leak_down->leakage;
+    const auto& now = test_ == TestKind::leak_down ? judged.leakage : judged.value;
+    if (!before || !now) return {};
+    const double doubt = std::hypot(before->figure.u95.value_or(0.0), now->figure.u95.value_or(0.0));
+    if (std::abs(now->figure.si - before->figure.si) <= doubt) return {};
+    return tr("%1 after %2: further apart than gauge and scatter explain.")
+        .arg(format().valueText(now->figure), format().valueText(before->figure));
 }
 
 /// What the cranking model expects; null until it is there. It is worked out on a thread of its own and the
@@ -167,6 +194,7 @@ QString PadModel::keepText() const {
     const int next = nextOf(cylinder_);
     if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
     if (setLacks()) return tr("Set first");
+    if (!odd_repeat_.isEmpty()) return tr("Keep …");
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
     if (test_ == TestKind::leak_down) return tr("Keep, listen");
@@ -211,6 +239,19 @@ void PadModel::keep() {
         return;
     }
     if (lacking()) return;
+    if (!odd_repeat_.isEmpty()) {
+        emit repeatAsked();
+        return;
+    }
+    keepAll();
+}
+
+void PadModel::keepRepeat() {
+    if (!empty() && !lacking()) keepAll();
+}
+
+void PadModel::keepAll() {
+    const int here = cylinder_;
     Reading made = typedFields().reading(here, tag_);
     made.session = session().id;
     if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;

@@ -27,6 +27,8 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(QString pressureUnit READ pressureUnitSymbol WRITE setPressureUnit NOTIFY entryChanged)
     Q_PROPERTY(QStringList pressureUnits READ pressureUnits CONSTANT)
     Q_PROPERTY(bool refused READ refused NOTIFY refreshed)
+    Q_PROPERTY(QString oilAmount READ oilAmount NOTIFY refreshed)
+    Q_PROPERTY(QString oddRepeat READ oddRepeat NOTIFY entryChanged)
 
 public:
     using KeyedModel::KeyedModel;
@@ -58,12 +60,18 @@ public:
     [[nodiscard]] QStringList pressureUnits() const;
     /// No wet test on a diesel.
     [[nodiscard]] bool refused() const;
+    /// Wet test: how much oil a cylinder of this size takes; empty in other tests.
+    [[nodiscard]] QString oilAmount() const;
+    /// Set when what is typed is further from the reading that stands than gauges and scatter explain.
+    [[nodiscard]] QString oddRepeat() const { return odd_repeat_; }
 
     /// Types how long the crankcase held, in minutes to a tenth.
     Q_INVOKABLE void enterHold(int seconds);
     Q_INVOKABLE void dropPoint();  ///< takes the placed decimal point away again
     Q_INVOKABLE void step(const QString& key, int by) override;
     Q_INVOKABLE void keep() override;
+    /// Keeps it beside the reading that stands, however far apart they are.
+    Q_INVOKABLE void keepRepeat();
     Q_INVOKABLE void startRedo(const QString& readingId);
     Q_INVOKABLE void cancelRedo();
     Q_INVOKABLE void remove(const QString& readingId);
@@ -73,6 +81,8 @@ signals:
     void testChanged();
     /// Leak-down: the air is on, open this cylinder's exits.
     void listenTo(int cylinder);
+    /// A repeat far from what stands is not kept before it was asked whether conditions were changed.
+    void repeatAsked();
 
 protected:
     void refresh() override {
@@ -105,12 +115,17 @@ private:
     [[nodiscard]] bool stands() const;
     [[nodiscard]] bool setLacks() const;
     [[nodiscard]] bool lacking();
+    [[nodiscard]] QString apartFromStanding(const findings::PadJudgement& judged) const;
+    void keepAll();
+    /// Figure, and the rest of the sentence.
+    [[nodiscard]] std::pair<QString, QString> oilToPutIn() const;
 
     TestKind test_ = TestKind::dry;
     Tag tag_ = Tag::as_found;
     std::optional<Unit<PressureTag>> chosen_unit_;
     PadLines lines_;
     bool questioned_ = false;
+    QString odd_repeat_;
     std::optional<findings::ModelFacts> expected_;
     std::optional<findings::ModelInputs> asked_;  ///< the model is working on these
     std::unique_ptr<workflow::Background> modeller_;

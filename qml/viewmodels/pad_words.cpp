@@ -3,6 +3,8 @@
 
 // What the pad says around the figure: headings, fields, the rail, earlier readings, cautions.
 #include <algorithm>
+#include <cmath>
+#include <numbers>
 
 #include "core/findings/cautions.h"
 #include "core/findings/photo_reading.h"
@@ -124,9 +126,34 @@ QStringList PadModel::cautions() const {
                         : test_ == TestKind::crankcase ? "crankcase"
                                                        : "leak-down";
     QStringList texts;
-    for (const auto* caution : findings::cautions_for(reference(), place, engine()))
+    auto cautions = findings::cautions_for(reference(), place, engine());
+    // The danger of this test alone comes before those that it shares with others.
+    std::ranges::stable_sort(cautions, {}, [](const auto* caution) { return caution->places.size() > 1; });
+    for (const auto* caution : cautions)
         texts << format().reference(caution->text);
     return texts;
+}
+
+/// By the cylinder's size, as far as that is on the card.
+std::pair<QString, QString> PadModel::oilToPutIn() const {
+    if (test_ != TestKind::wet || !app()) return {};
+    const auto ml = [this](const char* id) { return int(std::lround(reference().assumed(id) * 1e6)); };
+    const int least = 2, little = ml("oil-put-in-small"), much = ml("oil-put-in");
+    const auto& card = engine();
+    const QString small = tr("Oil: %1 to %2 ml").arg(least).arg(little);
+    if (!card.bore || !card.stroke)
+        return {small, tr("up to a teaspoon in a small cylinder; never more than %1 ml").arg(much)};
+    const double bore = card.bore->value.si();
+    if (std::numbers::pi / 4.0 * bore * bore * card.stroke->value.si() <
+        reference().assumed("small-cylinder"))
+        return {small, tr("up to a teaspoon in a cylinder of this size")};
+    return {tr("Oil: %1 to %2 ml").arg(little).arg(much),
+            tr("one to three teaspoons in a cylinder of this size")};
+}
+
+QString PadModel::oilAmount() const {
+    const auto [figure, text] = oilToPutIn();
+    return figure.isEmpty() ? QString() : figure + QStringLiteral(", ") + text + QLatin1Char('.');
 }
 
 QVariantList PadModel::tags() const {

@@ -91,6 +91,11 @@ QVariantMap SessionModel::visitTile() const {
     if (session().usage) parts << format().typed(*session().usage);
     if (!session().job_number.empty())
         parts << tr("job %1").arg(QString::fromStdString(session().job_number));
+    const Conditions& now = session().conditions;
+    if (now.throttle == Throttle::closed) parts << tr("throttle closed");
+    if (now.heat != EngineHeat::unknown) parts << format().name(now.heat);
+    if (const auto* gauge = find_tester(dossier(), session().compression_gauge))
+        parts << QString::fromStdString(gauge->name);
     const QString text = parts.isEmpty() ? tr("What the owner says, conditions, testers used")
                                          : format().headed(parts.join(QStringLiteral(" · ")));
     return tile("visit", tr("Complaint and conditions"), text, State::none, "Visit",
@@ -279,7 +284,7 @@ QString SessionModel::nextText() const {
     const auto* step = next();
     // What is to be decided stands on the findings.
     if (!step || step->action == Action::plan) return tr("Findings");
-    return step_title(step->action, step->cylinder, format());
+    return step_title(*step, format());
 }
 
 QString SessionModel::nextReason() const {

@@ -59,6 +59,12 @@ StepPlace place_of(Action action, std::optional<int> cylinder, const QString& se
 
 StepPlace place_of(const findings::NextStep& step, const QString& session_id,
                    const std::vector<Tester>& testers) {
+    // Under other conditions it belongs in a session of its own.
+    if (step.reason.code.starts_with("next.repeat_"))
+        return {QStringLiteral("Again"),
+                {{"sessionId", session_id},
+                 {"test", QString::fromLatin1(test_of(step.action))},
+                 {"other", true}}};
     const auto place = place_of(step.action, step.cylinder, session_id);
     if (step.action != Action::tester_check || step.reason.args.size() < 2) return place;
     // The sentence names the tester and the check.
@@ -75,6 +81,13 @@ StepPlace place_of(const findings::NextStep& step, const QString& session_id,
 QString step_title(Action action, std::optional<int> cylinder, const format::Formatter& format) {
     const QString what = format.heading(action);
     return cylinder ? QCoreApplication::translate("Steps", "%1, cylinder %2").arg(what).arg(*cylinder) : what;
+}
+
+QString step_title(const findings::NextStep& step, const format::Formatter& format) {
+    const QString title = step_title(step.action, step.cylinder, format);
+    return step.reason.code.starts_with("next.repeat_")
+               ? QCoreApplication::translate("Steps", "%1, new session").arg(title)
+               : title;
 }
 
 }  // namespace lapwing

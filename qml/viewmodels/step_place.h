@@ -18,11 +18,14 @@ struct StepPlace {
 
 /// The page of one session where this is done, at that cylinder if one is named.
 StepPlace place_of(findings::Action action, std::optional<int> cylinder, const QString& session_id);
-/// The same of a step; a check of a tester opens on that tester's card, if it is among `testers`.
+/// The same of a step; a check of a tester opens on that tester's card, if it is among `testers`; a test
+/// under other conditions opens where these are looked at.
 StepPlace place_of(const findings::NextStep& step, const QString& session_id,
                    const std::vector<Tester>& testers);
 
 /// "Leak-down, cylinder 2"
 QString step_title(findings::Action action, std::optional<int> cylinder, const format::Formatter& format);
+/// "Dry test, new session" where it is asked for under other conditions.
+QString step_title(const findings::NextStep& step, const format::Formatter& format);
 
 }  // namespace lapwing

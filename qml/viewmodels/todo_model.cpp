@@ -6,36 +6,53 @@
 #include <algorithm>
 
 #include "core/workflow/remarks.h"
+#include "core/workflow/requests.h"
+#include "qml/viewmodels/again.h"
 #include "qml/viewmodels/opinion_words.h"
 
 namespace lapwing {
 namespace {
 
 template <class T>
-std::optional<int> cylinder_of(const std::vector<T>& records, const std::optional<Uuid>& id) {
-    for (const auto& one : records)
-        if (one.id.uuid == id && one.cylinder > 0) return one.cylinder;
-    return std::nullopt;
+std::optional<int> cylinder_in(const workflow::Desk& desk, RecordKind kind, const std::optional<Uuid>& id) {
+    const auto record = id ? desk.record(kind, *id) : std::nullopt;
+    if (!record) return std::nullopt;
+    const int cylinder = std::get<T>(*record).cylinder;
+    return cylinder > 0 ? std::optional(cylinder) : std::nullopt;
 }
 
 }  // namespace
 
-std::vector<const Note*> TodoModel::requests() const {
-    std::vector<const Note*> list;
-    for (const auto& note : visit().notes)
-        if (note.kind == NoteKind::test_request) list.push_back(&note);
-    std::ranges::stable_sort(list, {}, [](const Note* note) { return note->done; });
+/// Those of this session, and of earlier ones what is still open or was done here: nobody looks for them in a
+/// session that is over.
+std::vector<Note> TodoModel::requests() const {
+    std::vector<Note> list;
+    const auto sessions = app()->desk().sessions(engine().id);
+    for (auto& note : app()->desk().requests(engine().id)) {
+        const auto asked_in = std::ranges::find(sessions, note.session, &Session::id);
+        if (asked_in == sessions.end()) continue;
+        const bool here = note.session == session().id;
+        const bool earlier = asked_in->opened_at < session().opened_at;
+        if (here ||
+            (earlier && (!note.done || workflow::carried_out(note, cylinderOf(note.tie), engine(), visit()))))
+            list.push_back(std::move(note));
+    }
+    std::ranges::stable_sort(list, {}, &Note::done);
     return list;
+}
+
+void TodoModel::refresh() {
+    if (found()) requests_ = requests();
 }
 
 std::optional<int> TodoModel::cylinderOf(const Tie& tie) const {
     switch (tie.to) {
         case TiedTo::reading:
-            return cylinder_of(visit().readings, tie.record);
+            return cylinder_in<Reading>(app()->desk(), RecordKind::reading, tie.record);
         case TiedTo::exit_note:
-            return cylinder_of(visit().exits, tie.record);
+            return cylinder_in<ExitNote>(app()->desk(), RecordKind::exit_note, tie.record);
         case TiedTo::clearance:
-            return cylinder_of(visit().clearances, tie.record);
+            return cylinder_in<Clearance>(app()->desk(), RecordKind::clearance, tie.record);
         default:
             return tie.cylinder;
     }
@@ -43,27 +60,34 @@ std::optional<int> TodoModel::cylinderOf(const Tie& tie) const {
 
 QVariantList TodoModel::todos() const {
     QVariantList list;
-    for (const auto* note : requests()) {
-        const auto cylinder = cylinderOf(note->tie);
-        const QString place = cylinder ? tr("cylinder %1").arg(*cylinder) : placeOf(note->tie);
+    for (const auto& note : requests_) {
+        const auto cylinder = cylinderOf(note.tie);
+        const bool whole = note.test && note.tie.to == TiedTo::session && *note.test != TestKind::crankcase;
+        const QString place = cylinder ? tr("cylinder %1").arg(*cylinder)
+                              : !whole ? placeOf(note.tie)
+                              : engine().cylinders.size() > 1
+                                  ? tr("all cylinders")
+                                  : tr("cylinder %1").arg(engine().cylinders.front().number);
         QStringList detail;
-        if (!note->text.empty()) detail << QString::fromStdString(note->text);
-        if (!note->author.empty()) detail << tr("asked by %1").arg(QString::fromStdString(note->author));
-        QVariantMap args{{"sessionId", sessionId()}};
-        if (note->test) args["test"] = QString::fromUtf8(word(*note->test).data());
-        if (note->test && cylinder) args["cylinder"] = *cylinder;
-        list << QVariantMap{{"id", QString::fromStdString(note->id.text())},
-                            {"text", format().headed(wanted_of(*note, place, format()))},
+        if (!note.text.empty()) detail << QString::fromStdString(note.text);
+        if (!note.author.empty()) detail << tr("asked by %1").arg(QString::fromStdString(note.author));
+        const StepPlace where =
+            note.test ? place_again(app()->desk(), engine().id, session().id, *note.test, cylinder)
+                      : StepPlace{QStringLiteral("SecondOpinion"),
+                                  {{"sessionId", QString::fromStdString(note.session.text())}}};
+        list << QVariantMap{{"id", QString::fromStdString(note.id.text())},
+                            {"text", format().headed(wanted_of(note, place, format()))},
                             {"detail", detail.join(QStringLiteral(" · "))},
-                            {"done", note->done},
-                            {"page", note->test ? QStringLiteral("Pad") : QStringLiteral("SecondOpinion")},
-                            {"args", args}};
+                            {"done", note.done},
+                            {"look", !note.test},
+                            {"page", where.page},
+                            {"args", where.args}};
     }
     return list;
 }
 
 int TodoModel::open() const {
-    return int(std::ranges::count_if(requests(), [](const Note* note) { return !note->done; }));
+    return int(std::ranges::count(requests_, false, &Note::done));
 }
 
 QString TodoModel::remarksText() const {
@@ -79,8 +103,8 @@ QString TodoModel::remarksText() const {
 
 void TodoModel::tick(const QString& text) {
     const auto id = NoteId::parse(text.toStdString());
-    const auto note = std::ranges::find_if(visit().notes, [&](const Note& one) { return one.id == id; });
-    if (note == visit().notes.end()) return;
+    const auto note = std::ranges::find_if(requests_, [&](const Note& one) { return one.id == id; });
+    if (note == requests_.end()) return;
     Note changed = *note;
     changed.done = !changed.done;
     app()->run(workflow::save_note(changed), this);

@@ -9,7 +9,8 @@
 
 namespace lapwing {
 
-/// What others asked to be tested in a session, ticked when done, and how much they remarked.
+/// What others asked to be tested in a session or in an earlier one of its engine, ticked when done, and how
+/// much they remarked in this one.
 class TodoModel : public lapwing::EvidenceBacked {
     Q_OBJECT
     QML_ELEMENT
@@ -29,9 +30,14 @@ public:
     /// Ticks a request as carried out, or open again.
     Q_INVOKABLE void tick(const QString& id);
 
+protected:
+    void refresh() override;
+
 private:
-    [[nodiscard]] std::vector<const Note*> requests() const;
     [[nodiscard]] std::optional<int> cylinderOf(const Tie& tie) const;
+    [[nodiscard]] std::vector<Note> requests() const;
+
+    std::vector<Note> requests_;  ///< open ones first
 };
 
 }  // namespace lapwing

@@ -162,8 +162,7 @@ void BadInputTest::a_full_disk() {
     settle(50);
     const auto session = errands.visit()->session.id;
     phone.go(QStringLiteral("Pad"), {{"sessionId", QString::fromStdString(session.text())}, {"test", "dry"}});
-    if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
-    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    DO(errands.free_pad());
     DO(thumb.type(QStringLiteral("9.3")));
     phone.desk().flush();
     const auto before = errands.visit()->readings.size();

@@ -6,6 +6,7 @@
 #include <QTest>
 
 #include "tests/app/harness/errands.h"
+#include "tests/app/harness/stock.h"
 
 namespace lapwing::test {
 
@@ -18,6 +19,12 @@ private slots:
     void a_volume_key_keeps_unless_switched_off();
     void a_hardware_keyboard_types_keeps_and_goes_back();
     void keys_reach_no_pad_under_a_caution();
+    void a_caution_is_seen_to_its_end_before_it_is_understood();
+    void which_gauge_is_asked_once_and_may_wait();
+    void a_message_lies_over_the_title_and_goes_with_a_swipe();
+    void the_check_that_is_asked_for_stands_open();
+    void the_folded_line_leads_to_every_field();
+    void the_exits_that_are_left_are_quiet_with_one_touch();
     void the_return_key_keeps_after_a_touch();
     void a_key_ticks_unless_switched_off();
     void the_screen_stays_lit_through_a_test();
@@ -96,8 +103,17 @@ void HandsTest::keys_reach_no_pad_under_a_caution() {
     thumb.keys(QStringLiteral("91"));
     settle(50);
     DO(thumb.sees(QStringLiteral("understood")));
-    thumb.key(Qt::Key_Return);  // "Understood", and nothing of the pad
+    // "Read on" down to the last caution, "Understood", and nothing of the pad.
+    for (int keys = 0; keys < 12 && thumb.sees(QStringLiteral("understood")); ++keys) {
+        thumb.key(Qt::Key_Return);
+        settle(100);
+    }
     DO(thumb.goes(QStringLiteral("understood")));
+    DO(thumb.appears(QStringLiteral("notNow")));
+    settle(100);
+    thumb.keys(QStringLiteral("91"));
+    thumb.key(Qt::Key_Return);  // no tester
+    DO(thumb.goes(QStringLiteral("notNow")));
     settle(100);
     QVERIFY(errands.visit()->readings.empty());
     thumb.keys(QStringLiteral("92"));
@@ -105,6 +121,155 @@ void HandsTest::keys_reach_no_pad_under_a_caution() {
     QVERIFY(readings(errands, 1));
     QCOMPARE(digits(errands), QStringLiteral("92"));
     QCOMPARE(errands.visit()->readings.front().cylinder, 1);
+}
+
+void HandsTest::a_caution_is_seen_to_its_end_before_it_is_understood() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(errands.add_engine(QStringLiteral("Scooter"), 1));
+    DO(errands.new_session());
+    DO(thumb.touch(QStringLiteral("tile_wet")));
+    // Of three cautions the one of this test comes first, with how much oil it takes.
+    DO(thumb.reads(QStringLiteral("Only a little oil")));
+    DO(thumb.reads(QStringLiteral("Oil: 2 to 5 ml")));
+    DO(thumb.reads(QStringLiteral("Read on")));
+    DO(thumb.touch(QStringLiteral("understood")));
+    settle(100);
+    DO(thumb.sees(QStringLiteral("understood")));
+    // Put away unread, it comes again.
+    DO(thumb.touch(QStringLiteral("close")));
+    DO(thumb.goes(QStringLiteral("understood")));
+    settle(100);
+    if (thumb.sees(QStringLiteral("notNow"))) DO(thumb.touch(QStringLiteral("notNow")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    DO(errands.back());
+    DO(thumb.touch(QStringLiteral("tile_wet")));
+    DO(thumb.appears(QStringLiteral("understood")));
+    DO(errands.free_pad());
+    DO(errands.back());
+    DO(thumb.touch(QStringLiteral("tile_wet")));
+    QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
+    settle(200);
+    QVERIFY(!thumb.sees(QStringLiteral("understood")));
+}
+
+void HandsTest::which_gauge_is_asked_once_and_may_wait() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(errands.add_engine(QStringLiteral("Scooter"), 1));
+    DO(errands.new_session());
+    DO(errands.open_pad(QStringLiteral("dry")));  // "Not now"
+    DO(errands.back());
+    DO(errands.open_pad(QStringLiteral("wet")));
+    QVERIFY(!errands.visit()->session.compression_gauge);
+    // The same kind of gauge: asked for once. A leak-down tester is another.
+    DO(errands.back());
+    DO(thumb.touch(QStringLiteral("tile_leak-down")));
+    for (int touches = 0; touches < 12 && !thumb.sees(QStringLiteral("notNow")); ++touches) {
+        if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
+        settle(150);
+    }
+    DO(thumb.reads(QStringLiteral("Which tester?")));
+    DO(thumb.touch(QStringLiteral("addTester")));
+    DO(thumb.write(QStringLiteral("name"), QStringLiteral("Two gauges")));
+    DO(thumb.write(QStringLiteral("scale"), QStringLiteral("10")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    DO(wait_until([&] { return errands.visit()->session.leak_down_tester.has_value(); }));
+    QCOMPARE(phone.desk().testers().size(), std::size_t(1));
+    QCOMPARE(phone.page(), QStringLiteral("Pad"));
+}
+
+void HandsTest::a_message_lies_over_the_title_and_goes_with_a_swipe() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(errands.add_engine(QStringLiteral("Scooter"), 1));
+    DO(thumb.reads(QStringLiteral("Scooter added")));
+    const auto* snack = thumb.find(QStringLiteral("snack"));
+    QVERIFY(snack && snack->isVisible());
+    const auto place = [](const QQuickItem* item) {
+        return item->mapRectToScene({0, 0, item->width(), item->height()});
+    };
+    // Neither the way back nor what is worked on lies under it.
+    QVERIFY(!place(snack).intersects(place(thumb.find(QStringLiteral("back")))));
+    QVERIFY(!place(snack).intersects(place(thumb.find(QStringLiteral("newSession")))));
+    QVERIFY2(place(snack).bottom() <= 64, qPrintable(QString::number(place(snack).bottom())));
+    const QPointF from = place(snack).topLeft() + QPointF(20, 20);
+    static auto* glass = QTest::createTouchDevice();
+    QTest::touchEvent(&phone.window(), glass).press(1, from.toPoint());
+    for (int step = 1; step <= 5; ++step)
+        QTest::touchEvent(&phone.window(), glass).move(1, (from + QPointF(0, 20 * step)).toPoint());
+    QTest::touchEvent(&phone.window(), glass).release(1, (from + QPointF(0, 100)).toPoint());
+    QVERIFY(wait_until([&] { return !thumb.sees(QStringLiteral("snack")); }));
+    QCOMPARE(phone.desk().engines().size(), std::size_t(1));
+}
+
+void HandsTest::the_check_that_is_asked_for_stands_open() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    Stock stock(phone.desk());
+    const auto tester = stock.tester(TesterKind::leak_down, "Two gauges", "10");
+    phone.desk().flush();
+    settle(50);
+    const QString id = QString::fromStdString(tester.text());
+    phone.go(QStringLiteral("TesterCard"), {{"testerId", id}, {"checkKind", "outlet blocked"}});
+    DO(wait_until([&] { return thumb.overlay() != nullptr; }));
+    DO(thumb.reads(QStringLiteral("utlet blocked"), 5000, thumb.overlay()));
+    DO(thumb.touch(QStringLiteral("close")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    // Without one that is asked for the card alone.
+    phone.home();
+    phone.go(QStringLiteral("TesterCard"), {{"testerId", id}});
+    settle(200);
+    QVERIFY(thumb.overlay() == nullptr);
+}
+
+void HandsTest::the_folded_line_leads_to_every_field() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    phone.settings().setTextPercent(200);
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "leak-down"}});
+    settle(200);
+    DO(thumb.touch(QStringLiteral("fieldsFold")));
+    DO(thumb.touch(QStringLiteral("tab_set")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));  // chosen, and out of the way
+    DO(thumb.type(QStringLiteral("6.0")));
+    DO(thumb.touch(QStringLiteral("fieldsFold")));
+    DO(thumb.touch(QStringLiteral("tab_held")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    DO(thumb.type(QStringLiteral("5.5")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    QVERIFY(readings(errands, 1));
+    const auto kept = errands.visit()->readings.front();
+    QCOMPARE(kept.set->text(), std::string("6.0 bar"));
+    QCOMPARE(kept.held->text(), std::string("5.5 bar"));
+}
+
+void HandsTest::the_exits_that_are_left_are_quiet_with_one_touch() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("LeakHunt"), {{"sessionId", twin_ready_to_test(phone)}, {"cylinder", 1}});
+    settle(100);
+    // Not before something was listened to.
+    QVERIFY(!thumb.sees(QStringLiteral("nothingElse")));
+    DO(thumb.touch_in(QStringLiteral("exit_exhaust"), QStringLiteral("choice_strong")));
+    DO(thumb.touch(QStringLiteral("nothingElse")));
+    DO(thumb.goes(QStringLiteral("nothingElse")));
+    const auto exits = errands.visit()->exits;
+    QVERIFY(exits.size() > 3);
+    for (const auto& exit : exits)
+        QCOMPARE(exit.loudness, exit.exit == Exit::exhaust ? Loudness::strong : Loudness::nothing);
 }
 
 void HandsTest::the_return_key_keeps_after_a_touch() {

@@ -107,7 +107,7 @@ void LatencyTest::keep() {
     const auto session = stock.session(engine, "As found");
     stock.readings(session, cylinders);
     const QString id = QString::fromStdString(session.text());
-    phone.app().keepDraft(QStringLiteral("cautions/%1/dry").arg(id), QStringLiteral("read"));
+    nothing_over_pads(phone, session);
     phone.go(QStringLiteral("Pad"), {{"sessionId", id}, {"test", "dry"}, {"cylinder", 1}});
     settle(300);
     application.watch_drawing(phone.window());

@@ -6,6 +6,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "core/workflow/sessions.h"
 #include "tests/app/harness/errands.h"
 #include "tests/app/harness/stock.h"
 
@@ -39,6 +40,7 @@ private slots:
     void questions_refuse_nothing();
     void undo_of_step_and_deletion();
     void redo_keeps_and_repeat_counts();
+    void other_conditions_get_a_session_of_their_own();
     void drafts_outlive_the_process();
     void the_first_frame_shows_the_engines();
 };
@@ -323,6 +325,50 @@ void MainJobTest::drafts_outlive_the_process() {
     DO(errands.back_to(QStringLiteral("Engines")));
 }
 
+/// From what is worth doing next to the pad of a session whose conditions were looked at; and from a repeat
+/// that says by itself that something was changed.
+void MainJobTest::other_conditions_get_a_session_of_their_own() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(errands.add_engine(QStringLiteral("Scooter"), 1));
+    DO(errands.new_session());
+    const auto first = errands.visit()->session.id;
+    Conditions shut;
+    shut.throttle = Throttle::closed;
+    QVERIFY(phone.run(workflow::set_conditions(first, shut)));
+    DO(errands.open_pad(QStringLiteral("dry")));
+    DO(errands.keep(QStringLiteral("66")));
+    DO(errands.back_to(QStringLiteral("Session")));
+    DO(thumb.reads(QStringLiteral("as a session of its own")));
+    DO(thumb.touch(QStringLiteral("next")));
+    QVERIFY2(phone.arrives(QStringLiteral("Again")), qPrintable(phone.why()));
+    DO(thumb.touch(QStringLiteral("throttleOpen")));
+    DO(thumb.touch(QStringLiteral("start")));
+    QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
+    DO(errands.free_pad());
+    DO(errands.keep(QStringLiteral("88")));
+    const auto engine = phone.desk().session(first)->engine;
+    const auto sessions = phone.desk().sessions(engine);
+    QCOMPARE(sessions.size(), std::size_t(2));
+    QCOMPARE(sessions.front().conditions.throttle, Throttle::held_open);
+    QCOMPARE(phone.desk().visit(first)->readings.size(), std::size_t(1));
+    // The way back is that session, then the list.
+    DO(errands.back_to(QStringLiteral("Session")));
+    DO(thumb.reads(QStringLiteral("Throttle open")));
+
+    // 8.8 bar, then 6.0: something else was changed.
+    DO(errands.open_pad(QStringLiteral("dry")));
+    DO(thumb.type(QStringLiteral("60")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    DO(thumb.reads(QStringLiteral("Were conditions changed?")));
+    QCOMPARE(phone.desk().visit(sessions.front().id)->readings.size(), std::size_t(1));
+    DO(thumb.touch(QStringLiteral("keepInstead")));
+    DO(wait_until([&] { return phone.desk().visit(sessions.front().id)->readings.size() == 2; }));
+    QVERIFY(phone.desk().visit(sessions.front().id)->readings.back().replaces.has_value());
+}
+
 /// What the start is timed by is of use to a person.
 void MainJobTest::the_first_frame_shows_the_engines() {
     Phone phone;
@@ -341,7 +387,8 @@ void MainJobTest::the_first_frame_shows_the_engines() {
     QVERIFY(wait_until([&] { return !words.isEmpty(); }));
     // As many as the screen has room for.
     QVERIFY2(engines >= 4, qPrintable(words.join(QStringLiteral(" | "))));
-    QVERIFY(words.contains(QStringLiteral("New session")));
+    QVERIFY2(words.contains(QStringLiteral("Go on: Harbour engine 20")),
+             qPrintable(words.join(QStringLiteral(" | "))));
 }
 
 }  // namespace lapwing::test

@@ -228,8 +228,7 @@ void MentorTest::there_and_back() {
         DO(thumb.touch(QStringLiteral("doTodo_0")));
         QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
         Errands errands(phone);
-        if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
-        DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+        DO(errands.free_pad());
         DO(errands.back_to(QStringLiteral("Session")));
         DO(thumb.touch(QStringLiteral("todo_0")));
         DO(thumb.reads(QStringLiteral("Asked for, and done")));
@@ -286,8 +285,7 @@ void MentorTest::a_call_before_the_findings() {
         pad[QStringLiteral("test")] = test;
         pad[QStringLiteral("cylinder")] = 2;
         phone.go(QStringLiteral("Pad"), pad);
-        if (thumb.sees(QStringLiteral("understood"))) DO(thumb.touch(QStringLiteral("understood")));
-        DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+        DO(Errands(phone).free_pad());
         DO(thumb.type(QStringLiteral("3.1")));
         settle(300);
         QVERIFY2(gives_away().isEmpty(), qPrintable(gives_away()));

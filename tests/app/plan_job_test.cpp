@@ -47,8 +47,8 @@ void PlanJobTest::from_readings_to_a_plan_on_paper() {
     DO(thumb.reads(QStringLiteral("Leak-down, cylinder 2")));
     DO(thumb.touch(QStringLiteral("next")));
     QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
-    DO(thumb.touch(QStringLiteral("understood")));
-    settle(50);
+    DO(thumb.appears(QStringLiteral("understood")));
+    DO(errands.free_pad());
     DO(thumb.reads(QStringLiteral("Cylinder 2")));
     DO(errands.field(QStringLiteral("set"), QStringLiteral("5.5")));
     DO(thumb.touch(QStringLiteral("tab_held")));

@@ -80,12 +80,34 @@ TestCase {
         compare(typed, "");
     }
 
-    function test_a_key_counts_when_the_finger_lands_and_only_once() {
+    function test_a_key_counts_once_when_the_finger_leaves_it() {
         mousePress(key("5"));
-        compare(typed, "5");
         verify(key("5").down);
+        compare(typed, "");
         mouseRelease(key("5"));
         compare(typed, "5");
+    }
+
+    // As a page is scrolled on the keys by mistake.
+    function test_a_swipe_across_the_keys_types_nothing() {
+        const from = key("8"), to = key("2");
+        mousePress(from);
+        for (let step = 1; step <= 4; ++step)
+            mouseMove(from, from.width / 2, from.height / 2 + step * (to.y - from.y) / 4);
+        mouseRelease(from, from.width / 2, from.height / 2 + to.y - from.y);
+        compare(typed, "");
+        const touch = touchEvent(pad);
+        touch.press(1, key("6"), 20, 20).commit();
+        touch.move(1, key("4"), 20, 20).commit();
+        touch.release(1, key("4"), 20, 20).commit();
+        compare(typed, "");
+    }
+
+    function test_a_heavy_thumb_that_rests_on_a_digit_types_it_once() {
+        mousePress(key("7"));
+        tryCompare(test, "typed", "7", 2000);
+        mouseRelease(key("7"));
+        compare(typed, "7");
     }
 
     // A quick second tap arrives as a double click.

@@ -48,6 +48,19 @@ TestCase {
         verify(!snack.visible);
     }
 
+    function test_a_touch_or_a_swipe_puts_it_away() {
+        snack.show("Cylinder 2 kept: 7.7 bar", true);
+        mouseClick(snack, 20, snack.height / 2);
+        verify(!snack.visible);
+        snack.show("Cylinder 2 kept: 7.7 bar", true);
+        mousePress(snack, 20, snack.height / 2);
+        mouseMove(snack, 20, snack.height / 2 + 40);
+        mouseMove(snack, 20, snack.height / 2 + 120);
+        mouseRelease(snack, 20, snack.height / 2 + 120);
+        verify(!snack.visible);
+        compare(undone.count, 0);
+    }
+
     function test_without_undo_there_is_no_button() {
         snack.show("Copied", false);
         verify(!findChild(snack, "undo").visible);

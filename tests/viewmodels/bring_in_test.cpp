@@ -354,6 +354,22 @@ private slots:
         for (const auto& item : news.items())
             QCOMPARE(item.toMap()["fields"].toList().size(),
                      item.toMap()["page"].toString() == QLatin1String("EngineCard") ? 1 : 0);
+        // A card that was touched is seen, tomorrow too; it stays in the list until that is taken away.
+        QCOMPARE(news.unseen(), 3);
+        news.touch(0);
+        learner.settle();
+        QCOMPARE(news.unseen(), 2);
+        QVERIFY(news.item(0)["seen"].toBool());
+        News tomorrow(learner, learner.engine_id);
+        QCOMPARE(tomorrow.unseen(), 2);
+        QCOMPARE(tomorrow.items().size(), 3);
+        // The request leads to where it is done now.
+        learner.clock.move_by(std::chrono::hours(1));
+        const auto newest = learner.open_session(*learner.desk->engine(learner.engine_id), "Warm");
+        tomorrow.lookAgain();
+        for (const auto& item : tomorrow.items())
+            if (item.toMap()["page"].toString() == QLatin1String("Session"))
+                QCOMPARE(item.toMap()["args"].toMap()["sessionId"].toString(), text_id(newest));
         news.seen();
         learner.settle();
         QVERIFY(News(learner, learner.engine_id).items().isEmpty());

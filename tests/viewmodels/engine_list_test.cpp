@@ -54,6 +54,83 @@ private slots:
         QCOMPARE(list.count(), 0);
     }
 
+    void the_only_engines_last_session_fills_the_calculators() {
+        Shop shop;
+        EngineListModel list;
+        complete(list, shop);
+        QCOMPARE(list.onlySession(), QString());
+        const Engine engine = shop.add_engine(QStringLiteral("Mower"), 1, Arrangement::single);
+        QCOMPARE(list.onlySession(), QString());
+        shop.open_session(engine, "As found");
+        shop.clock.move_by(std::chrono::hours(1));
+        const auto newest = shop.open_session(engine, "After repair");
+        QCOMPARE(list.onlySession(), text_id(newest));
+        // With two engines it would be a guess.
+        shop.add_engine(QStringLiteral("Pump"), 1, Arrangement::single);
+        QCOMPARE(list.onlySession(), QString());
+    }
+
+    void a_session_of_today_is_gone_on_with() {
+        Shop shop;
+        EngineListModel list;
+        complete(list, shop);
+        QVERIFY(list.goOn().isEmpty());
+        const Engine engine = shop.add_engine(QStringLiteral("Mower"), 1, Arrangement::single);
+        QVERIFY(list.goOn().isEmpty());
+        const auto session = shop.open_session(engine, "As found");
+        QCOMPARE(list.goOn()[QStringLiteral("sessionId")].toString(), text_id(session));
+        QCOMPARE(list.goOn()[QStringLiteral("name")].toString(), QStringLiteral("Mower"));
+        shop.clock.move_by(std::chrono::hours(24));
+        list.lookAgain();
+        QVERIFY(list.goOn().isEmpty());
+    }
+
+    void an_empty_session_does_not_make_a_fault_forgotten() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        const SessionId found = shop.open_session(engine, "As found");
+        keep_dry(shop, found, 1, "10.2");
+        keep_dry(shop, found, 2, "3.1");
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        const auto state = [&] { return shown(list, 0, EngineListModel::BoreStateRole); };
+        QTRY_COMPARE(state(), QStringLiteral("fault"));
+        shop.clock.move_by(std::chrono::hours(1));
+        const SessionId next = shop.open_session(engine, "After repair");
+        QTest::qWait(200);
+        QTRY_COMPARE(state(), QStringLiteral("fault"));
+        // What is measured there counts as soon as it is.
+        keep_dry(shop, next, 1, "10.2");
+        keep_dry(shop, next, 2, "10.1");
+        shop.settle();
+        QTRY_COMPARE(state(), QStringLiteral("good"));
+    }
+
+    void a_new_engine_is_what_was_chosen() {
+        Shop shop;
+        EngineStarter starter;
+        starter.setApp(shop.app.get());
+        QCOMPARE(starter.addEngine(QStringLiteral("Scooter"), QStringLiteral("1"), QStringLiteral("single"),
+                                   QStringLiteral("two-stroke"), QStringLiteral("petrol")),
+                 QString());
+        shop.settle();
+        const auto scooter = *shop.desk->engine(shop.desk->engines()[0].id);
+        QCOMPARE(scooter.cycle, StrokeCycle::two);
+        QCOMPARE(scooter.valves.intake_valves, 0);
+        shop.clock.move_by(std::chrono::hours(1));
+        QCOMPARE(starter.addEngine(QStringLiteral("Tractor"), QStringLiteral("3"), QStringLiteral("in-line"),
+                                   QStringLiteral("four-stroke"), QStringLiteral("diesel")),
+                 QString());
+        shop.settle();
+        for (const auto& one : shop.desk->engines())
+            if (one.name == "Tractor") QCOMPARE(shop.desk->engine(one.id)->fuel, Fuel::diesel);
+        QCOMPARE(starter.cycles().size(), 2);
+        QCOMPARE(starter.fuels().size(), 2);
+    }
+
     void the_search_looks_at_name_tags_and_description() {
         Shop shop;
         shop.add_engine(QStringLiteral("Harbour six"), 6, Arrangement::in_line, {"boat"});
@@ -142,6 +219,32 @@ private slots:
         QCOMPARE(sessions.size(), 1u);
         QCOMPARE(opened.at(0).at(0).toString(), text_id(sessions.front().id));
         QCOMPARE(sessions.front().title, std::string("As found"));
+    }
+
+    void a_second_touch_opens_no_second_session() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("Mower"), 1);
+        EngineStarter starter;
+        starter.setApp(shop.app.get());
+        QSignalSpy opened(&starter, &EngineStarter::sessionOpened);
+        starter.openSession(text_id(engine.id));
+        shop.settle();
+        starter.openSession(text_id(engine.id));
+        shop.settle();
+        QCOMPARE(opened.size(), 2);
+        QCOMPARE(opened[1][0].toString(), opened[0][0].toString());
+        QCOMPARE(shop.desk->sessions(engine.id).size(), 1u);
+        // With something in it, or on another day, it is another visit.
+        keep_dry(shop, shop.desk->sessions(engine.id).front().id, 1, "10.2");
+        shop.settle();
+        shop.clock.move_by(std::chrono::minutes(1));
+        starter.openSession(text_id(engine.id));
+        shop.settle();
+        QCOMPARE(shop.desk->sessions(engine.id).size(), 2u);
+        shop.clock.move_by(std::chrono::hours(24));
+        starter.openSession(text_id(engine.id));
+        shop.settle();
+        QCOMPARE(shop.desk->sessions(engine.id).size(), 3u);
     }
 
     void a_new_engine_takes_three_answers() {

@@ -74,6 +74,30 @@ private slots:
         QCOMPARE(pad->typed().remove(QLatin1Char('.')), QStringLiteral("1234567"));
     }
 
+    void the_clock_types_the_minutes_that_the_crankcase_held() {
+        Bench bench(1);
+        auto pad = bench.open<PadModel>(QStringLiteral("crankcase"));
+        pad->focusField(QStringLiteral("held"));
+        Bench::type(*pad, QStringLiteral("5.0"));
+        const auto minutes = [&] {
+            for (const auto& field : pad->fields())
+                if (field.toMap()[QStringLiteral("key")] == QStringLiteral("hold"))
+                    return field.toMap()[QStringLiteral("value")].toString();
+            return QString();
+        };
+        pad->enterHold(330);  // 5 min 30 s
+        QCOMPARE(minutes(), QStringLiteral("5.5"));
+        // The field that was typed in stays the one, with its digits.
+        QCOMPARE(pad->field(), QStringLiteral("held"));
+        QCOMPARE(pad->typed(), QStringLiteral("5.0"));
+        // A second run stands in for the first, and a short one is not nothing.
+        pad->enterHold(2);
+        QCOMPARE(minutes(), QStringLiteral("0.1"));
+        auto other = bench.open<PadModel>(QStringLiteral("dry"));
+        other->enterHold(330);
+        QVERIFY(other->empty());
+    }
+
     void no_point_in_pulls() {
         Bench bench;
         auto pad = bench.open<PadModel>(QStringLiteral("dry"));

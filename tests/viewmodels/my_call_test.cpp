@@ -5,6 +5,7 @@
 #include <QSignalSpy>
 #include <QTest>
 
+#include "qml/viewmodels/changes_model.h"
 #include "qml/viewmodels/engine_list_model.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/my_call_model.h"
@@ -168,6 +169,96 @@ private slots:
         QCOMPARE(state(), waiting);
         learner.call();
         QTRY_COMPARE(state(), QStringLiteral("fault"));
+    }
+
+    void a_known_fault_of_an_earlier_visit_stays_in_the_list() {
+        Learner learner;
+        auto& visit = learner.visit;
+        learner.call();
+        EngineListModel list;
+        complete(list, visit.shop);
+        const auto state = [&] {
+            return list.data(list.index(0), EngineListModel::BoreStateRole).toString();
+        };
+        const auto bores = [&] { return list.data(list.index(0), EngineListModel::BoresRole).toList(); };
+        QTRY_COMPARE(state(), QStringLiteral("fault"));
+        const auto engine = *visit.shop.desk->engine(visit.stored().session.engine);
+        visit.shop.clock.move_by(std::chrono::hours(1));
+        visit.session = visit.shop.open_session(engine, "A year later");
+        visit.dry(1, "9.8");
+        visit.dry(2, "9.7");
+        visit.shop.settle();
+        // The new readings are not judged before the call; what the visit before found is known.
+        QTRY_COMPARE(states(bores()), QStringList({waiting, waiting}));
+        QCOMPARE(state(), QStringLiteral("fault"));
+        MyCallModel mine;
+        learner.open(mine);
+        mine.skip();
+        list.lookAgain();
+        QTRY_COMPARE(state(), QStringLiteral("good"));
+    }
+
+    void before_and_after_gives_nothing_away_either() {
+        Learner learner;
+        auto& visit = learner.visit;
+        learner.call();
+        const auto engine = *visit.shop.desk->engine(visit.stored().session.engine);
+        visit.shop.clock.move_by(std::chrono::hours(1));
+        visit.session = visit.shop.open_session(engine, "A year later");
+        visit.dry(1, "9.8");
+        visit.dry(2, "5.1");
+        visit.shop.settle();
+        const auto dry_of_2 = [](const ChangesModel& changes) {
+            return changes.cylinders().value(1).toMap()["tests"].toList().value(0).toMap();
+        };
+        const auto look = [&](ChangesModel& changes) {
+            changes.setEngineId(text_id(engine.id));
+            complete(changes, visit.shop);
+            QTRY_VERIFY(changes.ready());
+        };
+        ChangesModel before;
+        look(before);
+        QCOMPARE(dry_of_2(before)["before"].toMap()["state"].toString(), QStringLiteral("fault"));
+        QCOMPARE(dry_of_2(before)["after"].toMap()["state"].toString(), waiting);
+        QCOMPARE(dry_of_2(before)["verdict"].toString(), QStringLiteral("none"));
+        QCOMPARE(dry_of_2(before)["word"].toString(), QStringLiteral("after your own call"));
+        QVERIFY(dry_of_2(before)["afterText"].toString().contains(QStringLiteral("5.1")));
+        learner.call();
+        ChangesModel after;
+        look(after);
+        QCOMPARE(dry_of_2(after)["after"].toMap()["state"].toString(), QStringLiteral("fault"));
+        QVERIFY(dry_of_2(after)["verdict"].toString() != QStringLiteral("none"));
+    }
+
+    void more_than_one_cause_can_be_called() {
+        Learner learner;
+        MyCallModel mine;
+        learner.open(mine);
+        const auto causes = [&](int at) {
+            return mine.cylinders().value(at).toMap()["causes"].toStringList();
+        };
+        mine.choose(1, QStringLiteral("seals well"));
+        mine.choose(2, QStringLiteral("rings"));
+        mine.choose(2, QStringLiteral("exhaust"));
+        mine.write(2, QStringLiteral("Hissing at the pipe"));
+        QCOMPARE(causes(1), QStringList({QStringLiteral("rings"), QStringLiteral("exhaust")}));
+        // What seals well leaks nowhere, and the other way round.
+        mine.choose(1, QStringLiteral("rings"));
+        QCOMPARE(causes(0), QStringList{QStringLiteral("rings")});
+        mine.choose(1, QStringLiteral("seals well"));
+        QCOMPARE(causes(0), QStringList{QStringLiteral("seals well")});
+        mine.choose(1, QStringLiteral("seals well"));
+        QVERIFY(!mine.complete());
+        mine.choose(1, QStringLiteral("seals well"));
+        QVERIFY(mine.complete());
+        mine.commit();
+        learner.visit.shop.settle();
+        std::vector<Note> of_2;
+        for (const auto& note : learner.visit.stored().notes)
+            if (note.tie.cylinder == 2) of_2.push_back(note);
+        QCOMPARE(of_2.size(), 2u);
+        QCOMPARE(of_2[0].text + of_2[1].text, std::string("Hissing at the pipe"));
+        QCOMPARE(mine.committed().size(), 3);
     }
 
     void a_report_that_was_written_before_is_said() {

@@ -302,7 +302,7 @@ private slots:
         // What is chosen and not yet committed outlives the page.
         MyCallModel again;
         open(again, shop);
-        QCOMPARE(again.cylinders()[0].toMap()["cause"].toString(), QStringLiteral("rings"));
+        QCOMPARE(again.cylinders()[0].toMap()["causes"].toStringList(), QStringList{QStringLiteral("rings")});
         QVERIFY(again.complete());
         QSignalSpy undoable(shop.app.get(), &AppContext::stepDone);
         again.commit();

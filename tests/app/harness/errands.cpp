@@ -39,7 +39,12 @@ bool Errands::add_tester(const QString& kind, const QString& name, const QString
 }
 
 bool Errands::new_session() {
-    if (!phone_.thumb().touch(QStringLiteral("newSession")) || !phone_.arrives(QStringLiteral("Session")))
+    auto& thumb = phone_.thumb();
+    // The list's button goes on with a session of today, if there is one.
+    if (!thumb.sees(QStringLiteral("newSession")) && thumb.sees(QStringLiteral("goOn")) &&
+        phone_.page() == QLatin1String("Engines") && !thumb.touch(QStringLiteral("more")))
+        return failed(QStringLiteral("More on Engines"));
+    if (!thumb.touch(QStringLiteral("newSession")) || !phone_.arrives(QStringLiteral("Session")))
         return failed(QStringLiteral("a new session"));
     return true;
 }
@@ -83,15 +88,28 @@ bool Errands::card_line(const QString& section, const QString& key, const QStrin
     return true;
 }
 
+bool Errands::free_pad() {
+    auto& thumb = phone_.thumb();
+    // As often as it takes to see the last of the cautions.
+    for (int touches = 0; thumb.sees(QStringLiteral("understood")); ++touches) {
+        if (touches > 12 || !thumb.touch(QStringLiteral("understood")))
+            return failed(QStringLiteral("the cautions"));
+        settle(50);
+    }
+    // Which tester it is, is asked once of an engine.
+    settle(50);
+    if (thumb.sees(QStringLiteral("notNow")) && !thumb.touch(QStringLiteral("notNow")))
+        return failed(QStringLiteral("which tester"));
+    wait_until([&] { return thumb.overlay() == nullptr; });
+    settle(30);
+    return true;
+}
+
 bool Errands::open_pad(const QString& test) {
     auto& thumb = phone_.thumb();
     if (!thumb.touch(QStringLiteral("tile_") + test) || !phone_.arrives(QStringLiteral("Pad")))
         return failed(QStringLiteral("the pad of ") + test);
-    if (thumb.sees(QStringLiteral("understood")) && !thumb.touch(QStringLiteral("understood")))
-        return failed(QStringLiteral("the cautions of ") + test);
-    wait_until([&] { return thumb.overlay() == nullptr; });
-    settle(30);
-    return true;
+    return free_pad();
 }
 
 bool Errands::keep(const QString& digits) {
@@ -168,15 +186,27 @@ std::optional<Visit> Errands::visit() {
     return sessions.empty() ? std::nullopt : phone_.desk().visit(sessions.front().id);
 }
 
+void nothing_over_pads(Phone& phone, SessionId session) {
+    const QString id = QString::fromStdString(session.text());
+    for (const char* place : {"dry", "leak-down", "wet"})
+        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
+                              QStringLiteral("read"));
+    const auto engine = phone.desk().engine_of(session);
+    for (const auto kind : {TesterKind::compression_gauge, TesterKind::leak_down})
+        if (engine)
+            phone.app().keepDraft(
+                QStringLiteral("which tester/%1/%2")
+                    .arg(QString::fromStdString(engine->text()), QString::fromUtf8(word(kind).data())),
+                QStringLiteral("asked"));
+}
+
 QString twin_ready_to_test(Phone& phone) {
     Stock stock(phone.desk());
     const auto session = stock.session(stock.engine("Harbour twin", 2), "As found");
     phone.desk().flush();
     settle(50);
     const QString id = QString::fromStdString(session.text());
-    for (const char* place : {"dry", "leak-down"})
-        phone.app().keepDraft(QStringLiteral("cautions/%1/%2").arg(id, QLatin1String(place)),
-                              QStringLiteral("read"));
+    nothing_over_pads(phone, session);
     return id;
 }
 

@@ -24,6 +24,8 @@ public:
     /// On an engine's card: one line of a section that is folded or not.
     bool card_line(const QString& section, const QString& key, const QString& text, const QString& unit = {});
     /// From a session to the pad of a test; reads the cautions.
+    /// Puts away what lies over a pad that was opened: reads on to the last caution, and names no tester.
+    bool free_pad();
     bool open_pad(const QString& test);
     /// Types the digits, touches Keep, and waits for the tick.
     bool keep(const QString& digits);
@@ -49,6 +51,8 @@ private:
     QString why_;
 };
 
+/// As if cautions were read and the question for a tester was answered in this session.
+void nothing_over_pads(Phone& phone, SessionId session);
 /// A session of a twin whose cautions were read, put there without the interface. Its id.
 QString twin_ready_to_test(Phone& phone);
 

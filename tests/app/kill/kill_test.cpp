@@ -148,6 +148,7 @@ private:
             session_ = Stock(desk).session(engine_, "Round " + std::to_string(number));
             const std::string id = session_.text();
             desk.keep_draft("cautions/" + id + "/dry", "read");
+            desk.keep_draft("which tester/" + engine_.text() + "/compression gauge", "asked");
             desk.keep_draft("place", R"([{"name":"Session","args":{"sessionId":")" + id +
                                          R"("}},{"name":"Pad","args":{"sessionId":")" + id +
                                          R"(","test":"dry"}}])");

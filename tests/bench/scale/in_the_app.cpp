@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "core/compare/history.h"
+#include "tests/app/harness/errands.h"
 #include "tests/app/harness/phone.h"
 
 namespace lapwing::test {
@@ -96,7 +97,7 @@ void pages(Phone& phone) {
     const auto sessions = phone.desk().sessions(engine);
     const QString engine_id = QString::fromStdString(engine.text());
     const QString id = QString::fromStdString(sessions.front().id.text());
-    phone.app().keepDraft(QStringLiteral("cautions/%1/dry").arg(id), QStringLiteral("read"));
+    nothing_over_pads(phone, sessions.front().id);
     struct Push {
         const char* name;
         const char* page;

@@ -308,6 +308,108 @@ TEST_F(UseCases, MarkingAStepAgainReplacesTheMark) {
     EXPECT_EQ(step_state(*desk->session(session.id), PrepareStep::battery), StepState::done);
 }
 
+TEST_F(UseCases, MarkingTheRestOfTheStepsIsOneStepAndLeavesTheOthersAlone) {
+    ASSERT_TRUE(run(mark_step(session.id, {PrepareStep::battery, StepState::not_done, "flat"})));
+    const std::vector<PrepareMark> rest{{PrepareStep::throttle_open, StepState::done, ""},
+                                        {PrepareStep::breather_open, StepState::done, ""}};
+    there_and_back("session.prepare", mark_steps(session.id, rest));
+    const auto done = run(mark_steps(session.id, rest));
+    ASSERT_TRUE(done) << why(done);
+    EXPECT_EQ(done->args, (std::vector<std::string>{"2", "done"}));
+    const auto marks = visit().session.prepare;
+    ASSERT_EQ(marks.size(), 3u);
+    EXPECT_EQ(marks[0], (PrepareMark{PrepareStep::battery, StepState::not_done, "flat"}));
+    EXPECT_EQ(marks[1], rest[0]);
+    EXPECT_EQ(marks[2], rest[1]);
+    // Marked again, it stands in the same place.
+    ASSERT_TRUE(run(mark_steps(session.id, {{PrepareStep::battery, StepState::done, ""}})));
+    EXPECT_EQ(visit().session.prepare.size(), 3u);
+    EXPECT_EQ(visit().session.prepare[0].state, StepState::done);
+}
+
+TEST_F(UseCases, ASessionBeginsWithWhatWasLookedAtBefore) {
+    const auto later = SessionId::make(clock);
+    const Start start{Throttle::held_open, EngineHeat::warm};
+    there_and_back("session.open", open_session(later, engine.id, "Throttle open", start));
+    ASSERT_TRUE(run(open_session(later, engine.id, "Throttle open", start)));
+    const auto opened = desk->session(later).value();
+    EXPECT_EQ(opened.conditions.throttle, Throttle::held_open);
+    EXPECT_EQ(opened.conditions.heat, EngineHeat::warm);
+    EXPECT_EQ(step_state(opened, PrepareStep::throttle_open), StepState::done);
+    // Nothing was looked at: nothing is noted.
+    const auto bare = SessionId::make(clock);
+    ASSERT_TRUE(run(open_session(bare, engine.id, "")));
+    EXPECT_EQ(desk->session(bare)->conditions.throttle, Throttle::unknown);
+    EXPECT_EQ(step_state(*desk->session(bare), PrepareStep::throttle_open), StepState::open);
+    there_and_back("session.conditions", set_start(bare, start));
+}
+
+TEST_F(UseCases, ATestThatWasAskedForIsTickedByDoingItInThatSessionOrALaterOne) {
+    Note of_one = sample::note(session.id, "Before any oil");
+    of_one.kind = NoteKind::test_request;
+    of_one.test = TestKind::leak_down;
+    of_one.tie = {.to = TiedTo::reading, .record = reading.id.uuid, .cylinder = {}, .finding = {}};
+    Note of_all = sample::note(session.id, "With the throttle open");
+    of_all.kind = NoteKind::test_request;
+    of_all.test = TestKind::dry;
+    for (Note* request : {&of_one, &of_all}) {
+        clock.move_by(std::chrono::seconds(1));
+        request->at = clock.now();
+        ASSERT_TRUE(run(save_note(*request)));
+    }
+    const auto done = [&](const Note& request) {
+        return std::get<Note>(desk->record(RecordKind::note, request.id.uuid).value()).done;
+    };
+    const auto later = SessionId::make(clock);
+    ASSERT_TRUE(run(open_session(later, engine.id, "")));
+    const auto keep = [&](TestKind test, int cylinder) {
+        Reading one = sample::reading(later, test, cylinder);
+        one.id = ReadingId::make(clock);
+        one.taken_at = {};
+        return run(keep_reading(one));
+    };
+    // Another cylinder's air answers nothing.
+    ASSERT_TRUE(keep(TestKind::leak_down, 2));
+    EXPECT_FALSE(done(of_one));
+    const auto step = keep(TestKind::leak_down, 1);
+    ASSERT_TRUE(step) << why(step);
+    EXPECT_TRUE(done(of_one));
+    EXPECT_FALSE(done(of_all));
+    // One step: Undo asks for it again.
+    ASSERT_TRUE(undo(step->number));
+    EXPECT_FALSE(done(of_one));
+    // What was asked of the engine takes all its cylinders.
+    ASSERT_TRUE(keep(TestKind::dry, 1));
+    EXPECT_FALSE(done(of_all));
+    ASSERT_TRUE(keep(TestKind::dry, 2));
+    EXPECT_TRUE(done(of_all));
+    EXPECT_EQ(desk->requests(engine.id).size(), 2u);
+}
+
+TEST_F(UseCases, WhatWasMeasuredBeforeItWasAskedForAnswersNothing) {
+    Note request = sample::note(session.id, "Again, please");
+    request.kind = NoteKind::test_request;
+    request.test = TestKind::dry;
+    request.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = 1, .finding = {}};
+    clock.move_by(std::chrono::minutes(5));
+    request.at = clock.now();
+    ASSERT_TRUE(run(save_note(request)));
+    // The session has a dry reading of cylinder 1 from before; one of another test keeps it open.
+    Reading other = sample::reading(session.id, TestKind::leak_down, 1);
+    other.id = ReadingId::make(clock);
+    other.taken_at = {};
+    ASSERT_TRUE(run(keep_reading(other)));
+    const auto done = [&] {
+        return std::get<Note>(desk->record(RecordKind::note, request.id.uuid).value()).done;
+    };
+    EXPECT_FALSE(done());
+    Reading again = sample::reading(session.id, TestKind::dry, 1);
+    again.id = ReadingId::make(clock);
+    again.taken_at = {};
+    ASSERT_TRUE(run(keep_reading(again)));
+    EXPECT_TRUE(done());
+}
+
 TEST_F(UseCases, SayWhatIsMissing) {
     EXPECT_EQ(run(keep_reading(sample::reading(SessionId::make(clock)))).error().code, "session.gone");
     EXPECT_EQ(run(keep_reading(sample::reading(session.id, TestKind::dry, 7))).error().code,
