@@ -17,7 +17,8 @@ AppPage {
     // Another page stands beside the list and has the amber action.
     property bool beside: false
     // A session of today is gone on with; a second one on a day is the exception, and begins on its engine's card.
-    readonly property bool goesOn: engines.goOn.sessionId !== undefined
+    readonly property var today: engines.goOn
+    readonly property bool goesOn: today.sessionId !== undefined
     // Words first, then the pictures and what is not looked at at once.
     property bool drawn: false
 
@@ -197,14 +198,14 @@ AppPage {
         },
         BigButton {
             objectName: page.empty ? "addEngine" : page.goesOn ? "goOn" : "newSession"
-            text: page.empty ? qsTr("Add an engine") : page.goesOn ? qsTr("Go on: %1").arg(engines.goOn.name) : qsTr("New session")
+            text: page.empty ? qsTr("Add an engine") : page.goesOn ? qsTr("Go on: %1").arg(page.today.name) : qsTr("New session")
             yields: page.beside
             onClicked: {
                 if (page.empty)
                     page.sheets().addEngine();
                 else if (page.goesOn)
                     page.go("Session", {
-                        sessionId: engines.goOn.sessionId
+                        sessionId: page.today.sessionId
                     });
                 else
                     page.openSession();

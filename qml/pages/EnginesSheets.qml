@@ -68,7 +68,7 @@ Item {
 
         EnginesMoreSheet {
             lastSession: extras.engines.onlySession()
-            offersSession: extras.engines.goOn.sessionId !== undefined
+            offersSession: Object.keys(extras.engines.goOn).length > 0
             onNewSession: extras.chooseEngine()
             onGo: (name, args) => extras.go(name, args)
             onAddEngine: extras.addEngine()

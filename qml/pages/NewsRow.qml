@@ -22,10 +22,17 @@ ListRow {
     figure: news.unseen > 0 ? String(news.unseen) : ""
     // Back from the list, where some of it was seen.
     onVisibleChanged: if (visible)
-        Qt.callLater(news.lookAgain)
+        soon.start()
     onClicked: go("News", {
         engineId: engineId
     })
+
+    Timer {
+        id: soon
+
+        interval: 0
+        onTriggered: news.lookAgain()
+    }
 
     NewsModel {
         id: news
