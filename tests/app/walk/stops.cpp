@@ -130,6 +130,7 @@ void Stops::add_two_cylinders(Stock& stock, EngineId engine, SessionId session) 
     add(QStringLiteral("NextTdc"), with(here, {{"cylinder", 2}}));
     add(QStringLiteral("Visit"), here);
     add(QStringLiteral("Prepare"), here);
+    add(QStringLiteral("Again"), with(here, {{"test", "dry"}, {"other", true}}));
     add(QStringLiteral("Calculators"), here);
     for (const char* calculator : {"leakage", "oil", "healthy", "torque", "units"})
         add(QStringLiteral("Calculator"), with(here, {{"calculator", calculator}}));
