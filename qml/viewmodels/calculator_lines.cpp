@@ -4,6 +4,7 @@
 #include "qml/viewmodels/calculator_lines.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 namespace lapwing {
 namespace {
@@ -23,6 +24,13 @@ UnitList<Tag> every_unit() {
     for (const UnitEntry& entry : Unit<Tag>::all())
         list.push_back(*Unit<Tag>::find(entry.symbol));
     return list;
+}
+
+/// With this unit offered first.
+template <class Tag>
+UnitList<Tag> led_by(Unit<Tag> first, UnitList<Tag> units) {
+    std::ranges::stable_partition(units, [&](const Unit<Tag>& unit) { return unit == first; });
+    return units;
 }
 
 UnitList<VolumeTag> volumes() {
@@ -109,8 +117,11 @@ private:
         lines_.quantity(
             "set", Texts::tr("Set pressure"), forms::pressures(format_),
             [](auto& s) -> auto& { return s.set; });
+        // Read on the same tester: its unit, not the one chosen in Settings.
+        const auto units = forms::pressures(format_);
         lines_.quantity(
-            "held", held, forms::pressures(format_), [](auto& s) -> auto& { return s.held; });
+            "held", held, sheet_.set ? led_by(sheet_.set->unit(), units) : units,
+            [](auto& s) -> auto& { return s.held; });
     }
 
     void tester_gauge() {
@@ -307,7 +318,7 @@ private:
             "length", Texts::tr("Length"), every_unit<LengthTag>(),
             [](auto& s) -> auto& { return s.length; });
         lines_.quantity(
-            "volume", Texts::tr("Volume"), every_unit<VolumeTag>(),
+            "volume", Texts::tr("Volume"), led_by(units::cm3, every_unit<VolumeTag>()),
             [](auto& s) -> auto& { return s.volume; });
         lines_.quantity(
             "temperature", Texts::tr("Temperature"), forms::temperatures(format_),

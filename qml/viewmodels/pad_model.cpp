@@ -151,7 +151,8 @@ QString PadModel::apartFromStanding(const findings::PadJudgement& judged) const 
     const auto& now = test_ == TestKind::leak_down ? judged.leakage : judged.value;
     if (!before || !now) return {};
     const double doubt = std::hypot(before->figure.u95.value_or(0.0), now->figure.u95.value_or(0.0));
-    if (std::abs(now->figure.si - before->figure.si) <= doubt) return {};
+    // Twice that: a repeat that is only a little off is what repeats are for.
+    if (std::abs(now->figure.si - before->figure.si) <= 2.0 * doubt) return {};
     return tr("%1 after %2: further apart than gauge and scatter explain.")
         .arg(format().valueText(now->figure), format().valueText(before->figure));
 }
