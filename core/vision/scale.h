@@ -24,7 +24,7 @@ struct Scale {
     double fit = 0;     ///< how well these ends explain the lines; for comparing scales of one dial
     double seen = 0;    ///< share of the scale's lines that were seen, 0..1
     std::optional<DialFrame> beyond = {};  ///< of another scale further out, to which the needle may reach
-    double rival = 0;   ///< how well the range would suit another scale of the dial as well, 0..1
+    double rival = 0;  ///< how well the range would suit another scale of the dial as well, 0..1
 
     [[nodiscard]] double angle_min() const { return run.start + run.step * first; }
     [[nodiscard]] double sweep() const { return run.step * divisions; }
