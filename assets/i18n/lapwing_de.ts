@@ -10077,7 +10077,7 @@
         <translation>Löschen</translation>
     </message>
     <message>
-        <source>A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
+        <source>A second reading is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
         <translation>Eine zweite Messung bleibt neben der ersten: Beide zählen. „Neu messen“ setzt einen neuen Messwert an die Stelle dieses; der alte bleibt hier stehen.</translation>
     </message>
     <message>

@@ -10077,7 +10077,7 @@
         <translation>Borrar</translation>
     </message>
     <message>
-        <source>A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
+        <source>A second reading is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.</source>
         <translation>Una segunda medida se guarda junto a la primera: las dos cuentan. Rehacer pone una lectura nueva en lugar de esta; la anterior sigue aquí.</translation>
     </message>
     <message>

@@ -62,6 +62,8 @@ Rectangle {
         silent: true
         text: snack.message
         color: Theme.ground
+        // It stands where a page's head does.
+        font.pixelSize: Theme.frameSize(16, Theme.isCrowded(snack.Window.width, snack.Window.height))
         anchors.left: parent.left
         anchors.leftMargin: 14
         anchors.right: button.visible ? button.left : parent.right

@@ -110,7 +110,7 @@ Sheet {
         width: parent.width
         visible: sheet.model.history.length > 0
         role: "label"
-        text: qsTr("A second pull is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.")
+        text: qsTr("A second reading is kept beside the first: both count. Redo puts a new reading in place of this one; the old one stays here.")
     }
 
     SideButton {
