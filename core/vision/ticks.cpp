@@ -6,120 +6,15 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <opencv2/imgproc.hpp>
+
+#include "core/vision/tick_lines.h"
 
 namespace lapwing::vision {
 namespace {
 
-constexpr int columns = 1440;  // of the unrolled picture: four a degree
-constexpr int rows_per_radius = 120;
-constexpr double column_width = 2 * pi / columns;
 constexpr double shortest_span = 150 * pi / 180;  // of an arc that can be a scale
 constexpr double longest_span = 335 * pi / 180;
 constexpr double longest_gap = 40 * pi / 180;  // hidden by glare, needle or numeral
-
-struct Peak {
-    double angle;     // radians in [0, 2 pi)
-    double strength;  // grey levels
-};
-
-double middle_of(std::vector<double> values) {
-    if (values.empty()) return 0;
-    const auto place = values.begin() + static_cast<std::ptrdiff_t>(values.size() / 2);
-    std::nth_element(values.begin(), place, values.end());
-    return *place;
-}
-
-/// How much each place looks like a thin line along the radius: brighter (way = 1) or darker (-1) than what
-/// lies to its left and right. Rows are looked at when they are asked for: lines hardly ever reach in to the
-/// middle.
-class LineLikeness {
-public:
-    LineLikeness(const cv::Mat& grey, const DialFrame& frame, int rows, int first)
-        : grey_(grey), frame_(frame), rows_(rows), first_(first), seen_(looked_at(first, rows)) {}
-
-    [[nodiscard]] int rows() const { return rows_; }
-    /// From row 0, the centre, outwards.
-    [[nodiscard]] const float* row(int y) {
-        if (y < first_) {
-            int from = std::min(y, first_ - 16);
-            if (from < 8) from = 0;
-            cv::vconcat(looked_at(from, first_), seen_, seen_);
-            first_ = from;
-        }
-        return seen_.ptr<float>(y - first_);
-    }
-
-private:
-    [[nodiscard]] cv::Mat looked_at(int from, int to) const {
-        constexpr int margin = 40;
-        const double radius = double(to - 1) / rows_per_radius;
-        cv::Mat wide;
-        cv::copyMakeBorder(frame_.unroll(grey_, columns, to, radius, from), wide, 0, 0, margin, margin,
-                           cv::BORDER_WRAP);
-        cv::Mat real;
-        wide.convertTo(real, CV_32F);
-        // What a narrow blur leaves less what a wide one does, in one pass.
-        static const cv::Mat across = [] {
-            cv::Mat kernel = -cv::getGaussianKernel(49, 7.0, CV_32F);
-            kernel.rowRange(18, 31) += cv::getGaussianKernel(13, 1.8, CV_32F);
-            return kernel;
-        }();
-        cv::Mat out;
-        cv::sepFilter2D(real, out, CV_32F, across, cv::Mat::ones(1, 1, CV_32F));
-        return out.colRange(margin, margin + columns).clone();
-    }
-
-    const cv::Mat& grey_;
-    const DialFrame& frame_;
-    int rows_;
-    int first_;
-    cv::Mat seen_;  // from row `first_`
-};
-
-std::vector<Peak> peaks_of(const std::vector<float>& profile, double least) {
-    const std::size_t n = profile.size();
-    std::vector<Peak> peaks;
-    for (std::size_t i = 0; i < n; ++i) {
-        const double m = profile[i];
-        if (m < least) continue;
-        const double l = profile[i > 0 ? i - 1 : n - 1];
-        const double r = profile[i + 1 < n ? i + 1 : 0];
-        if (m <= l || m < r) continue;
-        const double curve = l - 2 * m + r;
-        const double shift = curve < 0 ? 0.5 * (l - r) / curve : 0;
-        peaks.push_back({(double(i) + shift) * column_width, m});
-    }
-    return peaks;
-}
-
-double typical_strength(const std::vector<Peak>& peaks) {
-    std::vector<double> strength;
-    for (const Peak& p : peaks)
-        strength.push_back(p.strength);
-    if (strength.empty()) return 0;
-    const auto place = strength.begin() + static_cast<std::ptrdiff_t>(strength.size() * 4 / 5);
-    std::nth_element(strength.begin(), place, strength.end());
-    return *place;
-}
-
-/// Strengths relative to those around, so that lines under glare or in shade count like the others. What is
-/// weak even so is dropped.
-void even_out(std::vector<Peak>& peaks) {
-    constexpr double around = 25 * pi / 180;
-    const double everywhere = typical_strength(peaks);
-    std::vector<double> local(peaks.size());
-    std::vector<Peak> near;
-    for (std::size_t i = 0; i < peaks.size(); ++i) {
-        near.clear();
-        for (const Peak& p : peaks)
-            if (std::abs(std::remainder(p.angle - peaks[i].angle, 2 * pi)) < around) near.push_back(p);
-        local[i] = std::max(typical_strength(near), 0.25 * everywhere);
-    }
-    for (std::size_t i = 0; i < peaks.size(); ++i)
-        peaks[i].strength = std::min(1.5, peaks[i].strength / local[i]);
-    std::erase_if(peaks, [](const Peak& p) { return p.strength < 0.36; });
-}
 
 /// Follows a scale from one line to the next: the step may change slowly, as tilt makes it.
 class Follower {
