@@ -2384,6 +2384,16 @@
         <translation>Nur „%1“ nennt eine Prüfung: bei dieser Notiz weglassen.</translation>
     </message>
     <message>
+        <source>Only &quot;%1&quot; names a check: leave it out of this note.</source>
+        <extracomment>note.check</extracomment>
+        <translation>Nur „%1“ nennt eine Kontrolle: bei dieser Notiz weglassen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; asks for a test or for a check: leave one of them out of this note.</source>
+        <extracomment>note.check_or_test</extracomment>
+        <translation>„%1“ bittet um eine Prüfung oder um eine Kontrolle: eine davon bei dieser Notiz weglassen.</translation>
+    </message>
+    <message>
         <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
         <extracomment>note.cause</extracomment>
         <translation>Nur „%1“ und „%2“ nennen, wo es undicht ist: bei dieser Notiz weglassen.</translation>
@@ -5015,6 +5025,11 @@
         <source>Test</source>
         <extracomment>test</extracomment>
         <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <extracomment>check</extracomment>
+        <translation>Kontrolle</translation>
     </message>
     <message>
         <source>Cylinder</source>
@@ -7715,6 +7730,26 @@
         <source>my call</source>
         <extracomment>note:my call</extracomment>
         <translation>meine Einschätzung</translation>
+    </message>
+    <message>
+        <source>leak hunt</source>
+        <extracomment>asked_check:leak hunt</extracomment>
+        <translation>Lecksuche</translation>
+    </message>
+    <message>
+        <source>valve clearances</source>
+        <extracomment>asked_check:clearances</extracomment>
+        <translation>Ventilspiel</translation>
+    </message>
+    <message>
+        <source>staking a valve</source>
+        <extracomment>asked_check:staking</extracomment>
+        <translation>ein Ventil anklopfen</translation>
+    </message>
+    <message>
+        <source>check of the tester</source>
+        <extracomment>asked_check:tester check</extracomment>
+        <translation>Kontrolle des Prüfgeräts</translation>
     </message>
     <message>
         <source>rings</source>

@@ -2384,6 +2384,16 @@
         <translation>Solo «%1» nombra una prueba: quitarla de esta nota.</translation>
     </message>
     <message>
+        <source>Only &quot;%1&quot; names a check: leave it out of this note.</source>
+        <extracomment>note.check</extracomment>
+        <translation>Solo «%1» nombra una comprobación: quitarla de esta nota.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; asks for a test or for a check: leave one of them out of this note.</source>
+        <extracomment>note.check_or_test</extracomment>
+        <translation>«%1» pide una prueba o una comprobación: quitar una de las dos de esta nota.</translation>
+    </message>
+    <message>
         <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
         <extracomment>note.cause</extracomment>
         <translation>Solo «%1» y «%2» nombran por dónde fuga: quitarlo de esta nota.</translation>
@@ -5015,6 +5025,11 @@
         <source>Test</source>
         <extracomment>test</extracomment>
         <translation>Prueba</translation>
+    </message>
+    <message>
+        <source>Check</source>
+        <extracomment>check</extracomment>
+        <translation>Comprobación</translation>
     </message>
     <message>
         <source>Cylinder</source>
@@ -7715,6 +7730,26 @@
         <source>my call</source>
         <extracomment>note:my call</extracomment>
         <translation>mi dictamen</translation>
+    </message>
+    <message>
+        <source>leak hunt</source>
+        <extracomment>asked_check:leak hunt</extracomment>
+        <translation>búsqueda de fugas</translation>
+    </message>
+    <message>
+        <source>valve clearances</source>
+        <extracomment>asked_check:clearances</extracomment>
+        <translation>juego de válvulas</translation>
+    </message>
+    <message>
+        <source>staking a valve</source>
+        <extracomment>asked_check:staking</extracomment>
+        <translation>asentar una válvula a golpes</translation>
+    </message>
+    <message>
+        <source>check of the tester</source>
+        <extracomment>asked_check:tester check</extracomment>
+        <translation>comprobación del comprobador</translation>
     </message>
     <message>
         <source>rings</source>

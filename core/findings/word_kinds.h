@@ -34,6 +34,7 @@ LAPWING_KIND(AttachmentKind, attachment);
 LAPWING_KIND(PhotoOf, photo_of);
 LAPWING_KIND(NoteKind, note);
 LAPWING_KIND(Cause, cause);
+LAPWING_KIND(AskedCheck, asked_check);
 LAPWING_KIND(ReadSettled, read_settled);
 LAPWING_KIND(PlanOption, plan);
 LAPWING_KIND(TestKind, test);

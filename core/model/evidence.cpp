@@ -111,6 +111,11 @@ Result<Note> checked(Note note) {
                "Only \"{}\" can be carried out: leave the tick off this note.", word(NoteKind::test_request));
     check.that(!note.test || note.kind == NoteKind::test_request, "note.test",
                "Only \"{}\" names a test: leave it out of this note.", word(NoteKind::test_request));
+    check.that(!note.check || note.kind == NoteKind::test_request, "note.check",
+               "Only \"{}\" names a check: leave it out of this note.", word(NoteKind::test_request));
+    check.that(!note.check || !note.test, "note.check_or_test",
+               "\"{}\" asks for a test or for a check: leave one of them out of this note.",
+               word(NoteKind::test_request));
     check.that(!note.cause || note.kind == NoteKind::other_cause || note.kind == NoteKind::my_call,
                "note.cause", "Only \"{}\" and \"{}\" name where it leaks: leave it out of this note.",
                word(NoteKind::other_cause), word(NoteKind::my_call));

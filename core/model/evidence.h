@@ -72,6 +72,9 @@ std::optional<std::string_view> file_extension(std::string_view media_type);
 
 enum class NoteKind { note, other_cause, test_request, my_call };
 LAPWING_WORDS(NoteKind, "note", "other cause", "please test this", "my call");
+/// What a "please test this" can ask for besides the tests that give readings.
+enum class AskedCheck { leak_hunt, clearances, staking, tester_check };
+LAPWING_WORDS(AskedCheck, "leak hunt", "clearances", "staking", "tester check");
 /// Where it leaks in the view of the person who writes "other cause" or "my call".
 enum class Cause {
     rings,
@@ -97,9 +100,10 @@ struct Note {
     std::string author;
     std::string text;
     Timestamp at;
-    bool done = false;             ///< a test request that was carried out
-    std::optional<TestKind> test;  ///< test requests: which one
-    std::optional<Cause> cause;    ///< other cause and my call
+    bool done = false;                ///< a test request that was carried out
+    std::optional<TestKind> test;     ///< test requests: which one
+    std::optional<AskedCheck> check;  ///< test requests: which check, instead of a test
+    std::optional<Cause> cause;       ///< other cause and my call
 
     std::string extra;
     Lineage lineage;

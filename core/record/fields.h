@@ -336,6 +336,7 @@ void fields(auto& visit, As<Note> auto& note) {
     visit("at", note.at);
     visit("done", note.done);
     visit("test", note.test);
+    visit("check", note.check);
     visit("cause", note.cause);
     fields(visit, note.lineage);
 }

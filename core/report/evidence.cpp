@@ -140,6 +140,7 @@ Section opinions(const Visit& visit) {
         Line kind{word_of(note.kind)};
         if (note.cause) kind.emplace_back(word_of(*note.cause));
         if (note.test) kind.emplace_back(word_of(*note.test));
+        if (note.check) kind.emplace_back(word_of(*note.check));
         if (note.done) kind.emplace_back(word_of(StepState::done));
         Cell by;
         if (!note.author.empty()) by.lines.push_back({OwnWords{note.author}});

@@ -112,6 +112,7 @@ const std::unordered_map<std::string_view, const char*> names = {
     SAY("retest_planned_for", "Retest planned for"),
 
     SAY("test", "Test"),
+    SAY("check", "Check"),
     SAY("cylinder", "Cylinder"),
     SAY("taken_at", "Taken"),
     SAY("tag", "What came just before"),

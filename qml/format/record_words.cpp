@@ -245,6 +245,7 @@ QString gist_of(const Formatter& format, const Record& record) {
         QString operator()(const Note& note) const {
             return joined({note.tie.cylinder ? place_of(f, note.tie) : QString(),
                            note.test ? f.name(*note.test) : QString(),
+                           note.check ? f.name(*note.check) : QString(),
                            note.cause ? f.name(*note.cause) : QString(), plain(note.text)});
         }
         QString operator()(const PlanLine& line) const {

@@ -83,6 +83,14 @@ TEST(RecordWords, ATestThatIsAskedForSaysWhatWhereAndWho) {
     EXPECT_EQ(gist_of(format, note), "Cylinder 2, leak-down, With oil this time");
 }
 
+TEST(RecordWords, ACheckThatIsAskedForSaysWhich) {
+    Note note;
+    note.kind = NoteKind::test_request;
+    note.check = AskedCheck::staking;
+    note.tie = {.to = TiedTo::cylinder, .record = {}, .cylinder = 2, .finding = {}};
+    EXPECT_EQ(gist_of(Formatter(), note), "Cylinder 2, staking a valve");
+}
+
 TEST(RecordWords, ALeakDownReadingSaysWhatItHeldOfWhat) {
     Reading reading;
     reading.test = TestKind::leak_down;

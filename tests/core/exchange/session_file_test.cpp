@@ -296,7 +296,9 @@ TEST(SessionFile, RefusesANewerMajorVersion) {
     const Folder folder;
     auto bag = sample_bag(sample);
     auto& json = bag["data/session.json"];
-    json.replace(json.find("\"1.2\""), 5, "\"2.0\"");
+    const std::string ours = "\"1." + std::to_string(session_minor) + "\"";
+    ASSERT_NE(json.find(ours), json.npos);
+    json.replace(json.find(ours), ours.size(), "\"2.0\"");
     list_payload(bag);
     pack(folder / "a.lapwing", bag);
     EXPECT_EQ(read_session_file(folder / "a.lapwing", folder.path()).error().code, "record.newer_major");

@@ -398,6 +398,13 @@ TEST(Evidence, AttachmentsNotesAndPlanLines) {
     note.at = noon;
     expect_refused<Note>(
         note, [](Note& n) { n.done = true; }, "note.done");
+    expect_refused<Note>(
+        note, [](Note& n) { n.check = AskedCheck::staking; }, "note.check");
+    note.kind = NoteKind::test_request;
+    note.check = AskedCheck::leak_hunt;
+    EXPECT_TRUE(checked(note));
+    expect_refused<Note>(
+        note, [](Note& n) { n.test = TestKind::wet; }, "note.check_or_test");
 
     PlanLine line;
     line.id = PlanLineId::make(clock_);

@@ -248,6 +248,7 @@ private:
         const bool request = note.kind == NoteKind::test_request;
         note.done = note.done && request;
         if (!request) note.test.reset();
+        if (!request || note.test) note.check.reset();
         if (note.kind != NoteKind::other_cause && note.kind != NoteKind::my_call) note.cause.reset();
     }
     void mend(Money& money) {

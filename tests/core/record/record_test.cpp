@@ -98,7 +98,7 @@ TEST(Record, KeepsFieldsOfANewerMinorVersionWhereTheyStood) {
     const auto once = dossier_from_json(json.dump());
     ASSERT_TRUE(once) << once.error().english;
     auto written = Json::parse(to_json(*once));
-    EXPECT_EQ(written["version"], "1.2");
+    EXPECT_EQ(written["version"], "1.3");
     written["version"] = "1.7";
     EXPECT_EQ(nlohmann::json(written), nlohmann::json(json));
     // One record after the other, as the store keeps them, loses nothing either.
