@@ -4297,9 +4297,9 @@
         <translation>Ein und dasselbe Manometer: Sein Nullpunktfehler hebt sich in der Differenz auf, sein Steigungsfehler nahezu.</translation>
     </message>
     <message>
-        <source>Two gauges: nothing of their errors cancels.</source>
+        <source>Two gauges: an error of one does not cancel out against the other&apos;s.</source>
         <extracomment>compare.note_nothing_cancels</extracomment>
-        <translation>Zwei Manometer: Von ihren Fehlern hebt sich nichts auf.</translation>
+        <translation>Zwei Manometer: Der Fehler des einen hebt sich nicht gegen den des anderen auf.</translation>
     </message>
     <message>
         <source>From one day to the next readings scatter by %1 beside the gauge.</source>
@@ -5942,19 +5942,34 @@
         <translation>Ein Dekompressor war wirksam: Kompressionswerte zählen nicht für die Wahrscheinlichkeiten, nur Luft und Gehörtes.</translation>
     </message>
     <message>
-        <source>Above a compression ratio of %1 cranking readings only compare the cylinders with each other.</source>
+        <source>Above a compression ratio of %1 cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_ratio</extracomment>
-        <translation>Über einer Verdichtung von %1 vergleichen Kompressionswerte nur die Zylinder untereinander.</translation>
+        <translation>Über einer Verdichtung von %1 werden Messwerte beim Durchdrehen nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
     </message>
     <message>
-        <source>Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the cylinders with each other.</source>
+        <source>The engine card lacks: %1. Cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_data</extracomment>
-        <translation>Bohrung, Hub oder Verdichtung stehen nicht auf der Motorkarte: Kompressionswerte vergleichen nur die Zylinder untereinander.</translation>
+        <translation>Auf der Motorkarte fehlt: %1. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
     </message>
     <message>
-        <source>The throttle was closed: cranking readings only compare the cylinders with each other.</source>
+        <source>The engine card lacks: %1, %2. Cranking readings are not held against what a sound cylinder reads.</source>
+        <extracomment>odds.compare_only_data_two</extracomment>
+        <translation>Auf der Motorkarte fehlen: %1, %2. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+    </message>
+    <message>
+        <source>The engine card lacks: %1, %2, %3. Cranking readings are not held against what a sound cylinder reads.</source>
+        <extracomment>odds.compare_only_data_three</extracomment>
+        <translation>Auf der Motorkarte fehlen: %1, %2, %3. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_throttle</extracomment>
-        <translation>Die Drosselklappe war geschlossen: Kompressionswerte vergleichen nur die Zylinder untereinander.</translation>
+        <translation>Die Drosselklappe war geschlossen: Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+    </message>
+    <message>
+        <source>No reading to expect after a repair of cylinder %1: what is known allows one as low as today&apos;s. The engine card&apos;s compression ratio and factory limits, and a dry test with the throttle open, would narrow it.</source>
+        <extracomment>odds.no_expectation</extracomment>
+        <translation>Kein zu erwartender Messwert nach einer Reparatur von Zylinder %1: Was bekannt ist, lässt einen so niedrigen wie heute zu. Verdichtung und Werksgrenzwerte auf der Motorkarte und eine Trockenprüfung mit offener Drosselklappe würden ihn eingrenzen.</translation>
     </message>
     <message>
         <source>Cranking readings are not used for the odds. %1</source>
@@ -6127,19 +6142,29 @@
         <translation>Erneuern, was das Kurbelgehäuse undicht macht: Wellendichtringe, Fußdichtung, Membran.</translation>
     </message>
     <message>
+        <source>Crankcase under its test pressure again: soapy water on crank seals, base gasket and intake. Bubbles show where it leaks.</source>
+        <extracomment>propose.crankcase_soap</extracomment>
+        <translation>Kurbelgehäuse wieder unter Prüfdruck: Seifenwasser an Wellendichtringe, Fußdichtung und Einlass. Blasen zeigen, wo es undicht ist.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor, then look at the findings again.</source>
+        <extracomment>propose.name_tester</extracomment>
+        <translation>Das Druckverlustprüfgerät und seine Drosselbohrung angeben, dann die Befunde erneut ansehen.</translation>
+    </message>
+    <message>
         <source>Leave it and measure again later.</source>
         <extracomment>propose.watch</extracomment>
         <translation>So lassen und später erneut messen.</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2: at fault with odds %3, under the app&apos;s working assumptions.</source>
+        <source>Cylinder %1, %2: %3 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation>Zylinder %1, %2: schuld mit Wahrscheinlichkeit %3, unter den Annahmen der App.</translation>
+        <translation>Zylinder %1, %2: %3 schuld, unter den Arbeitsannahmen der App.</translation>
     </message>
     <message>
-        <source>The joint of %1: at fault with odds %2, under the app&apos;s working assumptions.</source>
+        <source>The joint of %1: %2 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation>Dichtungssteg (%1): schuld mit Wahrscheinlichkeit %2, unter den Annahmen der App.</translation>
+        <translation>Dichtungssteg (%1): %2 schuld, unter den Arbeitsannahmen der App.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
@@ -6285,6 +6310,11 @@
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
         <translation>Zylinder %1 verliert %2. Horchen, wo die Luft herauskommt.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its restrictor first.</source>
+        <extracomment>cylinder.leaks_tester_first</extracomment>
+        <translation>Zylinder %1 verliert %2: ein Fehler, wenn das Prüfgerät wie angenommen ist, vielleicht keiner. Zuerst das Prüfgerät und seine Drosselbohrung angeben.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
@@ -6492,9 +6522,14 @@
         <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darüber: Öl oder Ölkohle im Brennraum, oder eine falsche Zahl auf der Karte?</translation>
     </message>
     <message>
-        <source>%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held against the limit.</source>
+        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
         <extracomment>why.put_right</extracomment>
-        <translation>Abgelesen %1. Ohne das, was den Messwert behindert hat, sind das etwa %2: Dies wird am Grenzwert gemessen.</translation>
+        <translation>%1 abgelesen. Mit offener Drosselklappe, warm, gut durchgedreht und ohne Schlauch vor dem Rückschlagventil wären es etwa %2: Dies wird am Grenzwert gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
+        <extracomment>why.put_right_hose</extracomment>
+        <translation>%1 abgelesen, etwa %2 ohne das, was der Schlauch wegnimmt: Dies wird am Grenzwert gemessen.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
@@ -6532,9 +6567,9 @@
         <translation>Druckverlust %1 auf dem Prüfgerät des Herstellers; der Hersteller lässt %2 zu.</translation>
     </message>
     <message>
-        <source>Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault.</source>
+        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
         <extracomment>leak.bands</extracomment>
-        <translation>Von %1 veröffentlichten Bereichen, jeder auf seinem eigenen Prüfgerät: in Ordnung sagen %2, grenzwertig %3, Fehler %4.</translation>
+        <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Fehler nach %4.</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
@@ -6560,6 +6595,11 @@
         <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close_to_band</extracomment>
         <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
+        <extracomment>why.leak_tester_unknown</extracomment>
+        <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Fehler, bevor das Prüfgerät bekannt ist.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6862,14 +6902,19 @@
         <translation>Das Kurbelgehäuse wurde nur %1 lang gehalten; der Hersteller verlangt %2.</translation>
     </message>
     <message>
-        <source>The crankcase went from %1 to %2; the card has no limit for it.</source>
+        <source>The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation>Das Kurbelgehäuse ging von %1 auf %2; die Karte hat dafür keinen Grenzwert.</translation>
+        <translation>Das Kurbelgehäuse ging von %1 auf %2, in welcher Zeit, ist nicht notiert; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows which cylinder to look at.</source>
+        <source>The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>crankcase.no_limit_timed</extracomment>
+        <translation>Das Kurbelgehäuse ging von %1 auf %2 in %3; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows where to look further.</source>
         <extracomment>next.dry_all</extracomment>
-        <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, welchen Zylinder es anzusehen gilt.</translation>
+        <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, wo es weiter nachzusehen gilt.</translation>
     </message>
     <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
@@ -6990,6 +7035,16 @@
         <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
         <extracomment>next.earlier_request_of</extracomment>
         <translation>Jemand hat bei einem früheren Termin um diese Prüfung an Zylinder %1 gebeten, und sie steht noch aus: %2.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
+        <extracomment>next.name_tester</extracomment>
+        <translation>Das Druckverlustprüfgerät und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
+        <extracomment>next.crankcase_limit</extracomment>
+        <translation>Im Handbuch des Motors nachsehen, was das Kurbelgehäuse wie lange halten muss, und es auf die Motorkarte setzen.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>

@@ -4297,9 +4297,9 @@
         <translation>El mismo manómetro: su error de cero se anula en la diferencia, su ganancia casi.</translation>
     </message>
     <message>
-        <source>Two gauges: nothing of their errors cancels.</source>
+        <source>Two gauges: an error of one does not cancel out against the other&apos;s.</source>
         <extracomment>compare.note_nothing_cancels</extracomment>
-        <translation>Dos manómetros: nada de sus errores se anula.</translation>
+        <translation>Dos manómetros: el error de uno no se anula con el del otro.</translation>
     </message>
     <message>
         <source>From one day to the next readings scatter by %1 beside the gauge.</source>
@@ -5942,19 +5942,34 @@
         <translation>Actuaba un descompresor: las lecturas de compresión no se usan para las probabilidades, solo el aire y lo que se oyó.</translation>
     </message>
     <message>
-        <source>Above a compression ratio of %1 cranking readings only compare the cylinders with each other.</source>
+        <source>Above a compression ratio of %1 cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_ratio</extracomment>
-        <translation>Con una relación de compresión superior a %1, las lecturas de compresión solo comparan los cilindros entre sí.</translation>
+        <translation>Por encima de una relación de compresión de %1 las lecturas de compresión no se comparan con lo que marca un cilindro sano.</translation>
     </message>
     <message>
-        <source>Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the cylinders with each other.</source>
+        <source>The engine card lacks: %1. Cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_data</extracomment>
-        <translation>El diámetro, la carrera o la relación de compresión no están en la ficha del motor: las lecturas de compresión solo comparan los cilindros entre sí.</translation>
+        <translation>En la ficha del motor falta: %1. Las lecturas de compresión no se comparan con lo que marca un cilindro sano.</translation>
     </message>
     <message>
-        <source>The throttle was closed: cranking readings only compare the cylinders with each other.</source>
+        <source>The engine card lacks: %1, %2. Cranking readings are not held against what a sound cylinder reads.</source>
+        <extracomment>odds.compare_only_data_two</extracomment>
+        <translation>En la ficha del motor faltan: %1, %2. Las lecturas de compresión no se comparan con lo que marca un cilindro sano.</translation>
+    </message>
+    <message>
+        <source>The engine card lacks: %1, %2, %3. Cranking readings are not held against what a sound cylinder reads.</source>
+        <extracomment>odds.compare_only_data_three</extracomment>
+        <translation>En la ficha del motor faltan: %1, %2, %3. Las lecturas de compresión no se comparan con lo que marca un cilindro sano.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_throttle</extracomment>
-        <translation>La mariposa estaba cerrada: las lecturas de compresión solo comparan los cilindros entre sí.</translation>
+        <translation>La mariposa estaba cerrada: las lecturas de compresión no se comparan con lo que marca un cilindro sano.</translation>
+    </message>
+    <message>
+        <source>No reading to expect after a repair of cylinder %1: what is known allows one as low as today&apos;s. The engine card&apos;s compression ratio and factory limits, and a dry test with the throttle open, would narrow it.</source>
+        <extracomment>odds.no_expectation</extracomment>
+        <translation>Sin lectura esperada tras una reparación del cilindro %1: lo que se sabe permite una tan baja como la de hoy. La relación de compresión y los límites de fábrica en la ficha del motor, y una prueba en seco con la mariposa abierta, la acotarían.</translation>
     </message>
     <message>
         <source>Cranking readings are not used for the odds. %1</source>
@@ -6127,19 +6142,29 @@
         <translation>Cambiar lo que hace perder al cárter: retenes del cigüeñal, junta de base, láminas.</translation>
     </message>
     <message>
+        <source>Crankcase under its test pressure again: soapy water on crank seals, base gasket and intake. Bubbles show where it leaks.</source>
+        <extracomment>propose.crankcase_soap</extracomment>
+        <translation>Cárter otra vez a su presión de prueba: agua jabonosa en retenes, junta de base y admisión. Las burbujas muestran por dónde fuga.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor, then look at the findings again.</source>
+        <extracomment>propose.name_tester</extracomment>
+        <translation>Indicar el comprobador de estanqueidad y su restrictor, y volver a mirar los resultados.</translation>
+    </message>
+    <message>
         <source>Leave it and measure again later.</source>
         <extracomment>propose.watch</extracomment>
         <translation>Dejarlo y medir de nuevo más tarde.</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2: at fault with odds %3, under the app&apos;s working assumptions.</source>
+        <source>Cylinder %1, %2: %3 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation>Cilindro %1, %2: causa del fallo con probabilidad %3, según los supuestos de trabajo de la app.</translation>
+        <translation>Cilindro %1, %2: %3 que sea la causa, según los supuestos de trabajo de la aplicación.</translation>
     </message>
     <message>
-        <source>The joint of %1: at fault with odds %2, under the app&apos;s working assumptions.</source>
+        <source>The joint of %1: %2 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation>La junta entre %1: causa del fallo con probabilidad %2, según los supuestos de trabajo de la app.</translation>
+        <translation>La junta entre cilindros (%1): %2 que sea la causa, según los supuestos de trabajo de la aplicación.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
@@ -6285,6 +6310,11 @@
         <source>Cylinder %1 leaks %2. Listen where the air comes out.</source>
         <extracomment>cylinder.leaks_unheard</extracomment>
         <translation>El cilindro %1 pierde %2. Escuchar por dónde sale el aire.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its restrictor first.</source>
+        <extracomment>cylinder.leaks_tester_first</extracomment>
+        <translation>El cilindro %1 pierde %2: un fallo si el comprobador es como se supone, quizá ninguno. Indicar primero el comprobador y su restrictor.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell.</source>
@@ -6492,9 +6522,14 @@
         <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por encima: ¿aceite o carbonilla en la cámara, o una cifra de la ficha que no es correcta?</translation>
     </message>
     <message>
-        <source>%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held against the limit.</source>
+        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
         <extracomment>why.put_right</extracomment>
-        <translation>%1 según se leyó. Sin lo que estorbaba a la lectura, son unos %2: esto es lo que se compara con el límite.</translation>
+        <translation>%1 según se leyó. Con la mariposa abierta, caliente, bien girado y sin manguera antes de la válvula antirretorno serían unos %2: esto es lo que se compara con el límite.</translation>
+    </message>
+    <message>
+        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
+        <extracomment>why.put_right_hose</extracomment>
+        <translation>%1 según se leyó, unos %2 sin lo que quita la manguera: esto es lo que se compara con el límite.</translation>
     </message>
     <message>
         <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
@@ -6532,9 +6567,9 @@
         <translation>Pérdida %1 en el comprobador del fabricante; el fabricante admite %2.</translation>
     </message>
     <message>
-        <source>Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault.</source>
+        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
         <extracomment>leak.bands</extracomment>
-        <translation>De %1 bandas publicadas, cada una en su propio comprobador: %2 dicen en rango, %3 dudoso, %4 fallo.</translation>
+        <translation>Bandas publicadas, cada una con su propio comprobador: %1. En rango según %2, en el límite según %3, fallo según %4.</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
@@ -6560,6 +6595,11 @@
         <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
         <extracomment>why.leak_close_to_band</extracomment>
         <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
+    </message>
+    <message>
+        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
+        <extracomment>why.leak_tester_unknown</extracomment>
+        <translation>Con el restrictor del comprobador desconocido puede estar igualmente por debajo de %1: ningún fallo antes de conocer el comprobador.</translation>
     </message>
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
@@ -6862,14 +6902,19 @@
         <translation>El cárter se mantuvo solo %1; el fabricante pide %2.</translation>
     </message>
     <message>
-        <source>The crankcase went from %1 to %2; the card has no limit for it.</source>
+        <source>The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation>El cárter pasó de %1 a %2; la ficha no tiene límite para ello.</translation>
+        <translation>El cárter pasó de %1 a %2, sin anotar en cuánto tiempo; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows which cylinder to look at.</source>
+        <source>The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>crankcase.no_limit_timed</extracomment>
+        <translation>El cárter pasó de %1 a %2 en %3; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows where to look further.</source>
         <extracomment>next.dry_all</extracomment>
-        <translation>Empezar por la prueba en seco: es rápida y muestra qué cilindro mirar.</translation>
+        <translation>Empezar con la prueba en seco: es rápida y muestra dónde seguir mirando.</translation>
     </message>
     <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
@@ -6990,6 +7035,16 @@
         <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
         <extracomment>next.earlier_request_of</extracomment>
         <translation>Alguien pidió esta prueba del cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
+        <extracomment>next.name_tester</extracomment>
+        <translation>Indicar el comprobador de estanqueidad y su restrictor: sin ellos nadie puede distinguir un fallo de un cilindro que cierra bien.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
+        <extracomment>next.crankcase_limit</extracomment>
+        <translation>Buscar en el manual del motor qué presión debe aguantar el cárter y cuánto tiempo, y ponerlo en la ficha del motor.</translation>
     </message>
     <message>
         <source>Check &quot;%1&quot; first: %2.</source>

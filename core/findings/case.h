@@ -123,6 +123,8 @@ void add_questions(const Case& at, CylinderFindings& cylinder);
 void add_contradictions(const Case& at, CylinderFindings& cylinder);
 void add_photo_contradictions(const Case& at, CylinderFindings& cylinder);
 std::vector<Remark> weakened_by(const Case& at);
+/// Steps of Prepare that say something about this visit's readings and were neither done nor crossed out.
+std::vector<PrepareStep> steps_left_open(const Case& at);
 Message headline_of(const Case& at, const CylinderFindings& cylinder);
 Message headline_of(const Case& at, const Findings& findings);
 /// What earlier visits of the dossier left open and this one has not settled.

@@ -39,7 +39,9 @@ std::optional<Crankcase> crankcase_of(const Case& at) {
     const auto [state, code] = judge_crankcase(limits, out.end.figure, last.hold);
     out.state = state;
     if (!limits.end_at_least) {
-        out.remark = remark(code, out.set.figure, out.end.figure);
+        out.remark = last.hold ? remark("crankcase.no_limit_timed", out.set.figure, out.end.figure,
+                                        figure_of(*last.hold))
+                               : remark(code, out.set.figure, out.end.figure);
         return out;
     }
     const Figure least = figure_of(*limits.end_at_least);

@@ -120,7 +120,10 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
             case State::fault:
                 return leak_headline(at, cylinder);
             case State::borderline:
-                return say("cylinder.wear", number, leakage);
+                return say(says(cylinder.leak_down->why, "why.leak_tester_unknown")
+                               ? "cylinder.leaks_tester_first"
+                               : "cylinder.wear",
+                           number, leakage);
             case State::good:
                 if (cylinder.dry && cylinder.dry->state == State::fault &&
                     !asks(cylinder, "question.decompressor"))

@@ -166,7 +166,10 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
     if (reading.why.empty())
         because(limits.low ? "why.in_range" : "why.above_lowest", limits.low ? *limits.low : *limits.lowest);
     if (put_right) {
-        Remark said = remark("why.put_right", reading.final.figure, final);
+        const auto& from = model->correction->from;
+        const bool hose_alone = from.size() == 1 && from.front().title.code == "from:hose_loss";
+        Remark said =
+            remark(hose_alone ? "why.put_right_hose" : "why.put_right", reading.final.figure, final);
         said.from = model->correction->from;
         reading.why.insert(reading.why.begin(), std::move(said));
     } else if (reading.state == State::fault && still_to_come(at, tester, model)) {

@@ -258,7 +258,13 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     for (const double edge : {band.good, band.borderline})
         if (std::abs(leakage->figure.si - edge) < u95_without(*leakage, "leak_repeat"))
             why.push_back(remark("why.leak_close_to_band", leakage->figure, share(edge)));
-    return band.judge(leakage->figure.si);
+    const State state = band.judge(leakage->figure.si);
+    // Through a restrictor that nobody measured the leak may as well be one of a good cylinder: then it is
+    // the tester that is to be known first.
+    const double least = leakage->figure.si - leakage->figure.u95.value_or(0.0);
+    if (state != State::fault || shown.restrictor_known || !is_below(least, band.good)) return state;
+    why.push_back(remark("why.leak_tester_unknown", share(band.good)));
+    return State::borderline;
 }
 
 LeakSizes leak_sizes(const HeldOfSet& shown) {

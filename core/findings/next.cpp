@@ -136,10 +136,16 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
         worst_first.push_back(&cylinder);
     std::ranges::stable_sort(worst_first, std::greater{},
                              [](const CylinderFindings* cylinder) { return cylinder->state; });
+    if (std::ranges::any_of(findings.cylinders, [](const CylinderFindings& cylinder) {
+            return cylinder.headline.code == "cylinder.leaks_tester_first";
+        }))
+        steps.add(Action::tester_check, {}, "next.name_tester");
     for (const CylinderFindings* cylinder : worst_first)
         add_for_cylinder(at, *cylinder, steps);
     if (at.two_stroke() && at.engine.crankcase.set && !findings.crankcase)
         steps.add(Action::crankcase, {}, "next.crankcase");
+    if (findings.crankcase && !at.engine.crankcase.end_at_least)
+        steps.add(Action::plan, {}, "next.crankcase_limit");
     const bool doubtful = findings.state >= State::borderline;
     const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
     if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");

@@ -27,23 +27,23 @@ bool answered(const Conditions& conditions, PrepareStep step) {
     }
 }
 
+/// Whether a step of Prepare says anything about the readings of this visit.
+bool step_matters(const Case& at, const PrepareReason& step) {
+    const bool fits =
+        (step.two_stroke || !at.two_stroke()) && (step.diesel || at.engine.fuel != Fuel::diesel);
+    const bool matters = std::ranges::any_of(step.tests, [&](TestKind test) { return did(at.visit, test); });
+    if (!fits || !matters || step.if_not_done.empty() || answered(at.visit.session.conditions, step.step))
+        return false;
+    // The decompressor step is about engines that have one.
+    return step.step != PrepareStep::decompressor_off || at.decompressor_works();
+}
+
 void add_steps(const Case& at, std::vector<Remark>& out) {
-    int open = 0;
-    for (const PrepareReason& step : at.reference.prepare) {
-        const bool fits =
-            (step.two_stroke || !at.two_stroke()) && (step.diesel || at.engine.fuel != Fuel::diesel);
-        const bool matters =
-            std::ranges::any_of(step.tests, [&](TestKind test) { return did(at.visit, test); });
-        if (!fits || !matters || step.if_not_done.empty() || answered(at.visit.session.conditions, step.step))
-            continue;
-        // The decompressor step is about engines that have one.
-        if (step.step == PrepareStep::decompressor_off && !at.decompressor_works()) continue;
-        const StepState state = step_state(at.visit.session, step.step);
-        if (state == StepState::not_done)
+    for (const PrepareReason& step : at.reference.prepare)
+        if (step_matters(at, step) && step_state(at.visit.session, step.step) == StepState::not_done)
             out.push_back(remark("weak.step", word_of(step.step), step.if_not_done));
-        if (state == StepState::open) ++open;
-    }
-    if (open > 0) out.push_back(remark("weak.steps_open", open));
+    if (const auto open = steps_left_open(at); !open.empty())
+        out.push_back(remark("weak.steps_open", static_cast<int>(open.size())));
 }
 
 /// Readings whose gauge may not have come to rest.
@@ -152,6 +152,14 @@ void add_testers(const Case& at, std::vector<Remark>& out) {
 }
 
 }  // namespace
+
+std::vector<PrepareStep> steps_left_open(const Case& at) {
+    std::vector<PrepareStep> out;
+    for (const PrepareReason& step : at.reference.prepare)
+        if (step_matters(at, step) && step_state(at.visit.session, step.step) == StepState::open)
+            out.push_back(step.step);
+    return out;
+}
 
 std::vector<Remark> weakened_by(const Case& at) {
     std::vector<Remark> out;

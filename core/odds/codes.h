@@ -34,7 +34,10 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.companion", "cc"},
     {"odds.decompressor", ""},         // cranking readings compare cylinders only: not used
     {"odds.compare_only_ratio", "n"},  // above that compression ratio
-    {"odds.compare_only_data", ""},    // bore, stroke or ratio missing
+    {"odds.compare_only_data", "w"},   // what is missing of bore, stroke and ratio
+    {"odds.compare_only_data_two", "ww"},
+    {"odds.compare_only_data_three", "www"},
+    {"odds.no_expectation", "c"},  // no reading to expect after a repair
     {"odds.compare_only_throttle", ""},
     {"odds.no_cranking_model", "t"},   // the model's own sentence
     {"odds.working_assumptions", ""},  // not yet counted on real engines

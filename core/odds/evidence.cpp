@@ -78,7 +78,12 @@ private:
         const Tester* gauge =
             findings::tester_of(at_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
         Engine whole = engine_;
-        const bool missing = !whole.bore || !whole.stroke || !whole.compression_ratio;
+        std::vector<findings::Arg> missing;
+        for (const auto& [there, what] :
+             {std::pair{whole.bore.has_value(), "input:bore"},
+              std::pair{whole.stroke.has_value(), "input:stroke"},
+              std::pair{whole.compression_ratio.has_value(), "input:compression_ratio"}})
+            if (!there) missing.emplace_back(findings::Word{what});
         const auto fill = [&](std::optional<Sourced<TypedLength>>& size, const char* id) {
             if (!size)
                 size = Sourced<TypedLength>{
@@ -106,9 +111,11 @@ private:
             range.middle.compression_ratio = highest;
             out_.compare_only = true;
             out_.reasons.push_back(say("odds.compare_only_ratio", static_cast<int>(std::lround(highest))));
-        } else if (missing) {
+        } else if (!missing.empty()) {
             out_.compare_only = true;
-            out_.reasons.push_back(say("odds.compare_only_data"));
+            constexpr const char* codes[] = {"odds.compare_only_data", "odds.compare_only_data_two",
+                                             "odds.compare_only_data_three"};
+            out_.reasons.push_back({codes[missing.size() - 1], missing});
         }
         if (inputs_.throttle_fill_least && inputs_.throttle_fill_most) {
             range.middle.fill = 0.5 * (*inputs_.throttle_fill_least + *inputs_.throttle_fill_most);

@@ -63,6 +63,15 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
     if (!enough_draws(out)) out.reasons.push_back(say("odds.unsure_numbers", number));
 }
 
+/// Where nothing but its own readings says what this engine should read, a range that reaches down to today's
+/// reading would make a success of a repair without effect.
+void withhold_useless(const Evidence& evidence, CylinderOdds& out) {
+    if (!evidence.compare_only) return;
+    const auto withheld = std::erase_if(
+        out.expected_after, [](const AfterRepair& after) { return !(after.lo_pa > after.now_pa); });
+    if (withheld > 0) out.reasons.push_back(say("odds.no_expectation", out.number));
+}
+
 }  // namespace
 
 bool enough_draws(const CylinderOdds& of) {
@@ -137,6 +146,7 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
             cylinder.contradictions.push_back(std::move(misfit));
         cylinder.reasons = from.reasons;
         cylinder.expected_after = after_repairs(model, *draws, c, diesel, random);
+        withhold_useless(evidence, cylinder);
         add_reasons(dossier, visit, reference, from, cylinder);
         cylinder.unsure = cylinder.unsure || !enough_draws(cylinder) || !cylinder.contradictions.empty() ||
                           from.wrong_tdc_suspected;

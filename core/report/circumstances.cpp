@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/findings/case.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -70,12 +71,6 @@ std::vector<const Tester*> used_testers(const Dossier& dossier, const Visit& vis
     return used;
 }
 
-bool applies(const findings::PrepareReason* reason, const Engine& engine) {
-    if (!reason) return true;
-    return (engine.cycle != StrokeCycle::two || reason->two_stroke) &&
-           (engine.fuel != Fuel::diesel || reason->diesel);
-}
-
 const PrepareMark* mark_of(const Session& session, PrepareStep step) {
     const auto mark = std::ranges::find(session.prepare, step, &PrepareMark::step);
     return mark == session.prepare.end() ? nullptr : &*mark;
@@ -115,15 +110,16 @@ Section conditions(const Engine& engine, const Session& session) {
     return section;
 }
 
-Section not_done(const Engine& engine, const Session& session, const findings::Reference& reference) {
+Section not_done(const Dossier& dossier, const Visit& visit, const findings::Reference& reference) {
+    const Session& session = visit.session;
     Table table{{{{Label::step}, 3.0}, {{Label::if_not_done}, 5.0}, {{Label::note}, 3.0}}, {}};
     Line open;
+    for (const PrepareStep step : findings::steps_left_open(findings::case_of(dossier, visit, reference, {})))
+        open.emplace_back(word_of(step));
     for (std::size_t i = 0; i < Words<PrepareStep>::list.size(); ++i) {
         const auto step = static_cast<PrepareStep>(i);
         const findings::PrepareReason* reason = reference.prepare_reason(step);
-        const StepState state = step_state(session, step);
-        if (state == StepState::open && applies(reason, engine)) open.emplace_back(word_of(step));
-        if (state != StepState::not_done) continue;
+        if (step_state(session, step) != StepState::not_done) continue;
         Cell effect;
         if (reason && !(reason->if_not_done.empty() && reason->reason.empty()))
             effect =

@@ -63,7 +63,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              crankcase(found),
              conditions(engine, session),
              testers(dossier, visit),
-             not_done(engine, session, reference),
+             not_done(dossier, visit, reference),
              engine_data(engine),
              uncertainty(found),
              options.appendix ? worked(found, options.leaks, reference) : Section{Label::worked, {}},

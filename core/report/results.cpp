@@ -340,10 +340,10 @@ Section crankcase(const Findings& found) {
     if (!found.crankcase) return section;
     const findings::Crankcase& test = *found.crankcase;
     Facts facts;
-    add(facts, Label::set, {test.set.figure});
+    add(facts, Label::set_pressure, {test.set.figure});
     add(facts, Label::end_pressure, {test.end.figure});
     if (test.hold) add(facts, Label::hold_time, {test.hold->figure});
-    section.blocks = {std::move(facts), Sentences{{{test.remark.message, test.state, std::nullopt}}}};
+    section.blocks = {std::move(facts), Sentences{{{test.remark.message, judged(test.state), std::nullopt}}}};
     return section;
 }
 

@@ -62,7 +62,7 @@ Section sources(const findings::Findings& found, const findings::Reference& refe
 // circumstances.cpp: of the visit
 Section complaint(const Session& session);
 Section conditions(const Engine& engine, const Session& session);
-Section not_done(const Engine& engine, const Session& session, const findings::Reference& reference);
+Section not_done(const Dossier& dossier, const Visit& visit, const findings::Reference& reference);
 Section testers(const Dossier& dossier, const Visit& visit);
 /// Notes on the visit itself: a calculator's result, say.
 Section noted(const Visit& visit);

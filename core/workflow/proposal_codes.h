@@ -26,10 +26,12 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"propose.rings_two_stroke", ""},
     {"propose.gasket", ""},
     {"propose.crankcase", ""},
+    {"propose.crankcase_soap", ""},
+    {"propose.name_tester", ""},
     {"propose.watch", ""},
     // Reasons.
-    {"because.odds", "cws"},  // path, chance that it is at fault
-    {"because.joint", "ls"},  // cylinders, chance
+    {"because.odds", "cww"},  // path, how likely it is at fault
+    {"because.joint", "lw"},  // cylinders, how likely
     {"because.rules", "cw"},  // path that the rules of thumb name
     // What happens if it is left.
     {"left.valve", ""},

@@ -43,13 +43,18 @@ bool names_side(const Message& question, Path valve) {
                findings::word_of(valve == Path::intake ? ValveSide::intake : ValveSide::exhaust);
 }
 
+bool is_repeat(const findings::NextStep& step) {
+    return step.reason.code == "next.repeat_open" || step.reason.code == "next.repeat_open_warm";
+}
+
 class Proposals {
 public:
     Proposals(const findings::Case& at, const findings::Findings& found, const odds::WhereItLeaks* leaks)
         : at_(at),
           found_(found),
           leaks_(leaks),
-          throttle_shut_(findings::throttle_closed(at.visit.session, at.engine)) {}
+          throttle_shut_(findings::throttle_closed(at.visit.session, at.engine)),
+          repeats_warm_(std::ranges::any_of(found.next, is_repeat)) {}
 
     std::vector<Proposal> take() {
         if (found_.headline.code == "engine.low_but_seals")
@@ -60,13 +65,16 @@ public:
         if (found_.crankcase && found_.crankcase->state == findings::State::fault)
             strip(std::nullopt, say("propose.crankcase"), found_.crankcase->remark.message,
                   say("left.crankcase"), nullptr);
+        // Without a limit nobody knows whether it holds well enough, but where it doesn't is easily seen.
+        if (found_.crankcase && found_.crankcase->remark.message.code.starts_with("crankcase.no_limit"))
+            quick(std::nullopt, say("propose.crankcase_soap"), found_.crankcase->remark.message, {});
         for (const CylinderFindings& cylinder : found_.cylinders)
             if (cylinder.headline.code == "cylinder.wear")
                 out_.push_back({PlanOption::leave, cylinder.number, say("propose.watch"), cylinder.headline,
                                 say("left.wear"), std::nullopt});
         // Before anything is done, or run, on the strength of readings that were lowered.
         for (const findings::NextStep& step : found_.next)
-            if (step.reason.code == "next.repeat_open" || step.reason.code == "next.repeat_open_warm")
+            if (is_repeat(step))
                 out_.insert(out_.begin(), {PlanOption::quick_fix, std::nullopt, say("propose.repeat_open"),
                                            step.reason, std::nullopt, std::nullopt});
         const auto rank = [](const Proposal& one) {
@@ -108,7 +116,7 @@ private:
                 if (odds::worth_repairing(*path, at_.reference))
                     out.push_back({path->path,
                                    say("because.odds", cylinder.number, findings::word_of(path->path),
-                                       odds::shown_chance(path->fault)),
+                                       odds::likelihood_word(odds::shown_chance(path->fault).si)),
                                    path->fault, odds::expected_after(*odds, *path, at_.reference)});
         } else if ((!odds || odds->contradictions.empty()) && cylinder.points_at) {
             out.push_back({*cylinder.points_at,
@@ -119,6 +127,11 @@ private:
     }
 
     void add(const CylinderFindings& cylinder) {
+        // Nothing comes off for a leak that a tester nobody knows may have made.
+        if (cylinder.headline.code == "cylinder.leaks_tester_first") {
+            quick(cylinder.number, say("propose.name_tester"), cylinder.headline, {});
+            return;
+        }
         // One look with a feeler gauge, before anything else is made of this cylinder.
         bool asked = false;
         for (const Path valve : {Path::intake, Path::exhaust})
@@ -155,7 +168,7 @@ private:
             } else if (is_joint(suspect.path)) {
                 joints_.emplace_back(cylinder.number, suspect);
             }
-            if (run_it && !proposed_run_ && !tried(cylinder.number, Tag::after_running)) {
+            if (run_it && !proposed_run_ && !repeats_warm_ && !tried(cylinder.number, Tag::after_running)) {
                 // One run does for all cylinders, and comes before everything else.
                 proposed_run_ = true;
                 out_.insert(out_.begin(), {PlanOption::quick_fix, std::nullopt, say("propose.run_it"),
@@ -230,9 +243,10 @@ private:
             last = number;
         }
         const auto only = cylinders.size() == 1 ? std::optional(cylinders.front()) : std::nullopt;
-        const Message reason = only || chance == 0.0
-                                   ? joints_.front().second.reason
-                                   : say("because.joint", cylinders, odds::shown_chance(chance));
+        const Message reason =
+            only || chance == 0.0
+                ? joints_.front().second.reason
+                : say("because.joint", cylinders, odds::likelihood_word(odds::shown_chance(chance).si));
         const Message if_left = say(coolant ? "left.coolant" : "left.gasket");
         quick(only, say("propose.head_bolts"), reason, if_left);
         strip(only, say("propose.gasket"), reason, if_left, nullptr);
@@ -254,6 +268,7 @@ private:
     const findings::Findings& found_;
     const odds::WhereItLeaks* leaks_;
     bool throttle_shut_;
+    bool repeats_warm_;  ///< which has it run until it is warm already
     bool proposed_run_ = false;
     std::vector<std::pair<int, Suspect>> joints_;
     std::vector<Proposal> out_;

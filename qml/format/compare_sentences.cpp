@@ -80,7 +80,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("compare.alike", "Nothing stands in the way: testers, shop and circumstances were alike."),
     SAY("compare.note_cancels",
         "One and the same gauge: its zero error cancels in the difference, its gain nearly."),
-    SAY("compare.note_nothing_cancels", "Two gauges: nothing of their errors cancels."),
+    SAY("compare.note_nothing_cancels",
+        "Two gauges: an error of one does not cancel out against the other's."),
     SAY("compare.note_day", "From one day to the next readings scatter by %1 beside the gauge."),
 
     SAY("history.coming_back", "Cylinder %1: the leak at %2 is coming back."),

@@ -114,7 +114,9 @@ bool as_typed(const Figure& figure, const Shown& shown) {
 
 QString number_text(const QLocale& locale, double number, int decimals, bool strip = false) {
     const double scale = std::pow(10.0, decimals);
-    double rounded = std::round(number * scale) / scale;
+    // 22 of 80 is 27.5 whichever way it was worked out; the last bits must not make 27 of it here, 28 there.
+    const double nudge = std::copysign(1e-9, number);
+    double rounded = std::round(number * scale + nudge) / scale;
     if (rounded == 0.0) rounded = 0.0;  // "-0.0" is not a reading
     if (strip && rounded == std::round(rounded)) decimals = 0;
     return locale.toString(rounded, 'f', decimals);

@@ -80,12 +80,21 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "A decompressor was at work: cranking readings are not used for the odds, only air and what was "
         "heard."),
     SAY("odds.compare_only_ratio",
-        "Above a compression ratio of %1 cranking readings only compare the cylinders with each other."),
+        "Above a compression ratio of %1 cranking readings are not held against what a sound cylinder "
+        "reads."),
     SAY("odds.compare_only_data",
-        "Bore, stroke or compression ratio are not on the engine card: cranking readings only compare the "
-        "cylinders with each other."),
+        "The engine card lacks: %1. Cranking readings are not held against what a sound cylinder reads."),
+    SAY("odds.compare_only_data_two",
+        "The engine card lacks: %1, %2. Cranking readings are not held against what a sound cylinder reads."),
+    SAY("odds.compare_only_data_three",
+        "The engine card lacks: %1, %2, %3. Cranking readings are not held against what a sound cylinder "
+        "reads."),
     SAY("odds.compare_only_throttle",
-        "The throttle was closed: cranking readings only compare the cylinders with each other."),
+        "The throttle was closed: cranking readings are not held against what a sound cylinder reads."),
+    SAY("odds.no_expectation",
+        "No reading to expect after a repair of cylinder %1: what is known allows one as low as today's. The "
+        "engine card's compression ratio and factory limits, and a dry test with the throttle open, would "
+        "narrow it."),
     SAY("odds.no_cranking_model", "Cranking readings are not used for the odds. %1"),
     SAY("odds.working_assumptions",
         "Odds under the app's working assumptions; not yet counted on real engines."),

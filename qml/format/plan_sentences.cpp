@@ -32,10 +32,16 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.rings_two_stroke", "Cylinder off: measure bore and piston, new rings, hone the bore."),
     SAY("propose.gasket", "Head off: look for cracks, measure head and block for flatness, new head gasket."),
     SAY("propose.crankcase", "Renew what lets the crankcase leak: crank seals, base gasket, reed."),
+    SAY("propose.crankcase_soap",
+        "Crankcase under its test pressure again: soapy water on crank seals, base gasket and intake. "
+        "Bubbles "
+        "show where it leaks."),
+    SAY("propose.name_tester",
+        "Name the leak-down tester and its restrictor, then look at the findings again."),
     SAY("propose.watch", "Leave it and measure again later."),
 
-    SAY("because.odds", "Cylinder %1, %2: at fault with odds %3, under the app's working assumptions."),
-    SAY("because.joint", "The joint of %1: at fault with odds %2, under the app's working assumptions."),
+    SAY("because.odds", "Cylinder %1, %2: %3 at fault, under the app's working assumptions."),
+    SAY("because.joint", "The joint of %1: %2 at fault, under the app's working assumptions."),
     SAY("because.rules", "The rules of thumb point at %2 of cylinder %1."),
 
     SAY("left.valve", "The seat burns further and the leak grows."),

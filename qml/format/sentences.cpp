@@ -47,6 +47,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "first, then test again."),
     SAY("cylinder.wear", "Cylinder %1 loses %2: wear, not yet a fault."),
     SAY("cylinder.leaks_unheard", "Cylinder %1 leaks %2. Listen where the air comes out."),
+    SAY("cylinder.leaks_tester_first",
+        "Cylinder %1 leaks %2: a fault if the tester is as assumed, perhaps none. Name the tester and its "
+        "restrictor first."),
     SAY("cylinder.leaks_at", "Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell."),
     SAY("cylinder.leaks_at_joint",
         "Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell."),
@@ -130,9 +133,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "or a "
         "figure on the card that is not right?"),
     SAY("why.put_right",
-        "%1 as read. With what stood in the way of the reading taken off it, that is about %2: this is held "
-        "against "
-        "the limit."),
+        "%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would "
+        "be "
+        "about %2: this is held against the limit."),
+    SAY("why.put_right_hose",
+        "%1 as read, about %2 without what the hose takes off: this is held against the limit."),
     SAY("why.put_right_close",
         "%1 is so close to the lowest limit of %2 that it can't be told apart: put right what stood in the "
         "way, "
@@ -153,7 +158,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
     SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
     SAY("leak.bands",
-        "Of %1 published bands, each on its own tester: %2 say in range, %3 borderline, %4 fault."),
+        "Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4."),
     SAY("leak.spread_holds",
         "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 "
         "is "
@@ -169,6 +174,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
     SAY("why.leak_close_to_band",
         "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
+
+    SAY("why.leak_tester_unknown",
+        "With the tester's restrictor unknown it may as well be under %1: no fault before the tester is "
+        "known."),
 
     SAY("spread.ratio_holds", "The lowest cylinder has %1 of the highest; at least %2 is asked (%3)."),
     SAY("spread.ratio_fails", "Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4)."),
@@ -297,9 +306,13 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve."),
     SAY("crankcase.close", "The crankcase ended at %1, so close to %2 that the gauge can't tell them apart."),
     SAY("crankcase.too_short", "The crankcase was held for %1 only; the maker asks for %2."),
-    SAY("crankcase.no_limit", "The crankcase went from %1 to %2; the card has no limit for it."),
+    SAY("crankcase.no_limit",
+        "The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The "
+        "engine's manual has one."),
+    SAY("crankcase.no_limit_timed",
+        "The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine's manual has one."),
 
-    SAY("next.dry_all", "Start with the dry test: it is quick and shows which cylinder to look at."),
+    SAY("next.dry_all", "Start with the dry test: it is quick and shows where to look further."),
     SAY("next.dry", "Cylinder %1 has no dry reading yet: the others can't be compared with it."),
     SAY("next.leak_down_low",
         "Cylinder %1 is not in range: a leak-down test shows how much it leaks and where."),
@@ -346,6 +359,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Somebody asked for this test at an earlier visit, and it is still to do: %1."),
     SAY("next.earlier_request_of",
         "Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2."),
+    SAY("next.name_tester",
+        "Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder "
+        "that seals well."),
+    SAY("next.crankcase_limit",
+        "Look up in the engine's manual what the crankcase must hold and for how long, and put it on the "
+        "engine card."),
     SAY("next.tester_check", "Check \"%1\" first: %2."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
     SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),

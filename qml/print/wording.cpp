@@ -77,7 +77,9 @@ QString Wording::text(const report::Text& text) const {
             [this](Timestamp at) { return formatter_.shortDate(at); },
             [this](const TypedTime& time) { return together(formatter_.typed(time)); },
             [this](const TypedUsage& usage) { return together(formatter_.typed(usage)); },
-            [](const report::OwnWords& own) { return QString::fromStdString(own.text).trimmed(); },
+            [](const report::OwnWords& own) {
+                return figures_together(QString::fromStdString(own.text).trimmed());
+            },
             [this](const report::ReferenceText& text) { return formatter_.reference(text.english); }},
         text);
 }

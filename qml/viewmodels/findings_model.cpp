@@ -21,6 +21,11 @@ QString range(findings::Figure low, findings::Figure high, const format::Formatt
     return from == to ? from : QObject::tr("%1 to %2").arg(from, to);
 }
 
+/// Of what was measured: without a state there is nothing to hold it against.
+QString measured_key(State state) {
+    return state == State::none ? measured_only : state_key(state);
+}
+
 /// A reading that was put right before a limit judged it: said even where all is well.
 bool is_put_right(const findings::Remark& why) {
     const auto& code = why.message.code;
@@ -74,7 +79,7 @@ QVariantList FindingsModel::remarks(const std::vector<findings::Remark>& list, c
 QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder) {
     QVariantList lines;
     if (const auto& dry = cylinder.dry) {
-        lines << line(state_key(dry->state), format().text(dry->final.figure),
+        lines << line(measured_key(dry->state), format().text(dry->final.figure),
                       dry->repeats > 1 ? tr("dry test, mean of %1").arg(dry->repeats) : tr("dry test"),
                       {dry->final.from});
         if (dry->first_share)
@@ -91,7 +96,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
                 lines << remark(why, {});
     }
     if (const auto& air = cylinder.leak_down) {
-        lines << line(state_key(air->state), format().text(air->leakage.figure),
+        lines << line(measured_key(air->state), format().text(air->leakage.figure),
                       tr("leakage: held %1 of %2")
                           .arg(format().valueText(air->held.figure), format().valueText(air->set.figure)),
                       {air->leakage.from});
@@ -112,7 +117,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
         if (air->bands_say) lines << remark(*air->bands_say, {});
     }
     if (const auto& wet = cylinder.wet) {
-        lines << line({}, format().text(wet->reading.final.figure), tr("wet test"),
+        lines << line(measured_only, format().text(wet->reading.final.figure), tr("wet test"),
                       {wet->reading.final.from});
         if (wet->rise)
             lines << line({}, format().text(wet->rise->figure), tr("over the dry reading"),
@@ -171,7 +176,7 @@ void FindingsModel::refresh() {
                                   format().text(rule.remark.message), rule.remark.from);
         }
     if (const auto& crankcase = findings()->crankcase) {
-        auto map = line(state_key(crankcase->state), {}, format().text(crankcase->remark.message),
+        auto map = line(measured_key(crankcase->state), {}, format().text(crankcase->remark.message),
                         crankcase->remark.from);
         engine_lines_ << map;
     }

@@ -236,6 +236,7 @@ QVariantMap SessionModel::crankcaseTile() const {
     auto made = tile("crankcase", format().heading(TestKind::crankcase), text,
                      measured ? findings()->crankcase->state : State::none, "Pad",
                      {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
+    if (measured && findings()->crankcase->state == State::none) made["state"] = measured_only;
     if (waits) made["state"] = not_judged_yet;
     return made;
 }

@@ -3,6 +3,8 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
 #include "qml/format/formatter.h"
 #include "qml/format/typed_entry.h"
 
@@ -35,6 +37,17 @@ TEST(Figures, WithoutUncertaintyTheUnitRules) {
     EXPECT_EQ(format.text(figure(Dimension::share, 0.791)), "79.1 %");
     EXPECT_EQ(format.text(figure(Dimension::gauge_pressure, 8e5)), "8.0 bar");
     EXPECT_EQ(format.text(figure(Dimension::station_pressure, 98470)), "985 hPa");
+}
+
+// 22 of 80 are 27.5 per cent, by hand; binary sums of it end a little above or below.
+TEST(Figures, RoundAHalfTheSameWayHoweverItWasWorkedOut) {
+    const Formatter format;
+    const double psi = 6894.757293168;  // 4.4482216152605 N on 0.00064516 m2
+    for (const double share : {22.0 / 80.0, 1.0 - 58.0 / 80.0, 1.0 - (58.0 * psi) / (80.0 * psi),
+                               (80.0 * psi - 58.0 * psi) / (80.0 * psi), std::nextafter(0.275, 0.0)})
+        EXPECT_EQ(format.text(figure(Dimension::share, share, 0.12)), QString::fromUtf8("28 % ± 12"));
+    EXPECT_EQ(format.text(figure(Dimension::share, -std::nextafter(0.275, 0.0), 0.2)),
+              QString::fromUtf8("-28 % ± 20"));
 }
 
 // NIST SP 811: 1 psi = 6.894757 kPa, 1 kgf/cm2 = 98.0665 kPa; 1 inHg = 3.386389 kPa (from memory).

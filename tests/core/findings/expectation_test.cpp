@@ -55,7 +55,7 @@ TEST(Expectation, AHoseThatTakesReadingsDownIsTakenOffBeforeALimitJudges) {
     car.engine().limits.lowest = Bench::pressure("140", "psi");
     car.dry(1, "130");
     EXPECT_NE(first(car.find()).dry->state, State::fault);
-    EXPECT_TRUE(says(first(car.find()).dry->why, "why.put_right"));
+    EXPECT_TRUE(says(first(car.find()).dry->why, "why.put_right_hose"));
     // The list of engines, which asks no more than states rest on, says the same.
     ModelCache models;
     const Findings glance = find(car.dossier, car.visit(), car.reference(), {{}, &models, false});
@@ -68,7 +68,7 @@ TEST(Expectation, AHoseThatTakesReadingsDownIsTakenOffBeforeALimitJudges) {
     car.visit().readings.front().final = Bench::pressure("130", "psi");
     car.dossier.testers.front().check_valve_at = CheckValveAt::chamber_end;
     EXPECT_EQ(first(car.find()).dry->state, State::fault);
-    EXPECT_FALSE(says(first(car.find()).dry->why, "why.put_right"));
+    EXPECT_FALSE(says(first(car.find()).dry->why, "why.put_right_hose"));
 }
 
 TEST(Expectation, WhatLoweredAReadingWithoutASizeLeavesItOpen) {

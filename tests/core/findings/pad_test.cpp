@@ -30,6 +30,8 @@ PadEntry dry_entry(const char* final, const char* unit = "psi") {
 TEST(Pad, JudgesALeakWhileItIsTyped) {
     // Jeep service manual 1982: 80 to 60 psi is 25 %; over the trade's 20 % (common practice, no source).
     Bench bench(1);
+    // The tester that the band belongs to.
+    bench.tester(TesterKind::leak_down, "100", "psi", "1.0").restrictor = Bench::mm("1.016");
     const PadJudgement judged = bench.judge(leak_entry("80", "60"));
     EXPECT_NEAR(judged.leakage->figure.si, 0.25, 1e-12);
     EXPECT_NEAR(judged.converted->orifice.figure.si, 0.25, 1e-6);

@@ -93,6 +93,7 @@ TEST(Published, KohlerEcv940Chart) {
 TEST(Published, TradeBandsAt80Psi) {
     // Common practice, no source: up to 10 % seals well, up to about 20 % wear, more is work.
     Bench bench(3);
+    bench.tester(TesterKind::leak_down, "100", "psi", "1.0").restrictor = Bench::mm("1.016");
     bench.leak(1, "80", "72");
     bench.leak(2, "80", "64");
     bench.leak(3, "80", "62");

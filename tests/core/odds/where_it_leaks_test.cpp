@@ -320,8 +320,25 @@ TEST(WhereItLeaks, AHalfEmptyCardIsEnough) {
     bench.engine().valves.intake_closing.reset();
     bench.dry_all({"9.5", "5.0"}, "bar");
     const auto odds = bench.odds();
-    EXPECT_TRUE(says(odds.reasons, "odds.compare_only_data"));
+    // The stroke is on the card: what is missing is named, and nothing else.
+    const findings::Message missing{
+        "odds.compare_only_data_two",
+        {findings::Word{"input:bore"}, findings::Word{"input:compression_ratio"}}};
+    EXPECT_EQ(std::ranges::count(odds.reasons, missing), 1);
     EXPECT_LT(odds.cylinders[1].seals_well, odds.cylinders[0].seals_well);
+}
+
+/// A range that reaches down to today's reading calls a repair without effect a success.
+TEST(WhereItLeaks, ExpectsNothingOfARepairWhereTodaysReadingWouldDo) {
+    Odds bench(1);
+    bench.engine().compression_ratio.reset();
+    bench.dry(1, "6.7", "bar");
+    bench.leak(1, "5.50", "4.00", "bar");
+    bench.hear(1, Exit::breather, Loudness::clear);
+    const auto odds = bench.first();
+    for (const AfterRepair& after : odds.expected_after)
+        EXPECT_GT(after.lo_pa, after.now_pa);
+    EXPECT_TRUE(says(odds.reasons, "odds.no_expectation"));
 }
 
 TEST(WhereItLeaks, AFarPriorThatFewDrawsStandBehindMakesItUnsure) {

@@ -353,6 +353,23 @@ TEST(Report, WarnsOfWhatTheEnginesFuelBrings) {
     EXPECT_THAT(diesel, Not(Contains(HasSubstr("fuel mist"))));
 }
 
+/// What was measured and has no limit is not "not measured".
+TEST(Report, MarksACrankcaseWithoutALimitAsNothing) {
+    sample::Shop shop(1);
+    shop.dossier.engine.cycle = StrokeCycle::two;
+    Visit& visit = shop.visit("2026-03-14", "As found");
+    Reading reading;
+    reading.test = TestKind::crankcase;
+    reading.cylinder = 0;
+    reading.set = sample::bar("0.45");
+    reading.held = sample::bar("0.31");
+    visit.readings.push_back(reading);
+    const Report report = shop.report();
+    const Section* crankcase = section(report, Label::crankcase);
+    ASSERT_NE(crankcase, nullptr);
+    EXPECT_FALSE(blocks<Sentences>(*crankcase).at(0)->sentences.at(0).state);
+}
+
 std::string cautions_of(const sample::Shop& shop, bool appendix) {
     Options options;
     options.appendix = appendix;

@@ -59,6 +59,37 @@ std::vector<std::string> work(const std::vector<Proposal>& proposals) {
 }
 using Work = std::vector<std::string>;
 
+/// 58 of 80 psi through a restrictor that nobody measured may be that of a cylinder that seals well.
+TEST(Proposals, NothingComesOffForALeakOfATesterThatNobodyKnows) {
+    Proposed bench;
+    bench.visit().readings.clear();
+    bench.visit().exits.clear();
+    bench.dry_all({"140", "130"});
+    bench.leak(2, "80", "58");
+    bench.hear(2, Exit::breather, Loudness::clear);
+    bench.at_fault(Path::rings);
+    EXPECT_EQ(work(bench.propose()), Work{"propose.name_tester"});
+}
+
+TEST(Proposals, TheDryTestIsRepeatedWarmOnce) {
+    Proposed bench;
+    bench.at_fault(Path::rings);
+    EXPECT_EQ(std::ranges::count(work(bench.propose()), "propose.run_it"), 1);
+    bench.session().conditions.throttle = Throttle::closed;
+    const Work shut = work(bench.propose());
+    EXPECT_EQ(std::ranges::count(shut, "propose.repeat_open"), 1);
+    EXPECT_EQ(std::ranges::count(shut, "propose.run_it"), 0);
+}
+
+TEST(Proposals, ACrankcaseWithoutALimitIsLookedAtWithSoapyWater) {
+    Bench bench(1, StrokeCycle::two);
+    Reading& reading = bench.add(TestKind::crankcase, 0);
+    reading.set = Bench::pressure("6.5", "psi");
+    reading.held = Bench::pressure("4.5", "psi");
+    const auto proposals = propose(bench.dossier, bench.visit(), bench.find(), nullptr, Bench::reference());
+    EXPECT_EQ(work(proposals), Work{"propose.crankcase_soap"});
+}
+
 // The order is the trade's (common practice, no source): look at the clearance, run it, and only then take
 // the head off.
 TEST(Proposals, NoStripDownForAValveBeforeItsClearanceIsRecorded) {
