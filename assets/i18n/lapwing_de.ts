@@ -5992,6 +5992,11 @@
         <translation>Zylinder %1 ist hauptsächlich hier undicht: %2. Wahrscheinlichkeit %3. Vor jedem Urteil darüber das Ventilspiel prüfen.</translation>
     </message>
     <message>
+        <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
+        <extracomment>odds.main_unheard</extracomment>
+        <translation>Zylinder %1: Am wahrscheinlichsten bisher: %2, Wahrscheinlichkeit %3. Das beruht auf Drücken und darauf, wie oft jedes Teil defekt ist: An jedem Austritt zu horchen kann es umkehren.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 seals well: odds %2.</source>
         <extracomment>odds.seals</extracomment>
         <translation>Zylinder %1 dichtet gut: Wahrscheinlichkeit %2.</translation>
@@ -10624,6 +10629,16 @@
         <translation>Eine etwas zu weiche oder zu steife Feder; das hebt sich in Verhältnissen auf. Der örtliche Rest hebt sich nirgends auf.</translation>
     </message>
     <message>
+        <source>What a gauge is out by in proportion is told as a share of its reading, but of no less than this share of its span.</source>
+        <extracomment>gain-lowest, text</extracomment>
+        <translation>Was ein Manometer verhältnisgleich danebenliegt, wird als Anteil seiner Ablesung angegeben, aber von nicht weniger als diesem Anteil seines Messbereichs.</translation>
+    </message>
+    <message>
+        <source>Further down the scale it would be a share of nothing.</source>
+        <extracomment>gain-lowest, comment</extracomment>
+        <translation>Weiter unten auf der Skala wäre es ein Anteil von nichts.</translation>
+    </message>
+    <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
         <translation>Skalenendwert eines unbekannten Manometers, als Vielfaches seines Messwerts.</translation>
@@ -10642,6 +10657,16 @@
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
         <translation>Ein offenes Ventil lässt weit mehr durch, als irgendeine Drosselbohrung liefert; der Haltedruck fällt auf fast nichts.</translation>
+    </message>
+    <message>
+        <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
+        <extracomment>not-low-held, text</extracomment>
+        <translation>Sehr niedrige Druckverlustwerte eines Zylinders bleiben weg neben einem, der mindestens diesen Anteil des eingestellten Drucks hielt.</translation>
+    </message>
+    <message>
+        <source>Twice what counts as very low: no leak changes that much from one reading to the next, the place of the piston does.</source>
+        <extracomment>not-low-held, comment</extracomment>
+        <translation>Das Doppelte dessen, was als sehr niedrig gilt: Kein Leck ändert sich von einer Messung zur nächsten so sehr, wohl aber die Stellung des Kolbens.</translation>
     </message>
     <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
@@ -10672,6 +10697,16 @@
         <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
         <extracomment>first-puff-stays, comment</extracomment>
         <translation>Weniger, als ein gut dichtender Zylinder auf einem gewöhnlichen Manometer aufbaut, dessen Endwert das 1,4- bis 2-Fache seines ersten Hubs ist.</translation>
+    </message>
+    <message>
+        <source>Two cylinders of a four-stroke are companions, one on overlap while the other is tested, when they fire one turn apart within this.</source>
+        <extracomment>companions-apart, text</extracomment>
+        <translation>Zwei Zylinder eines Viertakters sind Partner, einer in der Ventilüberschneidung, während der andere geprüft wird, wenn sie eine Umdrehung auseinander zünden, auf so viel genau.</translation>
+    </message>
+    <message>
+        <source>About as long as both sets of valves may be off their seats.</source>
+        <extracomment>companions-apart, comment</extracomment>
+        <translation>Etwa so lange, wie beide Ventilsätze von ihren Sitzen sein können.</translation>
     </message>
     <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
@@ -10750,7 +10785,7 @@
     </message>
     <message>
         <source>As above.</source>
-        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment</extracomment>
+        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
         <translation>Wie oben.</translation>
     </message>
     <message>
@@ -10774,6 +10809,26 @@
         <translation>5 hPa: Niemand vergleicht es mit einem anderen.</translation>
     </message>
     <message>
+        <source>A barometer in the shop cannot show less than this.</source>
+        <extracomment>barometer-least, text</extracomment>
+        <translation>Weniger kann ein Barometer in der Werkstatt nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>Higher than any road goes. What lies outside was typed in another unit.</source>
+        <extracomment>barometer-least, comment</extracomment>
+        <translation>Höher, als irgendeine Straße führt. Was darüber hinausgeht, wurde in einer anderen Einheit eingegeben.</translation>
+    </message>
+    <message>
+        <source>Nor more than this.</source>
+        <extracomment>barometer-most, text</extracomment>
+        <translation>Und nicht mehr.</translation>
+    </message>
+    <message>
+        <source>Deeper than any mine that engines are tested in.</source>
+        <extracomment>barometer-most, comment</extracomment>
+        <translation>Tiefer als jedes Bergwerk, in dem Motoren geprüft werden.</translation>
+    </message>
+    <message>
         <source>A 12 V battery under this at rest is called flat.</source>
         <extracomment>battery-low, text</extracomment>
         <translation>Eine 12-V-Batterie unter diesem Wert in Ruhe heißt leer.</translation>
@@ -10784,6 +10839,26 @@
         <translation>Gilt nur für 12-V-Anlagen; Werte über 15 V gelten als 24 V.</translation>
     </message>
     <message>
+        <source>A battery under this at rest is not called flat: it is none of 12 V.</source>
+        <extracomment>battery-least, text</extracomment>
+        <translation>Eine Batterie, die in Ruhe darunter liegt, wird nicht leer genannt: Sie ist keine mit 12 V.</translation>
+    </message>
+    <message>
+        <source>A 6 V battery, or a slip.</source>
+        <extracomment>battery-least, comment</extracomment>
+        <translation>Eine 6-V-Batterie, oder ein Versehen.</translation>
+    </message>
+    <message>
+        <source>A battery over this at rest is taken as one of 24 V.</source>
+        <extracomment>battery-double, text</extracomment>
+        <translation>Eine Batterie, die in Ruhe darüber liegt, gilt als eine mit 24 V.</translation>
+    </message>
+    <message>
+        <source>A 12 V battery at rest never shows so much.</source>
+        <extracomment>battery-double, comment</extracomment>
+        <translation>Eine 12-V-Batterie zeigt in Ruhe nie so viel.</translation>
+    </message>
+    <message>
         <source>A set pressure this far from the tester&apos;s own is asked about.</source>
         <extracomment>set-differs, text</extracomment>
         <translation>Bei einem eingestellten Druck, der so weit von dem des Prüfgeräts abweicht, wird nachgefragt.</translation>
@@ -10792,6 +10867,26 @@
         <source>Regulators drift by less between two tests; more is another setting, or a slip.</source>
         <extracomment>set-differs, comment</extracomment>
         <translation>Druckregler driften zwischen zwei Prüfungen um weniger; mehr ist eine andere Einstellung oder ein Versehen.</translation>
+    </message>
+    <message>
+        <source>Leak-down readings count as repeats when their set pressures differ by no more than this.</source>
+        <extracomment>set-alike, text</extracomment>
+        <translation>Druckverlustwerte gelten als Wiederholungen, wenn ihre eingestellten Drücke um nicht mehr als dies auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>A regulator is never set twice to the same needle&apos;s width. The odds take it from here too.</source>
+        <extracomment>set-alike, comment</extracomment>
+        <translation>Ein Regler wird nie zweimal auf Zeigerbreite gleich eingestellt. Die Wahrscheinlichkeiten nehmen es auch von hier.</translation>
+    </message>
+    <message>
+        <source>Two restrictors count as alike when their diameters differ by no more than this.</source>
+        <extracomment>restrictor-alike, text</extracomment>
+        <translation>Zwei Drosselbohrungen gelten als gleich, wenn ihre Durchmesser um nicht mehr als dies auseinanderliegen.</translation>
+    </message>
+    <message>
+        <source>Less than a drill&apos;s own tolerance: 0.040 in and 1 mm are two.</source>
+        <extracomment>restrictor-alike, comment</extracomment>
+        <translation>Weniger als die Toleranz eines Bohrers: 0,040 in und 1 mm sind zweierlei.</translation>
     </message>
     <message>
         <source>A valve clearance over this is asked about: perhaps the unit is wrong.</source>
@@ -10842,6 +10937,16 @@
         <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
         <extracomment>slip-factor, comment</extracomment>
         <translation>Ein verrutschtes Komma ist ein Faktor 10; ein toter Zylinder zeigt aus gutem Grund wenig, deshalb wird nur gefragt.</translation>
+    </message>
+    <message>
+        <source>A low entry looks like a slipped decimal point where ten times as much would lie within this factor of what is usual.</source>
+        <extracomment>slip-fits, text</extracomment>
+        <translation>Eine niedrige Eingabe sieht nach verrutschtem Komma aus, wo das Zehnfache innerhalb dieses Faktors um das Übliche läge.</translation>
+    </message>
+    <message>
+        <source>A low reading may be a dead cylinder just as well.</source>
+        <extracomment>slip-fits, comment</extracomment>
+        <translation>Ein niedriger Wert kann ebenso gut ein toter Zylinder sein.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
@@ -11207,6 +11312,56 @@
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
         <extracomment>repair-from, comment</extracomment>
         <translation>Darunter ist eine Reparatur eher vergeblich als nicht, noch bevor ihr Preis angesehen wird.</translation>
+    </message>
+    <message>
+        <source>One outcome is named as the likeliest from this chance on; where none reaches it the two likeliest are named.</source>
+        <extracomment>named-from, text</extracomment>
+        <translation>Von dieser Wahrscheinlichkeit an wird ein Ergebnis als das wahrscheinlichste genannt; wo keines sie erreicht, die zwei wahrscheinlichsten.</translation>
+    </message>
+    <message>
+        <source>Below one half the others together are likelier.</source>
+        <extracomment>named-from, comment</extracomment>
+        <translation>Unter der Hälfte sind die anderen zusammen wahrscheinlicher.</translation>
+    </message>
+    <message>
+        <source>That nobody listened, or that a valve&apos;s clearance is not known, is said where the chance that it matters is at least this.</source>
+        <extracomment>asked-from, text</extracomment>
+        <translation>Dass niemand gehorcht hat oder dass ein Ventilspiel nicht bekannt ist, wird gesagt, wo es mindestens mit dieser Wahrscheinlichkeit darauf ankommt.</translation>
+    </message>
+    <message>
+        <source>Below this it would be asked of cylinders that seal well.</source>
+        <extracomment>asked-from, comment</extracomment>
+        <translation>Darunter würde nach Zylindern gefragt, die gut dichten.</translation>
+    </message>
+    <message>
+        <source>From this chance on an owner reads that something is very likely.</source>
+        <extracomment>likely-very, text</extracomment>
+        <translation>Von dieser Wahrscheinlichkeit an liest ein Besitzer, etwas sei sehr wahrscheinlich.</translation>
+    </message>
+    <message>
+        <source>Nine cases of ten.</source>
+        <extracomment>likely-very, comment</extracomment>
+        <translation>Neun von zehn Fällen.</translation>
+    </message>
+    <message>
+        <source>And from this one on that it is likely; under it, that a cylinder leaks there or seals well after all.</source>
+        <extracomment>likely, text</extracomment>
+        <translation>Und von dieser an, es sei wahrscheinlich; darunter, dass ein Zylinder dort verliert oder doch gut dichtet.</translation>
+    </message>
+    <message>
+        <source>Three cases of four.</source>
+        <extracomment>likely, comment</extracomment>
+        <translation>Drei von vier Fällen.</translation>
+    </message>
+    <message>
+        <source>From this one on that it is more likely than not.</source>
+        <extracomment>likely-more, text</extracomment>
+        <translation>Von dieser an, es sei wahrscheinlicher als nicht.</translation>
+    </message>
+    <message>
+        <source>Nearer to one half nothing is likelier than its contrary.</source>
+        <extracomment>likely-more, comment</extracomment>
+        <translation>Näher an der Hälfte ist nichts wahrscheinlicher als sein Gegenteil.</translation>
     </message>
     <message>
         <source>A difference between two visits counts as a change when it is more than this many of its own standard uncertainties.</source>
@@ -11949,6 +12104,16 @@
         <translation>Es läuft ab und wird beim Durchdrehen ausgetragen.</translation>
     </message>
     <message>
+        <source>No more oil than this share of the smallest chamber that the doubts allow is reckoned with.</source>
+        <extracomment>oil-of-chamber, text</extracomment>
+        <translation>Mit mehr Öl als diesem Anteil des kleinsten Brennraums, den die Zweifel zulassen, wird nicht gerechnet.</translation>
+    </message>
+    <message>
+        <source>More would lock the engine, so less was put in or most of it ran out.</source>
+        <extracomment>oil-of-chamber, comment</extracomment>
+        <translation>Mehr würde den Motor blockieren; also wurde weniger eingefüllt, oder das meiste lief ab.</translation>
+    </message>
+    <message>
         <source>How much better or worse one person hears than another: standard deviation of the logarithm of the flow.</source>
         <extracomment>listener, text</extracomment>
         <translation>Wie viel besser oder schlechter der eine hört als der andere: Standardabweichung des Logarithmus des Durchflusses.</translation>
@@ -12142,6 +12307,91 @@
         <source>The usual one.</source>
         <extracomment>listen-set, comment</extracomment>
         <translation>Der übliche.</translation>
+    </message>
+    <message>
+        <source>Dry reading that one not yet taken is expected to be like, where no cylinder has one.</source>
+        <extracomment>reading-usual, text</extracomment>
+        <translation>Trockener Messwert, wie er von einem noch nicht gemessenen erwartet wird, wo kein Zylinder einen hat.</translation>
+    </message>
+    <message>
+        <source>Only how exact the gauge is there hangs on it: what another test would tell.</source>
+        <extracomment>reading-usual, comment</extracomment>
+        <translation>Daran hängt nur, wie genau das Manometer dort ist: was eine weitere Prüfung verraten würde.</translation>
+    </message>
+    <message>
+        <source>Share of the set pressure that a leak-down not yet made is expected to hold.</source>
+        <extracomment>held-usual, text</extracomment>
+        <translation>Anteil des eingestellten Drucks, den eine noch nicht gemachte Druckverlustprüfung voraussichtlich hält.</translation>
+    </message>
+    <message>
+        <source>Step to which a reading not yet taken will be written down.</source>
+        <extracomment>step-usual, text</extracomment>
+        <translation>Schritt, auf den ein noch nicht gemessener Wert aufgeschrieben werden wird.</translation>
+    </message>
+    <message>
+        <source>Most people read a dial to about a tenth of a bar.</source>
+        <extracomment>step-usual, comment</extracomment>
+        <translation>Die meisten lesen eine Skala auf etwa ein Zehntel Bar ab.</translation>
+    </message>
+    <message>
+        <source>A test is called far off everything that a cylinder&apos;s other readings allow when it lies this many of its own standard deviations away, on average over what they allow.</source>
+        <extracomment>does-not-fit, text</extracomment>
+        <translation>Von einer Prüfung heißt es, sie liege weit ab von allem, was die anderen Werte des Zylinders zulassen, wenn sie so viele ihrer eigenen Standardabweichungen entfernt liegt, im Mittel über das, was sie zulassen.</translation>
+    </message>
+    <message>
+        <source>Fewer than one test in eighty does so by chance alone; it is to be done again, and no verdict given before.</source>
+        <extracomment>does-not-fit, comment</extracomment>
+        <translation>Weniger als eine Prüfung von achtzig tut das durch bloßen Zufall; sie ist zu wiederholen, und vorher gibt es kein Urteil.</translation>
+    </message>
+    <message>
+        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
+        <extracomment>beyond-chance, text</extracomment>
+        <translation>Ein nasser Messwert widerspricht dem trockenen, wenn er so viele Standardabweichungen außerhalb dessen liegt, was Öl vermag.</translation>
+    </message>
+    <message>
+        <source>Fewer than one pair in 700 does so by chance alone.</source>
+        <extracomment>beyond-chance, comment</extracomment>
+        <translation>Weniger als ein Paar von 700 tut das durch bloßen Zufall.</translation>
+    </message>
+    <message>
+        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
+        <extracomment>wet-far-above, text</extracomment>
+        <translation>Was Öl allein höchstens aus einem Messwert machen kann, als Vielfaches des trockenen.</translation>
+    </message>
+    <message>
+        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
+        <extracomment>wet-far-above, comment</extracomment>
+        <translation>Es kann auffüllen und abdichten, aber einen Messwert nicht verdoppeln, außer wenn kaum etwas da war.</translation>
+    </message>
+    <message>
+        <source>Under this leakage several exits cannot all have been heard strongly.</source>
+        <extracomment>loud-but-tight, text</extracomment>
+        <translation>Unter diesem Druckverlust kann nicht an mehreren Austritten stark Luft gehört worden sein.</translation>
+    </message>
+    <message>
+        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
+        <extracomment>loud-but-tight, comment</extracomment>
+        <translation>10 % Verlust von 80 psi sind hinter 0,040 in etwa 30 L/min: Auf mehrere Austritte verteilt ist das an keinem stark.</translation>
+    </message>
+    <message>
+        <source>So many exits heard strongly are several.</source>
+        <extracomment>loud-exits, text</extracomment>
+        <translation>So viele Austritte mit stark gehörter Luft sind mehrere.</translation>
+    </message>
+    <message>
+        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
+        <extracomment>loud-exits, comment</extracomment>
+        <translation>Einer kann ein Versehen des Horchenden sein; damit rechnen die Wahrscheinlichkeiten.</translation>
+    </message>
+    <message>
+        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
+        <extracomment>silent-but-leaks, text</extracomment>
+        <translation>Über diesem Druckverlust kann die Luft nicht ungehört entwichen sein, wo an jedem großen Austritt gehorcht wurde.</translation>
+    </message>
+    <message>
+        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
+        <extracomment>silent-but-leaks, comment</extracomment>
+        <translation>Die Hälfte von 80 psi verloren sind hinter 0,040 in etwa 50 L/min: Das hört jeder.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
@@ -15369,8 +15619,8 @@
         <translation>Prozentwerte von Prüfgeräten mit verschiedenen eingestellten Drücken sind so, wie sie dastehen, nicht vergleichbar. „Gleiches Leck bei“ ist, was ein anderes Prüfgerät am selben Leck zeigen würde, von einem blendenartigen Leck bis zu einem langen engen Spalt.</translation>
     </message>
     <message>
-        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein guter, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig; neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein guter, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig, soweit das sicher ist; sein leerer Teil ist offen. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
@@ -15716,8 +15966,8 @@
 <context>
     <name>ShareLegend</name>
     <message>
-        <source>Share of the leak, with the range that holds it in nine cases of ten:</source>
-        <translation>Anteil am Leck, mit dem Bereich, der ihn in neun von zehn Fällen enthält:</translation>
+        <source>Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:</source>
+        <translation>Anteil am Leck, mit dem Bereich, der ihn in neun von zehn Fällen enthält. Der leere Teil des Balkens ist offen:</translation>
     </message>
 </context>
 <context>

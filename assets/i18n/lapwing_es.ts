@@ -5992,6 +5992,11 @@
         <translation>Cilindro %1: fuga sobre todo por %2, probabilidad %3. Revisar su juego antes de cualquier veredicto.</translation>
     </message>
     <message>
+        <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
+        <extracomment>odds.main_unheard</extracomment>
+        <translation>Cilindro %1: lo más probable por ahora: %2, probabilidad %3. Eso se basa en presiones y en la frecuencia con que falla cada pieza: escuchar en cada salida puede darle la vuelta.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 seals well: odds %2.</source>
         <extracomment>odds.seals</extracomment>
         <translation>El cilindro %1 cierra bien: probabilidad %2.</translation>
@@ -10624,6 +10629,16 @@
         <translation>Un muelle algo blando o rígido de más; se anula en las relaciones. El resto local no se anula en nada.</translation>
     </message>
     <message>
+        <source>What a gauge is out by in proportion is told as a share of its reading, but of no less than this share of its span.</source>
+        <extracomment>gain-lowest, text</extracomment>
+        <translation>Lo que un manómetro yerra en proporción se indica como parte de su lectura, pero de no menos que esta parte de su escala.</translation>
+    </message>
+    <message>
+        <source>Further down the scale it would be a share of nothing.</source>
+        <extracomment>gain-lowest, comment</extracomment>
+        <translation>Más abajo en la escala sería una parte de nada.</translation>
+    </message>
+    <message>
         <source>Full scale of a gauge that is not known, as a multiple of its reading.</source>
         <extracomment>unknown-scale, text</extracomment>
         <translation>Fondo de escala de un manómetro que no se conoce, como múltiplo de su lectura.</translation>
@@ -10642,6 +10657,16 @@
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
         <translation>Una válvula abierta deja pasar mucho más de lo que da cualquier restrictor; la presión mantenida cae a casi nada.</translation>
+    </message>
+    <message>
+        <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
+        <extracomment>not-low-held, text</extracomment>
+        <translation>Las lecturas de estanqueidad muy bajas de un cilindro se dejan fuera junto a una que mantuvo al menos esta parte de la presión ajustada.</translation>
+    </message>
+    <message>
+        <source>Twice what counts as very low: no leak changes that much from one reading to the next, the place of the piston does.</source>
+        <extracomment>not-low-held, comment</extracomment>
+        <translation>El doble de lo que cuenta como muy bajo: ninguna fuga cambia tanto de una lectura a la siguiente; el lugar del pistón, sí.</translation>
     </message>
     <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
@@ -10672,6 +10697,16 @@
         <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
         <extracomment>first-puff-stays, comment</extracomment>
         <translation>Menos de lo que sube un cilindro que cierra bien en un manómetro corriente, cuya lectura final es 1,4 a 2 veces su primera embolada.</translation>
+    </message>
+    <message>
+        <source>Two cylinders of a four-stroke are companions, one on overlap while the other is tested, when they fire one turn apart within this.</source>
+        <extracomment>companions-apart, text</extracomment>
+        <translation>Dos cilindros de un cuatro tiempos son compañeros, uno en cruce de válvulas mientras se prueba el otro, si encienden a una vuelta de distancia con este margen.</translation>
+    </message>
+    <message>
+        <source>About as long as both sets of valves may be off their seats.</source>
+        <extracomment>companions-apart, comment</extracomment>
+        <translation>Más o menos lo que ambos juegos de válvulas pueden estar fuera de sus asientos.</translation>
     </message>
     <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
@@ -10750,7 +10785,7 @@
     </message>
     <message>
         <source>As above.</source>
-        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment</extracomment>
+        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
         <translation>Como arriba.</translation>
     </message>
     <message>
@@ -10774,6 +10809,26 @@
         <translation>5 hPa: nadie lo compara con otro.</translation>
     </message>
     <message>
+        <source>A barometer in the shop cannot show less than this.</source>
+        <extracomment>barometer-least, text</extracomment>
+        <translation>Un barómetro en el taller no puede indicar menos que esto.</translation>
+    </message>
+    <message>
+        <source>Higher than any road goes. What lies outside was typed in another unit.</source>
+        <extracomment>barometer-least, comment</extracomment>
+        <translation>Más alto de lo que sube cualquier carretera. Lo que queda fuera se escribió en otra unidad.</translation>
+    </message>
+    <message>
+        <source>Nor more than this.</source>
+        <extracomment>barometer-most, text</extracomment>
+        <translation>Ni más que esto.</translation>
+    </message>
+    <message>
+        <source>Deeper than any mine that engines are tested in.</source>
+        <extracomment>barometer-most, comment</extracomment>
+        <translation>Más hondo que cualquier mina donde se prueben motores.</translation>
+    </message>
+    <message>
         <source>A 12 V battery under this at rest is called flat.</source>
         <extracomment>battery-low, text</extracomment>
         <translation>Una batería de 12 V por debajo de esto en reposo se llama descargada.</translation>
@@ -10784,6 +10839,26 @@
         <translation>Solo se dice de sistemas de 12 V; las lecturas de más de 15 V se toman como 24 V.</translation>
     </message>
     <message>
+        <source>A battery under this at rest is not called flat: it is none of 12 V.</source>
+        <extracomment>battery-least, text</extracomment>
+        <translation>Una batería por debajo de esto en reposo no se llama descargada: no es de 12 V.</translation>
+    </message>
+    <message>
+        <source>A 6 V battery, or a slip.</source>
+        <extracomment>battery-least, comment</extracomment>
+        <translation>Una batería de 6 V, o un descuido.</translation>
+    </message>
+    <message>
+        <source>A battery over this at rest is taken as one of 24 V.</source>
+        <extracomment>battery-double, text</extracomment>
+        <translation>Una batería por encima de esto en reposo se toma por una de 24 V.</translation>
+    </message>
+    <message>
+        <source>A 12 V battery at rest never shows so much.</source>
+        <extracomment>battery-double, comment</extracomment>
+        <translation>Una batería de 12 V en reposo nunca indica tanto.</translation>
+    </message>
+    <message>
         <source>A set pressure this far from the tester&apos;s own is asked about.</source>
         <extracomment>set-differs, text</extracomment>
         <translation>Por una presión ajustada que se aparta tanto de la propia del comprobador se pregunta.</translation>
@@ -10792,6 +10867,26 @@
         <source>Regulators drift by less between two tests; more is another setting, or a slip.</source>
         <extracomment>set-differs, comment</extracomment>
         <translation>Los reguladores derivan menos entre dos pruebas; más es otro ajuste o un descuido.</translation>
+    </message>
+    <message>
+        <source>Leak-down readings count as repeats when their set pressures differ by no more than this.</source>
+        <extracomment>set-alike, text</extracomment>
+        <translation>Las lecturas de estanqueidad cuentan como repeticiones si sus presiones ajustadas no difieren en más que esto.</translation>
+    </message>
+    <message>
+        <source>A regulator is never set twice to the same needle&apos;s width. The odds take it from here too.</source>
+        <extracomment>set-alike, comment</extracomment>
+        <translation>Un regulador nunca se ajusta dos veces al ancho de la misma aguja. Las probabilidades también lo toman de aquí.</translation>
+    </message>
+    <message>
+        <source>Two restrictors count as alike when their diameters differ by no more than this.</source>
+        <extracomment>restrictor-alike, text</extracomment>
+        <translation>Dos restrictores cuentan como iguales si sus diámetros no difieren en más que esto.</translation>
+    </message>
+    <message>
+        <source>Less than a drill&apos;s own tolerance: 0.040 in and 1 mm are two.</source>
+        <extracomment>restrictor-alike, comment</extracomment>
+        <translation>Menos que la tolerancia de una broca: 0,040 in y 1 mm son dos cosas.</translation>
     </message>
     <message>
         <source>A valve clearance over this is asked about: perhaps the unit is wrong.</source>
@@ -10842,6 +10937,16 @@
         <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
         <extracomment>slip-factor, comment</extracomment>
         <translation>Una coma corrida es un factor de 10; un cilindro muerto da poco por alguna razón, así que solo se pregunta.</translation>
+    </message>
+    <message>
+        <source>A low entry looks like a slipped decimal point where ten times as much would lie within this factor of what is usual.</source>
+        <extracomment>slip-fits, text</extracomment>
+        <translation>Una entrada baja parece una coma corrida si diez veces más quedaría dentro de este factor de lo habitual.</translation>
+    </message>
+    <message>
+        <source>A low reading may be a dead cylinder just as well.</source>
+        <extracomment>slip-fits, comment</extracomment>
+        <translation>Una lectura baja puede ser igualmente un cilindro muerto.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
@@ -11207,6 +11312,56 @@
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
         <extracomment>repair-from, comment</extracomment>
         <translation>Por debajo de esto es más probable que una reparación sea para nada que lo contrario, incluso antes de mirar su precio.</translation>
+    </message>
+    <message>
+        <source>One outcome is named as the likeliest from this chance on; where none reaches it the two likeliest are named.</source>
+        <extracomment>named-from, text</extracomment>
+        <translation>Desde esta probabilidad se nombra un solo resultado como el más probable; si ninguno la alcanza, se nombran los dos más probables.</translation>
+    </message>
+    <message>
+        <source>Below one half the others together are likelier.</source>
+        <extracomment>named-from, comment</extracomment>
+        <translation>Por debajo de la mitad, los otros juntos son más probables.</translation>
+    </message>
+    <message>
+        <source>That nobody listened, or that a valve&apos;s clearance is not known, is said where the chance that it matters is at least this.</source>
+        <extracomment>asked-from, text</extracomment>
+        <translation>Que nadie escuchó, o que no se conoce el juego de una válvula, se dice donde la probabilidad de que importe es al menos esta.</translation>
+    </message>
+    <message>
+        <source>Below this it would be asked of cylinders that seal well.</source>
+        <extracomment>asked-from, comment</extracomment>
+        <translation>Por debajo se preguntaría por cilindros que cierran bien.</translation>
+    </message>
+    <message>
+        <source>From this chance on an owner reads that something is very likely.</source>
+        <extracomment>likely-very, text</extracomment>
+        <translation>Desde esta probabilidad el dueño lee que algo es muy probable.</translation>
+    </message>
+    <message>
+        <source>Nine cases of ten.</source>
+        <extracomment>likely-very, comment</extracomment>
+        <translation>Nueve casos de diez.</translation>
+    </message>
+    <message>
+        <source>And from this one on that it is likely; under it, that a cylinder leaks there or seals well after all.</source>
+        <extracomment>likely, text</extracomment>
+        <translation>Y desde esta, que es probable; por debajo, que un cilindro fuga por ahí o al final cierra bien.</translation>
+    </message>
+    <message>
+        <source>Three cases of four.</source>
+        <extracomment>likely, comment</extracomment>
+        <translation>Tres casos de cuatro.</translation>
+    </message>
+    <message>
+        <source>From this one on that it is more likely than not.</source>
+        <extracomment>likely-more, text</extracomment>
+        <translation>Desde esta, que es más probable que no.</translation>
+    </message>
+    <message>
+        <source>Nearer to one half nothing is likelier than its contrary.</source>
+        <extracomment>likely-more, comment</extracomment>
+        <translation>Más cerca de la mitad nada es más probable que lo contrario.</translation>
     </message>
     <message>
         <source>A difference between two visits counts as a change when it is more than this many of its own standard uncertainties.</source>
@@ -11949,6 +12104,16 @@
         <translation>Se escurre y el arranque lo expulsa.</translation>
     </message>
     <message>
+        <source>No more oil than this share of the smallest chamber that the doubts allow is reckoned with.</source>
+        <extracomment>oil-of-chamber, text</extracomment>
+        <translation>No se cuenta con más aceite que esta parte de la cámara más pequeña que permiten las dudas.</translation>
+    </message>
+    <message>
+        <source>More would lock the engine, so less was put in or most of it ran out.</source>
+        <extracomment>oil-of-chamber, comment</extracomment>
+        <translation>Más bloquearía el motor, así que se puso menos o la mayor parte se escurrió.</translation>
+    </message>
+    <message>
         <source>How much better or worse one person hears than another: standard deviation of the logarithm of the flow.</source>
         <extracomment>listener, text</extracomment>
         <translation>Cuánto mejor o peor oye una persona que otra: desviación típica del logaritmo del caudal.</translation>
@@ -12142,6 +12307,91 @@
         <source>The usual one.</source>
         <extracomment>listen-set, comment</extracomment>
         <translation>La usual.</translation>
+    </message>
+    <message>
+        <source>Dry reading that one not yet taken is expected to be like, where no cylinder has one.</source>
+        <extracomment>reading-usual, text</extracomment>
+        <translation>Lectura en seco que se espera de una aún no tomada, cuando ningún cilindro tiene una.</translation>
+    </message>
+    <message>
+        <source>Only how exact the gauge is there hangs on it: what another test would tell.</source>
+        <extracomment>reading-usual, comment</extracomment>
+        <translation>De ello solo depende lo exacto que es ahí el manómetro: lo que diría otra prueba.</translation>
+    </message>
+    <message>
+        <source>Share of the set pressure that a leak-down not yet made is expected to hold.</source>
+        <extracomment>held-usual, text</extracomment>
+        <translation>Parte de la presión ajustada que se espera que mantenga una prueba de estanqueidad aún no hecha.</translation>
+    </message>
+    <message>
+        <source>Step to which a reading not yet taken will be written down.</source>
+        <extracomment>step-usual, text</extracomment>
+        <translation>Paso con que se anotará una lectura aún no tomada.</translation>
+    </message>
+    <message>
+        <source>Most people read a dial to about a tenth of a bar.</source>
+        <extracomment>step-usual, comment</extracomment>
+        <translation>La mayoría lee una esfera a cerca de una décima de bar.</translation>
+    </message>
+    <message>
+        <source>A test is called far off everything that a cylinder&apos;s other readings allow when it lies this many of its own standard deviations away, on average over what they allow.</source>
+        <extracomment>does-not-fit, text</extracomment>
+        <translation>De una prueba se dice que queda lejos de todo lo que permiten las otras lecturas del cilindro si se aparta tantas de sus propias desviaciones típicas, en promedio sobre lo que permiten.</translation>
+    </message>
+    <message>
+        <source>Fewer than one test in eighty does so by chance alone; it is to be done again, and no verdict given before.</source>
+        <extracomment>does-not-fit, comment</extracomment>
+        <translation>Menos de una prueba de cada ochenta lo hace solo por azar; hay que repetirla, y antes no se da veredicto.</translation>
+    </message>
+    <message>
+        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
+        <extracomment>beyond-chance, text</extracomment>
+        <translation>Una lectura húmeda contradice a la seca si queda tantas desviaciones típicas fuera de lo que puede hacer el aceite.</translation>
+    </message>
+    <message>
+        <source>Fewer than one pair in 700 does so by chance alone.</source>
+        <extracomment>beyond-chance, comment</extracomment>
+        <translation>Menos de un par de cada 700 lo hace solo por azar.</translation>
+    </message>
+    <message>
+        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
+        <extracomment>wet-far-above, text</extracomment>
+        <translation>Lo máximo que el aceite por sí solo puede hacer de una lectura, como múltiplo de la seca.</translation>
+    </message>
+    <message>
+        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
+        <extracomment>wet-far-above, comment</extracomment>
+        <translation>Puede llenar y sellar, pero no doblar una lectura, salvo que apenas hubiera nada.</translation>
+    </message>
+    <message>
+        <source>Under this leakage several exits cannot all have been heard strongly.</source>
+        <extracomment>loud-but-tight, text</extracomment>
+        <translation>Por debajo de esta pérdida no puede haberse oído aire fuerte en varias salidas.</translation>
+    </message>
+    <message>
+        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
+        <extracomment>loud-but-tight, comment</extracomment>
+        <translation>Perder el 10 % de 80 psi son unos 30 L/min tras 0,040 in: repartidos entre varias salidas no suenan fuertes en ninguna.</translation>
+    </message>
+    <message>
+        <source>So many exits heard strongly are several.</source>
+        <extracomment>loud-exits, text</extracomment>
+        <translation>Tantas salidas oídas fuertes son varias.</translation>
+    </message>
+    <message>
+        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
+        <extracomment>loud-exits, comment</extracomment>
+        <translation>Una puede ser un descuido de quien escucha; las probabilidades cuentan con ello.</translation>
+    </message>
+    <message>
+        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
+        <extracomment>silent-but-leaks, text</extracomment>
+        <translation>Por encima de esta pérdida el aire no puede haber salido sin oírse si se escuchó en cada salida grande.</translation>
+    </message>
+    <message>
+        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
+        <extracomment>silent-but-leaks, comment</extracomment>
+        <translation>Perder la mitad de 80 psi son unos 50 L/min tras 0,040 in: eso lo oye cualquiera.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
@@ -15369,8 +15619,8 @@
         <translation>Los porcentajes de comprobadores con distintas presiones ajustadas no se pueden comparar tal como están. «Misma fuga a» es lo que marcaría otro comprobador con la misma fuga, desde una fuga como un orificio hasta una rendija larga y estrecha.</translation>
     </message>
     <message>
-        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared; beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Las probabilidades dicen cuán probable es que un cilindro fugue más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco; junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
+        <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
+        <translation>Las probabilidades dicen cuán probable es que un cilindro fugue más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco, hasta donde eso es seguro; su parte vacía queda abierta. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
@@ -15716,8 +15966,8 @@
 <context>
     <name>ShareLegend</name>
     <message>
-        <source>Share of the leak, with the range that holds it in nine cases of ten:</source>
-        <translation>Parte de la fuga, con el rango que la contiene en nueve casos de diez:</translation>
+        <source>Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:</source>
+        <translation>Parte de la fuga, con el rango que la contiene en nueve casos de diez. La parte vacía de la barra queda abierta:</translation>
     </message>
 </context>
 <context>

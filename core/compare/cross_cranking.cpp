@@ -5,13 +5,14 @@
 #include <cmath>
 
 #include "core/compare/measured.h"
-#include "core/findings/crank_way.h"
+#include "core/findings/visit_way.h"
 
 namespace lapwing::compare {
 namespace {
 
 using findings::Dimension;
 using findings::Figure;
+using findings::WayStep;
 
 Figure size_of(double factor) {
     return findings::figure(Dimension::share, std::abs(factor - 1.0));
@@ -24,7 +25,9 @@ public:
         : from_(from),
           to_(to),
           reference_(from.at->reference),
-          model_(model_of(from), model_of(to), runs),
+          here_(end_of(from)),
+          there_(end_of(to)),
+          way_(here_, there_, runs),
           out_(out) {}
 
     void go() {
@@ -40,12 +43,14 @@ public:
     }
 
 private:
-    [[nodiscard]] static findings::ModelInputs model_of(const Measured& of) {
-        return findings::model_inputs(of.at->engine, of.session(), of.at->reference, of.tester,
-                                      of.newest().adapter);
+    [[nodiscard]] static findings::WayEnd end_of(const Measured& of) {
+        return {*of.at, &of.newest(), of.tester,
+                findings::model_inputs(of.at->engine, of.session(), of.at->reference, of.tester,
+                                       of.newest().adapter)};
     }
     [[nodiscard]] const Conditions& then() const { return from_.session().conditions; }
     [[nodiscard]] const Conditions& now() const { return to_.session().conditions; }
+    [[nodiscard]] bool one_visit() const { return &from_.at->visit == &to_.at->visit; }
 
     void multiply(double factor) {
         out_.value = out_.value.through(out_.value.value * factor, factor);
@@ -56,129 +61,120 @@ private:
     }
 
     /// Takes a factor of the model's, with its doubt.
-    void correct(const std::string& source, double by) {
-        multiply(by);
-        widen(source, reference_.assumed("correction-doubt") * (by - 1.0));
+    void correct(const std::string& source, const WayStep& step) {
+        multiply(step.by);
+        widen(source, step.doubt);
+    }
+
+    void allow(const std::string& source, std::string_view code, double share) {
+        widen(source, share);
+        say_why(out_, to_, Treatment::allowed, code, findings::figure(Dimension::share, share));
+    }
+
+    static bool worth_a_word(const WayStep& step) {
+        constexpr double least = 1e-3;
+        return step.converted && std::abs(step.by - 1.0) >= least;
     }
 
     void air_pressure() {
-        const findings::Site& site = from_.at->site;
-        const findings::Site& other = to_.at->site;
-        if (!site.known || !other.known) {
-            if (&from_.at->visit != &to_.at->visit)
-                say_why(out_, to_, Treatment::not_noted, "compare.altitude_unknown");
+        const WayStep step = way_.air_pressure();
+        if (!step.noted) {
+            if (!one_visit()) say_why(out_, to_, Treatment::not_noted, "compare.altitude_unknown");
             return;
         }
-        const double by = other.ambient_pa / site.ambient_pa;
-        if (std::abs(by - 1.0) < not_worth_a_word) return;
-        multiply(by);
+        if (!worth_a_word(step)) return;
+        multiply(step.by);
         say_why(out_, to_, Treatment::corrected, "compare.air_pressure",
-                findings::figure(Dimension::station_pressure, site.ambient_pa),
-                findings::figure(Dimension::station_pressure, other.ambient_pa));
+                findings::figure(Dimension::station_pressure, from_.at->site.ambient_pa),
+                findings::figure(Dimension::station_pressure, to_.at->site.ambient_pa));
     }
 
     void gauge() {
-        if (!from_.tester || !to_.tester) {
-            if (&from_.at->visit != &to_.at->visit)
+        const WayStep step = way_.tester();
+        if (!step.noted) {
+            if (!one_visit())
                 say_why(out_, to_, Treatment::not_noted, "compare.tester_unknown",
                         findings::word_of(to_.test));
             return;
         }
-        const bool same = from_.tester == to_.tester;
-        const auto by = model_.tester();
-        const bool changes = by && std::abs(*by - 1.0) >= not_worth_a_word;
-        if (same) {
-            if (!changes) return;
-            correct("adapter", *by);
-            say_why(out_, to_, Treatment::corrected, "compare.adapter", size_of(*by));
+        if (from_.tester == to_.tester) {
+            if (!worth_a_word(step)) return;
+            correct("adapter", step);
+            say_why(out_, to_, Treatment::corrected, "compare.adapter", size_of(step.by));
             return;
         }
-        const bool known = by && from_.tester->hose_volume && to_.tester->hose_volume;
         const std::string& was = from_.tester->name;
         const std::string& is = to_.tester->name;
-        if (by) correct("gauge", *by);
-        if (known) {
-            say_why(out_, to_, Treatment::corrected, "compare.gauge", was, is, size_of(*by));
+        if (step.converted) correct("gauge", step);
+        if (!(step.allowed > 0.0)) {
+            say_why(out_, to_, Treatment::corrected, "compare.gauge", was, is, size_of(step.by));
             return;
         }
-        const double doubt = reference_.assumed("other-gauge-doubt");
-        widen("other gauge", doubt);
+        widen("other gauge", step.allowed);
         say_why(out_, to_, Treatment::allowed, "compare.gauge_as_it_is", was, is,
-                findings::figure(Dimension::share, doubt));
+                findings::figure(Dimension::share, step.allowed));
     }
 
     void heat() {
-        if (then().heat == EngineHeat::unknown || now().heat == EngineHeat::unknown) {
-            if (then().heat != now().heat) say_why(out_, to_, Treatment::not_noted, "compare.heat_unknown");
+        const WayStep step = way_.heat();
+        if (then().heat == now().heat) return;
+        if (!step.noted) {
+            say_why(out_, to_, Treatment::not_noted, "compare.heat_unknown");
             return;
         }
-        if (then().heat == now().heat) return;
-        const auto by = model_.heat();
         const auto was = findings::word_of(then().heat);
         const auto is = findings::word_of(now().heat);
-        if (!by) {
+        if (step.prevents) {
             say_why(out_, to_, Treatment::prevents, "compare.heat_no_model", was, is);
             return;
         }
-        correct("heat", *by);
-        say_why(out_, to_, Treatment::corrected, "compare.heat", was, is, size_of(*by));
+        correct("heat", step);
+        say_why(out_, to_, Treatment::corrected, "compare.heat", was, is, size_of(step.by));
     }
 
     /// Throttle and induction: what the cylinder can draw in.
     void breathing() {
-        const bool closed = findings::throttle_closed(from_.session(), from_.at->engine);
-        const bool closed_now = findings::throttle_closed(to_.session(), to_.at->engine);
-        if (closed != closed_now) {
+        const WayStep throttle = way_.throttle();
+        if (throttle.prevents) {
             say_why(out_, to_, Treatment::prevents, "compare.throttle");
             return;
         }
-        const auto off = [](const Conditions& at) { return at.induction == Induction::off; };
-        const auto noted = [&](const Conditions& at) { return off(at) || at.throttle != Throttle::unknown; };
-        if (noted(then()) != noted(now()) && from_.at->engine.fuel != Fuel::diesel)
-            say_why(out_, to_, Treatment::not_noted, "compare.throttle_unknown");
-        if (off(then()) == off(now())) return;
-        const double doubt = reference_.assumed("induction-off-doubt");
-        widen("induction", doubt);
-        say_why(out_, to_, Treatment::allowed, "compare.induction",
-                findings::figure(Dimension::share, doubt));
+        if (!throttle.noted) say_why(out_, to_, Treatment::not_noted, "compare.throttle_unknown");
+        const WayStep induction = way_.induction();
+        if (induction.allowed > 0.0) allow("induction", "compare.induction", induction.allowed);
     }
 
     void speed() {
-        if (&from_.at->visit == &to_.at->visit) return;
+        if (one_visit()) return;
         const auto& was = then().cranking_speed;
         const auto& is = now().cranking_speed;
+        const WayStep step = way_.speed();
         if (was && is) {
-            const auto by = model_.speed();
-            if (!by || std::abs(*by - 1.0) < not_worth_a_word) return;
+            if (!worth_a_word(step)) return;
             const auto rpm = [](const TypedRotation& speed) {
                 return static_cast<int>(std::lround(units::rpm.number(speed.value())));
             };
-            correct("speed", *by);
-            say_why(out_, to_, Treatment::corrected, "compare.speed", rpm(*was), rpm(*is), size_of(*by));
+            correct("speed", step);
+            say_why(out_, to_, Treatment::corrected, "compare.speed", rpm(*was), rpm(*is), size_of(step.by));
             return;
         }
-        const CrankedBy turned = findings::cranked_by(from_.session(), from_.newest());
-        const CrankedBy turns = findings::cranked_by(to_.session(), to_.newest());
-        if (!findings::may_be_turned_alike(turned, turns)) {
-            say_why(out_, to_, Treatment::prevents, "compare.cranked_by", findings::word_of(turned),
-                    findings::word_of(turns));
+        const WayStep turning = way_.turning();
+        if (turning.prevents) {
+            say_why(out_, to_, Treatment::prevents, "compare.cranked_by",
+                    findings::word_of(findings::cranked_by(from_.session(), from_.newest())),
+                    findings::word_of(findings::cranked_by(to_.session(), to_.newest())));
             return;
         }
-        if (was || is) say_why(out_, to_, Treatment::not_noted, "compare.speed_unknown");
-        if (findings::battery_weak(then(), reference_) == findings::battery_weak(now(), reference_)) return;
-        const double doubt = reference_.assumed("weak-battery-doubt");
-        widen("battery", doubt);
-        say_why(out_, to_, Treatment::allowed, "compare.battery", findings::figure(Dimension::share, doubt));
+        if (!step.noted) say_why(out_, to_, Treatment::not_noted, "compare.speed_unknown");
+        if (turning.allowed > 0.0) allow("battery", "compare.battery", turning.allowed);
     }
 
     void pulls() {
-        const auto& was = from_.newest().pulls;
-        const auto& is = to_.newest().pulls;
-        if (!was || !is || *was == *is || *was < 1 || *is < 1) return;
-        const auto by = model_.pulls(*was, *is);
-        if (!by || std::abs(*by - 1.0) < not_worth_a_word) return;
-        correct("pulls", *by);
-        say_why(out_, to_, Treatment::corrected, "compare.pulls", *was, *is, size_of(*by));
+        const WayStep step = way_.pulls();
+        if (!worth_a_word(step)) return;
+        correct("pulls", step);
+        say_why(out_, to_, Treatment::corrected, "compare.pulls", *from_.newest().pulls, *to_.newest().pulls,
+                size_of(step.by));
     }
 
     void oil() {
@@ -204,12 +200,11 @@ private:
                     findings::figure(Dimension::volume, is->si()));
     }
 
-    static constexpr double not_worth_a_word = 1e-3;
-
     const Measured& from_;
     const Measured& to_;
     const findings::Reference& reference_;
-    findings::CrankWay model_;
+    const findings::WayEnd here_, there_;
+    findings::VisitWay way_;
     Crossed& out_;
 };
 

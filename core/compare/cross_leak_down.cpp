@@ -62,8 +62,8 @@ void testers(const Measured& from, const Measured& to, Crossed& out) {
     if (!known && !one_visit)
         say_why(out, to, Treatment::not_noted, "compare.tester_unknown", findings::word_of(to.test));
     const bool same_tester = known ? from.tester == to.tester : !from.tester && !to.tester;
-    const bool same_set =
-        findings::same_set_pressure(from.pneumatics.set_gauge_pa, to.pneumatics.set_gauge_pa);
+    const bool same_set = findings::same_set_pressure(from.pneumatics.set_gauge_pa,
+                                                      to.pneumatics.set_gauge_pa, from.at->reference);
     const bool same_air = std::abs(from.pneumatics.ambient_pa / to.pneumatics.ambient_pa - 1.0) < 1e-3;
     if (same_tester && same_set && same_air) return;
     convert(from, to, out);

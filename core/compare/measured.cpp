@@ -124,12 +124,12 @@ std::vector<const Reading*> readings_of(const Case& at, TestKind test, int cylin
     });
     const auto keep_at = [&](double set_pa) {
         std::erase_if(readings, [&](const Reading* reading) {
-            return !findings::same_set_pressure(reading->set->si(), set_pa);
+            return !findings::same_set_pressure(reading->set->si(), set_pa, at.reference);
         });
     };
     if (readings.empty()) return readings;
     const bool like = set_like_pa && std::ranges::any_of(readings, [&](const Reading* reading) {
-                          return findings::same_set_pressure(reading->set->si(), *set_like_pa);
+                          return findings::same_set_pressure(reading->set->si(), *set_like_pa, at.reference);
                       });
     keep_at(like ? *set_like_pa : readings.back()->set->si());
     return readings;

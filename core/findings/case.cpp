@@ -9,6 +9,7 @@
 
 #include "core/base/apart.h"
 #include "core/physics/atmosphere.h"
+#include "core/physics/cranking.h"
 
 namespace lapwing::findings {
 
@@ -70,8 +71,8 @@ bool battery_weak(const Conditions& conditions, const Reference& reference) {
     if (!conditions.battery) return false;
     const double volts = conditions.battery->si();
     const double flat = reference.assumed("battery-low");
-    const bool flat_12 = volts > 9.0 && volts < flat;
-    const bool flat_24 = volts > 15.0 && volts < 2.0 * flat;
+    const bool flat_12 = volts > reference.assumed("battery-least") && volts < flat;
+    const bool flat_24 = volts > reference.assumed("battery-double") && volts < 2.0 * flat;
     return flat_12 || flat_24;
 }
 
@@ -106,11 +107,12 @@ std::vector<const Reading*> of_one_tag(const Case& at, TestKind test, int cylind
 VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readings) {
     VeryLow out;
     const double very_low = at.reference.assumed("very-low-held");
+    const double not_low = at.reference.assumed("not-low-held");
     for (const Reading* reading : readings) {
         if (!reading->set || !reading->held || !(reading->set->si() > 0.0)) continue;
         const double held = reading->held->si() / reading->set->si();
         if (held < very_low) out.readings.push_back(reading);
-        if (held >= 2.0 * very_low) out.against = reading;
+        if (held >= not_low) out.against = reading;
     }
     if (!out.against) out.readings.clear();
     return out;
@@ -159,7 +161,7 @@ std::vector<std::pair<int, int>> neighbours(const Engine& engine) {
     return out;
 }
 
-bool companions(const Engine& engine, int a, int b) {
+bool companions(const Engine& engine, const Reference& reference, int a, int b) {
     const auto& order = engine.firing_order;
     if (engine.cycle == StrokeCycle::two || order.empty()) return false;
     const auto intervals =
@@ -171,7 +173,7 @@ bool companions(const Engine& engine, int a, int b) {
         if (order[i] == b) at_b = turned;
         turned += units::deg.number(intervals[i].value());
     }
-    constexpr double overlap_deg = 30.0;  // as long as both sets of valves may be off their seats
+    const double overlap_deg = reference.assumed("companions-apart") / physics::degree;
     return at_a && at_b && std::abs(std::abs(*at_a - *at_b) - 360.0) < overlap_deg;
 }
 

@@ -139,7 +139,7 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
 /// Neighbours on one bank, as they stand.
 std::vector<std::pair<int, int>> neighbours(const Engine& engine);
 /// Both at top dead centre together, one of them on overlap (four-stroke, firing order known).
-bool companions(const Engine& engine, int a, int b);
+bool companions(const Engine& engine, const Reference& reference, int a, int b);
 bool is_valve(Path path);
 /// Of the same side's other valves in this engine: their median, m, where this clearance of `valve` lies far
 /// below it and the card has no range to hold it against.

@@ -20,16 +20,18 @@ double mean_of(const std::vector<double>& values) {
 
 }  // namespace
 
-bool same_set_pressure(double one_pa, double other_pa) {
-    return std::abs(one_pa - other_pa) <= 0.02 * other_pa;
+bool same_set_pressure(double one_pa, double other_pa, const Reference& reference) {
+    return std::abs(one_pa - other_pa) <= reference.assumed("set-alike") * other_pa;
 }
 
 std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder, bool other) {
     auto readings = counted(at, TestKind::leak_down, cylinder);
     std::erase_if(readings, [](const Reading* reading) { return !reading->held || !reading->set; });
     if (readings.empty()) return readings;
-    const auto is_at = [](double set) {
-        return [set](const Reading* reading) { return same_set_pressure(reading->set->si(), set); };
+    const auto is_at = [&](double set) {
+        return [&, set](const Reading* reading) {
+            return same_set_pressure(reading->set->si(), set, at.reference);
+        };
     };
     if (other) std::erase_if(readings, is_at(readings.back()->set->si()));
     if (!readings.empty()) std::erase_if(readings, std::not_fn(is_at(readings.back()->set->si())));

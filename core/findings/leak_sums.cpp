@@ -175,7 +175,7 @@ std::optional<LeakageOn> leakage_on(const HeldOfSet& shown, Pressure set, Length
     return out;
 }
 
-std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor) {
+std::optional<OnTester> on_tester(const Case& at, const HeldOfSet& shown, Pressure set, Length restrictor) {
     const physics::TesterPneumatics to = other(shown, set, restrictor);
     const auto converted = [&](physics::LeakLaw law) -> std::optional<Derived> {
         const auto leakage = [&](const physics::TesterPneumatics& from,
@@ -187,10 +187,10 @@ std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length r
         const auto value = leakage(shown.tester, shown.held.figure.si);
         if (!value) return std::nullopt;
         // Limits and bands are meant for any tester that is built like theirs.
-        constexpr double alike = 0.01;
+        const double alike = at.reference.assumed("restrictor-alike");
         const double diameter = shown.tester.restrictor_diameter_m;
         const bool built_alike = shown.restrictor_known &&
-                                 same_set_pressure(shown.tester.set_gauge_pa, set.si()) &&
+                                 same_set_pressure(shown.tester.set_gauge_pa, set.si(), at.reference) &&
                                  std::abs(diameter - restrictor.si()) <= alike * diameter;
         Derived out;
         const Carried u = carried(shown, built_alike ? 0.0 : shown.restrictor_doubt, leakage);
@@ -221,7 +221,7 @@ std::optional<OnTester> on_makers_tester(const Case& at, const HeldOfSet& shown)
     const Length restrictor = card.leakage_restrictor
                                   ? card.leakage_restrictor->value()
                                   : Length::from_si(usual_restrictor_m(at.engine, at.reference));
-    return on_tester(shown, card.leakage_set->value(), restrictor);
+    return on_tester(at, shown, card.leakage_set->value(), restrictor);
 }
 
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
@@ -246,7 +246,7 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     for (const OnTester& tester : testers)
         if (tester.set == band.set && tester.restrictor == band.restrictor) leakage = tester.orifice;
     if (!leakage) {
-        const auto converted = on_tester(shown, band.set, band.restrictor);
+        const auto converted = on_tester(at, shown, band.set, band.restrictor);
         if (!converted) return State::none;
         leakage = converted->orifice;
     }

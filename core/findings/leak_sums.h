@@ -17,7 +17,7 @@ namespace lapwing::findings {
 physics::TesterPneumatics pneumatics(const Case& at, const Tester* tester, double set_pa);
 
 /// Alike enough to count as repeats: the regulator is never set twice to the same needle's width.
-bool same_set_pressure(double one_pa, double other_pa);
+bool same_set_pressure(double one_pa, double other_pa, const Reference& reference);
 /// A cylinder's repeats at one set pressure: the newest, or the newest `other` one.
 std::vector<const Reading*> at_one_set_pressure(const Case& at, int cylinder, bool other);
 
@@ -54,7 +54,7 @@ double restrictor_doubt(const Case& at, const Tester* tester);
 double restrictor_reach(double restrictor_doubt);
 
 /// The same leak on another tester, at the shop's own air pressure.
-std::optional<OnTester> on_tester(const HeldOfSet& shown, Pressure set, Length restrictor);
+std::optional<OnTester> on_tester(const Case& at, const HeldOfSet& shown, Pressure set, Length restrictor);
 
 /// Leakage alone on another tester, orifice law; absent where the sums fail.
 struct LeakageOn {

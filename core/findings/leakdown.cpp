@@ -56,7 +56,7 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
         out.readings.push_back(reading->id);
     if (auto makers = on_makers_tester(at, *shown)) out.on_testers.push_back(std::move(*makers));
     for (const ReferenceTester& reference : at.reference.testers)
-        if (auto converted = on_tester(*shown, reference.set, reference.restrictor))
+        if (auto converted = on_tester(at, *shown, reference.set, reference.restrictor))
             out.on_testers.push_back(std::move(*converted));
     out.state = judge_leak(at, *shown, out.on_testers, out.why);
     LeakSizes sizes = leak_sizes(*shown);

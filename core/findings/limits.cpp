@@ -37,8 +37,8 @@ std::optional<Derived> at_site(const std::optional<TypedPressure>& limit, Dimens
 Site site_of(const Engine& engine, const Session& session, const Reference& reference) {
     Site out{physics::sea_level_pa, false, 0.0, say("limits.altitude_unknown"), {}};
     // Between these a barometer may really stand; outside, it was the sea-level figure of another unit.
-    constexpr double least_pa = 20e3;
-    constexpr double most_pa = 120e3;
+    const double least_pa = reference.assumed("barometer-least");
+    const double most_pa = reference.assumed("barometer-most");
     if (const auto& station = session.conditions.station_pressure) {
         if (station->si() < least_pa || station->si() > most_pa) {
             out.basis = say("limits.site_refused");

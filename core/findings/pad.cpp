@@ -111,8 +111,9 @@ private:
         const Figure other = figure(Dimension::gauge_pressure, *usual);
         if (value.si() > factor * *usual) ask("pad.slip_high", figure_of(value), other);
         // A low reading may be a dead cylinder; it looks like a slip where ten times as much would fit.
+        const double fits = at_.reference.assumed("slip-fits");
         const double moved = 10.0 * value.si();
-        if (value.si() < *usual / factor && moved > 0.5 * *usual && moved < 2.0 * *usual)
+        if (value.si() < *usual / factor && moved > *usual / fits && moved < fits * *usual)
             ask("pad.slip_low", figure_of(value), other);
     }
 
@@ -180,7 +181,7 @@ private:
         out_.leakage = shown->leakage;
         out_.leak_hole = leak_sizes(*shown).hole;
         const LeakageBand& band = at_.reference.deciding_band();
-        out_.converted = on_tester(*shown, band.set, band.restrictor);
+        out_.converted = on_tester(at_, *shown, band.set, band.restrictor);
         std::vector<OnTester> testers;
         if (out_.converted) testers.push_back(*out_.converted);
         std::vector<Remark> why;

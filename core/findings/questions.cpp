@@ -91,7 +91,7 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         cylinder.questions.push_back(remark("question.wet_without_dry", number));
     for (const Heard& heard : cylinder.exits)
         if (heard.exit == Exit::next_plug_hole && heard.neighbour && heard.loudness != Loudness::nothing &&
-            companions(at.engine, number, *heard.neighbour))
+            companions(at.engine, at.reference, number, *heard.neighbour))
             cylinder.questions.push_back(remark("question.companion", number, *heard.neighbour));
 }
 

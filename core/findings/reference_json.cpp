@@ -226,6 +226,21 @@ void whole(const Reference& reference) {
                            "oil-alike",
                            "leak-heat-doubt",
                            "repairs-to-count",
+                           "companions-apart",
+                           "not-low-held",
+                           "battery-least",
+                           "battery-double",
+                           "barometer-least",
+                           "barometer-most",
+                           "slip-fits",
+                           "set-alike",
+                           "restrictor-alike",
+                           "gain-lowest",
+                           "named-from",
+                           "asked-from",
+                           "likely-very",
+                           "likely",
+                           "likely-more",
                            "trend-least-days"})
         if (!reference.assumption(id)) throw Malformed(fmt::format("assumptions: \"{}\" is missing", id));
     const auto [offset, gain] = reference.error_shares();

@@ -81,7 +81,17 @@ constexpr std::array needed{"area-bore",
                             "two-stroke-exhaust",
                             "masking",
                             "masking-from",
-                            "listen-set"};
+                            "listen-set",
+                            "oil-of-chamber",
+                            "reading-usual",
+                            "held-usual",
+                            "step-usual",
+                            "does-not-fit",
+                            "beyond-chance",
+                            "wet-far-above",
+                            "loud-but-tight",
+                            "loud-exits",
+                            "silent-but-leaks"};
 constexpr std::array paths{"rings",         "intake",  "exhaust",     "gasket",
                            "next_cylinder", "coolant", "decompressor"};
 constexpr std::array path_numbers{"fault", "sound", "sound-spread", "leaking", "leaking-spread"};
@@ -99,7 +109,8 @@ void whole(const Assumptions& all) {
     for (const char* id : needed)
         positive(id, no_bound);
     for (const char* share :
-         {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well"})
+         {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well", "oil-of-chamber",
+          "held-usual", "loud-but-tight", "silent-but-leaks"})
         positive(share, 1.0);
     for (const char* path : paths)
         for (const char* one : path_numbers)

@@ -44,6 +44,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     // The one plain sentence (verdict.h).
     {"odds.main", "cws"},            // likeliest path, its chance
     {"odds.main_clearance", "cws"},  // the same of a valve whose clearance is not recorded
+    {"odds.main_unheard", "cws"},    // the same where nobody listened; stands behind that
     {"odds.seals", "cs"},
     {"odds.open", "cwsws"},  // the two likeliest outcomes, none above one half
     {"odds.no_verdict", "c"},

@@ -60,10 +60,9 @@ void compare_wet_and_dry(const Assumptions& assumptions, CylinderEvidence& cylin
     const double scatter = assumptions.at("reading-scatter");
     const double doubt = std::hypot(std::hypot(cylinder.dry->noise_pa, cylinder.wet->noise_pa),
                                     scatter * std::hypot(dry, wet));
-    constexpr double beyond_chance = 3.0;
-    // Oil can fill up, seal, and cost a little speed; it can't lower a reading by much, and can't double it
-    // unless hardly anything was there.
-    constexpr double far_above = 2.0;
+    const double beyond_chance = assumptions.at("beyond-chance");
+    // Oil can fill up, seal, and cost a little speed; it can't lower a reading by much.
+    const double far_above = assumptions.at("wet-far-above");
     if (wet < dry - beyond_chance * doubt) {
         cylinder.contradictions.push_back(say("odds.wet_below_dry", cylinder.number, gauge(dry), gauge(wet)));
         cylinder.wet.reset();
@@ -74,7 +73,7 @@ void compare_wet_and_dry(const Assumptions& assumptions, CylinderEvidence& cylin
     }
 }
 
-void compare_air_and_sound(CylinderEvidence& cylinder) {
+void compare_air_and_sound(const Assumptions& assumptions, CylinderEvidence& cylinder) {
     const auto nothing_held = std::ranges::find_if(
         cylinder.leaks, [](const LeakEvidence& leak) { return leak.held_pa <= leak.half_step_pa; });
     if (nothing_held != cylinder.leaks.end()) {
@@ -91,13 +90,12 @@ void compare_air_and_sound(CylinderEvidence& cylinder) {
     const auto strong = std::ranges::count_if(cylinder.exits, [&](const ExitEvidence& exit) {
         return listened(exit) && exit.loudness == Loudness::strong;
     });
-    constexpr double tight = 0.10;
-    constexpr double open = 0.50;
-    if (lost < tight && strong >= 2) {
+    if (lost < assumptions.at("loud-but-tight") &&
+        static_cast<double>(strong) >= assumptions.at("loud-exits")) {
         cylinder.contradictions.push_back(
             say("odds.loud_but_tight", cylinder.number, figure(Dimension::share, lost)));
         drop_air(cylinder);
-    } else if (lost > open && listened_everywhere(cylinder) &&
+    } else if (lost > assumptions.at("silent-but-leaks") && listened_everywhere(cylinder) &&
                std::ranges::all_of(cylinder.exits, [](const ExitEvidence& exit) {
                    return exit.loudness == Loudness::nothing;
                })) {
@@ -113,7 +111,7 @@ void sort_out_contradictions(const findings::Case& state, const Assumptions& ass
                              CylinderEvidence& cylinder) {
     suspect_wrong_tdc(state, cylinder);
     compare_wet_and_dry(assumptions, cylinder);
-    compare_air_and_sound(cylinder);
+    compare_air_and_sound(assumptions, cylinder);
 }
 
 }  // namespace lapwing::odds

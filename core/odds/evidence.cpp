@@ -48,7 +48,7 @@ public:
           assumptions_(assumptions),
           engine_(dossier.engine),
           at_(findings::case_of(dossier, visit, reference, {tag})),
-          sources_{engine_, assumptions, out_} {}
+          sources_{engine_, reference, assumptions, out_} {}
 
     Evidence run() {
         const std::vector<int> numbers = numbers_in_order(engine_);
@@ -137,8 +137,8 @@ private:
         out_.cranking = range;
     }
 
-    /// More oil than half of the smallest chamber that the doubts allow is not reckoned with: it would lock
-    /// the engine.
+    /// More oil than a share of the smallest chamber that the doubts allow is not reckoned with: it would
+    /// lock the engine.
     [[nodiscard]] double oil_that_fits(double oil_m3) const {
         constexpr double reach = CrankDoubts::reach;
         double chamber = 1.0;
@@ -149,7 +149,7 @@ private:
                                             : physics::trapped_clearance_volume_m3(
                                                   at.crank, at.compression_ratio, at.closing_after_bdc_rad));
         }
-        return std::min(oil_m3, 0.5 * chamber);
+        return std::min(oil_m3, assumptions_.at("oil-of-chamber") * chamber);
     }
 
     // One cylinder.
@@ -307,13 +307,13 @@ private:
             return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
                    reading->held->si() > reading->set->si();
         });
-        constexpr double same = 0.02;  // the regulator is never set twice to the same needle's width
         while (!readings.empty()) {
             const Reading* first = readings.front();
             const double set = first->set->si();
             std::vector<const Reading*> group;
             for (const Reading* reading : readings)
-                if (std::abs(reading->set->si() - set) <= same * set && reading->oiled == first->oiled)
+                if (findings::same_set_pressure(reading->set->si(), set, reference_) &&
+                    reading->oiled == first->oiled)
                     group.push_back(reading);
             std::erase_if(readings,
                           [&](const Reading* one) { return std::ranges::find(group, one) != group.end(); });
@@ -345,7 +345,7 @@ private:
                               exit_sources(sources_, cylinder, heard.exit, heard.neighbour)};
             if (exit.sources.empty()) continue;
             if (exit.neighbour && heard.loudness != Loudness::nothing &&
-                findings::companions(engine_, cylinder.number, *exit.neighbour))
+                findings::companions(engine_, reference_, cylinder.number, *exit.neighbour))
                 cylinder.reasons.push_back(say("odds.companion", cylinder.number, *exit.neighbour));
             cylinder.exits.push_back(with_air(std::move(exit)));
         }
@@ -371,15 +371,15 @@ private:
         double high = 0.0;
         for (const CylinderEvidence& cylinder : out_.cylinders)
             if (cylinder.dry) high = std::max(high, cylinder.dry->final_pa);
-        constexpr double usual_pa = 900e3;
-        constexpr double step_pa = 10e3;
-        out_.crank_like = crank_evidence(findings::tester_of(at_, TestKind::dry, {}),
-                                         high > 0.0 ? high : usual_pa, step_pa, reference_);
+        const double step_pa = assumptions_.at("step-usual");
+        out_.crank_like =
+            crank_evidence(findings::tester_of(at_, TestKind::dry, {}),
+                           high > 0.0 ? high : assumptions_.at("reading-usual"), step_pa, reference_);
         if (out_.cranking) out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
         const Tester* tester = findings::tester_of(at_, TestKind::leak_down, {});
         const double set =
             tester && tester->set_pressure ? tester->set_pressure->si() : assumptions_.at("listen-set");
-        out_.leak_like = leak_evidence(tester, set, 0.7 * set, step_pa, reference_);
+        out_.leak_like = leak_evidence(tester, set, assumptions_.at("held-usual") * set, step_pa, reference_);
         out_.leak_like.curve = curve(set, tester);
         if (out_.cranking && engine_.fuel == Fuel::petrol)
             out_.cranking->largest_oil_m3 =

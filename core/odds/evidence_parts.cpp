@@ -15,8 +15,11 @@ namespace {
 using findings::Path;
 
 constexpr double rectangular = 1.7320508075688772;  // half width over standard deviation, JCGM 100, 4.3.7
+
 /// A gain is told as a share of the reading; far down the scale that would be a share of nothing.
-constexpr double lowest_of_span = 0.1;
+double gain_of(double gain_pa, double reading_pa, double span_pa, const findings::Reference& reference) {
+    return gain_pa / std::max(reading_pa, reference.assumed("gain-lowest") * span_pa);
+}
 
 class Sources {
 public:
@@ -71,7 +74,7 @@ private:
             const auto& [a, b] = context_.so_far.joints[joint];
             if ((a == self_ && b == other) || (b == self_ && a == other)) out_.push_back({true, joint, 1.0});
         }
-        if (!findings::companions(context_.engine, cylinder_.number, neighbour)) return;
+        if (!findings::companions(context_.engine, context_.reference, cylinder_.number, neighbour)) return;
         // A companion on overlap lets a valve's leak out through a joined manifold; where the card does not
         // say what is joined, it may be.
         const auto joined = [&](const std::vector<std::vector<int>>& groups) {
@@ -103,7 +106,7 @@ CrankEvidence crank_evidence(const Tester* tester, double final_pa, double step_
     out.final_pa = final_pa;
     out.noise_pa = std::hypot(errors.local_pa, errors.resolution_pa);
     out.offset_pa = errors.offset_pa;
-    out.gain = errors.gain_pa / std::max(final_pa, lowest_of_span * gauge.span_pa);
+    out.gain = gain_of(errors.gain_pa, final_pa, gauge.span_pa, reference);
     return out;
 }
 
@@ -125,7 +128,7 @@ LeakEvidence leak_evidence(const Tester* tester, double set_pa, double held_pa, 
     } else {
         const auto before = findings::instrument_of(&*tester->supply_gauge, set_pa, step_pa, reference).gauge;
         out.noise_pa = std::hypot(errors.local_pa, errors.resolution_pa);
-        out.gain = errors.gain_pa / std::max(held_pa, lowest_of_span * after.span_pa);
+        out.gain = gain_of(errors.gain_pa, held_pa, after.span_pa, reference);
         out.set_spread = uncertainty::u_reading_pa(before, std::min(set_pa, before.span_pa)) / set_pa;
     }
     return out;

@@ -18,6 +18,7 @@ LeakEvidence leak_evidence(const Tester* tester, double set_pa, double held_pa, 
 
 struct SourceContext {
     const Engine& engine;
+    const findings::Reference& reference;
     const Assumptions& assumptions;
     const Evidence& so_far;  ///< its joints, and the cylinders before the one at hand
 };

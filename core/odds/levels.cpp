@@ -6,14 +6,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/findings/crank_way.h"
+#include "core/findings/visit_way.h"
 
 namespace lapwing::odds {
 namespace {
 
 using findings::Case;
-
-constexpr double rectangular = 1.7320508075688772;  // half width over standard deviation, JCGM 100, 4.3.7
+using findings::WayStep;
 
 /// A factor on a reading, with its doubt as a share (standard).
 struct Factor {
@@ -21,32 +20,18 @@ struct Factor {
     double doubt = 0.0;
 
     void widen(double more) { doubt = std::sqrt(doubt * doubt + more * more); }
-    void take(const std::optional<double>& step, double doubt_of_step) {
-        if (!step) return;
-        by *= *step;
-        widen(doubt_of_step * (*step - 1.0));
+    void take(const WayStep& step) {
+        by *= step.by;
+        widen(step.doubt);
+        widen(step.allowed);
     }
 };
-
-/// What cold walls cost where nobody noted whether the engine was cold: half of it, give or take half.
-Factor maybe_cold(const findings::ModelInputs& inputs) {
-    Factor out;
-    if (!inputs.may_be_warm_k) return out;
-    findings::ModelInputs warm = inputs;
-    warm.wall_k = *inputs.may_be_warm_k;
-    findings::ModelRuns runs;
-    const auto cold = findings::CrankWay(warm, inputs, runs).heat();
-    if (!cold) return out;
-    const double half = 0.5 * (1.0 - *cold);
-    out.by = 1.0 - half;
-    out.doubt = half / rectangular;
-    return out;
-}
 
 /// From what a factory limit means (warm engine, cranked well, throttle open, check valve at the plug hole,
 /// a core made for gauges) to this visit's readings.
 Factor from_factory(const findings::ModelInputs& inputs) {
-    Factor out = maybe_cold(inputs);
+    Factor out;
+    out.take(findings::maybe_cold(inputs));
     if (!findings::below_par(inputs)) return out;
     const auto facts = findings::model_facts(inputs);
     if (!facts.correction) return out;
@@ -55,80 +40,33 @@ Factor from_factory(const findings::ModelInputs& inputs) {
     return out;
 }
 
-/// From an earlier visit's reading to this visit; nothing where the two can't be compared.
-class FromEarlier {
-public:
-    FromEarlier(const Case& now, const findings::ModelInputs& inputs, const Reading* newest)
-        : now_(now), inputs_(inputs), newest_(newest) {}
-
-    std::optional<Factor> way(const Case& then, const Reading& reading) {
-        const Session& was = then.visit.session;
-        const Session& is = now_.visit.session;
-        const auto& reference = now_.reference;
-        if (then.decompressor_works() || findings::throttle_closed(was, then.engine) ||
-            findings::oil_on_rings(then.visit, reading) == findings::OnRings::oiled)
-            return std::nullopt;
-        const CrankedBy turns = newest_ ? findings::cranked_by(is, *newest_) : is.conditions.cranked_by;
-        if (!findings::may_be_turned_alike(findings::cranked_by(was, reading), turns)) return std::nullopt;
-
-        const Tester* tester = findings::tester_of(then, TestKind::dry, reading.tester);
-        const auto inputs = findings::model_inputs(then.engine, was, reference, tester, reading.adapter);
-        findings::CrankWay model(inputs, inputs_, runs_);
-        const double doubt = reference.assumed("correction-doubt");
-        Factor out;
-        out.by = now_.site.ambient_pa / then.site.ambient_pa;
-        out.take(model.tester(), doubt);
-        const Tester* used =
-            findings::tester_of(now_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
-        if (!tester || tester != used) {
-            const bool known = tester && used && tester->hose_volume && used->hose_volume;
-            if (!known) out.widen(reference.assumed("other-gauge-doubt"));
-        }
-        heat(inputs, was.conditions.heat, is.conditions.heat, model, out);
-        const auto off = [](const Session& of) { return of.conditions.induction == Induction::off; };
-        if (off(was) != off(is)) out.widen(reference.assumed("induction-off-doubt"));
-        if (was.conditions.cranking_speed && is.conditions.cranking_speed)
-            out.take(model.speed(), doubt);
-        else if (findings::battery_weak(was.conditions, reference) !=
-                 findings::battery_weak(is.conditions, reference))
-            out.widen(reference.assumed("weak-battery-doubt"));
-        return out;
+/// From an earlier visit's reading to this visit; nothing where the two can't be compared, or where that one
+/// does not tell what a sound cylinder reads.
+std::optional<Factor> from_earlier(const Case& then, const Reading& reading, const findings::WayEnd& now,
+                                   findings::ModelRuns& runs) {
+    const Session& was = then.visit.session;
+    if (then.decompressor_works() || findings::throttle_closed(was, then.engine) ||
+        findings::oil_on_rings(then.visit, reading) == findings::OnRings::oiled)
+        return std::nullopt;
+    const Tester* tester = findings::tester_of(then, TestKind::dry, reading.tester);
+    const findings::WayEnd from{
+        then, &reading, tester,
+        findings::model_inputs(then.engine, was, then.reference, tester, reading.adapter)};
+    findings::VisitWay way(from, now, runs);
+    Factor out;
+    for (const WayStep& step :
+         {way.air_pressure(), way.tester(), way.heat(), way.induction(), way.speed(), way.turning()}) {
+        if (step.prevents) return std::nullopt;
+        out.take(step);
     }
-
-private:
-    /// What is not noted is cold to the model; it may have been warm.
-    void heat(const findings::ModelInputs& inputs, EngineHeat was, EngineHeat is, findings::CrankWay& model,
-              Factor& out) const {
-        if (was == is) {
-            // Neither noted: one of the two may have been warm.
-            if (was == EngineHeat::unknown) {
-                out.widen(maybe_cold(inputs).doubt);
-                out.widen(maybe_cold(inputs_).doubt);
-            }
-            return;
-        }
-        out.take(model.heat(), now_.reference.assumed("correction-doubt"));
-        if (was == EngineHeat::unknown) {
-            const Factor then = maybe_cold(inputs);
-            out.by *= then.by;
-            out.widen(then.doubt);
-        }
-        if (is == EngineHeat::unknown) {
-            const Factor now = maybe_cold(inputs_);
-            out.by /= now.by;
-            out.widen(now.doubt);
-        }
-    }
-
-    const Case& now_;
-    const findings::ModelInputs& inputs_;
-    const Reading* newest_;
-    findings::ModelRuns runs_;
-};
+    return out;
+}
 
 void add_earlier_visits(const Case& at, const findings::ModelInputs& inputs, const Reading* newest,
                         const Assumptions& assumptions, std::vector<LevelEvidence>& out) {
-    FromEarlier from(at, inputs, newest);
+    const findings::WayEnd now{
+        at, newest, findings::tester_of(at, TestKind::dry, newest ? newest->tester : std::nullopt), inputs};
+    findings::ModelRuns runs;
     double sum = 0.0;
     double weights = 0.0;
     int count = 0;
@@ -140,7 +78,7 @@ void add_earlier_visits(const Case& at, const findings::ModelInputs& inputs, con
             const auto dry = findings::cranking_of(then, TestKind::dry, number);
             if (!leak || !dry || leak->state != findings::State::good || leak->tag != dry->tag) continue;
             const auto readings = findings::counted(then, TestKind::dry, number);
-            const auto way = from.way(then, *readings.back());
+            const auto way = from_earlier(then, *readings.back(), now, runs);
             if (!way) continue;
             const double usual = assumptions.at("earlier-visit-doubt");
             const double weight = 1.0 / (usual * usual + way->doubt * way->doubt);

@@ -250,7 +250,7 @@ std::vector<findings::Message> misfits(const EngineModel& model, const Draws& dr
             leak += (own.leaks.back().held_pa - held.shown_pa) / held.noise_pa;
         }
     });
-    constexpr double far = 2.5;  // standard deviations, on average over what the rest allows
+    const double far = model.assumptions().at("does-not-fit");
     std::vector<findings::Message> out;
     for (const auto& [off, test] :
          {std::pair(dry, TestKind::dry), std::pair(leak, TestKind::leak_down), std::pair(wet, TestKind::wet)})

@@ -25,6 +25,14 @@ bool clearance_first(const CylinderOdds& cylinder) {
            });
 }
 
+/// Why nobody can know where it leaks: no air, or nobody listened to it; null where somebody did.
+const Message* unheard(const CylinderOdds& cylinder) {
+    const auto why = std::ranges::find_if(cylinder.reasons, [](const Message& reason) {
+        return reason.code == "odds.not_listened" || reason.code == "odds.no_air";
+    });
+    return why == cylinder.reasons.end() ? nullptr : &*why;
+}
+
 /// The likeliest outcome beside the main one.
 std::pair<std::optional<findings::Path>, double> runner_up(const CylinderOdds& cylinder) {
     std::pair<std::optional<findings::Path>, double> best{std::nullopt, -1.0};
@@ -32,6 +40,22 @@ std::pair<std::optional<findings::Path>, double> runner_up(const CylinderOdds& c
     for (const PathOdds& path : cylinder.paths)
         if (path.path != cylinder.main && path.main > best.second) best = {path.path, path.main};
     return best;
+}
+
+/// What the odds come to, once there is nothing before a verdict.
+Message likeliest_of(const CylinderOdds& cylinder, const findings::Reference& reference) {
+    const int number = cylinder.number;
+    const findings::Figure chance = shown_chance(cylinder.main_chance);
+    if (cylinder.main_chance < reference.assumed("named-from")) {
+        const auto [other, other_chance] = runner_up(cylinder);
+        return say("odds.open", number, outcome_word(cylinder.main), chance, outcome_word(other),
+                   shown_chance(other_chance));
+    }
+    if (!cylinder.main) return say("odds.seals", number, chance);
+    const char* code = unheard(cylinder)           ? "odds.main_unheard"
+                       : clearance_first(cylinder) ? "odds.main_clearance"
+                                                   : "odds.main";
+    return say(code, number, outcome_word(cylinder.main), chance);
 }
 
 }  // namespace
@@ -54,6 +78,10 @@ findings::Word outcome_word(std::optional<findings::Path> path) {
 
 Interval shown_interval(const Interval& share) {
     return {share.mean, std::min(share.lo, share.mean), std::max(share.hi, share.mean)};
+}
+
+double drawn_share(const Interval& share) {
+    return shown_interval(share).lo;
 }
 
 bool worth_repairing(const PathOdds& path, const findings::Reference& reference) {
@@ -82,7 +110,7 @@ findings::Word name_of(findings::Path path) {
     return findings::Word{"leak:" + std::string(word(path))};
 }
 
-Message headline_of(const CylinderOdds& cylinder) {
+Message headline_of(const CylinderOdds& cylinder, const findings::Reference& reference) {
     const int number = cylinder.number;
     if (!cylinder.measured) return say("odds.nothing_measured", number);
     if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
@@ -90,37 +118,30 @@ Message headline_of(const CylinderOdds& cylinder) {
     if (low != cylinder.reasons.end()) return *low;
     if (!cylinder.contradictions.empty()) return say("odds.no_verdict", number);
     if (cylinder.unsure) return say("odds.unsure_numbers", number);
-    constexpr double even = 0.5;
-    const findings::Figure chance = shown_chance(cylinder.main_chance);
-    if (cylinder.main_chance < even) {
-        const auto [other, other_chance] = runner_up(cylinder);
-        return say("odds.open", number, outcome_word(cylinder.main), chance, outcome_word(other),
-                   shown_chance(other_chance));
-    }
-    if (!cylinder.main) return say("odds.seals", number, chance);
-    return say(clearance_first(cylinder) ? "odds.main_clearance" : "odds.main", number,
-               outcome_word(cylinder.main), chance);
+    const Message likeliest = likeliest_of(cylinder, reference);
+    const Message* why = unheard(cylinder);
+    return why && likeliest.code != "odds.seals" ? *why : likeliest;
 }
 
-findings::Word likelihood_word(double chance) {
-    return findings::Word{chance >= 0.9    ? "likely:very"
-                          : chance >= 0.75 ? "likely:likely"
-                          : chance >= 0.6  ? "likely:more"
-                                           : "likely:even"};
+findings::Word likelihood_word(double chance, const findings::Reference& reference) {
+    for (const auto& [least, word] :
+         {std::pair{"likely-very", "likely:very"}, std::pair{"likely", "likely:likely"},
+          std::pair{"likely-more", "likely:more"}})
+        if (chance >= reference.assumed(least)) return findings::Word{word};
+    return findings::Word{"likely:even"};
 }
 
-Message in_words(const CylinderOdds& cylinder) {
-    Message said = headline_of(cylinder);
-    constexpr double likely = 0.75;
+Message in_words(const CylinderOdds& cylinder, const findings::Reference& reference) {
+    Message said = headline_of(cylinder, reference);
     const int number = cylinder.number;
     const findings::Word main = outcome_word(cylinder.main);
-    const findings::Word how = likelihood_word(shown_chance(cylinder.main_chance).si);
+    const findings::Word how = likelihood_word(shown_chance(cylinder.main_chance).si, reference);
     if (said.code == "odds.open")
         return say("odds.likely_open", number, main, outcome_word(runner_up(cylinder).first));
     const bool of_leak = said.code == "odds.main" || said.code == "odds.main_clearance";
     if (!of_leak && said.code != "odds.seals") return said;
     const auto [other, other_chance] = runner_up(cylinder);
-    if (cylinder.main_chance < likely) {
+    if (cylinder.main_chance < reference.assumed("likely")) {
         if (!cylinder.main && other) return say("odds.leaks_or_sound", number, outcome_word(other));
         if (said.code == "odds.main" && !other) return say("odds.leaks_or_sound", number, main);
     }
@@ -129,10 +150,12 @@ Message in_words(const CylinderOdds& cylinder) {
                how);
 }
 
-std::vector<Message> said_beside(const CylinderOdds& cylinder) {
-    const Message headline = headline_of(cylinder);
+std::vector<Message> said_beside(const CylinderOdds& cylinder, const findings::Reference& reference) {
+    const Message headline = headline_of(cylinder, reference);
     const bool clearance_said = headline.code == "odds.main_clearance";
     std::vector<Message> out;
+    if (const Message* why = unheard(cylinder); why && headline == *why)
+        out.push_back(likeliest_of(cylinder, reference));
     for (const auto* messages : {&cylinder.contradictions, &cylinder.reasons})
         for (const Message& message : *messages) {
             const bool said =

@@ -12,18 +12,23 @@ namespace lapwing::odds {
 /// want of samples stands before a verdict.
 bool has_verdict(const CylinderOdds& cylinder);
 
-/// The one plain sentence. Of a valve whose clearance is not recorded it asks for that; where no outcome
-/// reaches one half it names the two likeliest; without a verdict it says why there is none.
-findings::Message headline_of(const CylinderOdds& cylinder);
+/// The one plain sentence. Where a cylinder that may leak was not listened to it says that, and no odds. Of a
+/// valve whose clearance is not recorded it asks for that; where no outcome is likely enough (named-from in
+/// assets/reference/assumptions.json) it names the two likeliest; without a verdict it says why there is
+/// none.
+findings::Message headline_of(const CylinderOdds& cylinder, const findings::Reference& reference);
 
 /// The same without a percentage, for who reads the report and not the odds. A share of the leak beside the
 /// odds of there being one would be two figures that seem to contradict each other.
-findings::Message in_words(const CylinderOdds& cylinder);
-/// "likely:very" of 0.9 and more, "likely:likely" of 0.75, "likely:more" of 0.6, else "likely:even".
-findings::Word likelihood_word(double chance);
+findings::Message in_words(const CylinderOdds& cylinder, const findings::Reference& reference);
+/// "likely:very", "likely:likely", "likely:more" or "likely:even" (assets/reference/assumptions.json:
+/// likely-very, likely, likely-more).
+findings::Word likelihood_word(double chance, const findings::Reference& reference);
 
-/// Contradictions and reasons, but for what the plain sentence says already.
-std::vector<findings::Message> said_beside(const CylinderOdds& cylinder);
+/// What the odds come to if the plain sentence does not say it; then contradictions and reasons, but for what
+/// that says already.
+std::vector<findings::Message> said_beside(const CylinderOdds& cylinder,
+                                           const findings::Reference& reference);
 
 /// Why the odds and the rules of thumb name different paths; nothing where they agree, where no rule names a
 /// path, or without a verdict.
@@ -56,6 +61,9 @@ std::vector<const PathOdds*> by_share(const CylinderOdds& cylinder);
 
 /// The interval to show beside a share: widened to the mean where a rare large fault draws that out of it.
 Interval shown_interval(const Interval& share);
+/// How much of the bar a share fills: what nine cases of ten have at the least. The rest stays open, so that
+/// a share of which little is known does not look like a sure one.
+double drawn_share(const Interval& share);
 /// A chance as a figure for a sentence, rounded by `shown_percent`.
 findings::Figure shown_chance(double chance);
 /// A share in whole per cent: more digits than that say nothing.

@@ -16,12 +16,10 @@ namespace {
 
 using findings::say;
 
-/// Under this chance nothing is said of a path.
-constexpr double worth_saying = 0.3;
-
 void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
                  const CylinderEvidence& evidence, CylinderOdds& out) {
     const int number = evidence.number;
+    const double worth_saying = reference.assumed("asked-from");
     if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
     const auto any = [&](auto has) { return has(evidence) || std::ranges::any_of(evidence.earlier, has); };
     const bool air = any([](const StateReadings& state) { return !state.leaks.empty(); });

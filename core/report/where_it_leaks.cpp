@@ -33,11 +33,19 @@ bool weighs_little(const findings::Message& message) {
     return message.code == "odds.not_listened" || message.code == "odds.no_air";
 }
 
+/// What the odds come to where nobody listened: figures, and of little weight.
+bool is_of_odds(const findings::Message& message) {
+    return message.code == "odds.main_unheard" || message.code == "odds.open";
+}
+
 /// What is said of a cylinder in words. Odds and shares stand beside it for a mentor: to an owner they are
 /// two figures of one thing that don't agree.
-Sentences said_of(const odds::CylinderOdds& odds, const findings::Findings& found, bool figures) {
-    Sentences out{{{figures ? odds::headline_of(odds) : odds::in_words(odds), std::nullopt, odds.number}}};
-    for (findings::Message& message : odds::said_beside(odds)) {
+Sentences said_of(const odds::CylinderOdds& odds, const findings::Findings& found,
+                  const findings::Reference& reference, bool figures) {
+    Sentences out{{{figures ? odds::headline_of(odds, reference) : odds::in_words(odds, reference),
+                    std::nullopt, odds.number}}};
+    for (findings::Message& message : odds::said_beside(odds, reference)) {
+        if (!figures && is_of_odds(message)) continue;
         const auto at = weighs_little(message) ? out.sentences.begin() : out.sentences.end();
         out.sentences.insert(at, {std::move(message), std::nullopt, odds.number});
     }
@@ -103,7 +111,7 @@ Section where_it_leaks(const findings::Findings& found, const odds::WhereItLeaks
         if (!odds.measured) continue;
         // A bar of what little a sound cylinder loses would look like one of a fault.
         const bool leaking = odds::has_verdict(odds) && odds.main;
-        Sentences sentences = said_of(odds, found, appendix);
+        Sentences sentences = said_of(odds, found, reference, appendix);
         Facts repairs;
         if (leaking) add_repairs(repairs, odds, reference);
         expected = expected || !repairs.facts.empty();

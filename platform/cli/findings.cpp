@@ -11,6 +11,7 @@
 #include "core/base/atomic_file.h"
 #include "core/compare/history.h"
 #include "core/odds/data_files.h"
+#include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
 #include "platform/cli/dossier_file.h"
 #include "platform/cli/file_units.h"
@@ -31,6 +32,12 @@ public:
     }
     [[nodiscard]] std::string of(const findings::Word& word) const {
         return format_.text(word).toStdString();
+    }
+    [[nodiscard]] std::string of(const findings::Input& input) const {
+        return (format_.text(input.name) + QStringLiteral(": ") + format_.text(input.value)).toStdString();
+    }
+    [[nodiscard]] std::string in_words(const findings::Derivation& from) const {
+        return format_.inWords(from).toStdString();
     }
     [[nodiscard]] std::string name(findings::State state) const { return format_.name(state).toStdString(); }
     [[nodiscard]] const format::Formatter& format() const { return format_; }
@@ -60,7 +67,46 @@ Json texts(const std::vector<findings::Message>& messages, const Sentences& say)
     return out;
 }
 
-void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const Sentences& say) {
+/// "input:part_least": what stands behind the colon.
+std::string key_of(const findings::Word& word) {
+    return word.code.substr(word.code.find(':') + 1);
+}
+
+/// "Where does this come from": figures in SI.
+Json derivation_json(const findings::Derivation& from, const Sentences& say) {
+    Json inputs = Json::array();
+    for (const findings::Input& input : from.inputs) {
+        const auto* figure = std::get_if<findings::Figure>(&input.value);
+        const auto* name = std::get_if<findings::Word>(&input.value);
+        inputs.push_back({{"name", key_of(input.name)},
+                          {"symbol", input.symbol},
+                          {"value", figure ? Json(figure->si)
+                                    : name ? Json(key_of(*name))
+                                           : Json(nullptr)},
+                          {"text", say.of(input)}});
+    }
+    return {{"formula", from.symbols},
+            {"formula_in_words", say.in_words(from)},
+            {"inputs", std::move(inputs)},
+            {"source", say.of(from.source)},
+            {"notes", texts(from.notes, say)}};
+}
+
+Json after_json(int cylinder, const odds::AfterRepair& after, const Sentences& say) {
+    const findings::Derivation from = odds::after_repair_from(cylinder, after);
+    Json shares = Json::object();
+    for (const findings::DoubtShare& doubt : from.doubts)
+        shares[key_of(doubt.of)] = doubt.share;
+    return {{"value", after.value_pa},
+            {"lo", after.lo_pa},
+            {"hi", after.hi_pa},
+            {"comparable_at_once", after.comparable_at_once},
+            {"doubt_share", std::move(shares)},
+            {"derivation", derivation_json(from, say)}};
+}
+
+void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const Sentences& say,
+              const findings::Reference& reference) {
     using findings::Path;
     Json share, main, fault;
     const auto put = [&](Path path, const odds::PathOdds& odds) {
@@ -91,12 +137,11 @@ void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const 
     out["under_other_assumptions"] = std::move(others);
     Json after = Json::object();
     for (const odds::AfterRepair& repair : of.expected_after)
-        after[std::string(word(repair.repair))] = {
-            {"value", repair.value_pa}, {"lo", repair.lo_pa}, {"hi", repair.hi_pa}};
+        after[std::string(word(repair.repair))] = after_json(of.number, repair, say);
     out["expected_after"] = std::move(after);
     out["unsure"] = of.unsure;
     out["effective_samples"] = of.effective_samples;
-    out["odds_headline"] = say.of(odds::headline_of(of));
+    out["odds_headline"] = say.of(odds::headline_of(of, reference));
     out["reasons"] = texts(of.reasons, say);
     for (auto& contradiction : texts(of.contradictions, say))
         out["contradictions"].push_back(std::move(contradiction));
@@ -131,7 +176,7 @@ Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& 
 
 void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
                 const Dossier& dossier, std::size_t at, const std::vector<odds::DataFile>& data,
-                const Sentences& say) {
+                const Sentences& say, const findings::Reference& reference) {
     const Session& session = dossier.visits[at].session;
     Json out;
     out["visit"] = {{"number", at + 1},
@@ -143,7 +188,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
         out["cylinders"].push_back(cylinder_json(cylinder, say));
         out["cylinders"].back()["since_repair"] = since_json(since_repair(since, cylinder.number), say);
         if (const auto* of = leaks.cylinder(cylinder.number))
-            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say);
+            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say, reference);
     }
     Json spread = Json::array();
     for (const auto* rules : {&found.spread, &found.leak_spread})
@@ -289,7 +334,7 @@ Outcome run(Arguments& arguments) {
     found.next = odds::steps_by_worth(found, *leaks, reference);
     const Since since = compare::since_repair_at(*dossier, visit, reference);
     if (arguments.json())
-        print_json(found, *leaks, since, *dossier, *at, basis->files, say);
+        print_json(found, *leaks, since, *dossier, *at, basis->files, say, reference);
     else
         print_text(found, *leaks, since, *dossier, *at, say, reference);
     return Exit::done;
@@ -316,7 +361,10 @@ Verb findings_verb() {
         "contradictions, questions, path_share {path: {mean, lo, hi}}, main_path_probability {path, "
         "seals_well}, "
         "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
-        "lo, hi}}, unsure, effective_samples, odds_headline, reasons), engine (state, headline, spread, "
+        "lo, hi, comparable_at_once, doubt_share {rest_of_engine, sound_part, day, gauge_and_test}, "
+        "derivation "
+        "{formula, formula_in_words, inputs: name, symbol, value, text; source, notes}}}, unsure, "
+        "effective_samples, odds_headline, reasons), engine (state, headline, spread, "
         "contradictions, "
         "questions, weakened_by, reasons, assumptions_version, reference_data {file: {version, sha256}}, "
         "reference_sum, "

@@ -58,9 +58,9 @@ void print(const findings::Message& message, const format::Formatter& format) {
 void print_odds(const findings::CylinderFindings& rules, const odds::CylinderOdds& of,
                 const format::Formatter& format, const findings::Reference& reference) {
     fmt::print("  Where it leaks\n");
-    print(odds::headline_of(of), format);
+    print(odds::headline_of(of, reference), format);
     if (odds::has_verdict(of)) print(table(of, format, reference));
-    for (const findings::Message& message : odds::said_beside(of))
+    for (const findings::Message& message : odds::said_beside(of, reference))
         print(message, format);
     if (const auto why = odds::beside_rules(rules, of)) print(*why, format);
 }

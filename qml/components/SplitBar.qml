@@ -5,15 +5,18 @@ pragma ComponentBehavior: Bound
 import QtQuick
 import Lapwing.Theme
 
-// Shares of one whole side by side: `shares` is a list of {path, name, share, text}, share from 0 to 1. A segment
-// that has room writes its name; `text` is for the screen reader ("exhaust 70 %, 60 to 85").
+// Shares of one whole side by side: `shares` is a list of {path, name, share, text}, share from 0 to 1. What they
+// leave of the whole stays an empty outline: it is open. A segment that has room writes its name; `text` is for the
+// screen reader ("exhaust 70 %, 60 to 85").
 Item {
     id: bar
 
     property var shares: []
-    readonly property real total: Math.max(1e-9, shares.reduce((sum, part) => sum + part.share, 0))
+    readonly property real sum: shares.reduce((sum, part) => sum + part.share, 0)
+    readonly property real total: Math.max(1, sum)
+    readonly property bool open: sum < 0.995
     readonly property var present: shares.filter(part => part.share > 0)
-    readonly property real room: width - 2 * Math.max(0, present.length - 1)
+    readonly property real room: width - 2 * Math.max(0, present.length - (open ? 0 : 1))
 
     implicitHeight: Math.max(40, Theme.labelSize * 1.6)
     Accessible.role: Accessible.Chart
@@ -57,6 +60,17 @@ Item {
                     anchors.verticalCenter: parent.verticalCenter
                 }
             }
+        }
+
+        Rectangle {
+            objectName: "openPart"
+            visible: bar.open
+            width: bar.room * (1 - bar.sum / bar.total)
+            height: bar.height
+            radius: 6
+            color: "transparent"
+            border.width: 1
+            border.color: Theme.ink
         }
     }
 }

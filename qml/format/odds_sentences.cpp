@@ -102,6 +102,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.main", "Cylinder %1 leaks mostly at %2: odds %3."),
     SAY("odds.main_clearance",
         "Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it."),
+    SAY("odds.main_unheard",
+        "Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each "
+        "part "
+        "is at fault: listening at every exit can turn it round."),
     SAY("odds.seals", "Cylinder %1 seals well: odds %2."),
     SAY("odds.open", "Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5)."),
     SAY("odds.likely_main", "Cylinder %1 leaks mostly at %2: %3."),

@@ -23,7 +23,7 @@ Column {
     LText {
         width: parent.width
         role: "label"
-        text: qsTr("Share of the leak, with the range that holds it in nine cases of ten:")
+        text: qsTr("Share of the leak, with the range that holds it in nine cases of ten. The empty part of the bar is open:")
     }
 
     Repeater {

@@ -3,6 +3,7 @@
 
 #include <QPainter>
 #include <algorithm>
+#include <numeric>
 
 #include "core/odds/verdict.h"
 #include "qml/charts/share_painter.h"
@@ -23,25 +24,32 @@ QString key_of(findings::Path path) {
     return QString::fromUtf8(text.data(), qsizetype(text.size()));
 }
 
-void paint_part(QPainter& painter, const QRectF& area, const QString& path) {
+/// By itself: a part of the bar that is open.
+void paint_outline(QPainter& painter, const QRectF& area) {
     painter.save();
-    painter.fillRect(area, charts::path_colour(path));
-    charts::paint_path_pattern(painter, area, path, styles::body.colour, unit);
     painter.setPen(QPen(styles::body.colour, pt(0.6)));
     painter.setBrush(Qt::NoBrush);
     painter.drawRect(area);
     painter.restore();
 }
 
+void paint_part(QPainter& painter, const QRectF& area, const QString& path) {
+    painter.fillRect(area, charts::path_colour(path));
+    charts::paint_path_pattern(painter, area, path, styles::body.colour, unit);
+    paint_outline(painter, area);
+}
+
 Piece bar_piece(const report::Shares& shares, double width) {
     return {bar_height + mm(1.4), [shares, width](QPainter& painter, QPointF at) {
-                std::vector<double> means;
+                std::vector<double> drawn;
                 for (const report::Share& share : shares.shares)
-                    means.push_back(share.mean);
+                    drawn.push_back(odds::drawn_share({share.mean, share.low, share.high}));
+                drawn.push_back(std::max(0.0, 1.0 - std::accumulate(drawn.begin(), drawn.end(), 0.0)));
                 const auto parts =
-                    charts::split_bar(QRectF(at.x(), at.y(), width, bar_height), means, mm(0.4));
-                for (std::size_t i = 0; i < parts.size(); ++i)
+                    charts::split_bar(QRectF(at.x(), at.y(), width, bar_height), drawn, mm(0.4));
+                for (std::size_t i = 0; i < shares.shares.size(); ++i)
                     if (!parts[i].isEmpty()) paint_part(painter, parts[i], key_of(shares.shares[i].path));
+                if (!parts.back().isEmpty()) paint_outline(painter, parts.back());
             }};
 }
 

@@ -37,7 +37,7 @@ QVariantMap share_map(const odds::PathOdds& path, const format::Formatter& forma
     return {{"path", QString::fromUtf8(word_of_path.data(), qsizetype(word_of_path.size()))},
             {"name", name},
             {"label", name + u' ' + format::share_text(path.share.mean, format)},
-            {"share", path.share.mean},
+            {"share", odds::drawn_share(path.share)},
             {"mean", path.share.mean},
             {"low", interval.lo},
             {"high", interval.hi},
@@ -61,7 +61,7 @@ QVariantMap repair_map(const odds::AfterRepair& after, const format::Formatter& 
 
 QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
                      const findings::Reference& reference, const format::Formatter& format) {
-    const findings::Message headline = odds::headline_of(odds);
+    const findings::Message headline = odds::headline_of(odds, reference);
     QVariantList shares, repairs;
     QStringList reasons;
     QString others;
@@ -77,7 +77,7 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
         if (odds.seals_well >= nothing)
             others = Texts::tr("Seals well: odds %1").arg(format::chance_text(odds.seals_well, format));
     }
-    for (const findings::Message& message : odds::said_beside(odds)) {
+    for (const findings::Message& message : odds::said_beside(odds, reference)) {
         // It stands with the reading to expect.
         if (message.code == "odds.fresh_hone" && !repairs.isEmpty()) continue;
         reasons << format.text(message);

@@ -178,6 +178,7 @@ class RoundTrip(CliTest):
             for after in cylinder["expected_after"].values():
                 self.assertLess(after["lo"], after["value"])
                 self.assertLess(after["value"], after["hi"])
+                self.check_derivation(after)
             self.assertIs(cylinder["depends_on_assumptions"], False)
         # The story of the invented engine: a burnt exhaust valve in cylinder 1, worn rings in cylinder 2.
         self.assertGreater(found["cylinders"][0]["main_path_probability"]["exhaust"], 0.9)
@@ -233,6 +234,25 @@ class RoundTrip(CliTest):
         for cylinder in (six[1], six[2]):
             self.assertGreater(cylinder["main_path_probability"]["next_cylinder"], 0.9)
             self.assertGreater(cylinder["fault_probability"]["next_cylinder"], 0.9)
+
+    def check_derivation(self, after):
+        """Of a reading to expect: what its range is made of, and what it was worked out from."""
+        shares = after["doubt_share"]
+        self.assertLessEqual(set(shares), {"rest_of_engine", "sound_part", "day", "gauge_and_test"})
+        self.assertAlmostEqual(sum(shares.values()), 1.0, places=6)
+        # Nine cases of ten of a normal spread: the day's 3 % (odds.json) is the share of it that is said.
+        spread = (after["hi"] - after["lo"]) / (2 * 1.645)
+        self.assertAlmostEqual(shares["day"], (0.03 * after["value"] / spread) ** 2, delta=0.15)
+        came = after["derivation"]
+        inputs = {one["name"]: one for one in came["inputs"]}
+        self.assertEqual(inputs["expected_least"]["value"], after["lo"])
+        self.assertEqual(inputs["expected_most"]["value"], after["hi"])
+        self.assertLessEqual(inputs["sound_least"]["value"], inputs["sound_most"]["value"])
+        self.assertIn("bar", inputs["reads_now"]["text"])
+        for said in (came["formula"], came["formula_in_words"], came["source"]):
+            self.assertTrue(said)
+        hone = [note["code"] for note in came["notes"]]
+        self.assertEqual(hone == ["odds.fresh_hone"], not after["comparable_at_once"])
 
     def test_six(self):
         found = self.json("findings", self.demo("six"))

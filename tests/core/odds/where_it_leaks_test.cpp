@@ -100,7 +100,7 @@ TEST(WhereItLeaks, AClearanceFarBelowItsSiblingsStandsBeforeAnyVerdict) {
     for (int number : {1, 2, 3})
         bench.clearance(number, ValveSide::exhaust, number == 3 ? "0.05" : "0.50");
     const auto odds = bench.odds();
-    EXPECT_EQ(headline_of(odds.cylinders[2]).code, "odds.clearance_siblings");
+    EXPECT_EQ(headline_of(odds.cylinders[2], bench.reference()).code, "odds.clearance_siblings");
     EXPECT_FALSE(has_verdict(odds.cylinders[2]));
     EXPECT_FALSE(says(odds.cylinders[0].reasons, "odds.clearance_siblings"));
 }
@@ -111,12 +111,14 @@ TEST(WhereItLeaks, ListeningDecides) {
     bench.leak(1, "5.50", "3.20", "bar");
     const auto unheard = bench.odds();
     EXPECT_TRUE(says(unheard.cylinders[0].reasons, "odds.not_listened"));
+    EXPECT_EQ(headline_of(unheard.cylinders[0], bench.reference()).code, "odds.not_listened");
     EXPECT_EQ(unheard.next_tests.front().test, Action::listen);
     bench.hear(1, Exit::exhaust, Loudness::strong);
     bench.hear(1, Exit::intake, Loudness::nothing);
     bench.hear(1, Exit::breather, Loudness::faint);
     const auto heard = bench.first();
     EXPECT_EQ(heard.main, Path::exhaust);
+    EXPECT_EQ(headline_of(heard, bench.reference()).code, "odds.main_clearance");
     EXPECT_GT(heard.main_chance, 0.9);
     EXPECT_GT(heard.path(Path::exhaust)->fault, 0.95);
     EXPECT_TRUE(says(heard.reasons, "odds.clearance_first"));
@@ -224,6 +226,45 @@ TEST(WhereItLeaks, NonsenseIsNamedAndNotBuiltOn) {
         EXPECT_TRUE(bench->first().unsure);
         EXPECT_LT(largest_path(bench->first()), 0.7);
     }
+}
+
+/// What contradicts what is a matter of odds.json, not of code: with other numbers there nothing does.
+TEST(WhereItLeaks, ContradictionsGoByTheWorkingAssumptions) {
+    Assumptions lenient = *built_in_assumptions();
+    const auto under = [&](const Odds& bench, const Assumptions& assumptions) {
+        OddsOptions options;
+        options.assumptions = &assumptions;
+        options.surfaces = &Odds::surfaces();
+        const auto odds = where_it_leaks(bench.dossier, bench.dossier.visits.front(),
+                                         *findings::built_in_reference(), options);
+        return odds.value().cylinders.front().contradictions;
+    };
+    const auto built_in = *built_in_assumptions();
+    Odds wet(1);
+    wet.dry(1, "4.0", "bar");
+    wet.wet(1, "9.8", "bar");
+    EXPECT_TRUE(says(under(wet, built_in), "odds.wet_far_above"));
+    lenient.set("wet-far-above", 3.0);
+    EXPECT_FALSE(says(under(wet, lenient), "odds.wet_far_above"));
+
+    Odds loud(1);
+    loud.leak(1, "5.50", "5.33", "bar");
+    for (const Exit exit : {Exit::intake, Exit::exhaust})
+        loud.hear(1, exit, Loudness::strong);
+    EXPECT_TRUE(says(under(loud, built_in), "odds.loud_but_tight"));
+    lenient.set("loud-exits", 3.0);
+    EXPECT_FALSE(says(under(loud, lenient), "odds.loud_but_tight"));
+    lenient.set("loud-exits", 2.0);
+    lenient.set("loud-but-tight", 0.02);
+    EXPECT_FALSE(says(under(loud, lenient), "odds.loud_but_tight"));
+
+    Odds silent(1);
+    silent.leak(1, "5.50", "1.60", "bar");
+    for (const Exit exit : {Exit::intake, Exit::exhaust, Exit::breather})
+        silent.hear(1, exit, Loudness::nothing);
+    EXPECT_TRUE(says(under(silent, built_in), "odds.silent_but_leaks"));
+    lenient.set("silent-but-leaks", 0.8);
+    EXPECT_FALSE(says(under(silent, lenient), "odds.silent_but_leaks"));
 }
 
 TEST(WhereItLeaks, ATwoStrokeHasItsOwnPaths) {
