@@ -65,7 +65,7 @@ Item {
         Rectangle {
             objectName: "openPart"
             visible: bar.open
-            width: bar.room * (1 - bar.sum / bar.total)
+            width: Math.max(0, bar.width - x)
             height: bar.height
             radius: 6
             color: "transparent"
