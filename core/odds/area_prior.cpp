@@ -86,33 +86,15 @@ AreaMap::AreaMap(const AreaPrior& prior) {
     }
     for (const double log_area : log_area_)
         fault_.push_back(prior.fault_given(log_area));
-}
-
-double AreaMap::log_area(double z) const {
-    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
-    const auto node = static_cast<std::size_t>(place);
-    const double within = place - static_cast<double>(node);
-    return log_area_[node] + within * (log_area_[node + 1] - log_area_[node]);
-}
-
-double AreaMap::fault(double z) const {
-    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
-    const auto node = static_cast<std::size_t>(place);
-    return fault_[node] + (place - static_cast<double>(node)) * (fault_[node + 1] - fault_[node]);
-}
-
-double AreaMap::z(double log_area) const {
-    const auto above = std::ranges::upper_bound(log_area_, log_area);
-    if (above == log_area_.begin()) return -reach;
-    if (above == log_area_.end()) return reach;
-    const auto node = static_cast<std::size_t>(above - log_area_.begin()) - 1;
-    const double within = (log_area - log_area_[node]) / (log_area_[node + 1] - log_area_[node]);
-    return -reach + step * (static_cast<double>(node) + within);
-}
-
-double AreaMap::log_density(double z) const {
-    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
-    return -0.5 * z * z - log_slope_[static_cast<std::size_t>(place)];
+    cells_a_unit_ = static_cast<double>(cells) / (most() - least());
+    std::size_t node = 0;
+    for (std::size_t cell = 0; cell < cells; ++cell) {
+        const double begin = least() + static_cast<double>(cell) / cells_a_unit_;
+        while (node + 1 < nodes && log_area_[node + 1] <= begin)
+            ++node;
+        // Rounding may put a place at the end of one cell into the next.
+        node_of_cell_.push_back(static_cast<std::uint16_t>(node > 0 ? node - 1 : 0));
+    }
 }
 
 }  // namespace lapwing::odds

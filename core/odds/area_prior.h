@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <algorithm>
+#include <cstdint>
 #include <vector>
 
 #include "core/findings/reference.h"
@@ -50,6 +52,41 @@ private:
     std::vector<double> log_area_;
     std::vector<double> log_slope_;
     std::vector<double> fault_;
+    /// Where to look for an area: the last node before each of so many cells of one width.
+    static constexpr std::size_t cells = 2048;
+    double cells_a_unit_ = 0.0;
+    std::vector<std::uint16_t> node_of_cell_;
 };
+
+// Asked for millions of times.
+
+inline double AreaMap::log_area(double z) const {
+    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
+    const auto node = static_cast<std::size_t>(place);
+    const double within = place - static_cast<double>(node);
+    return log_area_[node] + within * (log_area_[node + 1] - log_area_[node]);
+}
+
+inline double AreaMap::fault(double z) const {
+    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
+    const auto node = static_cast<std::size_t>(place);
+    return fault_[node] + (place - static_cast<double>(node)) * (fault_[node + 1] - fault_[node]);
+}
+
+inline double AreaMap::z(double log_area) const {
+    if (!(log_area >= least())) return -reach;
+    if (log_area >= most()) return reach;
+    const auto cell = static_cast<std::size_t>((log_area - least()) * cells_a_unit_);
+    std::size_t node = node_of_cell_[std::min(cell, cells - 1)];
+    while (log_area_[node + 1] <= log_area)
+        ++node;
+    const double within = (log_area - log_area_[node]) / (log_area_[node + 1] - log_area_[node]);
+    return -reach + step * (static_cast<double>(node) + within);
+}
+
+inline double AreaMap::log_density(double z) const {
+    const double place = std::clamp((z + reach) / step, 0.0, static_cast<double>(log_slope_.size()) - 1e-9);
+    return -0.5 * z * z - log_slope_[static_cast<std::size_t>(place)];
+}
 
 }  // namespace lapwing::odds

@@ -328,21 +328,26 @@ std::size_t Chain::one_of(std::size_t count) {
     return std::min(static_cast<std::size_t>(uniform() * static_cast<double>(count)), count - 1);
 }
 
+void Chain::remember(std::size_t place) {
+    if (to_undo_ == undo_.size()) undo_.resize(2 * undo_.size() + 16);
+    undo_[to_undo_++] = {place, z_[place], m2_[place]};
+}
+
 void Chain::set(std::size_t place, double value) {
-    undo_.push_back({place, z_[place], m2_[place]});
+    remember(place);
     z_[place] = value;
     const PathPlace* path = path_at_[place];
     if (!path) return;
-    if (place == path->area) undo_.push_back({path->cranking, z_[path->cranking], m2_[path->cranking]});
+    if (place == path->area) remember(path->cranking);
     refresh(*path);
 }
 
 void Chain::take_back() {
-    for (auto last = undo_.rbegin(); last != undo_.rend(); ++last) {
-        z_[last->place] = last->value;
-        m2_[last->place] = last->m2;
+    while (to_undo_ > 0) {
+        const Undo& last = undo_[--to_undo_];
+        z_[last.place] = last.value;
+        m2_[last.place] = last.m2;
     }
-    undo_.clear();
 }
 
 bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
@@ -358,7 +363,7 @@ bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
     }
     for (const std::size_t c : cylinders)
         cylinder_log_[c] = cylinder_new_[c];
-    undo_.clear();
+    to_undo_ = 0;
     return true;
 }
 
@@ -378,7 +383,7 @@ bool Chain::judge_all(double log_prior) {
     std::swap(shared_, proposed_);
     engine_log_ = engine;
     cylinder_log_ = cylinder_new_;
-    undo_.clear();
+    to_undo_ = 0;
     return true;
 }
 

@@ -127,6 +127,7 @@ private:
 
     /// Sets one unknown for the move at hand; `judge` keeps or undoes all that were set.
     void set(std::size_t place, double value);
+    void remember(std::size_t place);
     void take_back();
     /// `log_prior`: change of the prior's logarithm where the move does not keep it.
     bool judge(double log_prior, std::span<const std::size_t> cylinders);
@@ -160,7 +161,8 @@ private:
         std::size_t place;
         double value, m2;
     };
-    std::vector<Undo> undo_;
+    std::vector<Undo> undo_;  ///< its first `to_undo_`
+    std::size_t to_undo_ = 0;
     std::vector<std::size_t> touched_;
     std::vector<Block> cylinder_blocks_;
     Block shared_block_;

@@ -90,8 +90,7 @@ void compare_air_and_sound(const Assumptions& assumptions, CylinderEvidence& cyl
     const auto strong = std::ranges::count_if(cylinder.exits, [&](const ExitEvidence& exit) {
         return listened(exit) && exit.loudness == Loudness::strong;
     });
-    if (lost < assumptions.at("loud-but-tight") &&
-        static_cast<double>(strong) >= assumptions.at("loud-exits")) {
+    if (lost < assumptions.at("loud-but-tight") && strong >= std::lround(assumptions.at("loud-exits"))) {
         cylinder.contradictions.push_back(
             say("odds.loud_but_tight", cylinder.number, figure(Dimension::share, lost)));
         drop_air(cylinder);

@@ -266,11 +266,23 @@ EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedSta
 std::array<double, 4> EngineModel::loudness(std::span<const double> z, const SharedState& at,
                                             const State& state, const Leaks& leaks,
                                             const ExitEvidence& exit) const {
-    return loudness(at, state, leaks, exit, heard(z, at, state, leaks, exit));
+    const double odds = odds_heard(at, state, leaks, exit, heard(z, at, state, leaks, exit));
+    const Thresholds& thresholds = thresholds_[static_cast<std::size_t>(exit.by)];
+    std::array<double, 4> out{};
+    for (std::size_t word = 0; word < out.size(); ++word)
+        out[word] = thresholds.chance(odds, word);
+    return out;
 }
 
-std::array<double, 4> EngineModel::loudness(const SharedState& at, const State& state, const Leaks& leaks,
-                                            const ExitEvidence& exit, const Heard& heard) const {
+double EngineModel::Thresholds::chance(double heard, std::size_t word) const {
+    const auto at_least = [&](std::size_t level) { return 1.0 / (1.0 + odds[level] / heard); };
+    const double over = word == 0 ? 1.0 : at_least(word - 1);
+    const double chance = word < odds.size() ? over - at_least(word) : over;
+    return (1.0 - slip) * chance + 0.25 * slip;
+}
+
+double EngineModel::odds_heard(const SharedState& at, const State& state, const Leaks& leaks,
+                               const ExitEvidence& exit, const Heard& heard) const {
     const auto& joints = evidence_.cylinders[state.cylinder].joints;
     const std::size_t own = state.all.size() - joints.size();
     double here = 0.0;
@@ -293,18 +305,7 @@ std::array<double, 4> EngineModel::loudness(const SharedState& at, const State& 
     } else {
         loud = std::log(std::max(here, 1e-15)) + heard.point.log_flow;
     }
-    const double odds = std::exp(std::min(loud / hearing_, 300.0));
-    std::array<double, 4> out{};
-    double over = 1.0;  // chance of at least this loud
-    for (std::size_t word = 0; word < 3; ++word) {
-        const double next = 1.0 / (1.0 + thresholds.odds[word] / odds);
-        out[word] = over - next;
-        over = next;
-    }
-    out[3] = over;
-    for (double& chance : out)
-        chance = (1.0 - thresholds.slip) * chance + 0.25 * thresholds.slip;
-    return out;
+    return std::exp(std::min(loud / hearing_, 300.0));
 }
 
 double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedState& at,
@@ -334,7 +335,8 @@ double EngineModel::state_likelihood(std::span<const double> z, const SharedStat
         if (!last || last->curve != exit.curve || last->seal != exit.seal)
             common = heard(z, at, state, leaks, exit);
         last = &exit;
-        chance *= loudness(at, state, leaks, exit, common)[static_cast<std::size_t>(exit.loudness)];
+        chance *= thresholds_[static_cast<std::size_t>(exit.by)].chance(
+            odds_heard(at, state, leaks, exit, common), static_cast<std::size_t>(exit.loudness));
     }
     return out + std::log(chance);
 }

@@ -151,9 +151,9 @@ private:
     };
     [[nodiscard]] Heard heard(std::span<const double> z, const SharedState& at, const State& state,
                               const Leaks& leaks, const ExitEvidence& exit) const;
-    [[nodiscard]] std::array<double, 4> loudness(const SharedState& at, const State& state,
-                                                 const Leaks& leaks, const ExitEvidence& exit,
-                                                 const Heard& heard) const;
+    /// Flow in L/min to the power 1/hearing, as it is heard or seen at the exit.
+    [[nodiscard]] double odds_heard(const SharedState& at, const State& state, const Leaks& leaks,
+                                    const ExitEvidence& exit, const Heard& heard) const;
     [[nodiscard]] double state_likelihood(std::span<const double> z, const SharedState& at,
                                           const State& state, const StateReadings& read,
                                           const Leaks& leaks) const;
@@ -161,6 +161,9 @@ private:
         std::array<double, 3> odds{};  ///< flow in L/min to the power 1/hearing
         double slip = 0.0;             ///< chance that a note has nothing to do with the flow
         bool by_ear = true;            ///< masking, cross-talk and the listener's offset apply
+
+        /// Of nothing, faint, clear or strong, where `heard` is the flow to the same power.
+        [[nodiscard]] double chance(double heard, std::size_t word) const;
     };
 
     std::size_t add_map(const AreaPrior& prior);

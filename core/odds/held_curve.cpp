@@ -34,13 +34,4 @@ HeldCurve::HeldCurve(const LeakCurve& of) : log_restrictor_(std::log(of.restrict
     }
 }
 
-HeldCurve::Point HeldCurve::at(double log_ratio) const {
-    const double place = std::clamp((log_ratio - lowest) / step, 0.0, static_cast<double>(nodes - 1) - 1e-9);
-    const auto node = static_cast<std::size_t>(place);
-    const double within = place - static_cast<double>(node);
-    const double rise = held_share_[node + 1] - held_share_[node];
-    return {held_share_[node] + within * rise, rise / step,
-            log_flow_[node] + within * (log_flow_[node + 1] - log_flow_[node])};
-}
-
 }  // namespace lapwing::odds

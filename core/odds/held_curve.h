@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 
@@ -33,5 +34,15 @@ private:
     std::array<double, nodes> log_flow_{};
     double log_restrictor_ = 0.0;
 };
+
+// Asked for millions of times.
+inline HeldCurve::Point HeldCurve::at(double log_ratio) const {
+    const double place = std::clamp((log_ratio - lowest) / step, 0.0, static_cast<double>(nodes - 1) - 1e-9);
+    const auto node = static_cast<std::size_t>(place);
+    const double within = place - static_cast<double>(node);
+    const double rise = held_share_[node + 1] - held_share_[node];
+    return {held_share_[node] + within * rise, rise / step,
+            log_flow_[node] + within * (log_flow_[node + 1] - log_flow_[node])};
+}
 
 }  // namespace lapwing::odds
