@@ -283,8 +283,12 @@ class RoundTrip(CliTest):
         self.assertNotRegex(words, r"odds \d+ %")
         self.assertIn("not yet counted on real engines", words)
         self.assertNotIn("Assumptions, version", words)
-        self.assertIn("Mill Lane Engine Club", words)
+        self.assertNotIn("Mill Lane Engine Club", words)
         self.assertNotIn("notice board", words)
+        self.done("report", file, "-o", out, "--visit", "1", "--owner")
+        said = subprocess.run(["pdftotext", out, "-"], capture_output=True, text=True, check=True).stdout
+        self.assertIn("Mill Lane Engine Club", " ".join(said.split()))
+        self.assertNotIn("notice board", " ".join(said.split()))
         self.done("report", file, "-o", out, "--appendix")
         said = subprocess.run(["pdftotext", out, "-"], capture_output=True, text=True, check=True).stdout
         self.assertIn("Assumptions, version", " ".join(said.split()))
