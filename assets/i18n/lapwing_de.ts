@@ -5542,6 +5542,16 @@
         <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
     </message>
     <message>
+        <source>%1 is a lot of oil: more than %2 in a cylinder can lock the engine and bend a rod. Is it meant?</source>
+        <extracomment>pad.much_oil</extracomment>
+        <translation>%1 ist viel Öl: mehr als %2 in einem Zylinder kann den Motor blockieren und ein Pleuel verbiegen. Ist das gemeint?</translation>
+    </message>
+    <message>
+        <source>Set %1 is too much for most crankcases: above %2 seals are pushed out of their seats. Only the few psi that the engine&apos;s manual names.</source>
+        <extracomment>pad.crankcase_high</extracomment>
+        <translation>%1 eingestellt ist für die meisten Kurbelgehäuse zu viel: über %2 werden Dichtringe aus ihrem Sitz gedrückt. Nur die wenigen Zehntel bar, die das Handbuch des Motors nennt.</translation>
+    </message>
+    <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
         <extracomment>pad.diesel_wet</extracomment>
         <translation>Kein Öl in einen Diesel: Es kann den Motor blockieren und ein Pleuel verbiegen.</translation>
@@ -11232,6 +11242,26 @@
         <source>About 5 ml, one teaspoon: that manual&apos;s figure for a car cylinder, taken here for small ones.</source>
         <extracomment>oil-put-in-small, comment</extracomment>
         <translation>Etwa 5 ml, ein Teelöffel: die Zahl jenes Handbuchs für einen Autozylinder, hier für kleine genommen.</translation>
+    </message>
+    <message>
+        <source>More oil than this in one cylinder is asked about before a wet reading is kept.</source>
+        <extracomment>oil-much, text</extracomment>
+        <translation>Bei mehr Öl als diesem in einem Zylinder wird nachgefragt, bevor ein Nasswert behalten wird.</translation>
+    </message>
+    <message>
+        <source>Above what is usually put in; how much locks an engine depends on its chamber.</source>
+        <extracomment>oil-much, comment</extracomment>
+        <translation>Mehr, als üblicherweise eingefüllt wird; wie viel einen Motor blockiert, hängt von seinem Brennraum ab.</translation>
+    </message>
+    <message>
+        <source>Set pressure of a crankcase test above which the pad asks.</source>
+        <extracomment>crankcase-set-most, text</extracomment>
+        <translation>Eingestellter Druck einer Kurbelgehäuseprüfung, über dem nachgefragt wird.</translation>
+    </message>
+    <message>
+        <source>Manuals ask for a few psi, mostly under 10; leak-down pressure pushes seals out of their seats.</source>
+        <extracomment>crankcase-set-most, comment</extracomment>
+        <translation>Handbücher verlangen wenige psi, meist unter 10; der Druck einer Druckverlustprüfung drückt Dichtringe aus ihrem Sitz.</translation>
     </message>
     <message>
         <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>

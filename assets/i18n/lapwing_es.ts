@@ -5542,6 +5542,16 @@
         <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
     </message>
     <message>
+        <source>%1 is a lot of oil: more than %2 in a cylinder can lock the engine and bend a rod. Is it meant?</source>
+        <extracomment>pad.much_oil</extracomment>
+        <translation>%1 es mucho aceite: más de %2 en un cilindro puede bloquear el motor y doblar una biela. ¿Es lo que quería?</translation>
+    </message>
+    <message>
+        <source>Set %1 is too much for most crankcases: above %2 seals are pushed out of their seats. Only the few psi that the engine&apos;s manual names.</source>
+        <extracomment>pad.crankcase_high</extracomment>
+        <translation>La ajustada %1 es demasiado para casi cualquier cárter: por encima de %2 los retenes se salen de su asiento. Solo las pocas décimas de bar que indica el manual del motor.</translation>
+    </message>
+    <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
         <extracomment>pad.diesel_wet</extracomment>
         <translation>Nada de aceite en un diésel: puede bloquear el motor y doblar una biela.</translation>
@@ -11232,6 +11242,26 @@
         <source>About 5 ml, one teaspoon: that manual&apos;s figure for a car cylinder, taken here for small ones.</source>
         <extracomment>oil-put-in-small, comment</extracomment>
         <translation>Unos 5 ml, una cucharadita: la cifra de ese manual para un cilindro de automóvil, tomada aquí para los pequeños.</translation>
+    </message>
+    <message>
+        <source>More oil than this in one cylinder is asked about before a wet reading is kept.</source>
+        <extracomment>oil-much, text</extracomment>
+        <translation>Con más aceite que este en un cilindro se pregunta antes de guardar una lectura en húmedo.</translation>
+    </message>
+    <message>
+        <source>Above what is usually put in; how much locks an engine depends on its chamber.</source>
+        <extracomment>oil-much, comment</extracomment>
+        <translation>Más de lo que se suele poner; cuánto bloquea un motor depende de su cámara.</translation>
+    </message>
+    <message>
+        <source>Set pressure of a crankcase test above which the pad asks.</source>
+        <extracomment>crankcase-set-most, text</extracomment>
+        <translation>Presión ajustada de una prueba del cárter por encima de la cual se pregunta.</translation>
+    </message>
+    <message>
+        <source>Manuals ask for a few psi, mostly under 10; leak-down pressure pushes seals out of their seats.</source>
+        <extracomment>crankcase-set-most, comment</extracomment>
+        <translation>Los manuales piden unas pocas psi, casi siempre menos de 10; la presión de una prueba de estanqueidad saca los retenes de su asiento.</translation>
     </message>
     <message>
         <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>

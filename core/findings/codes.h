@@ -254,6 +254,8 @@ inline constexpr auto all = std::to_array<Code>({
     {"pad.within_gauge", "d"},
     {"pad.diesel_wet", ""},
     {"pad.oil_locks", "Vs"},
+    {"pad.much_oil", "VV"},
+    {"pad.crankcase_high", "pp"},
     // What the number on the pad is to be held against.
     {"fact.limit_range", "pp"},
     {"fact.limit_lowest", "p"},

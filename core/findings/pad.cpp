@@ -124,7 +124,10 @@ private:
                  model_->oil_fill->figure.si >= at_.reference.assumed("oil-most-of-chamber")) {
             ask("pad.oil_locks", figure(Dimension::volume, model_->inputs.oil_m3), model_->oil_fill->figure);
             out_.questions.back().from = {model_->oil_fill->from};
-        }
+        } else if (const double much = at_.reference.assumed("oil-much");
+                   entry_.oil_volume && entry_.oil_volume->si() > much)
+            ask("pad.much_oil", figure(Dimension::volume, entry_.oil_volume->si()),
+                figure(Dimension::volume, much));
     }
 
     void cranking() {
@@ -195,6 +198,9 @@ private:
     }
 
     void crankcase() {
+        const double most = at_.reference.assumed("crankcase-set-most");
+        if (entry_.set && entry_.set->si() > most)
+            ask("pad.crankcase_high", figure_of(*entry_.set), figure(Dimension::gauge_pressure, most));
         if (!entry_.held) return;
         out_.value = as_typed(*entry_.held);
         if (entry_.set && is_above(entry_.held->si(), entry_.set->si()))

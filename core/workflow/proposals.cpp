@@ -114,10 +114,11 @@ private:
         if (odds && odds::has_verdict(*odds)) {
             for (const auto* path : odds::by_share(*odds))
                 if (odds::worth_repairing(*path, at_.reference))
-                    out.push_back({path->path,
-                                   say("because.odds", cylinder.number, findings::word_of(path->path),
-                                       odds::likelihood_word(odds::shown_chance(path->fault).si)),
-                                   path->fault, odds::expected_after(*odds, *path, at_.reference)});
+                    out.push_back(
+                        {path->path,
+                         say("because.odds", cylinder.number, findings::word_of(path->path),
+                             odds::likelihood_word(odds::shown_chance(path->fault).si, at_.reference)),
+                         path->fault, odds::expected_after(*odds, *path, at_.reference)});
         } else if ((!odds || odds->contradictions.empty()) && cylinder.points_at) {
             out.push_back({*cylinder.points_at,
                            say("because.rules", cylinder.number, findings::word_of(*cylinder.points_at)), 0.0,
@@ -243,10 +244,10 @@ private:
             last = number;
         }
         const auto only = cylinders.size() == 1 ? std::optional(cylinders.front()) : std::nullopt;
-        const Message reason =
-            only || chance == 0.0
-                ? joints_.front().second.reason
-                : say("because.joint", cylinders, odds::likelihood_word(odds::shown_chance(chance).si));
+        const Message reason = only || chance == 0.0
+                                   ? joints_.front().second.reason
+                                   : say("because.joint", cylinders,
+                                         odds::likelihood_word(odds::shown_chance(chance).si, at_.reference));
         const Message if_left = say(coolant ? "left.coolant" : "left.gasket");
         quick(only, say("propose.head_bolts"), reason, if_left);
         strip(only, say("propose.gasket"), reason, if_left, nullptr);

@@ -93,6 +93,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn "
         "the "
         "engine by hand before it is cranked."),
+    SAY("pad.much_oil",
+        "%1 is a lot of oil: more than %2 in a cylinder can lock the engine and bend a rod. Is it meant?"),
+    SAY("pad.crankcase_high",
+        "Set %1 is too much for most crankcases: above %2 seals are pushed out of their seats. Only the few "
+        "psi "
+        "that the engine's manual names."),
     SAY("pad.diesel_wet", "No oil into a diesel: it can lock the engine and bend a rod."),
     SAY("fact.limit_range", "Factory range here: %1 to %2."),
     SAY("fact.limit_lowest", "Factory limit here: %1."),

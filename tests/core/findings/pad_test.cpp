@@ -156,5 +156,30 @@ TEST(Pad, SaysThatOilWouldLockTheEngine) {
     EXPECT_FALSE(says(judged_with_model(car, entry).questions, "pad.oil_locks"));
 }
 
+TEST(Pad, AsksAboutMuchOilAlsoWhereTheChamberIsNotKnown) {
+    // Common practice, no source: 5 to 15 ml for a car's cylinder.
+    Bench bench(4);
+    PadEntry entry;
+    entry.test = TestKind::wet;
+    entry.oil_volume = cm3("50");
+    EXPECT_TRUE(says(bench.judge(entry).questions, "pad.much_oil"));
+    entry.oil_volume = cm3("15");
+    EXPECT_FALSE(says(bench.judge(entry).questions, "pad.much_oil"));
+}
+
+TEST(Pad, AsksAboutLeakDownPressureInACrankcase) {
+    // Common practice, no source: a few psi, mostly under 10.
+    Bench bench(1);
+    PadEntry entry = leak_entry("80", "60");
+    entry.test = TestKind::crankcase;
+    EXPECT_TRUE(says(bench.judge(entry).questions, "pad.crankcase_high"));
+    entry = leak_entry("8", "6");
+    entry.test = TestKind::crankcase;
+    EXPECT_FALSE(says(bench.judge(entry).questions, "pad.crankcase_high"));
+    entry.held.reset();
+    entry.set = leak_entry("80", "60").set;
+    EXPECT_TRUE(says(bench.judge(entry).questions, "pad.crankcase_high"));
+}
+
 }  // namespace
 }  // namespace lapwing::findings
