@@ -6797,6 +6797,11 @@
         <translation>Luft an Einlass und Auslass bei sehr wenig Haltedruck: Steht Zylinder %1 im OT zwischen Auslass und Einlass, beide Ventile offen? Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
+        <extracomment>question.over_set</extracomment>
+        <translation>Zylinder %1 hielt %2 von %3, mehr als eingestellt war: das kann nicht sein und zählt nicht. Noch einmal prüfen und den falschen Wert löschen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
         <extracomment>question.very_low_first</extracomment>
         <translation>Zylinder %1 hielt %2, und bei erneuter Prüfung %3. Beides kann nicht stimmen: %2 sieht nach dem falschen OT aus und zählt nicht. War %3 der falsche Wert, diesen löschen oder erneut prüfen.</translation>
@@ -16966,6 +16971,14 @@
     <message>
         <source>How readings scatter</source>
         <translation>Wie Messwerte streuen</translation>
+    </message>
+    <message>
+        <source>Readings not yet taken</source>
+        <translation>Noch nicht genommene Werte</translation>
+    </message>
+    <message>
+        <source>What does not fit together</source>
+        <translation>Was nicht zusammenpasst</translation>
     </message>
     <message>
         <source>Behind the odds</source>

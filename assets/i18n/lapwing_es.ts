@@ -6797,6 +6797,11 @@
         <translation>Aire por admisión y escape y muy poca presión mantenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
+        <extracomment>question.over_set</extracomment>
+        <translation>El cilindro %1 mantuvo %2 de %3, más de lo ajustado: no puede ser y no cuenta. Repita la prueba y borre la lectura equivocada.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
         <extracomment>question.very_low_first</extracomment>
         <translation>El cilindro %1 mantuvo %2, y %3 al probarlo de nuevo. No pueden ser ciertas las dos: %2 parece el PMS equivocado y no cuenta. Si la equivocada es %3, borrarla o probar de nuevo.</translation>
@@ -16966,6 +16971,14 @@
     <message>
         <source>How readings scatter</source>
         <translation>Cómo se dispersan las lecturas</translation>
+    </message>
+    <message>
+        <source>Readings not yet taken</source>
+        <translation>Lecturas aún no tomadas</translation>
+    </message>
+    <message>
+        <source>What does not fit together</source>
+        <translation>Lo que no encaja</translation>
     </message>
     <message>
         <source>Behind the odds</source>

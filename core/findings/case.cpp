@@ -104,6 +104,10 @@ std::vector<const Reading*> of_one_tag(const Case& at, TestKind test, int cylind
     return readings;
 }
 
+bool holds_over_set(const Reading* reading) {
+    return reading->set && reading->held && is_above(reading->held->si(), reading->set->si());
+}
+
 VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readings) {
     VeryLow out;
     const double very_low = at.reference.assumed("very-low-held");
@@ -123,6 +127,7 @@ VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readin
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
     auto readings = of_one_tag(at, test, cylinder);
     if (test != TestKind::leak_down) return readings;
+    std::erase_if(readings, holds_over_set);
     const auto left_out = very_low_among(at, readings).readings;
     std::erase_if(readings, [&](const Reading* reading) {
         return std::ranges::find(left_out, reading) != left_out.end();
@@ -132,6 +137,12 @@ std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder)
 
 VeryLow very_low_beside(const Case& at, int cylinder) {
     return very_low_among(at, of_one_tag(at, TestKind::leak_down, cylinder));
+}
+
+std::vector<const Reading*> over_set(const Case& at, int cylinder) {
+    auto readings = of_one_tag(at, TestKind::leak_down, cylinder);
+    std::erase_if(readings, [](const Reading* reading) { return !holds_over_set(reading); });
+    return readings;
 }
 
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own) {

@@ -60,7 +60,7 @@ bool is_large_bore(const Engine& engine, const Reference& reference);
 double usual_restrictor_m(const Engine& engine, const Reference& reference);
 /// The readings that count: standing, and of one tag (that of the options, or the newest reading's). A
 /// leak-down that held next to nothing is left out where another one of the same cylinder held well: see
-/// `very_low_beside`.
+/// `very_low_beside`; one that held more than was set always: see `over_set`.
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder);
 /// Leak-downs that held next to nothing while another one of the same cylinder and tag held well. Both can't
 /// be right, and a mean of them would be neither: open valves at the wrong TDC, or a tester not screwed in,
@@ -70,6 +70,8 @@ struct VeryLow {
     const Reading* against = nullptr;  ///< the newest that held well
 };
 VeryLow very_low_beside(const Case& at, int cylinder);
+/// Leak-downs of that tag that held more than was set, which nothing can. Oldest first.
+std::vector<const Reading*> over_set(const Case& at, int cylinder);
 /// The tester of a reading: its own, or the session's for that test; null when neither is said.
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own);
 

@@ -140,6 +140,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"contra.photo_differs", "wpp"},
     // Questions before any verdict.
     {"question.tdc", "c"},
+    {"question.over_set", "cpp"},
     {"question.very_low_first", "cpp"},
     {"question.very_low_last", "cpp"},
     {"question.clearance", "cw"},

@@ -73,6 +73,9 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         // At the wrong TDC nothing was measured of how the cylinder seals.
         cylinder.leak_down->state = State::none;
     }
+    for (const Reading* reading : over_set(at, number))
+        cylinder.questions.push_back(
+            remark("question.over_set", number, figure_of(*reading->held), figure_of(*reading->set)));
     if (const VeryLow low = very_low_beside(at, number); !low.readings.empty()) {
         const Reading& last = *low.readings.back();
         const bool came_first = last.taken_at.unix_ms < low.against->taken_at.unix_ms;

@@ -4,6 +4,8 @@
 #include "core/workflow/readings.h"
 
 #include <algorithm>
+#include <cstdlib>
+#include <limits>
 
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
@@ -11,16 +13,46 @@
 namespace lapwing::workflow {
 namespace {
 
+/// How long oil of a wet test is reckoned to stay on the rings, when another session was begun meanwhile.
+/// Common practice, no source: until the engine has run, or overnight.
+constexpr std::int64_t oil_stays_ms = std::int64_t{12} * 60 * 60 * 1000;
+
+bool has_wet(const Visit& visit, int cylinder, std::int64_t from_ms, std::int64_t to_ms) {
+    return std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
+        return earlier.test == TestKind::wet && earlier.cylinder == cylinder &&
+               earlier.taken_at.unix_ms >= from_ms && earlier.taken_at.unix_ms <= to_ms;
+    });
+}
+
 /// Oil stays on the rings: a dry reading after a wet one, replaced or not, is no dry reading of an unoiled
-/// bore.
-Oiled oiled_at(const Visit& visit, const Reading& reading, bool taken_now) {
+/// bore. It does not leave them either because the next test is a session of its own.
+Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& reading, bool taken_now) {
     if (reading.test == TestKind::wet) return Oiled::fresh;
     if (reading.test == TestKind::crankcase) return Oiled::no;
-    const bool oil_is_in = std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
-        return earlier.test == TestKind::wet && earlier.cylinder == reading.cylinder &&
-               (taken_now || earlier.taken_at.unix_ms <= reading.taken_at.unix_ms);
-    });
-    return oil_is_in ? Oiled::before : Oiled::no;
+    const std::int64_t at = reading.taken_at.unix_ms;
+    constexpr std::int64_t ever = std::numeric_limits<std::int64_t>::min();
+    constexpr std::int64_t whenever = std::numeric_limits<std::int64_t>::max();
+    if (has_wet(visit, reading.cylinder, ever, taken_now ? whenever : at)) return Oiled::before;
+    const auto sessions = now.library.sessions(visit.session.engine);
+    if (!sessions) return tl::unexpected(sessions.error());
+    for (const Session& other : *sessions) {
+        const bool near = std::abs(other.opened_at.unix_ms - at) < 2 * oil_stays_ms;
+        if (other.id == visit.session.id || !near) continue;
+        const auto earlier = now.library.visit(other.id);
+        if (!earlier) return tl::unexpected(earlier.error());
+        if (*earlier && has_wet(**earlier, reading.cylinder, at - oil_stays_ms, at)) return Oiled::before;
+    }
+    return Oiled::no;
+}
+
+/// Nothing that is read after a valve's clearance was put right is as found any more.
+Tag tag_after(const Visit& visit, const Reading& reading) {
+    if (reading.tag != Tag::as_found || reading.test == TestKind::crankcase) return reading.tag;
+    const bool put_right =
+        std::ranges::any_of(standing(visit.clearances, reading.cylinder), [](const Clearance* valve) {
+            return valve->found && valve->left && valve->found->si() != valve->left->si();
+        });
+    return put_right ? Tag::after_adjustment : Tag::as_found;
 }
 
 /// What is taken now comes after what was taken before, though the clock was set back in between.
@@ -52,7 +84,10 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     complete(reading, reading.taken_at, now);
     if (taken_now) reading.taken_at = after_all(visit, reading.taken_at);
     if (!reading.tester) reading.tester = tester_for(reading.test, visit.session);
-    reading.oiled = oiled_at(visit, reading, taken_now);
+    const auto oiled = oiled_at(now, visit, reading, taken_now);
+    if (!oiled) return tl::unexpected(oiled.error());
+    reading.oiled = *oiled;
+    if (taken_now) reading.tag = tag_after(visit, reading);
     std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
     // In the same step, so that Undo opens the request again.
     auto ticked = ticked_by(now, visit, reading);

@@ -249,6 +249,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and "
         "intake, "
         "both valves open? Turn the crank one full turn and test again."),
+    SAY("question.over_set",
+        "Cylinder %1 held %2 of %3, more than was set: that can't be, and it is not counted. Test again, and "
+        "delete the wrong one."),
     SAY("question.very_low_first",
         "Cylinder %1 held %2, and %3 when it was tested again. Both can't be right: %2 looks like the wrong "
         "TDC and is not counted. If %3 was the wrong one, delete it or test again."),

@@ -31,7 +31,11 @@ const std::array groups_of_odds{
            "compare-only-doubt", "surface-error"}},
     Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "How readings scatter"),
           {"reading-scatter", "first-scatter", "day-scatter", "card-range-doubt", "earlier-visit-doubt",
-           "static-to-cranking", "leak-repeat", "restrictor-doubt"}}};
+           "static-to-cranking", "leak-repeat", "restrictor-doubt"}},
+    Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "Readings not yet taken"),
+          {"reading-usual", "held-usual", "step-usual"}},
+    Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "What does not fit together"),
+          {"does-not-fit", "beyond-chance", "wet-far-above", "loud-", "silent-"}}};
 
 constexpr std::array paths{Path::rings,         Path::intake,  Path::exhaust,     Path::gasket,
                            Path::next_cylinder, Path::coolant, Path::decompressor};

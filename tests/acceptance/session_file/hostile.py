@@ -49,7 +49,7 @@ class Case(unittest.TestCase):
         code, out, errors, *_ = run(LIBRARY, "make", cls.shared / "library", 2, 2, 5000)
         assert code == 0, out + errors
         good = cls.shared / "good.lapwing"
-        subprocess.run([TOOL, "write", good, "7"], check=True)
+        subprocess.run([TOOL, "write", good, "11"], check=True)
         with zipfile.ZipFile(good) as packed:
             cls.good = {name.split("/", 1)[1]: packed.read(name) for name in packed.namelist()}
 

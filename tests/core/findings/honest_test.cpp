@@ -77,6 +77,23 @@ TEST(VeryLowHeld, IsNotAveragedWithOneThatHeldWell) {
     EXPECT_EQ(open.next.front().action, Action::turn_once);
 }
 
+TEST(HeldOverSet, IsAskedAboutAndNotCounted) {
+    // 60 of 80 psi loses a quarter (arithmetic); 104 of 80 would make a mean that seals well.
+    Bench bench(1);
+    bench.leak(1, "80", "60");
+    bench.leak(1, "80", "104");
+    const Findings findings = bench.find();
+    const CylinderFindings& one = *findings.cylinder(1);
+    EXPECT_NEAR(one.leak_down->leakage.figure.si, 0.25, 1e-12);
+    EXPECT_EQ(one.leak_down->repeats, 1);
+    EXPECT_TRUE(says(one.questions, "question.over_set"));
+    Bench only(1);
+    only.leak(1, "80", "104");
+    const Findings alone = only.find();
+    EXPECT_FALSE(alone.cylinder(1)->leak_down.has_value());
+    EXPECT_TRUE(says(alone.cylinder(1)->questions, "question.over_set"));
+}
+
 TEST(VeryLowHeld, CountsWhereNothingContradictsIt) {
     Bench bench(1);
     bench.leak(1, "80", "10");

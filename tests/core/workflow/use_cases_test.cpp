@@ -209,6 +209,52 @@ TEST_F(UseCases, MarkOilOnTheRingsForEveryLaterReadingOfThatCylinder) {
     EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, earlier.id.uuid)).oiled, Oiled::no);
 }
 
+TEST_F(UseCases, FindOilOnTheRingsFromASessionOfTheSameDay) {
+    // Common practice, no source: oil stays until the engine has run, or overnight.
+    const auto keep = [&](SessionId in, TestKind test, int cylinder) {
+        auto fresh = sample::reading(in, test, cylinder);
+        fresh.taken_at = {};
+        const auto done = run(keep_reading(fresh));
+        EXPECT_TRUE(done) << why(done);
+        return std::get<Reading>(*desk->record(RecordKind::reading, fresh.id.uuid)).oiled;
+    };
+    EXPECT_EQ(keep(session.id, TestKind::wet, 1), Oiled::fresh);
+    const auto begin = [&](const std::string& title) {
+        const auto id = desk->make_id<SessionId>();
+        EXPECT_TRUE(run(open_session(id, engine.id, title)));
+        return id;
+    };
+    clock.move_by(std::chrono::minutes(20));
+    const auto with_throttle_open = begin("Throttle open");
+    EXPECT_EQ(keep(with_throttle_open, TestKind::dry, 1), Oiled::before);
+    EXPECT_EQ(keep(with_throttle_open, TestKind::dry, 2), Oiled::no);
+    clock.move_by(std::chrono::hours(13));
+    EXPECT_EQ(keep(begin("Next day"), TestKind::dry, 1), Oiled::no);
+}
+
+TEST_F(UseCases, CallNothingAsFoundThatIsReadAfterAClearanceWasPutRight) {
+    const auto keep = [&](int cylinder, Tag tag = Tag::as_found) {
+        auto fresh = sample::reading(session.id, TestKind::leak_down, cylinder, "5.5");
+        fresh.taken_at = {};
+        fresh.tag = tag;
+        const auto done = run(keep_reading(fresh));
+        EXPECT_TRUE(done) << why(done);
+        return std::get<Reading>(*desk->record(RecordKind::reading, fresh.id.uuid)).tag;
+    };
+    EXPECT_EQ(keep(2), Tag::as_found);
+    auto measured = sample::clearance(session.id, 2);
+    measured.left.reset();
+    ASSERT_TRUE(run(keep_clearance(measured)));
+    EXPECT_EQ(keep(2), Tag::as_found);
+    auto put_right = sample::clearance(session.id, 2, ValveSide::intake);
+    put_right.found = TypedLength::make("0.05", units::mm).value();
+    put_right.left = TypedLength::make("0.15", units::mm).value();
+    ASSERT_TRUE(run(keep_clearance(put_right)));
+    EXPECT_EQ(keep(2), Tag::after_adjustment);
+    EXPECT_EQ(keep(2, Tag::after_running), Tag::after_running);
+    EXPECT_EQ(keep(1), Tag::as_found);
+}
+
 TEST_F(UseCases, ApplyTheOilRuleToWhatIsStillQueued) {
     auto wet = sample::reading(session.id, TestKind::wet, 2);
     auto dry = sample::reading(session.id, TestKind::dry, 2);
