@@ -227,7 +227,7 @@ void Stops::add_other_pages(TesterId tester) {
     stops_ << Stop{QStringLiteral("Engines"), {}, {}}
            << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("more")}}
            << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("more"), QStringLiteral("addEngine")}}
-           << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("newSession")}}
+           << Stop{QStringLiteral("Engines"), {}, {QStringLiteral("more"), QStringLiteral("newSession")}}
            << Stop{QStringLiteral("Testers"), {}, {}}
            << Stop{QStringLiteral("Testers"), {}, {QStringLiteral("addTester")}}
            << Stop{QStringLiteral("TesterCard"), {{"testerId", id_text(tester)}}, {}}
