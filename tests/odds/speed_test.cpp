@@ -37,9 +37,9 @@ Dossier with_cylinders(int count, Restrictor restrictor, std::uint64_t seed) {
 
 /// Processors differ by more than is left to some engines: whether the goal was met is always said, and a
 /// quarter more than it is a failure. Where nobody noted the restrictor the goal itself is missed by some
-/// engines: three quarters more than it is a failure there.
+/// engines: twice it is a failure there.
 constexpr double guard = 1.25;
-constexpr double guard_not_noted = 1.75;
+constexpr double guard_not_noted = 2.0;
 
 struct Goal {
     int cylinders = 2;
