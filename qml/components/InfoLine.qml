@@ -38,26 +38,23 @@ Pressable {
             anchors.verticalCenter: parent.verticalCenter
         }
 
-        Column {
+        // No Column: one that is hidden forgets its height, and whoever hides lines by their height would never rest.
+        LText {
             id: words
+
+            readonly property string escapedFigure: quoted(control.figure)
+            readonly property string escapedText: quoted(control.text)
+
+            function quoted(plain: string): string {
+                return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+            }
 
             anchors.left: picture.right
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
-
-            LText {
-                readonly property string escapedFigure: quoted(control.figure)
-                readonly property string escapedText: quoted(control.text)
-
-                function quoted(plain: string): string {
-                    return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
-                }
-
-                width: parent.width
-                silent: true
-                textFormat: Text.StyledText
-                text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
-            }
+            silent: true
+            textFormat: Text.StyledText
+            text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
         }
     }
 }

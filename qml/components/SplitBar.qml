@@ -16,9 +16,16 @@ Item {
     readonly property real total: Math.max(1, sum)
     readonly property bool open: sum < 0.995
     readonly property var present: shares.filter(part => part.share > 0)
+    // What the segments take of the width, the gap after each with them. Not asked of the row's places: turned round
+    // for a right-to-left language these depend on the widths.
+    readonly property real taken: present.reduce((sum, part) => sum + lengthOf(part.share) + 2, 0)
     readonly property real room: width - 2 * Math.max(0, present.length - (open ? 0 : 1))
 
-    implicitHeight: Math.max(40, Theme.labelSize * 1.6)
+    function lengthOf(share: real): real {
+        return Math.floor(room * share / total);
+    }
+
+    implicitHeight: Math.max(44, Theme.labelSize * 1.7)
     Accessible.role: Accessible.Chart
     Accessible.name: shares.map(part => part.text ?? part.name).join(", ")
 
@@ -34,7 +41,7 @@ Item {
                 required property var modelData
 
                 path: modelData.path
-                width: Math.floor(bar.room * modelData.share / bar.total)
+                width: bar.lengthOf(modelData.share)
                 height: bar.height
 
                 Rectangle {
@@ -65,7 +72,7 @@ Item {
         Rectangle {
             objectName: "openPart"
             visible: bar.open
-            width: Math.max(0, bar.width - x)
+            width: Math.max(0, bar.width - bar.taken)
             height: bar.height
             radius: 6
             color: "transparent"
