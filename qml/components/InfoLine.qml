@@ -38,23 +38,26 @@ Pressable {
             anchors.verticalCenter: parent.verticalCenter
         }
 
-        // No Column: one that is hidden forgets its height, and whoever hides lines by their height would never rest.
-        LText {
+        Column {
             id: words
-
-            readonly property string escapedFigure: quoted(control.figure)
-            readonly property string escapedText: quoted(control.text)
-
-            function quoted(plain: string): string {
-                return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
-            }
 
             anchors.left: picture.right
             anchors.right: parent.right
             anchors.verticalCenter: parent.verticalCenter
-            silent: true
-            textFormat: Text.StyledText
-            text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
+
+            LText {
+                readonly property string escapedFigure: quoted(control.figure)
+                readonly property string escapedText: quoted(control.text)
+
+                function quoted(plain: string): string {
+                    return plain.replace(/&/g, "&amp;").replace(/</g, "&lt;");
+                }
+
+                width: parent.width
+                silent: true
+                textFormat: Text.StyledText
+                text: escapedFigure === "" ? escapedText : "<b>" + escapedFigure + "</b> " + escapedText
+            }
         }
     }
 }

@@ -26,7 +26,7 @@ Item {
         let left = room - (caption === "" ? 0 : captionLine.height + column.spacing) - Math.max(figureSize * leading, Theme.minorTarget);
         let count = 0;
         for (let i = 0; i < shown.count && shown.itemAt(i); ++i) {
-            left -= shown.itemAt(i).implicitHeight + column.spacing;
+            left -= shown.itemAt(i).whole + column.spacing;
             if (left < 0)
                 break;
             ++count;
@@ -158,6 +158,15 @@ Item {
             InfoLine {
                 required property int index
                 readonly property var modelData: readout.lines[index] ?? {}
+
+                // A hidden line forgets the height of its words: were it asked then, it would fit, show itself, not fit,
+                // and so on without end.
+                property real whole: implicitHeight
+
+                onImplicitHeightChanged: if (visible)
+                    whole = implicitHeight
+                onTextChanged: whole = implicitHeight
+                onWidthChanged: whole = implicitHeight
 
                 objectName: "line_" + index
                 visible: index < readout.linesFitting
