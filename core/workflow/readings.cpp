@@ -17,6 +17,9 @@ namespace {
 /// Common practice, no source: until the engine has run, or overnight.
 constexpr std::int64_t oil_stays_ms = std::int64_t{12} * 60 * 60 * 1000;
 
+/// A session begun longer ago is not looked through: nobody goes on with one for weeks.
+constexpr std::int64_t worked_on_ms = std::int64_t{14} * 24 * 60 * 60 * 1000;
+
 bool has_wet(const Visit& visit, int cylinder, std::int64_t from_ms, std::int64_t to_ms) {
     return std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
         return earlier.test == TestKind::wet && earlier.cylinder == cylinder &&
@@ -36,7 +39,7 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
     const auto sessions = now.library.sessions(visit.session.engine);
     if (!sessions) return tl::unexpected(sessions.error());
     for (const Session& other : *sessions) {
-        const bool near = std::abs(other.opened_at.unix_ms - at) < 2 * oil_stays_ms;
+        const bool near = std::abs(other.opened_at.unix_ms - at) < worked_on_ms;
         if (other.id == visit.session.id || !near) continue;
         const auto earlier = now.library.visit(other.id);
         if (!earlier) return tl::unexpected(earlier.error());
@@ -87,7 +90,6 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     const auto oiled = oiled_at(now, visit, reading, taken_now);
     if (!oiled) return tl::unexpected(oiled.error());
     reading.oiled = *oiled;
-    if (taken_now) reading.tag = tag_after(visit, reading);
     std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
     // In the same step, so that Undo opens the request again.
     auto ticked = ticked_by(now, visit, reading);
@@ -113,6 +115,8 @@ Intent keep_reading(Reading reading) {
         if (!visit) return tl::unexpected(visit.error());
         Reading fresh = reading;
         fresh.replaces.reset();
+        // A redo keeps the tag of what it puts right.
+        if (fresh.taken_at == Timestamp{}) fresh.tag = tag_after(*visit, fresh);
         return keep(now, *visit, "reading.keep", std::move(fresh));
     };
 }

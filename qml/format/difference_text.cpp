@@ -18,9 +18,11 @@ QString difference_text(const findings::Figure& figure, const Formatter& format)
     const bool of_shares = figure.dimension == findings::Dimension::share;
     const QString value =
         of_shares ? Texts::tr("%1 points").arg(format.digits(figure)) : format.valueText(figure);
-    QString text = value + u' ' + format.uncertainty(figure);
+    const auto whole = [](QString text) { return text.replace(u' ', QChar::Nbsp); };
+    QString text = whole(value);
     if (figure.si > 0.0) text.prepend(u'+');
-    return text.trimmed().replace(u'-', QChar(0x2212)).replace(u' ', QChar::Nbsp);
+    if (const QString doubt = format.uncertainty(figure); !doubt.isEmpty()) text += u' ' + whole(doubt);
+    return text.replace(u'-', QChar(0x2212));
 }
 
 }  // namespace lapwing::format

@@ -69,7 +69,7 @@ QString Wording::text(const report::Text& text) const {
             },
             [this](const findings::Figure& figure) { return figure_text(formatter_, figure); },
             [this](const report::Difference& difference) {
-                return format::difference_text(difference.figure, formatter_);
+                return together(format::difference_text(difference.figure, formatter_));
             },
             [this](const report::Range& range) { return this->text(range); },
             [this](const findings::CylinderList& list) { return formatter_.list(list); },

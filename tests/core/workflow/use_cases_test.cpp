@@ -242,6 +242,7 @@ TEST_F(UseCases, CallNothingAsFoundThatIsReadAfterAClearanceWasPutRight) {
         return std::get<Reading>(*desk->record(RecordKind::reading, fresh.id.uuid)).tag;
     };
     EXPECT_EQ(keep(2), Tag::as_found);
+    const ReadingId before = kept(TestKind::leak_down, 2).id;
     auto measured = sample::clearance(session.id, 2);
     measured.left.reset();
     ASSERT_TRUE(run(keep_clearance(measured)));
@@ -252,6 +253,11 @@ TEST_F(UseCases, CallNothingAsFoundThatIsReadAfterAClearanceWasPutRight) {
     ASSERT_TRUE(run(keep_clearance(put_right)));
     EXPECT_EQ(keep(2), Tag::after_adjustment);
     EXPECT_EQ(keep(2, Tag::after_running), Tag::after_running);
+    // What was typed wrongly before it is put right as what it was.
+    auto again = sample::reading(session.id, TestKind::leak_down, 2, "5.6");
+    again.taken_at = {};
+    ASSERT_TRUE(run(redo_reading(before, again)));
+    EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, again.id.uuid)).tag, Tag::as_found);
     EXPECT_EQ(keep(1), Tag::as_found);
 }
 
