@@ -199,7 +199,7 @@ private slots:
     void redo_with_digits_typed_takes_them_or_others() {
         Bench bench;
         auto pad = bench.open<PadModel>(QStringLiteral("dry"));
-        Bench::type(*pad, QStringLiteral("2.1"));
+        Bench::type(*pad, QStringLiteral("9.3"));
         pad->keep();
         bench.shop.settle();
         pad->chooseCylinder(1);
