@@ -44,13 +44,25 @@ QVariantList test_choices(const Engine& engine, const format::Formatter& format)
     std::vector<TestKind> tests{TestKind::dry, TestKind::leak_down};
     if (engine.fuel != Fuel::diesel) tests.push_back(TestKind::wet);
     if (engine.cycle == StrokeCycle::two) tests.push_back(TestKind::crankcase);
-    return choices(tests, format);
+    QVariantList list = choices(tests, format);
+    std::vector<AskedCheck> checks{AskedCheck::leak_hunt};
+    if (engine.cycle == StrokeCycle::four)
+        checks.insert(checks.end(), {AskedCheck::staking, AskedCheck::clearances});
+    checks.push_back(AskedCheck::tester_check);
+    return list << choices(checks, format);
+}
+
+void ask_for(Note& request, const QString& word) {
+    const bool asks = request.kind == NoteKind::test_request;
+    request.test = asks ? from_word<TestKind>(word.toStdString()) : std::nullopt;
+    request.check = asks ? from_word<AskedCheck>(word.toStdString()) : std::nullopt;
 }
 
 QVariantMap note_item(const Note& note, const QString& author, const format::Formatter& format) {
     const QString by = QString::fromStdString(note.author);
     QString heading = format.heading(note.kind);
     if (note.test) heading += QStringLiteral(": ") + format.name(*note.test);
+    if (note.check) heading += QStringLiteral(": ") + format.name(*note.check);
     if (note.cause) heading += QStringLiteral(": ") + format.name(*note.cause);
     QStringList detail;
     if (!by.isEmpty()) detail << by;
@@ -61,13 +73,16 @@ QVariantMap note_item(const Note& note, const QString& author, const format::For
             {QStringLiteral("text"), QString::fromStdString(note.text)},
             {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
             {QStringLiteral("done"), note.done},
-            {QStringLiteral("test"), note.test ? word_text(*note.test) : QString()},
+            {QStringLiteral("test"), note.test    ? word_text(*note.test)
+                                     : note.check ? word_text(*note.check)
+                                                  : QString()},
             {QStringLiteral("cause"), note.cause ? word_text(*note.cause) : QString()},
             {QStringLiteral("mine"), by == author && note.kind != NoteKind::my_call}};
 }
 
 QString wanted_of(const Note& request, const QString& place, const format::Formatter& format) {
-    return request.test ? format.heading(*request.test) + QStringLiteral(", ") + place : place;
+    if (request.test) return format.heading(*request.test) + QStringLiteral(", ") + place;
+    return request.check ? format.heading(*request.check) + QStringLiteral(", ") + place : place;
 }
 
 }  // namespace lapwing

@@ -378,9 +378,7 @@ void SecondOpinionModel::keepNote(const QVariantMap& from, bool speak) {
     }
     note.kind = from_word<NoteKind>(from["kind"].toString().toStdString()).value_or(NoteKind::note);
     note.text = from["text"].toString().trimmed().toStdString();
-    note.test = note.kind == NoteKind::test_request
-                    ? from_word<TestKind>(from["test"].toString().toStdString())
-                    : std::nullopt;
+    ask_for(note, from["test"].toString());
     note.cause = note.kind == NoteKind::other_cause ? from_word<Cause>(from["cause"].toString().toStdString())
                                                     : std::nullopt;
     if (note.kind != NoteKind::test_request) note.done = false;

@@ -78,6 +78,21 @@ StepPlace place_of(const findings::NextStep& step, const QString& session_id,
              {"checkKind", QString::fromStdString(check->code).section(QLatin1Char(':'), 1)}}};
 }
 
+StepPlace place_of(AskedCheck check, const Tie& tie, std::optional<int> cylinder, const QString& session_id) {
+    switch (check) {
+        case AskedCheck::leak_hunt:
+        case AskedCheck::staking:
+            return place_of(Action::listen, cylinder, session_id);
+        case AskedCheck::clearances:
+            return place_of(Action::clearances, cylinder, session_id);
+        case AskedCheck::tester_check:
+            break;
+    }
+    if (tie.to == TiedTo::tester && tie.record)
+        return {QStringLiteral("TesterCard"), {{"testerId", QString::fromStdString(tie.record->text())}}};
+    return place_of(Action::tester_check, cylinder, session_id);
+}
+
 QString step_title(Action action, std::optional<int> cylinder, const format::Formatter& format) {
     const QString what = format.heading(action);
     return cylinder ? QCoreApplication::translate("Steps", "%1, cylinder %2").arg(what).arg(*cylinder) : what;

@@ -23,6 +23,9 @@ StepPlace place_of(findings::Action action, std::optional<int> cylinder, const Q
 StepPlace place_of(const findings::NextStep& step, const QString& session_id,
                    const std::vector<Tester>& testers);
 
+/// The same of a check that somebody asks for; one of a tester that it names opens on that tester's card.
+StepPlace place_of(AskedCheck check, const Tie& tie, std::optional<int> cylinder, const QString& session_id);
+
 /// "Leak-down, cylinder 2"
 QString step_title(findings::Action action, std::optional<int> cylinder, const format::Formatter& format);
 /// "Dry test, new session" where it is asked for under other conditions.

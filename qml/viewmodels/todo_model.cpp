@@ -9,6 +9,7 @@
 #include "core/workflow/requests.h"
 #include "qml/viewmodels/again.h"
 #include "qml/viewmodels/opinion_words.h"
+#include "qml/viewmodels/step_place.h"
 
 namespace lapwing {
 namespace {
@@ -72,14 +73,15 @@ QVariantList TodoModel::todos() const {
         if (!note.text.empty()) detail << QString::fromStdString(note.text);
         if (!note.author.empty()) detail << tr("asked by %1").arg(QString::fromStdString(note.author));
         const StepPlace where =
-            note.test ? place_again(app()->desk(), engine().id, session().id, *note.test, cylinder)
-                      : StepPlace{QStringLiteral("SecondOpinion"),
-                                  {{"sessionId", QString::fromStdString(note.session.text())}}};
+            note.check  ? place_of(*note.check, note.tie, cylinder, sessionId())
+            : note.test ? place_again(app()->desk(), engine().id, session().id, *note.test, cylinder)
+                        : StepPlace{QStringLiteral("SecondOpinion"),
+                                    {{"sessionId", QString::fromStdString(note.session.text())}}};
         list << QVariantMap{{"id", QString::fromStdString(note.id.text())},
                             {"text", format().headed(wanted_of(note, place, format()))},
                             {"detail", detail.join(QStringLiteral(" · "))},
                             {"done", note.done},
-                            {"look", !note.test},
+                            {"look", !note.test && !note.check},
                             {"page", where.page},
                             {"args", where.args}};
     }

@@ -274,6 +274,53 @@ private slots:
         QVERIFY(!shop.kept(request.id).done);
     }
 
+    void a_check_that_is_asked_for_opens_where_it_is_done() {
+        HandingShop shop;
+        shop.fill();
+        SecondOpinionModel mentor;
+        open(mentor, shop);
+        const auto ask = [&](const QString& check, const QVariantMap& tied) {
+            QVariantMap note{{"kind", "please test this"}, {"test", check}};
+            note.insert(tied);
+            mentor.keepNote(note, false);
+            shop.settle();
+        };
+        QStringList offered;
+        for (const auto& one : mentor.tests())
+            offered << one.toMap()["value"].toString();
+        for (const char* check : {"leak hunt", "clearances", "staking", "tester check"}) {
+            QVERIFY2(offered.contains(QLatin1String(check)), check);
+            ask(QLatin1String(check), {{"to", "cylinder"}, {"cylinder", 2}});
+        }
+        Tester gauge;
+        gauge.id = shop.desk->make_id<TesterId>();
+        gauge.made_at = shop.clock.now();
+        gauge.name = "Red gauge";
+        shop.run(workflow::save_tester(gauge));
+        const QString tester = text_id(gauge.id);
+        ask(QStringLiteral("tester check"), {{"to", "tester"}, {"record", tester}});
+        TodoModel model;
+        open(model, shop);
+        QCOMPARE(model.open(), 5);
+        QStringList places;
+        for (const auto& one : model.todos()) {
+            const auto todo = one.toMap();
+            const auto args = todo["args"].toMap();
+            places << todo["text"].toString() + QStringLiteral(" > ") + todo["page"].toString() +
+                          (args.contains("cylinder") ? QStringLiteral(" ") + args["cylinder"].toString()
+                                                     : QString()) +
+                          (args["testerId"].toString() == tester ? QStringLiteral(" it") : QString());
+        }
+        places.sort();
+        QCOMPARE(places.size(), 5);
+        QVERIFY2(places[0].startsWith("Check of the tester, ") && places[0].endsWith(" > TesterCard it"),
+                 qPrintable(places[0]));
+        QCOMPARE(places.mid(1), (QStringList{"Check of the tester, cylinder 2 > Testers",
+                                             "Leak hunt, cylinder 2 > LeakHunt 2",
+                                             "Staking a valve, cylinder 2 > LeakHunt 2",
+                                             "Valve clearances, cylinder 2 > Clearances 2"}));
+    }
+
     void my_call_comes_before_the_findings_and_stands() {
         HandingShop shop;
         shop.fill();
