@@ -1794,6 +1794,11 @@
         <translation>Die Datei enthält einen Eintrag, der nicht entpackt werden darf (%1): „%2“. Sie stammt nicht von dieser App: ihr nicht trauen.</translation>
     </message>
     <message>
+        <source>This photo is no whole JPEG: no copy without its place can be made of it. Delete it, or leave it out.</source>
+        <extracomment>photo.no_bare_copy</extracomment>
+        <translation>Dieses Foto ist kein vollständiges JPEG: eine Kopie ohne seinen Ort lässt sich nicht machen. Löschen oder weglassen.</translation>
+    </message>
+    <message>
         <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
         <extracomment>media.not_a_photo</extracomment>
         <translation>%1 in der Datei ist kein Foto (JPEG). Den Absender bitten, sie noch einmal zu schicken.</translation>
@@ -9396,8 +9401,12 @@
         <translation>Alles ist darin, außer dem, was nicht mehr auf diesem Gerät ist:</translation>
     </message>
     <message>
-        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:</source>
-        <translation>Diese Fotos kamen mit einer anderen Datei und verraten, wo sie aufgenommen wurden. Wer diese Datei bekommt, kann es lesen. Soll das nicht sein, die Fotos vorher löschen:</translation>
+        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it:</source>
+        <translation>Diese Fotos kamen mit einer anderen Datei und verraten, wo sie aufgenommen wurden. Wer diese Datei bekommt, kann es lesen:</translation>
+    </message>
+    <message>
+        <source>Write it anew without the places</source>
+        <translation>Ohne die Orte neu schreiben</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -16173,6 +16182,13 @@
     <message>
         <source>%1 kept</source>
         <translation>%1 übernommen</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos without their place</source>
+        <translation>
+            <numerusform>%n Foto ohne seinen Ort</numerusform>
+            <numerusform>%n Fotos ohne ihren Ort</numerusform>
+        </translation>
     </message>
     <message>
         <source>One version stands</source>

@@ -102,6 +102,16 @@
     </message>
 </context>
 <context>
+    <name>Steps</name>
+    <message numerus="yes">
+        <source>%n photos without their place</source>
+        <translation>
+            <numerusform>%n photo without its place</numerusform>
+            <numerusform>%n photos without their place</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WipeLock</name>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>

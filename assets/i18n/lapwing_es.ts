@@ -1794,6 +1794,11 @@
         <translation>El archivo contiene una entrada que no se debe desempaquetar (%1): «%2». No lo hizo esta app: no fiarse de él.</translation>
     </message>
     <message>
+        <source>This photo is no whole JPEG: no copy without its place can be made of it. Delete it, or leave it out.</source>
+        <extracomment>photo.no_bare_copy</extracomment>
+        <translation>Esta foto no es un JPEG completo: no se puede hacer una copia sin su lugar. Eliminarla o dejarla fuera.</translation>
+    </message>
+    <message>
         <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
         <extracomment>media.not_a_photo</extracomment>
         <translation>%1 en el archivo no es una foto (JPEG). Pedir a quien lo envió que lo envíe de nuevo.</translation>
@@ -9396,8 +9401,12 @@
         <translation>Está todo menos lo que ya no hay en este dispositivo:</translation>
     </message>
     <message>
-        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:</source>
-        <translation>Estas fotos llegaron con otro archivo y revelan dónde se tomaron. Quien reciba este puede leerlo. Si no debe ser así, borrarlas antes:</translation>
+        <source>These photos came with another file and tell where they were taken. Whoever gets this one can read it:</source>
+        <translation>Estas fotos vinieron con otro archivo y dicen dónde se tomaron. Quien reciba este archivo puede leerlo:</translation>
+    </message>
+    <message>
+        <source>Write it anew without the places</source>
+        <translation>Escribirlo de nuevo sin los lugares</translation>
     </message>
     <message>
         <source>Save a copy</source>
@@ -16173,6 +16182,13 @@
     <message>
         <source>%1 kept</source>
         <translation>%1 guardado</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n photos without their place</source>
+        <translation>
+            <numerusform>%n foto sin su lugar</numerusform>
+            <numerusform>%n fotos sin su lugar</numerusform>
+        </translation>
     </message>
     <message>
         <source>One version stands</source>

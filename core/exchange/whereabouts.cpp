@@ -12,44 +12,12 @@
 #include <optional>
 #include <string_view>
 
+#include "core/exchange/exif.h"
+
 namespace lapwing::exchange {
 namespace {
 
 namespace fs = std::filesystem;
-
-/// Numbers of a TIFF structure; what lies outside of it is nothing.
-class Tiff {
-public:
-    explicit Tiff(std::string_view bytes) : bytes_(bytes), little_(bytes.starts_with("II")) {}
-
-    [[nodiscard]] bool is_one() const { return little_ || bytes_.starts_with("MM"); }
-    [[nodiscard]] std::optional<std::size_t> number(std::size_t at, std::size_t count) const {
-        if (at > bytes_.size() || bytes_.size() - at < count) return std::nullopt;
-        std::size_t value = 0;
-        for (std::size_t i = 0; i < count; ++i)
-            value = value << 8U | static_cast<unsigned char>(bytes_[at + (little_ ? count - 1 - i : i)]);
-        return value;
-    }
-
-private:
-    std::string_view bytes_;
-    bool little_;
-};
-
-/// Whether the first directory leads to one of positions.
-bool has_position(std::string_view exif) {
-    constexpr std::size_t positions = 0x8825;
-    const Tiff tiff(exif);
-    if (!tiff.is_one()) return true;
-    const auto directory = tiff.number(4, 4);
-    const auto entries = directory ? tiff.number(*directory, 2) : std::nullopt;
-    if (!entries) return true;
-    for (std::size_t i = 0; i < *entries; ++i) {
-        const auto tag = tiff.number(*directory + 2 + 12 * i, 2);
-        if (!tag || *tag == positions) return true;
-    }
-    return false;
-}
 
 /// XMP is text: its names for positions and places all hold one of these words.
 bool names_a_place(std::string_view xmp) {
@@ -70,12 +38,12 @@ bool has_place(std::string_view iptc) {
 }
 
 bool tells_where(int marker, std::string_view segment) {
-    constexpr std::string_view exif{"Exif\0\0", 6};
     constexpr int app1 = 0xe1;
     constexpr int app13 = 0xed;
     if (marker == app13) return has_place(segment);
     if (marker != app1) return false;
-    return segment.starts_with(exif) ? has_position(segment.substr(exif.size())) : names_a_place(segment);
+    const auto exif = exif_in(segment);
+    return exif ? has_position(*exif) : names_a_place(segment);
 }
 
 }  // namespace

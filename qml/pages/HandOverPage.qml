@@ -84,7 +84,16 @@ AppPage {
                         objectName: "whereabouts_" + made.index
                         width: parent.width
                         visible: made.modelData.whereabouts !== ""
-                        text: qsTr("These photos came with another file and tell where they were taken. Whoever gets this one can read it. Delete them first if that is not meant to be:") + "\n" + made.modelData.whereabouts
+                        text: qsTr("These photos came with another file and tell where they were taken. Whoever gets this one can read it:") + "\n" + made.modelData.whereabouts
+                    }
+
+                    SideButton {
+                        objectName: "takePlacesOff_" + made.index
+                        width: parent.width
+                        visible: made.modelData.whereabouts !== ""
+                        enabled: !viewModel.busy
+                        text: qsTr("Write it anew without the places")
+                        onClicked: viewModel.takePlacesOff()
                     }
 
                     Flow {

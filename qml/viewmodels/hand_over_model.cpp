@@ -4,6 +4,7 @@
 #include "qml/viewmodels/hand_over_model.h"
 
 #include "core/exchange/session_file.h"
+#include "core/workflow/bare_photos.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/record_items.h"
 
@@ -69,27 +70,35 @@ bool HandOverModel::beforeCall() const {
     return app() && found() && call_wanted(*app(), visit());
 }
 
+workflow::HandOver HandOverModel::chosenVisits() const {
+    workflow::HandOver out{engine().id, {}, with_owner_};
+    for (const auto& visit : app()->desk().sessions(engine().id))
+        if (chosen(visit.id)) out.sessions.push_back(visit.id);
+    return out;
+}
+
+void HandOverModel::setBusy(bool busy) {
+    busy_ = busy;
+    emit busyChanged();
+}
+
 void HandOverModel::make(const QString& word) {
     if (busy_ || !found()) return;
     HandOverOrder order;
     order.kind = word == QLatin1String("report")    ? HandOverKind::report
                  : word == QLatin1String("session") ? HandOverKind::session_file
                                                     : HandOverKind::table;
-    order.chosen.engine = engine().id;
-    order.chosen.with_owner = with_owner_;
+    order.chosen = chosenVisits();
     order.session = session().id;
     order.letter = app()->settings()->paper() == QLatin1String("Letter");
     order.appendix = appendix_;
     order.format = format();
     order.folder = app()->devices().paths.documents();
-    for (const auto& visit : app()->desk().sessions(engine().id))
-        if (chosen(visit.id)) order.chosen.sessions.push_back(visit.id);
     if (order.chosen.sessions.empty()) {
         emit app()->told(tr("Choose at least one visit."));
         return;
     }
-    busy_ = true;
-    emit busyChanged();
+    setBusy(true);
     writer_.ask<Result<HandedOver>>(
         [order, &desk = app()->desk(), &reference = app()->reference()](const std::stop_token&) {
             return write_hand_over(desk, reference, order);
@@ -101,9 +110,31 @@ void HandOverModel::make(const QString& word) {
         });
 }
 
+void HandOverModel::takePlacesOff() {
+    if (busy_ || !found()) return;
+    const auto chosen = chosenVisits();
+    if (chosen.sessions.empty()) return;  // which would stand for all of them
+    setBusy(true);
+    using Copies = Result<std::vector<workflow::BarePhoto>>;
+    writer_.ask<Copies>([chosen, &desk = app()->desk()](
+                            const std::stop_token&) { return workflow::bare_photos(desk, chosen); },
+                        [this](Copies copies) {
+                            QMetaObject::invokeMethod(
+                                this,
+                                [this, copies = std::move(copies)] {
+                                    setBusy(false);
+                                    if (!copies) return app()->tell(copies.error());
+                                    app()->run(workflow::keep_bare(*copies), this,
+                                               [this](const Result<workflow::Step>& done) {
+                                                   if (done) make(QStringLiteral("session"));
+                                               });
+                                },
+                                Qt::QueuedConnection);
+                        });
+}
+
 void HandOverModel::finish(HandOverKind kind, const Result<HandedOver>& written) {
-    busy_ = false;
-    emit busyChanged();
+    setBusy(false);
     if (!written) {
         app()->tell(written.error());
         return;

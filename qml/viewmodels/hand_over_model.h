@@ -47,6 +47,9 @@ public:
     Q_INVOKABLE void toggleVisit(const QString& id);
     /// Writes "report", "session" or "table" into the documents folder, off the UI thread.
     Q_INVOKABLE void make(const QString& kind);
+    /// Lets copies without their place stand in for photos that tell where they were taken, and writes the
+    /// session file anew.
+    Q_INVOKABLE void takePlacesOff();
     Q_INVOKABLE void share(int made);
     Q_INVOKABLE void saveCopy(int made);
 
@@ -60,6 +63,8 @@ protected:
 
 private:
     [[nodiscard]] bool chosen(SessionId id) const;
+    [[nodiscard]] workflow::HandOver chosenVisits() const;
+    void setBusy(bool busy);
     void finish(HandOverKind kind, const Result<HandedOver>& written);
 
     std::set<SessionId> left_out_;

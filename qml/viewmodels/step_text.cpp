@@ -66,6 +66,8 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "dossier.bring_in") return Steps::tr("%1 brought in").arg(plain(step, 0));
     if (name == "attachment.keep")
         return Steps::tr("%1 kept").arg(format.headed(named<AttachmentKind>(step, 0, format)));
+    if (name == "attachment.bare")
+        return Steps::tr("%n photos without their place", nullptr, plain(step, 0).toInt());
     if (name == "attachment.remove")
         return Steps::tr("%1 deleted").arg(format.headed(named<AttachmentKind>(step, 0, format)));
     if (name == "record.settle") return Steps::tr("One version stands");

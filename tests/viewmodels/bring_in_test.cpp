@@ -9,6 +9,7 @@
 #include "qml/viewmodels/bring_in_model.h"
 #include "qml/viewmodels/conflicts_model.h"
 #include "qml/viewmodels/hand_over_files.h"
+#include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/news_model.h"
 #include "tests/viewmodels/hand_over_shop.h"
 
@@ -160,6 +161,19 @@ private slots:
         const auto written = write_hand_over(*receiver.shop.desk, receiver.shop.reference, order);
         QVERIFY2(written, written ? "" : written.error().english.c_str());
         QCOMPARE(written->whereabouts.size(), std::size_t(1));
+
+        HandOverModel handing;
+        handing.setSessionId(text_id(sender.session));
+        complete(handing, receiver.shop);
+        handing.make(QStringLiteral("session"));
+        QTRY_COMPARE(handing.made().size(), 1);
+        QVERIFY(handing.made()[0].toMap()["whereabouts"].toString() != QString());
+        handing.takePlacesOff();
+        QTRY_COMPARE(handing.made()[0].toMap()["whereabouts"].toString(), QString());
+        QVERIFY(receiver.shop.desk->files().has(photo.sha256));  // as it came
+        Receiver further;
+        QVERIFY(further.open(handing.made()[0].toMap()["path"].toString()));
+        QCOMPARE(further.file()["whereabouts"].toString(), QString());
 
         HandingShop plain;
         plain.fill();
