@@ -7827,7 +7827,7 @@
         <translation>ein Ventil anklopfen</translation>
     </message>
     <message>
-        <source>check of the tester</source>
+        <source>tester check</source>
         <extracomment>asked_check:tester check</extracomment>
         <translation>Kontrolle des Prüfgeräts</translation>
     </message>

@@ -7827,7 +7827,7 @@
         <translation>asentar una válvula a golpes</translation>
     </message>
     <message>
-        <source>check of the tester</source>
+        <source>tester check</source>
         <extracomment>asked_check:tester check</extracomment>
         <translation>comprobación del comprobador</translation>
     </message>

@@ -69,7 +69,7 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("asked_check:leak hunt", "leak hunt"),
     SAY("asked_check:clearances", "valve clearances"),
     SAY("asked_check:staking", "staking a valve"),
-    SAY("asked_check:tester check", "check of the tester"),
+    SAY("asked_check:tester check", "tester check"),
     SAY("cause:rings", "rings"),
     SAY("cause:intake", "intake valve"),
     SAY("cause:exhaust", "exhaust valve"),

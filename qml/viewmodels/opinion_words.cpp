@@ -41,13 +41,14 @@ QVariantList cause_choices(const Engine& engine, const format::Formatter& format
 }
 
 QVariantList test_choices(const Engine& engine, const format::Formatter& format) {
-    std::vector<TestKind> tests{TestKind::dry, TestKind::leak_down};
+    std::vector<TestKind> tests{TestKind::dry};
     if (engine.fuel != Fuel::diesel) tests.push_back(TestKind::wet);
+    tests.push_back(TestKind::leak_down);
     if (engine.cycle == StrokeCycle::two) tests.push_back(TestKind::crankcase);
     QVariantList list = choices(tests, format);
     std::vector<AskedCheck> checks{AskedCheck::leak_hunt};
     if (engine.cycle == StrokeCycle::four)
-        checks.insert(checks.end(), {AskedCheck::staking, AskedCheck::clearances});
+        checks.insert(checks.end(), {AskedCheck::clearances, AskedCheck::staking});
     checks.push_back(AskedCheck::tester_check);
     return list << choices(checks, format);
 }

@@ -174,6 +174,8 @@ void MentorTest::there_and_back() {
 
         DO(note_on(QStringLiteral("thing_cylinder_1")));
         DO(thumb.touch_in(QStringLiteral("kind"), QStringLiteral("choice_please test this")));
+        thumb.appears(QStringLiteral("test"));
+        settle(60);
         DO(thumb.touch_in(QStringLiteral("test"), QStringLiteral("choice_wet")));
         DO(thumb.touch(QStringLiteral("keep")));
         DO(wait_until([&] { return phone.desk().visit(session)->notes.size() == 3; }));
