@@ -113,7 +113,10 @@ void HandOverModel::make(const QString& word) {
 void HandOverModel::takePlacesOff() {
     if (busy_ || !found()) return;
     const auto chosen = chosenVisits();
-    if (chosen.sessions.empty()) return;  // which would stand for all of them
+    if (chosen.sessions.empty()) {  // which would stand for all of them
+        emit app()->told(tr("Choose at least one visit."));
+        return;
+    }
     setBusy(true);
     using Copies = Result<std::vector<workflow::BarePhoto>>;
     writer_.ask<Copies>([chosen, &desk = app()->desk()](

@@ -3,6 +3,7 @@
 
 // The app on a real microphone, speaker and camera that need no hardware (studio.py): words are spoken,
 // recorded, kept and heard again; a gauge is photographed, kept and handed over.
+#include <QElapsedTimer>
 #include <QFileInfo>
 #include <QPainter>
 #include <QProcess>
@@ -220,6 +221,33 @@ private slots:
             return one.sha256 == photo->sha256 &&
                    QImage(QString::fromStdString(one.file.string()), "jpg") == kept;
         }));
+    }
+
+    /// A camera that is listed and opens, and then sends no picture: all of its frames are dropped.
+    void a_camera_that_never_answers_says_so_within_three_seconds() {
+        auto& thumb = phone_.thumb();
+        phone_.home();
+        QVERIFY(wait_until([&] { return !(*media_.media())->camera().available(); }, 20'000));
+        const Helper camera(
+            QStringLiteral("gst-launch-1.0"),
+            QStringLiteral("-q videotestsrc is-live=true ! "
+                           "video/x-raw,format=YUY2,width=1280,height=720,framerate=15/1 ! "
+                           "identity drop-probability=1 ! "
+                           "pipewiresink mode=provide stream-properties=p,media.class=Video/Source,"
+                           "media.role=Camera,node.name=mutecam,node.description=MuteCamera")
+                .split(u' '));
+        QVERIFY(wait_until([&] { return (*media_.media())->camera().available(); }, 20'000));
+        QElapsedTimer since;
+        since.start();
+        phone_.go(QStringLiteral("Photo"), here());
+        auto* finder = thumb.find(QStringLiteral("viewfinder"));
+        QVERIFY(finder);
+        QVERIFY2(thumb.reads(QStringLiteral("camera does not answer"), 8000),
+                 qPrintable(thumb.words().join(u'|')));
+        qInfo("told after %lld ms", since.elapsed());
+        QVERIFY(since.elapsed() < 4000);  // three seconds from when it was asked, and a busy machine's share
+        QCOMPARE(finder->property("picture").toRectF().width(), 0.0);
+        QVERIFY(thumb.sees(QStringLiteral("fromFile")));
     }
 
     void a_camera_that_is_gone_says_so_within_three_seconds() {
