@@ -991,6 +991,213 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>Liquid-cooled 90 degree V-twin, 498 cm3, invented for trying the app out</source>
+        <translation>Flüssigkeitsgekühlter 90-Grad-V2, 498 cm³, zum Ausprobieren der App erfunden</translation>
+    </message>
+    <message>
+        <source>In-line six car engine, 2993 cm3, invented for trying the app out</source>
+        <translation>Reihensechszylinder eines Autos, 2993 cm³, zum Ausprobieren der App erfunden</translation>
+    </message>
+    <message>
+        <source>One owner since new. Oil changed every year; valves last looked at when it was run in.</source>
+        <translation>Seit neu in einer Hand. Öl jedes Jahr gewechselt; nach den Ventilen zuletzt nach dem Einfahren gesehen.</translation>
+    </message>
+    <message>
+        <source>Ran hot once last summer when the fan belt went.</source>
+        <translation>Im letzten Sommer einmal heiß geworden, als der Keilriemen riss.</translation>
+    </message>
+    <message>
+        <source>demo</source>
+        <translation>Demo</translation>
+    </message>
+    <message>
+        <source>motorcycle</source>
+        <translation>Motorrad</translation>
+    </message>
+    <message>
+        <source>car</source>
+        <translation>Auto</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>by the notice board in the club house</source>
+        <translation>beim Schwarzen Brett im Vereinsheim</translation>
+    </message>
+    <message>
+        <source>at the harbour office, ask for the key</source>
+        <translation>im Hafenbüro nach dem Schlüssel fragen</translation>
+    </message>
+    <message>
+        <source>invented handbook, data sheet</source>
+        <translation>erfundenes Handbuch, Datenblatt</translation>
+    </message>
+    <message>
+        <source>invented handbook, engine data</source>
+        <translation>erfundenes Handbuch, Motordaten</translation>
+    </message>
+    <message>
+        <source>invented handbook, for sea level</source>
+        <translation>erfundenes Handbuch, für Meereshöhe</translation>
+    </message>
+    <message>
+        <source>Gauge 0-16 bar</source>
+        <translation>Manometer 0-16 bar</translation>
+    </message>
+    <message>
+        <source>M12 long reach</source>
+        <translation>M12 lang</translation>
+    </message>
+    <message>
+        <source>M14 long reach</source>
+        <translation>M14 lang</translation>
+    </message>
+    <message>
+        <source>Leak-down tester, club</source>
+        <translation>Druckverlustprüfer, Verein</translation>
+    </message>
+    <message>
+        <source>Leak-down tester, harbour</source>
+        <translation>Druckverlustprüfer, Hafen</translation>
+    </message>
+    <message>
+        <source>Needle stood still for a minute.</source>
+        <translation>Zeiger stand eine Minute lang still.</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <translation>Nach der Reparatur</translation>
+    </message>
+    <message>
+        <source>A year later</source>
+        <translation>Ein Jahr später</translation>
+    </message>
+    <message>
+        <source>Workshop</source>
+        <translation>Werkstatt</translation>
+    </message>
+    <message>
+        <source>Lost power over one season and starts badly when warm.</source>
+        <translation>Hat in einer Saison an Leistung verloren und springt warm schlecht an.</translation>
+    </message>
+    <message>
+        <source>Test after the repair, run in for 350 km.</source>
+        <translation>Prüfung nach der Reparatur, 350 km eingefahren.</translation>
+    </message>
+    <message>
+        <source>Yearly look. Uses a little more oil than last summer.</source>
+        <translation>Jährliche Durchsicht. Braucht etwas mehr Öl als im letzten Sommer.</translation>
+    </message>
+    <message>
+        <source>Shakes at idle since it ran hot.</source>
+        <translation>Schüttelt sich im Leerlauf, seit er heiß geworden ist.</translation>
+    </message>
+    <message>
+        <source>It runs.</source>
+        <translation>Er läuft.</translation>
+    </message>
+    <message>
+        <source>The charger is lent out.</source>
+        <translation>Das Ladegerät ist verliehen.</translation>
+    </message>
+    <message>
+        <source>None at hand.</source>
+        <translation>Keines zur Hand.</translation>
+    </message>
+    <message>
+        <source>engine oil 10W-40</source>
+        <translation>Motoröl 10W-40</translation>
+    </message>
+    <message>
+        <source>Again at the end, against a tiring battery.</source>
+        <translation>Zum Schluss noch einmal, mit müder werdender Batterie.</translation>
+    </message>
+    <message>
+        <source>Front exhaust hisses with the hose at the silencer; rear blows at the oil filler.</source>
+        <translation>Vorn zischt es mit dem Schlauch am Schalldämpfer im Auslass; hinten bläst es am Öleinfüllstutzen.</translation>
+    </message>
+    <message>
+        <source>With the air on 2 it whistles out of plug hole 3, and the other way round.</source>
+        <translation>Mit der Luft auf 2 pfeift es aus Kerzenloch 3, und umgekehrt.</translation>
+    </message>
+    <message>
+        <source>Pulls well again. No smoke.</source>
+        <translation>Zieht wieder gut. Kein Rauch.</translation>
+    </message>
+    <message>
+        <source>Head off, exhaust valves new, seats cut and lapped</source>
+        <translation>Kopf ab, Auslassventile neu, Sitze gefräst und eingeschliffen</translation>
+    </message>
+    <message>
+        <source>2 exhaust valves, stem seals, head gasket set</source>
+        <translation>2 Auslassventile, Schaftdichtungen, Kopfdichtungssatz</translation>
+    </message>
+    <message>
+        <source>Air at the exhaust with the clearance in range.</source>
+        <translation>Luft am Auslass bei richtigem Ventilspiel.</translation>
+    </message>
+    <message>
+        <source>The burnt edge grows, the seat goes next and the head has to be built up.</source>
+        <translation>Die verbrannte Kante wird größer, danach geht der Sitz, und der Kopf muss aufgeschweißt werden.</translation>
+    </message>
+    <message>
+        <source>Cylinder off, bore measured and honed, piston rings new</source>
+        <translation>Zylinder ab, Bohrung gemessen und gehont, Kolbenringe neu</translation>
+    </message>
+    <message>
+        <source>ring set, base and head gasket</source>
+        <translation>Ringsatz, Fuß- und Kopfdichtung</translation>
+    </message>
+    <message>
+        <source>Air at the breather, and oil lifted the reading.</source>
+        <translation>Luft an der Entlüftung, und Öl hob den Messwert.</translation>
+    </message>
+    <message>
+        <source>Oil use rises; the plug will foul.</source>
+        <translation>Der Ölverbrauch steigt; die Kerze verölt.</translation>
+    </message>
+    <message>
+        <source>Watch the oil, test again next spring</source>
+        <translation>Öl beobachten, nächstes Frühjahr wieder prüfen</translation>
+    </message>
+    <message>
+        <source>More air at the breather than a year ago, still wear.</source>
+        <translation>Mehr Luft an der Entlüftung als vor einem Jahr, noch Verschleiß.</translation>
+    </message>
+    <message>
+        <source>Nothing this season.</source>
+        <translation>In dieser Saison nichts.</translation>
+    </message>
+    <message>
+        <source>Head off, head and block checked for flatness, new gasket</source>
+        <translation>Kopf ab, Kopf und Block auf Ebenheit geprüft, neue Dichtung</translation>
+    </message>
+    <message>
+        <source>head gasket set, head bolts</source>
+        <translation>Kopfdichtungssatz, Kopfschrauben</translation>
+    </message>
+    <message>
+        <source>Cylinders 2 and 3 blow into each other.</source>
+        <translation>Zylinder 2 und 3 blasen ineinander.</translation>
+    </message>
+    <message>
+        <source>The gap burns into the head and the block.</source>
+        <translation>Der Spalt brennt sich in Kopf und Block.</translation>
+    </message>
+</context>
+<context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>

@@ -991,6 +991,213 @@
     </message>
 </context>
 <context>
+    <name>Demo</name>
+    <message>
+        <source>Liquid-cooled 90 degree V-twin, 498 cm3, invented for trying the app out</source>
+        <translation>V2 a 90 grados refrigerado por líquido, 498 cm³, inventado para probar la aplicación</translation>
+    </message>
+    <message>
+        <source>In-line six car engine, 2993 cm3, invented for trying the app out</source>
+        <translation>Seis cilindros en línea de un coche, 2993 cm³, inventado para probar la aplicación</translation>
+    </message>
+    <message>
+        <source>One owner since new. Oil changed every year; valves last looked at when it was run in.</source>
+        <translation>Un solo dueño desde nueva. Aceite cambiado cada año; las válvulas se miraron por última vez tras el rodaje.</translation>
+    </message>
+    <message>
+        <source>Ran hot once last summer when the fan belt went.</source>
+        <translation>Se calentó una vez el verano pasado, al romperse la correa del ventilador.</translation>
+    </message>
+    <message>
+        <source>demo</source>
+        <translation>demo</translation>
+    </message>
+    <message>
+        <source>motorcycle</source>
+        <translation>moto</translation>
+    </message>
+    <message>
+        <source>car</source>
+        <translation>coche</translation>
+    </message>
+    <message>
+        <source>front</source>
+        <translation>delantero</translation>
+    </message>
+    <message>
+        <source>rear</source>
+        <translation>trasero</translation>
+    </message>
+    <message>
+        <source>by the notice board in the club house</source>
+        <translation>junto al tablón de anuncios del local del club</translation>
+    </message>
+    <message>
+        <source>at the harbour office, ask for the key</source>
+        <translation>en la oficina del puerto, pedir la llave</translation>
+    </message>
+    <message>
+        <source>invented handbook, data sheet</source>
+        <translation>manual inventado, hoja de datos</translation>
+    </message>
+    <message>
+        <source>invented handbook, engine data</source>
+        <translation>manual inventado, datos del motor</translation>
+    </message>
+    <message>
+        <source>invented handbook, for sea level</source>
+        <translation>manual inventado, para el nivel del mar</translation>
+    </message>
+    <message>
+        <source>Gauge 0-16 bar</source>
+        <translation>Manómetro 0-16 bar</translation>
+    </message>
+    <message>
+        <source>M12 long reach</source>
+        <translation>M12 largo</translation>
+    </message>
+    <message>
+        <source>M14 long reach</source>
+        <translation>M14 largo</translation>
+    </message>
+    <message>
+        <source>Leak-down tester, club</source>
+        <translation>Comprobador de estanqueidad, club</translation>
+    </message>
+    <message>
+        <source>Leak-down tester, harbour</source>
+        <translation>Comprobador de estanqueidad, puerto</translation>
+    </message>
+    <message>
+        <source>Needle stood still for a minute.</source>
+        <translation>La aguja se mantuvo quieta un minuto.</translation>
+    </message>
+    <message>
+        <source>As found</source>
+        <translation>Como se encontró</translation>
+    </message>
+    <message>
+        <source>After the repair</source>
+        <translation>Tras la reparación</translation>
+    </message>
+    <message>
+        <source>A year later</source>
+        <translation>Un año después</translation>
+    </message>
+    <message>
+        <source>Workshop</source>
+        <translation>Taller</translation>
+    </message>
+    <message>
+        <source>Lost power over one season and starts badly when warm.</source>
+        <translation>Perdió potencia en una temporada y arranca mal en caliente.</translation>
+    </message>
+    <message>
+        <source>Test after the repair, run in for 350 km.</source>
+        <translation>Prueba tras la reparación, con 350 km de rodaje.</translation>
+    </message>
+    <message>
+        <source>Yearly look. Uses a little more oil than last summer.</source>
+        <translation>Revisión anual. Gasta algo más de aceite que el verano pasado.</translation>
+    </message>
+    <message>
+        <source>Shakes at idle since it ran hot.</source>
+        <translation>Vibra al ralentí desde que se calentó.</translation>
+    </message>
+    <message>
+        <source>It runs.</source>
+        <translation>El motor funciona.</translation>
+    </message>
+    <message>
+        <source>The charger is lent out.</source>
+        <translation>El cargador está prestado.</translation>
+    </message>
+    <message>
+        <source>None at hand.</source>
+        <translation>No hay ninguno a mano.</translation>
+    </message>
+    <message>
+        <source>engine oil 10W-40</source>
+        <translation>aceite de motor 10W-40</translation>
+    </message>
+    <message>
+        <source>Again at the end, against a tiring battery.</source>
+        <translation>Otra vez al final, con la batería cansándose.</translation>
+    </message>
+    <message>
+        <source>Front exhaust hisses with the hose at the silencer; rear blows at the oil filler.</source>
+        <translation>Delante silba el escape con la manguera en el silenciador; detrás sopla por el tapón de llenado de aceite.</translation>
+    </message>
+    <message>
+        <source>With the air on 2 it whistles out of plug hole 3, and the other way round.</source>
+        <translation>Con el aire en el 2 silba por el agujero de bujía 3, y al revés.</translation>
+    </message>
+    <message>
+        <source>Pulls well again. No smoke.</source>
+        <translation>Vuelve a tirar bien. Sin humo.</translation>
+    </message>
+    <message>
+        <source>Head off, exhaust valves new, seats cut and lapped</source>
+        <translation>Desmontar la culata, válvulas de escape nuevas, asientos fresados y esmerilados</translation>
+    </message>
+    <message>
+        <source>2 exhaust valves, stem seals, head gasket set</source>
+        <translation>2 válvulas de escape, retenes de vástago, juego de juntas de culata</translation>
+    </message>
+    <message>
+        <source>Air at the exhaust with the clearance in range.</source>
+        <translation>Aire por el escape con el juego de válvulas correcto.</translation>
+    </message>
+    <message>
+        <source>The burnt edge grows, the seat goes next and the head has to be built up.</source>
+        <translation>El borde quemado crece, después cae el asiento y habrá que recargar la culata.</translation>
+    </message>
+    <message>
+        <source>Cylinder off, bore measured and honed, piston rings new</source>
+        <translation>Desmontar el cilindro, medir y bruñir, segmentos nuevos</translation>
+    </message>
+    <message>
+        <source>ring set, base and head gasket</source>
+        <translation>juego de segmentos, junta de base y de culata</translation>
+    </message>
+    <message>
+        <source>Air at the breather, and oil lifted the reading.</source>
+        <translation>Aire por el respiradero, y el aceite subió la lectura.</translation>
+    </message>
+    <message>
+        <source>Oil use rises; the plug will foul.</source>
+        <translation>Sube el consumo de aceite; la bujía se engrasará.</translation>
+    </message>
+    <message>
+        <source>Watch the oil, test again next spring</source>
+        <translation>Vigilar el aceite, volver a probar la próxima primavera</translation>
+    </message>
+    <message>
+        <source>More air at the breather than a year ago, still wear.</source>
+        <translation>Más aire por el respiradero que hace un año, todavía desgaste.</translation>
+    </message>
+    <message>
+        <source>Nothing this season.</source>
+        <translation>Nada en esta temporada.</translation>
+    </message>
+    <message>
+        <source>Head off, head and block checked for flatness, new gasket</source>
+        <translation>Desmontar la culata, comprobar la planitud de culata y bloque, junta nueva</translation>
+    </message>
+    <message>
+        <source>head gasket set, head bolts</source>
+        <translation>juego de juntas de culata, tornillos de culata</translation>
+    </message>
+    <message>
+        <source>Cylinders 2 and 3 blow into each other.</source>
+        <translation>Los cilindros 2 y 3 soplan uno en el otro.</translation>
+    </message>
+    <message>
+        <source>The gap burns into the head and the block.</source>
+        <translation>La fuga quema la culata y el bloque.</translation>
+    </message>
+</context>
+<context>
     <name>DerivationSheet</name>
     <message>
         <source>Where does this come from</source>

@@ -7,6 +7,7 @@
 #include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
+#include <QLocale>
 #include <QMouseEvent>
 #include <QQuickItem>
 #include <QQuickWindow>
@@ -17,6 +18,7 @@
 #include "core/workflow/bring_in.h"
 #include "core/workflow/sessions.h"
 #include "qml/app/composition.h"
+#include "qml/viewmodels/demo_texts.h"
 #include "qml/viewmodels/hand_over_files.h"
 
 namespace lapwing {
@@ -125,8 +127,9 @@ Result<Dossier> bring_in_demo(Hand& hand, workflow::Desk& desk, const QDir& fold
     auto incoming = exchange::read_session_file(file.toStdString(), folder.path().toStdString());
     QFile::remove(file);
     if (!incoming) return tl::unexpected(incoming.error());
-    Dossier dossier = incoming->dossier;
-    if (auto done = run_and_wait(hand, desk, workflow::bring_in(dossier)); !done)
+    const auto dossier = demo_told_in(QLocale().name().first(2), incoming->dossier);
+    if (!dossier) return dossier;
+    if (auto done = run_and_wait(hand, desk, workflow::bring_in(*dossier)); !done)
         return tl::unexpected(done.error());
     return dossier;
 }

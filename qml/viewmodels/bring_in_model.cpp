@@ -10,6 +10,7 @@
 
 #include "core/store/attachment_files.h"
 #include "core/workflow/full_backup.h"
+#include "qml/viewmodels/demo_texts.h"
 #include "qml/viewmodels/news.h"
 #include "qml/viewmodels/record_items.h"
 
@@ -95,16 +96,17 @@ void BringInModel::openDemo() {
                                   .value());
         QFile::setPermissions(copy, QFile::ReadOwner | QFile::WriteOwner);
     }
-    read(tr("Demo: two invented engines"), files);
+    read(tr("Demo: two invented engines"), files, app_->format().locale().name().first(2));
 }
 
-void BringInModel::read(const QString& heading, const std::vector<std::filesystem::path>& files) {
+void BringInModel::read(const QString& heading, const std::vector<std::filesystem::path>& files,
+                        const QString& language) {
     heading_ = heading;
     busy_ = true;
     emit refreshed();
     const auto scratch = app_->devices().paths.scratch();
     // The pool is waited for before this object goes.
-    pool_.start([this, files, scratch, removed = removed_, &desk = app_->desk()] {
+    pool_.start([this, files, language, scratch, removed = removed_, &desk = app_->desk()] {
         auto read = std::make_shared<Read>();
         for (const auto& file : files) {
             auto incoming = exchange::read_session_file(file, scratch);
@@ -113,6 +115,9 @@ void BringInModel::read(const QString& heading, const std::vector<std::filesyste
                 read->refused_signature = exchange::check_session_file(file, scratch).signature;
                 continue;
             }
+            if (!language.isEmpty())
+                if (auto told = demo_told_in(language, incoming->dossier))
+                    incoming->dossier = std::move(*told);
             auto preview = workflow::preview(desk, incoming->dossier, removed);
             auto by = workflow::signed_by(desk, incoming->signature);
             if (preview.refusal) read->refused = preview.refusal;

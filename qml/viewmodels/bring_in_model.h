@@ -60,7 +60,7 @@ public:
     Q_INVOKABLE void choose();
     /// Reads a file; `previewReady` follows.
     Q_INVOKABLE void open(const QString& file);
-    /// Reads the demo sessions that the app carries.
+    /// Reads the demo sessions that the app carries, told in its language.
     Q_INVOKABLE void openDemo();
     /// Names the owner of the key that signed the file at that place; an empty name forgets them.
     Q_INVOKABLE void nameKey(int file, const QString& name);
@@ -96,7 +96,9 @@ private:
     };
     using Left = std::shared_ptr<std::vector<Waiting>>;
 
-    void read(const QString& heading, const std::vector<std::filesystem::path>& files);
+    /// `language` for the demo, whose words are then the app's.
+    void read(const QString& heading, const std::vector<std::filesystem::path>& files,
+              const QString& language = {});
     void take(Read read);
     void show();
     void next(const Left& left, const Arrived& only);

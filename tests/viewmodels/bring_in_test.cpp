@@ -4,10 +4,20 @@
 #include "core/workflow/bring_in.h"
 
 #include <QFile>
+#include <QJsonArray>
+#include <QJsonDocument>
+#include <QJsonObject>
 #include <QProcess>
+#include <QRegularExpression>
+#include <QTemporaryDir>
+#include <QTranslator>
+#include <functional>
 
+#include "core/exchange/session_file.h"
+#include "core/record/record.h"
 #include "qml/viewmodels/bring_in_model.h"
 #include "qml/viewmodels/conflicts_model.h"
+#include "qml/viewmodels/demo_texts.h"
 #include "qml/viewmodels/hand_over_files.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/news_model.h"
@@ -473,6 +483,89 @@ private slots:
             names << QString::fromStdString(engine.name);
         names.sort();
         QCOMPARE(names, (QStringList{QStringLiteral("Harbour six"), QStringLiteral("Orchard V-twin")}));
+    }
+
+    void the_demo_is_told_in_the_language_of_the_app() {
+        /// Any language: every text of the demo comes out in brackets.
+        struct Brackets : QTranslator {
+            QString translate(const char* context, const char* text, const char*, int) const override {
+                return qstrcmp(context, "Demo") == 0 ? u'[' + QString::fromUtf8(text) + u']' : QString();
+            }
+            bool isEmpty() const override { return false; }
+        };
+        const auto bring_in = [](Receiver& receiver) {
+            QSignalSpy ready(&receiver.model, &BringInModel::previewReady);
+            receiver.model.openDemo();
+            if (!ready.wait() || !receiver.model.refusal().isEmpty()) return false;
+            for (const auto& file : receiver.model.files())
+                if (!file.toMap()["differences"].toList().isEmpty()) return false;
+            return receiver.bring_in();
+        };
+        Receiver receiver;
+        QVERIFY(bring_in(receiver));
+        const auto english = receiver.shop.desk->engines();
+        Brackets brackets;
+        QVERIFY(QCoreApplication::installTranslator(&brackets));
+        const bool done = bring_in(receiver);
+        QCoreApplication::removeTranslator(&brackets);
+        QVERIFY(done);
+        // Beside the English ones, not mixed with them.
+        QCOMPARE(receiver.shop.desk->engines().size(), 2 * english.size());
+        for (const auto& summary : receiver.shop.desk->engines()) {
+            const bool told =
+                std::ranges::none_of(english, [&](const auto& e) { return e.id == summary.id; });
+            const auto engine = receiver.shop.desk->engine(summary.id);
+            QVERIFY(engine);
+            QCOMPARE(engine->description.starts_with("["), told);
+            QVERIFY(!engine->name.starts_with("["));
+            const auto sessions = receiver.shop.desk->sessions(summary.id);
+            QVERIFY(!sessions.empty());
+            for (const auto& session : sessions) {
+                const auto visit = receiver.shop.desk->visit(session.id);
+                QVERIFY(visit);
+                QCOMPARE(visit->session.title.starts_with("["), told);
+                QVERIFY(!visit->readings.empty());
+                for (const auto& note : visit->notes)
+                    QCOMPARE(note.text.starts_with("["), told);
+                for (const auto& line : visit->plan)
+                    QCOMPARE(line.work.starts_with("["), told);
+            }
+        }
+    }
+
+    /// What someone wrote in the demo is translated, but for names and what is written alike everywhere.
+    void no_text_of_the_demo_is_forgotten() {
+        const QStringList alike{"Orchard V-twin", "Harbour six", "Mill Lane Engine Club",
+                                "Quayside Old Car Circle"};
+        QStringList unused = demo_texts();
+        QStringList forgotten;
+        const std::function<void(const QJsonValue&, const QString&)> look = [&](const QJsonValue& value,
+                                                                                const QString& field) {
+            const auto object = value.toObject();
+            for (auto at = object.begin(); at != object.end(); ++at)
+                look(at.value(), at.key());
+            for (const auto& one : value.toArray())
+                look(one, field);
+            if (!value.isString()) return;
+            const QString text = value.toString();
+            unused.removeAll(text);
+            static const QRegularExpression sentence(QStringLiteral("^[A-Z0-9].* |\\.$"));
+            const bool free = field == u"name" || field == u"text" || field == u"note" || field == u"title" ||
+                              sentence.match(text).hasMatch();
+            if (free && !text.isEmpty() && !alike.contains(text) && !demo_texts().contains(text) &&
+                field != u"scheme")
+                forgotten << field + QStringLiteral(": ") + text;
+        };
+        for (const char* name : {"orchard-v-twin", "harbour-six"}) {
+            QTemporaryDir folder;
+            const auto incoming = exchange::read_session_file(
+                std::string(LAPWING_SOURCE_DIR) + "/assets/demo/" + name + ".lapwing",
+                folder.path().toStdString());
+            QVERIFY(incoming);
+            look(QJsonDocument::fromJson(QByteArray::fromStdString(to_json(incoming->dossier))).object(), {});
+        }
+        QVERIFY2(forgotten.isEmpty(), qPrintable(forgotten.join(u'\n')));
+        QVERIFY2(unused.isEmpty(), qPrintable(unused.join(u'\n')));
     }
 #endif
 };
