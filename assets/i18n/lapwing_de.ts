@@ -648,7 +648,7 @@
     </message>
     <message>
         <source>Healthy reading</source>
-        <translation>Gesunder Messwert</translation>
+        <translation>Guter Messwert</translation>
     </message>
     <message>
         <source>Holding torque</source>
@@ -736,7 +736,7 @@
     <name>CautionGate</name>
     <message>
         <source>Before you start</source>
-        <translation>Vor dem Anfangen</translation>
+        <translation>Bevor es losgeht</translation>
     </message>
     <message>
         <source>The engine&apos;s manual, local rules and licensed practice come before this app.</source>
@@ -1394,7 +1394,7 @@
     </message>
     <message>
         <source>Adjuster</source>
-        <translation>Einstellung</translation>
+        <translation>Ventileinstellung</translation>
     </message>
     <message>
         <source>Intake clearance</source>
@@ -1414,7 +1414,7 @@
     </message>
     <message>
         <source>A cranking reading hangs on it. Leave it empty if you don&apos;t know.</source>
-        <translation>Davon hängt der Messwert beim Durchdrehen ab. Leer lassen, wenn unbekannt.</translation>
+        <translation>Davon hängt der Kompressionswert ab. Leer lassen, wenn unbekannt.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
@@ -1873,7 +1873,7 @@
     <message>
         <source>The entry &quot;%1&quot; would unpack to %2 bytes from %3: that is no real one. Do not trust this file.</source>
         <extracomment>archive.ratio</extracomment>
-        <translation>Der Eintrag „%1“ würde beim Entpacken %2 Bytes aus %3: Das ist kein echter. Dieser Datei nicht trauen.</translation>
+        <translation>Der Eintrag „%1“ würde beim Entpacken aus %3 zu %2 Bytes: Das ist kein echter. Dieser Datei nicht trauen.</translation>
     </message>
     <message>
         <source>%1 is not a session file but a folder or a device.</source>
@@ -1903,7 +1903,7 @@
     <message>
         <source>%1 would unpack to more than %2 bytes: no session file is that large. Do not trust it.</source>
         <extracomment>archive.unpacks_too_large</extracomment>
-        <translation>%1 würde entpackt mehr als %2 Bytes groß: So groß ist keine Sitzungsdatei. Ihr nicht trauen.</translation>
+        <translation>%1 wäre entpackt mehr als %2 Bytes groß: So groß ist keine Sitzungsdatei. Ihr nicht trauen.</translation>
     </message>
     <message>
         <source>Entries of %1 overlap. It was not made by this app: do not trust it.</source>
@@ -2003,7 +2003,7 @@
     <message>
         <source>This photo is no whole JPEG: no copy without its place can be made of it. Delete it, or leave it out.</source>
         <extracomment>photo.no_bare_copy</extracomment>
-        <translation>Dieses Foto ist kein vollständiges JPEG: eine Kopie ohne seinen Ort lässt sich nicht machen. Löschen oder weglassen.</translation>
+        <translation>Dieses Foto ist kein vollständiges JPEG: Eine Kopie ohne seinen Ort lässt sich davon nicht machen. Löschen oder weglassen.</translation>
     </message>
     <message>
         <source>%1 in the file is not a photo (JPEG). Ask the sender to send it again.</source>
@@ -3078,7 +3078,7 @@
     <message>
         <source>A speed that dips to %1 +- %2 of its mean cannot be right. Give a share up to 1 and a smaller doubt.</source>
         <extracomment>cranking.dip</extracomment>
-        <translation>Eine Drehzahl, die auf %1 +- %2 ihres Mittels absinkt, kann nicht stimmen. Einen Anteil bis 1 und eine kleinere Unsicherheit angeben.</translation>
+        <translation>Eine Drehzahl, die auf %1 ± %2 ihres Mittels absinkt, kann nicht stimmen. Einen Anteil bis 1 und eine kleinere Unsicherheit angeben.</translation>
     </message>
     <message>
         <source>Fillings from %1 to %2 are not a range. Give the smaller one first.</source>
@@ -3093,7 +3093,7 @@
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
         <extracomment>healthy.compression_ratio</extracomment>
-        <translation>Über einer Verdichtung von %1 wird kein gesunder Messwert geschätzt: Bei %2 liegt die Rechnung weit über dem, was Hersteller für solche Motoren angeben. Den Wert des Herstellers nehmen.</translation>
+        <translation>Über einer Verdichtung von %1 wird kein guter Messwert geschätzt: Bei %2 liegt die Rechnung weit über dem, was Hersteller für solche Motoren angeben. Den Wert des Herstellers nehmen.</translation>
     </message>
     <message>
         <source>Kept shares of oil from %1 to %2 are not a range. Give two figures from 0 to 1, the smaller first.</source>
@@ -3358,7 +3358,7 @@
     <message>
         <source>The file holds %1 records: at most %2 are read at once. Ask the sender for some of the visits at a time.</source>
         <extracomment>record.too_many_records</extracomment>
-        <translation>Die Datei enthält %1 Einträge: Auf einmal werden höchstens %2 gelesen. Den Absender bitten, nur einige Besuche auf einmal zu schicken.</translation>
+        <translation>Die Datei enthält %1 Einträge: Auf einmal werden höchstens %2 gelesen. Den Absender bitten, nur einige Termine auf einmal zu schicken.</translation>
     </message>
     <message>
         <source>This is not a session file: its session.json does not say so.</source>
@@ -3513,7 +3513,7 @@
     <message>
         <source>The library %1 is %2, though there was one before.</source>
         <extracomment>store.damaged</extracomment>
-        <translation>Die Bibliothek %1 ist %2, obwohl es vorher eine gab.</translation>
+        <translation>Der Bestand %1 ist %2, obwohl es vorher einen gab.</translation>
     </message>
     <message>
         <source>empty</source>
@@ -3528,7 +3528,7 @@
     <message>
         <source>The file of the library was gone. The backup of %1 stands in for it; what was recorded after that is not in it.</source>
         <extracomment>store.restored_lost</extracomment>
-        <translation>Die Datei der Bibliothek war weg. An ihre Stelle tritt die Sicherung vom %1; was danach erfasst wurde, ist nicht darin.</translation>
+        <translation>Die Datei des Bestands war weg. An ihre Stelle tritt die Sicherung vom %1; was danach aufgenommen wurde, ist nicht darin.</translation>
     </message>
     <message>
         <source>The library was damaged. It was set aside as %1, and the backup of %2 stands in for it. What was recorded after that is only in the file set aside: keep it.</source>
@@ -3538,7 +3538,7 @@
     <message>
         <source>The file of the library was gone and no backup of it can be used. An empty library was started. Session files handed over before can be opened again.</source>
         <extracomment>store.started_anew_lost</extracomment>
-        <translation>Die Datei der Bibliothek war weg, und keine Sicherung davon ist brauchbar. Eine leere Bibliothek wurde begonnen. Früher übergebene Sitzungsdateien lassen sich wieder öffnen.</translation>
+        <translation>Die Datei des Bestands war weg, und keine Sicherung davon ist brauchbar. Ein leerer Bestand wurde begonnen. Früher übergebene Sitzungsdateien lassen sich wieder öffnen.</translation>
     </message>
     <message>
         <source>The library was damaged and there is no backup of it. It was set aside as %1, and an empty library was started. Keep that file; session files handed over before can be opened again.</source>
@@ -4966,7 +4966,7 @@
     <message>
         <source>Lowest of highest, at least</source>
         <extracomment>limits.least_ratio</extracomment>
-        <translation>Niedrigster vom höchsten, mindestens</translation>
+        <translation>Niedrigster zum höchsten, mindestens</translation>
     </message>
     <message>
         <source>Most leakage</source>
@@ -5546,7 +5546,7 @@
     <message>
         <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
         <extracomment>weak.hose</extracomment>
-        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg. Bevor ein Werksgrenzwert darüber urteilt, wird es wieder dazugerechnet; der Zweifel daran bleibt.</translation>
+        <translation>Das Volumen vor dem Rückschlagventil nimmt von jedem Messwert etwa %1 weg. Bevor ein Werksgrenzwert darüber urteilt, wird es wieder dazugerechnet; die Unsicherheit daraus bleibt.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
@@ -5666,7 +5666,7 @@
     <message>
         <source>Held %1 is over the set %2. Were the two swapped?</source>
         <extracomment>pad.held_over_set</extracomment>
-        <translation>%1 gehalten liegt über %2 eingestellt. Wurden die beiden vertauscht?</translation>
+        <translation>Gehalten (%1) liegt über eingestellt (%2). Wurden die beiden vertauscht?</translation>
     </message>
     <message>
         <source>Type the set pressure too: leakage needs both.</source>
@@ -5736,22 +5736,22 @@
     <message>
         <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
         <extracomment>check.restrictor</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1. Auf der Karte eintragen: Damit werden Messwerte umgerechnet.</translation>
+        <translation>Nach diesem Prüfloch misst die Drosselbohrung %1. Auf der Karte eintragen: Damit werden Messwerte umgerechnet.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2: they fit.</source>
         <extracomment>check.restrictor_as_card</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2: Das passt zusammen.</translation>
+        <translation>Nach diesem Prüfloch misst die Drosselbohrung %1; auf der Karte steht %2: Das passt zusammen.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1; the card says %2. Readings are converted with the card&apos;s: put it right there.</source>
         <extracomment>check.restrictor_off</extracomment>
-        <translation>Nach dieser Bohrung misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
+        <translation>Nach diesem Prüfloch misst die Drosselbohrung %1; auf der Karte steht %2. Umgerechnet wird mit der auf der Karte: dort berichtigen.</translation>
     </message>
     <message>
         <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
-        <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen, und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
+        <translation>%1 Öl füllen %2 dieses Brennraums: Das kann den Motor blockieren und ein Pleuel verbiegen. Weniger einfüllen und den Motor von Hand drehen, bevor der Anlasser ihn durchdreht.</translation>
     </message>
     <message>
         <source>%1 is a lot of oil: more than %2 in a cylinder can lock the engine and bend a rod. Is it meant?</source>
@@ -5761,7 +5761,7 @@
     <message>
         <source>Set %1 is too much for most crankcases: above %2 seals are pushed out of their seats. Only the few psi that the engine&apos;s manual names.</source>
         <extracomment>pad.crankcase_high</extracomment>
-        <translation>%1 eingestellt ist für die meisten Kurbelgehäuse zu viel: über %2 werden Dichtringe aus ihrem Sitz gedrückt. Nur die wenigen Zehntel bar, die das Handbuch des Motors nennt.</translation>
+        <translation>%1 eingestellt ist für die meisten Kurbelgehäuse zu viel: Über %2 werden Dichtringe aus ihrem Sitz gedrückt. Nur die wenigen Zehntel bar, die das Handbuch des Motors nennt.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
@@ -5781,17 +5781,17 @@
     <message>
         <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
         <extracomment>fact.first_usual</extracomment>
-        <translation>Erster Hub %1 vom Endwert: wie bei einem gut dichtenden Zylinder.</translation>
+        <translation>Erster Hub %1 des Endwerts: wie bei einem gut dichtenden Zylinder.</translation>
     </message>
     <message>
         <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
         <extracomment>fact.first_slow</extracomment>
-        <translation>Erster Hub nur %1 vom Endwert: Es baut sich langsam auf, wie bei undichten Kolbenringen.</translation>
+        <translation>Erster Hub nur %1 des Endwerts: Es baut sich langsam auf, wie bei undichten Kolbenringen.</translation>
     </message>
     <message>
         <source>First puff %1 of the final reading already: it hardly builds up.</source>
         <extracomment>fact.first_stays</extracomment>
-        <translation>Erster Hub schon %1 vom Endwert: Es baut sich kaum auf.</translation>
+        <translation>Erster Hub schon %1 des Endwerts: Es baut sich kaum auf.</translation>
     </message>
     <message>
         <source>The volume of %1 of oil alone explains a rise of %2 to %3.</source>
@@ -5906,7 +5906,7 @@
     <message>
         <source>One reading: the leak&apos;s area is assumed to vary by %1.</source>
         <extracomment>note.leak_repeat</extracomment>
-        <translation>Ein einziger Messwert: Angenommen ist, dass die Fläche der undichten Stelle um %1 schwankt.</translation>
+        <translation>Ein einziger Messwert: Angenommen ist, dass die Leckfläche um %1 schwankt.</translation>
     </message>
     <message>
         <source>Readings put right first for what stood in their way, as limits mean them.</source>
@@ -6046,12 +6046,12 @@
     <message>
         <source>The effective area of the tester&apos;s restrictor may be out by %1.</source>
         <extracomment>note.restrictor_doubt</extracomment>
-        <translation>Der wirksame Querschnitt der Drosselbohrung des Prüfgeräts kann um %1 falsch sein.</translation>
+        <translation>Die wirksame Fläche der Drosselbohrung des Prüfgeräts kann um %1 falsch sein.</translation>
     </message>
     <message>
         <source>%1: %5 at %2. In range up to %3, a fault above %4.</source>
         <extracomment>note.band</extracomment>
-        <translation>%1: %5 bei %2. In Ordnung bis %3, ein Fehler über %4.</translation>
+        <translation>%1: %5 bei %2. Im Bereich bis %3, ein Fehler über %4.</translation>
     </message>
     <message>
         <source>The starter slows down where the gas pushes back: %1 of the mean speed is reckoned with.</source>
@@ -6166,27 +6166,27 @@
     <message>
         <source>Above a compression ratio of %1 cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_ratio</extracomment>
-        <translation>Über einer Verdichtung von %1 werden Messwerte beim Durchdrehen nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+        <translation>Über einer Verdichtung von %1 werden Messwerte beim Durchdrehen nicht daran gemessen, was ein heiler Zylinder zeigt.</translation>
     </message>
     <message>
         <source>The engine card lacks: %1. Cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_data</extracomment>
-        <translation>Auf der Motorkarte fehlt: %1. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+        <translation>Auf der Motorkarte fehlt: %1. Kompressionswerte werden nicht daran gemessen, was ein heiler Zylinder zeigt.</translation>
     </message>
     <message>
         <source>The engine card lacks: %1, %2. Cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_data_two</extracomment>
-        <translation>Auf der Motorkarte fehlen: %1, %2. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+        <translation>Auf der Motorkarte fehlen: %1, %2. Kompressionswerte werden nicht daran gemessen, was ein heiler Zylinder zeigt.</translation>
     </message>
     <message>
         <source>The engine card lacks: %1, %2, %3. Cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_data_three</extracomment>
-        <translation>Auf der Motorkarte fehlen: %1, %2, %3. Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+        <translation>Auf der Motorkarte fehlen: %1, %2, %3. Kompressionswerte werden nicht daran gemessen, was ein heiler Zylinder zeigt.</translation>
     </message>
     <message>
         <source>The throttle was closed: cranking readings are not held against what a sound cylinder reads.</source>
         <extracomment>odds.compare_only_throttle</extracomment>
-        <translation>Die Drosselklappe war geschlossen: Messwerte beim Durchdrehen werden nicht daran gemessen, was ein guter Zylinder zeigt.</translation>
+        <translation>Die Drosselklappe war geschlossen: Kompressionswerte werden nicht daran gemessen, was ein heiler Zylinder zeigt.</translation>
     </message>
     <message>
         <source>No reading to expect after a repair of cylinder %1: what is known allows one as low as today&apos;s. The engine card&apos;s compression ratio and factory limits, and a dry test with the throttle open, would narrow it.</source>
@@ -6216,7 +6216,7 @@
     <message>
         <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
         <extracomment>odds.main_unheard</extracomment>
-        <translation>Zylinder %1: Am wahrscheinlichsten bisher: %2, Wahrscheinlichkeit %3. Das beruht auf Drücken und darauf, wie oft jedes Teil defekt ist: An jedem Austritt zu horchen kann es umkehren.</translation>
+        <translation>Zylinder %1: Am wahrscheinlichsten bisher: %2, Wahrscheinlichkeit %3. Das beruht auf Drücken und darauf, wie oft jedes Teil schadhaft ist: An jedem Austritt zu horchen kann es umkehren.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
@@ -6266,7 +6266,7 @@
     <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
-        <translation>Zylinder %1: Die Faustregeln nennen „%2“, die Wahrscheinlichkeiten „%3“. Eine Regel sieht nur ein Zeichen; die Wahrscheinlichkeiten wägen jeden Messwert mit seiner Unsicherheit, wie laut jeder Austritt war und wie oft jedes Teil schuld ist.</translation>
+        <translation>Zylinder %1: Die Faustregeln nennen „%2“, die Wahrscheinlichkeiten „%3“. Eine Regel sieht nur ein Zeichen; die Wahrscheinlichkeiten wägen jeden Messwert mit seiner Unsicherheit, wie laut jeder Austritt war und wie oft jedes Teil schadhaft ist.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the likeliest answer: %2.</source>
@@ -6306,7 +6306,7 @@
     <message>
         <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
         <extracomment>propose.listen</extracomment>
-        <translation>Noch einmal Luft anlegen und an jedem Austritt horchen: Wo sie herauskommt, nennt die Undichtheit.</translation>
+        <translation>Noch einmal Luft anlegen und an jedem Austritt horchen: Wo sie herauskommt, zeigt das Leck.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
@@ -6321,12 +6321,12 @@
     <message>
         <source>Leave penetrating oil in the bore overnight, run it, then test again.</source>
         <extracomment>propose.soak</extracomment>
-        <translation>Rostlöser über Nacht in der Bohrung lassen, laufen lassen, dann erneut prüfen.</translation>
+        <translation>Rostlöser über Nacht in der Bohrung lassen, den Motor laufen lassen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Stake %1 lightly on its seat, then test again.</source>
         <extracomment>propose.stake</extracomment>
-        <translation>%1 leicht auf seinem Sitz anklopfen, dann erneut prüfen.</translation>
+        <translation>%1 leicht auf den Sitz klopfen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
@@ -6376,7 +6376,7 @@
     <message>
         <source>Name the leak-down tester and its restrictor, then look at the findings again.</source>
         <extracomment>propose.name_tester</extracomment>
-        <translation>Das Druckverlustprüfgerät und seine Drosselbohrung angeben, dann die Befunde erneut ansehen.</translation>
+        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben, dann den Befund erneut ansehen.</translation>
     </message>
     <message>
         <source>Leave it and measure again later.</source>
@@ -6386,12 +6386,12 @@
     <message>
         <source>Cylinder %1, %2: %3 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation>Zylinder %1, %2: %3 schuld, unter den Arbeitsannahmen der App.</translation>
+        <translation>Zylinder %1, %2 als Ursache: %3, unter den Annahmen der App.</translation>
     </message>
     <message>
         <source>The joint of %1: %2 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation>Dichtungssteg (%1): %2 schuld, unter den Arbeitsannahmen der App.</translation>
+        <translation>Dichtungssteg (%1) als Ursache: %2, unter den Annahmen der App.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
@@ -6771,7 +6771,7 @@
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
+        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Zündkerzenloch sitzt.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -6786,7 +6786,7 @@
     <message>
         <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation>Auf dem 80-psi-Prüfgerät würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, mehr ist Arbeit.</translation>
+        <translation>Auf dem 80-psi-Prüfgerät würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, darüber ist etwas zu tun.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
@@ -6801,17 +6801,17 @@
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
         <extracomment>leak.spread_holds</extracomment>
-        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
         <extracomment>leak.spread_borderline</extracomment>
-        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
     </message>
     <message>
         <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
         <extracomment>leak.spread_fails</extracomment>
-        <translation>An einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
     </message>
     <message>
         <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
@@ -6831,7 +6831,7 @@
     <message>
         <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
         <extracomment>spread.ratio_holds</extracomment>
-        <translation>Der niedrigste Zylinder hat %1 vom höchsten; verlangt sind mindestens %2 (%3).</translation>
+        <translation>Der niedrigste Zylinder hat %1 des höchsten; verlangt sind mindestens %2 (%3).</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
@@ -6841,7 +6841,7 @@
     <message>
         <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
         <extracomment>spread.ratio_look_again</extracomment>
-        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein ruft sie nur zum Nachsehen auf, nie zu einem Fehler (%4).</translation>
+        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein verlangt sie nur, noch einmal nachzusehen, und meldet nie einen Fehler (%4).</translation>
     </message>
     <message>
         <source>Below %2: %1 (%3).</source>
@@ -6886,7 +6886,7 @@
     <message>
         <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
         <extracomment>spread.own_ratio_holds</extracomment>
-        <translation>Der niedrigste Zylinder hat %1 vom höchsten; der Hersteller verlangt mindestens %2.</translation>
+        <translation>Der niedrigste Zylinder hat %1 des höchsten; der Hersteller verlangt mindestens %2.</translation>
     </message>
     <message>
         <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
@@ -7011,7 +7011,7 @@
     <message>
         <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
         <extracomment>question.over_set</extracomment>
-        <translation>Zylinder %1 hielt %2 von %3, mehr als eingestellt war: das kann nicht sein und zählt nicht. Noch einmal prüfen und den falschen Wert löschen.</translation>
+        <translation>Zylinder %1 hielt %2 von %3, mehr als eingestellt war: Das kann nicht sein und zählt nicht. Noch einmal prüfen und den falschen Wert löschen.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
@@ -7041,7 +7041,7 @@
     <message>
         <source>The clearance of %2 in cylinder %1 is not recorded. No verdict on a valve before it is.</source>
         <extracomment>question.clearance</extracomment>
-        <translation>Das Ventilspiel in Zylinder %1 ist nicht aufgenommen (%2). Vorher kein Urteil über ein Ventil.</translation>
+        <translation>Das Ventilspiel in Zylinder %1 ist nicht erfasst (%2). Vorher kein Urteil über ein Ventil.</translation>
     </message>
     <message>
         <source>The decompressor of cylinder %1 was at work: a low reading is no proof of a leak. Do a leak-down test.</source>
@@ -7051,17 +7051,17 @@
     <message>
         <source>Has this engine a decompressor? With one at work, cylinders read %2 to %3, as cylinder %1 does. A leak-down test settles it.</source>
         <extracomment>question.decompressor_unknown</extracomment>
-        <translation>Hat dieser Motor einen Dekompressor? Ist einer wirksam, zeigen Zylinder %2 bis %3, so wie Zylinder %1. Eine Druckverlustprüfung klärt es.</translation>
+        <translation>Hat dieser Motor einen Dekompressor? Ist einer wirksam, zeigen die Zylinder %2 bis %3 an, so wie Zylinder %1. Eine Druckverlustprüfung klärt es.</translation>
     </message>
     <message>
         <source>Oil went into cylinder %1 before its leak-down test: oiled rings leak less than they will.</source>
         <extracomment>question.oil_before_leak_down</extracomment>
-        <translation>In Zylinder %1 kam vor der Druckverlustprüfung Öl: Geölte Kolbenringe verlieren weniger, als sie es noch werden.</translation>
+        <translation>In Zylinder %1 kam vor der Druckverlustprüfung Öl: Geölte Kolbenringe verlieren weniger Luft als später ohne das Öl.</translation>
     </message>
     <message>
         <source>Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it.</source>
         <extracomment>question.wet_on_diesel</extracomment>
-        <translation>In einen Diesel wurde Öl gegeben: Der Messwert wird nicht beurteilt. Der Brennraum ist klein, und Öl kann ihn blockieren.</translation>
+        <translation>In einen Diesel wurde Öl gegeben: Der Messwert wird nicht beurteilt. Der Brennraum ist klein, und Öl kann den Motor blockieren.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test but no dry one: the rise is not known.</source>
@@ -7171,7 +7171,7 @@
     <message>
         <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
         <extracomment>next.listen</extracomment>
-        <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, das nennt das Leck.</translation>
+        <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, zeigt das Leck.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -7211,7 +7211,7 @@
     <message>
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
-        <translation>Halteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
+        <translation>Druckhalteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
     </message>
     <message>
         <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
@@ -7246,17 +7246,17 @@
     <message>
         <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
         <extracomment>next.earlier_turn_once</extracomment>
-        <translation>Ein früherer Termin ließ offen, ob Zylinder %1 am richtigen OT stand: erneut prüfen.</translation>
+        <translation>Ein früherer Termin ließ offen, ob Zylinder %1 im richtigen OT stand: erneut prüfen.</translation>
     </message>
     <message>
         <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
         <extracomment>next.earlier_clearances</extracomment>
-        <translation>Ein früherer Termin verlangte das Ventilspiel von Zylinder %1; es ist seither nicht aufgenommen.</translation>
+        <translation>Ein früherer Termin verlangte das Ventilspiel von Zylinder %1; es ist seither nicht erfasst.</translation>
     </message>
     <message>
         <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
         <extracomment>next.earlier_adjust</extracomment>
-        <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts aufgenommen.</translation>
+        <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts erfasst.</translation>
     </message>
     <message>
         <source>Somebody asked for this test at an earlier visit, and it is still to do: %1.</source>
@@ -7271,7 +7271,7 @@
     <message>
         <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
         <extracomment>next.name_tester</extracomment>
-        <translation>Das Druckverlustprüfgerät und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
+        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
     </message>
     <message>
         <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
@@ -7471,7 +7471,7 @@
     <message>
         <source>Where the air comes out names the part that leaks.</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation>Wo die Luft herauskommt, das nennt das undichte Teil.</translation>
+        <translation>Wo die Luft herauskommt, zeigt das undichte Teil.</translation>
     </message>
     <message>
         <source>What the model expects</source>
@@ -7531,7 +7531,7 @@
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
+        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Zündkerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
@@ -7671,7 +7671,7 @@
     <message>
         <source>The model&apos;s reading after so many strokes against that of endlessly many, on this gauge.</source>
         <extracomment>from:reached</extracomment>
-        <translation>Der Messwert des Modells nach so vielen Hüben gegen den nach endlos vielen, an diesem Manometer.</translation>
+        <translation>Der Messwert des Modells nach so vielen Hüben gegen den nach endlos vielen, auf diesem Manometer.</translation>
     </message>
     <message>
         <source>How many pulls</source>
@@ -7731,17 +7731,17 @@
     <message>
         <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
         <extracomment>from:odds</extracomment>
-        <translation>Zylinder werden zufällig gezogen, hier und da so undicht, wie die Arbeitsannahmen es sagen, und jeder zählt so viel, wie solche Messwerte von ihm zu erwarten wären. Anteile und Chancen sind die aller gezogenen.</translation>
+        <translation>Zylinder werden zufällig gezogen, hier und da so undicht, wie die Annahmen es sagen, und jeder zählt so viel, wie solche Messwerte von ihm zu erwarten wären. Anteile und Wahrscheinlichkeiten sind die aller gezogenen.</translation>
     </message>
     <message>
         <source>Dry test to expect after a repair</source>
         <extracomment>from:after_repair</extracomment>
-        <translation>Trockentest, der nach einer Reparatur zu erwarten ist</translation>
+        <translation>Nach einer Reparatur zu erwartende Trockenprüfung</translation>
     </message>
     <message>
         <source>The same cylinders once more, the leak of the repaired part put back to that of a sound one; nine of ten read within the range.</source>
         <extracomment>from:after_repair</extracomment>
-        <translation>Dieselben Zylinder noch einmal, das reparierte Teil so dicht wie ein gesundes; neun von zehn lesen innerhalb des Bereichs.</translation>
+        <translation>Dieselben Zylinder noch einmal, das reparierte Teil so dicht wie ein heiles; neun von zehn zeigen einen Wert im Bereich.</translation>
     </message>
     <message>
         <source>Neighbours</source>
@@ -8166,7 +8166,7 @@
     <message>
         <source>crankcase hold test</source>
         <extracomment>test:crankcase</extracomment>
-        <translation>Kurbelgehäuse-Halteprüfung</translation>
+        <translation>Kurbelgehäuse-Druckhalteprüfung</translation>
     </message>
     <message>
         <source>as found</source>
@@ -8896,7 +8896,7 @@
     <message>
         <source>Crankcase hold test</source>
         <extracomment>action:crankcase</extracomment>
-        <translation>Kurbelgehäuse-Halteprüfung</translation>
+        <translation>Kurbelgehäuse-Druckhalteprüfung</translation>
     </message>
     <message>
         <source>Testers</source>
@@ -8971,7 +8971,7 @@
     <message>
         <source>wet reading by volume alone</source>
         <extracomment>calc:wet_reading</extracomment>
-        <translation>nasser Messwert allein durch Volumen</translation>
+        <translation>nasser Messwert allein durch das Volumen</translation>
     </message>
     <message>
         <source>limit here</source>
@@ -9326,12 +9326,12 @@
     <message>
         <source>a sound part leaks at least</source>
         <extracomment>input:sound_least</extracomment>
-        <translation>ein gesundes Teil lässt durch, mindestens</translation>
+        <translation>ein heiles Teil lässt durch, mindestens</translation>
     </message>
     <message>
         <source>a sound part leaks at most</source>
         <extracomment>input:sound_most</extracomment>
-        <translation>ein gesundes Teil lässt durch, höchstens</translation>
+        <translation>ein heiles Teil lässt durch, höchstens</translation>
     </message>
     <message>
         <source>to expect, at least</source>
@@ -9391,7 +9391,7 @@
     <message>
         <source>the leak, from one reading to the next</source>
         <extracomment>doubt:leak_repeat</extracomment>
-        <translation>die undichte Stelle, von Messung zu Messung</translation>
+        <translation>das Leck, von Messung zu Messung</translation>
     </message>
     <message>
         <source>regulator sagging unseen</source>
@@ -9502,7 +9502,7 @@
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Als Nächstes lohnend</translation>
+        <translation>Was sich als Nächstes lohnt</translation>
     </message>
     <message>
         <source>What would settle it</source>
@@ -10201,7 +10201,7 @@
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
-        <translation>Von davor in den OT kommen. Ist er überfahren, weiterdrehen, bis er wiederkommt. Eine halbe Umdrehung zurück und noch einmal anfahren nur, wo das Handbuch des Motors das Zurückdrehen erlaubt.</translation>
+        <translation>Von davor in den OT kommen. Ist er überfahren, weiterdrehen, bis er wiederkommt. Eine halbe Umdrehung zurückdrehen und noch einmal anfahren darf man nur, wo das Handbuch des Motors das Zurückdrehen erlaubt.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -10301,7 +10301,7 @@
     </message>
     <message>
         <source>at fault: odds %1</source>
-        <translation>schuld: Wahrscheinlichkeit %1</translation>
+        <translation>Ursache: Wahrscheinlichkeit %1</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1, in nine cases of ten</source>
@@ -10701,7 +10701,7 @@
     <name>PreparePage</name>
     <message>
         <source>Done</source>
-        <translation>Fertig</translation>
+        <translation>Getan</translation>
     </message>
     <message>
         <source>Not done</source>
@@ -10957,7 +10957,7 @@
     <message>
         <source>The same scatter that the odds take for a final reading. One reading alone is taken to scatter so; what repeats of the visit&apos;s cylinders show is pooled with it.</source>
         <extracomment>repeat-scatter, comment</extracomment>
-        <translation>Dieselbe Streuung, die die Chancen für einen Endwert annehmen. Ein Messwert allein streut angenommen so; was die Wiederholungen der Zylinder des Besuchs zeigen, wird damit zusammengenommen.</translation>
+        <translation>Dieselbe Streuung, die die Wahrscheinlichkeiten für einen Endwert annehmen. Ein Messwert allein streut angenommen so; was die Wiederholungen der Zylinder des Termins zeigen, wird damit zusammengenommen.</translation>
     </message>
     <message>
         <source>Usual scatter of first puffs on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
@@ -10977,7 +10977,7 @@
     <message>
         <source>Pooling as JCGM 100, H.3.6: without it two repeats a little apart would seem to know less than one.</source>
         <extracomment>repeat-scatter-weight, comment</extracomment>
-        <translation>Zusammengefasst nach JCGM 100, H.3.6: Ohne das schienen zwei etwas auseinanderliegende Wiederholungen weniger zu wissen als eine.</translation>
+        <translation>Zusammengefasst nach JCGM 100, H.3.6: Sonst schienen zwei etwas auseinanderliegende Wiederholungen weniger zu wissen als eine.</translation>
     </message>
     <message>
         <source>A reading may still have been rising when a cylinder that seals well would have stood this far below what its gauge comes to after as many pulls.</source>
@@ -11557,7 +11557,7 @@
     <message>
         <source>What a repair should bring is said, and work on it proposed, where the chance that the part is at fault is at least this.</source>
         <extracomment>repair-from, text</extracomment>
-        <translation>Was eine Reparatur bringen sollte, wird gesagt, und Arbeit daran vorgeschlagen, wenn das Teil mindestens mit dieser Wahrscheinlichkeit schuld ist.</translation>
+        <translation>Was eine Reparatur bringen sollte, wird gesagt, und Arbeit daran vorgeschlagen, wenn das Teil mindestens mit dieser Wahrscheinlichkeit die Ursache ist.</translation>
     </message>
     <message>
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
@@ -11622,7 +11622,7 @@
     <message>
         <source>2 is what every +- on these pages stands for: about 95 %.</source>
         <extracomment>change-real, comment</extracomment>
-        <translation>2 ist, wofür jedes +- auf diesen Seiten steht: etwa 95 %.</translation>
+        <translation>2 ist, wofür jedes ± auf diesen Seiten steht: etwa 95 %.</translation>
     </message>
     <message>
         <source>And as one beyond doubt from this many.</source>
@@ -11667,7 +11667,7 @@
     <message>
         <source>Discharge coefficient assumed, edges burred, warm air. Cancels where both readings come from one tester. The odds take it from here too.</source>
         <extracomment>restrictor-doubt, comment</extracomment>
-        <translation>Durchflusszahl angenommen, Grat an den Kanten, warme Luft. Fällt heraus, wo beide Messungen von einem Prüfgerät stammen. Auch die Chancen nehmen sie von hier.</translation>
+        <translation>Durchflussbeiwert angenommen, Grat an den Kanten, warme Luft. Fällt heraus, wo beide Messungen von einem Prüfgerät stammen. Auch die Wahrscheinlichkeiten nehmen ihn von hier.</translation>
     </message>
     <message>
         <source>The same of a restrictor that is not on the tester&apos;s card.</source>
@@ -11782,42 +11782,42 @@
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads (coils on the plugs: pull their connectors, or as the manual says), shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen (Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch), Kraftstoff oder Einspritzung abstellen, keine Flamme, Zündkerzenlöcher von Gesicht und Telefon weg richten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
+        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen (Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch), Kraftstoff oder Einspritzung abstellen, keine Flamme, Gesicht und Telefon aus der Richtung der Zündkerzenlöcher halten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf einlegen.</translation>
     </message>
     <message>
         <source>Diesel: never open an injection line, a rail or an injector under pressure: the jet goes through skin. The engine&apos;s manual says how the pressure is let off. Glow plugs: supply off, its ends insulated. Use the adapter made for this injector&apos;s or glow plug&apos;s hole.</source>
         <extracomment>diesel-lines, text</extracomment>
-        <translation>Diesel: niemals eine Einspritzleitung, ein Rail oder eine Einspritzdüse unter Druck öffnen: Der Strahl geht durch die Haut. Wie der Druck abgebaut wird, sagt das Handbuch des Motors. Glühkerzen: Versorgung ab, ihre Enden isoliert. Den Adapter verwenden, der für das Loch dieser Einspritzdüse oder Glühkerze gemacht ist.</translation>
+        <translation>Diesel: niemals eine Einspritzleitung, ein Rail oder eine Einspritzdüse unter Druck öffnen: Der Strahl geht durch die Haut. Wie der Druck abgebaut wird, sagt das Handbuch des Motors. Glühkerzen: Stromzuleitung abnehmen und ihre Enden isolieren. Den Adapter verwenden, der für das Loch dieser Einspritzdüse oder Glühkerze gemacht ist.</translation>
     </message>
     <message>
         <source>Before cranking a diesel: cut the fuel off as its manual says, so that nothing is injected or fires, and prove it by cranking before anything is opened. Gauge and hose for 40 bar or more. Face and hands away from open holes. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>diesel-cranking, text</extracomment>
-        <translation>Vor dem Durchdrehen eines Diesels: den Kraftstoff abstellen, wie es sein Handbuch sagt, sodass nichts eingespritzt wird und nichts zündet, und das durch Durchdrehen prüfen, bevor etwas geöffnet wird. Manometer und Schlauch für 40 bar oder mehr. Gesicht und Hände weg von offenen Löchern. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf.</translation>
+        <translation>Vor dem Durchdrehen eines Diesels: den Kraftstoff abstellen, wie es sein Handbuch sagt, sodass nichts eingespritzt wird und nichts zündet, und das durch Durchdrehen nachweisen, bevor etwas geöffnet wird. Manometer und Schlauch für 40 bar oder mehr. Gesicht und Hände von offenen Löchern fernhalten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf einlegen.</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Die Gewindelänge des Adapters darf Kolben oder Ventil nicht berühren. Den Motor mit eingeschraubtem Adapter einmal von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
+        <translation>Der Adapter darf mit seiner Gewindelänge weder Kolben noch Ventil berühren. Den Motor mit eingeschraubtem Adapter einmal von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Zündkerzenlöchern weg: Es spritzt. Niemals bei einem Diesel.</translation>
+        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Zündkerzenlöchern fernhalten: Es spritzt. Niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand in der Nähe von Kurbelwelle, Lüfter, Rad oder Propeller, kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
+        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand darf nahe an Kurbelwelle, Lüfter, Rad oder Propeller sein, kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
     </message>
     <message>
         <source>Crankcase: only the few psi that the engine&apos;s manual gives. Leak-down pressure pushes the shaft seals out of their seats. Raise it slowly, and let it off before anything that closes the case is loosened. Wear eye protection.</source>
         <extracomment>crankcase, text</extracomment>
-        <translation>Kurbelgehäuse: nur die wenigen Zehntel bar, die das Handbuch des Motors nennt. Der Druck der Druckverlustprüfung drückt die Wellendichtringe aus ihrem Sitz. Druck langsam steigern und ablassen, bevor etwas gelöst wird, das das Gehäuse verschließt. Schutzbrille tragen.</translation>
+        <translation>Kurbelgehäuse: nur die wenigen Zehntel bar, die das Handbuch des Motors nennt. Der Druck der Druckverlustprüfung drückt die Wellendichtringe aus ihrem Sitz. Den Druck im Kurbelgehäuse langsam aufbauen und ihn ablassen, bevor etwas gelöst wird, das es verschließt. Augenschutz tragen.</translation>
     </message>
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben frei ist. Nur leichte, gerade Schläge auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
+        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben frei ist. Leichte, gerade Schläge, und nur auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
@@ -11847,7 +11847,7 @@
     <message>
         <source>Ask the workshop before you start or run an engine that is at fault: running on can make a small repair a large one.</source>
         <extracomment>report-fault, text</extracomment>
-        <translation>Vor dem Starten oder Fahren eines Motors mit Fehler die Werkstatt fragen: Weiterlaufen kann aus einer kleinen Reparatur eine große machen.</translation>
+        <translation>Bevor ein Motor mit einem Fehler gestartet oder weiter betrieben wird, die Werkstatt fragen: Weiterlaufen kann aus einer kleinen Reparatur eine große machen.</translation>
     </message>
     <message>
         <source>The engine&apos;s own manual, local rules and licensed practice come before anything said here.</source>
@@ -11857,7 +11857,7 @@
     <message>
         <source>Chance that the rings of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>rings-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass die Kolbenringe eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass die Kolbenringe eines geprüften Zylinders schadhaft sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Worn or stuck rings: mostly 15 to 65 %.</source>
@@ -11887,7 +11887,7 @@
     <message>
         <source>Effective leak area past the rings when at fault (median), for a bore of 75 mm.</source>
         <extracomment>rings-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche an den Kolbenringen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche an den Kolbenringen, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Faults come in every size.</source>
@@ -11897,7 +11897,7 @@
     <message>
         <source>Chance that the intake valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>intake-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass die Einlassventile eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass die Einlassventile eines geprüften Zylinders schadhaft sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A burnt, bent or dirty seat: anything from a hiss to an open hole.</source>
@@ -11922,12 +11922,12 @@
     <message>
         <source>Effective leak area past the intake valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>intake-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche an den Einlassventilen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche an den Einlassventilen, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the exhaust valves of a tested cylinder are at fault, before any evidence.</source>
         <extracomment>exhaust-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass die Auslassventile eines geprüften Zylinders schuld sind, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass die Auslassventile eines geprüften Zylinders schadhaft sind, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Runs hotter than the intake valve and burns more often.</source>
@@ -11947,12 +11947,12 @@
     <message>
         <source>Effective leak area past the exhaust valves when at fault (median), for a bore of 75 mm.</source>
         <extracomment>exhaust-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche an den Auslassventilen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche an den Auslassventilen, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the head gasket to the outside of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>gasket-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass die Zylinderkopfdichtung nach außen an einem geprüften Zylinder schuld ist, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass die Zylinderkopfdichtung nach außen an einem geprüften Zylinder schadhaft ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A track burnt through the joint to the outside.</source>
@@ -11977,12 +11977,12 @@
     <message>
         <source>Effective leak area past the head gasket to the outside when at fault (median), for a bore of 75 mm.</source>
         <extracomment>gasket-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche an der Zylinderkopfdichtung nach außen, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche an der Zylinderkopfdichtung nach außen, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to a neighbouring cylinder of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>next_cylinder-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass der Dichtungssteg zu einem Nachbarzylinder eines geprüften Zylinders schuld ist, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass der Dichtungssteg zu einem Nachbarzylinder eines geprüften Zylinders schadhaft ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Between two bores the joint is narrowest; one hole serves both cylinders. The chance is for each pair of neighbours.</source>
@@ -12007,12 +12007,12 @@
     <message>
         <source>Effective leak area past the joint to a neighbouring cylinder when at fault (median), for a bore of 75 mm.</source>
         <extracomment>next_cylinder-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche am Dichtungssteg zu einem Nachbarzylinder, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche am Dichtungssteg zu einem Nachbarzylinder, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the joint to the coolant of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>coolant-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass die Dichtung zum Kühlmittel an einem geprüften Zylinder schuld ist, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass die Dichtung zum Kühlmittel an einem geprüften Zylinder schadhaft ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>Bubbles show leaks far smaller than any gauge does.</source>
@@ -12032,12 +12032,12 @@
     <message>
         <source>Effective leak area past the joint to the coolant when at fault (median), for a bore of 75 mm.</source>
         <extracomment>coolant-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche an der Dichtung zum Kühlmittel, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche an der Dichtung zum Kühlmittel, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Chance that the decompressor of a tested cylinder is at fault, before any evidence.</source>
         <extracomment>decompressor-fault, text</extracomment>
-        <translation>Wahrscheinlichkeit, dass der Dekompressor eines geprüften Zylinders schuld ist, vor allen Belegen.</translation>
+        <translation>Wahrscheinlichkeit, dass der Dekompressor eines geprüften Zylinders schadhaft ist, vor allen Belegen.</translation>
     </message>
     <message>
         <source>A decompressor that does not close.</source>
@@ -12057,7 +12057,7 @@
     <message>
         <source>Effective leak area past the decompressor when at fault (median), for a bore of 75 mm.</source>
         <extracomment>decompressor-leaking, text</extracomment>
-        <translation>Wirksame Leckfläche am Dekompressor, wenn schuld (Median), für eine Bohrung von 75 mm.</translation>
+        <translation>Wirksame Leckfläche am Dekompressor, wenn schadhaft (Median), für eine Bohrung von 75 mm.</translation>
     </message>
     <message>
         <source>Bore that the areas above are for; they grow in proportion to the bore.</source>
@@ -12097,7 +12097,7 @@
     <message>
         <source>The lower end of makers&apos; bands (Saturn 2001: 10 % normal).</source>
         <extracomment>seals-well, comment</extracomment>
-        <translation>Das untere Ende der Bänder der Hersteller (Saturn 2001: 10 % normal).</translation>
+        <translation>Das untere Ende der Richtbereiche der Hersteller (Saturn 2001: 10 % normal).</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio on the card, as a share of it (standard deviation).</source>
@@ -12157,7 +12157,7 @@
     <message>
         <source>Chosen so that a tight stroke has an exponent of 1.25 to 1.35.</source>
         <extracomment>heat, comment</extracomment>
-        <translation>So gewählt, dass ein dichter Hub einen Exponenten von 1,25 bis 1,35 hat.</translation>
+        <translation>So gewählt, dass ein Hub ohne Leck einen Exponenten von 1,25 bis 1,35 hat.</translation>
     </message>
     <message>
         <source>Its doubt, as a share (standard deviation of the logarithm).</source>
@@ -12357,7 +12357,7 @@
     <message>
         <source>No more oil than this share of the smallest chamber that the doubts allow is reckoned with.</source>
         <extracomment>oil-of-chamber, text</extracomment>
-        <translation>Mit mehr Öl als diesem Anteil des kleinsten Brennraums, den die Zweifel zulassen, wird nicht gerechnet.</translation>
+        <translation>Mit mehr Öl als diesem Anteil des kleinsten Brennraums, den die Unsicherheiten zulassen, wird nicht gerechnet.</translation>
     </message>
     <message>
         <source>More would lock the engine, so less was put in or most of it ran out.</source>
@@ -12647,17 +12647,17 @@
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>
         <extracomment>rings-first, text</extracomment>
-        <translation>Kolbenringe in 60 % der Zylinder schuld, Ventile halb so oft wie angenommen.</translation>
+        <translation>Kolbenringe in 60 % der Zylinder schadhaft, Ventile halb so oft wie angenommen.</translation>
     </message>
     <message>
         <source>Valves at fault twice as often as assumed, rings in 10 % of cylinders.</source>
         <extracomment>valves-first, text</extracomment>
-        <translation>Ventile doppelt so oft schuld wie angenommen, Kolbenringe in 10 % der Zylinder.</translation>
+        <translation>Ventile doppelt so oft schadhaft wie angenommen, Kolbenringe in 10 % der Zylinder.</translation>
     </message>
     <message>
         <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation>Schmutz in einem Kerzenschacht fällt bei herausgedrehter Zündkerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
+        <translation>Schmutz in einem Kerzenschacht fällt beim Herausdrehen der Zündkerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
@@ -12667,12 +12667,12 @@
     <message>
         <source>An engine that stood may have a stuck ring, a stuck valve or liquid in a cylinder: two turns by hand show it before the starter breaks something.</source>
         <extracomment>reason</extracomment>
-        <translation>Ein Motor, der stand, kann einen festsitzenden Kolbenring, ein hängendes Ventil oder Flüssigkeit in einem Zylinder haben: Zwei Umdrehungen von Hand zeigen es, bevor der Anlasser etwas zerbricht.</translation>
+        <translation>Nach langer Standzeit kann ein Motor einen festsitzenden Kolbenring, ein hängendes Ventil oder Flüssigkeit in einem Zylinder haben: Zwei Umdrehungen von Hand zeigen es, bevor der Anlasser etwas zerbricht.</translation>
     </message>
     <message>
         <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out. The rings are oiled then: the reading is no longer a dry one. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>reason</extracomment>
-        <translation>Nur für einen Motor, der stand: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann mit herausgedrehten Zündkerzen herausdrehen. Die Kolbenringe sind dann geölt: Der Messwert ist kein trockener mehr. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
+        <translation>Nur nach langer Standzeit: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann bei herausgedrehten Zündkerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt: Der Messwert ist kein trockener mehr. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
@@ -12722,7 +12722,7 @@
     <message>
         <source>The cylinder must fill. Hold the throttle wide open; slides of constant-velocity carburettors are lifted by hand, or the induction comes off.</source>
         <extracomment>reason</extracomment>
-        <translation>Der Zylinder muss sich füllen. Die Drosselklappe ganz offen halten; Schieber von Gleichdruckvergasern werden von Hand angehoben, oder die Ansaugung kommt ab.</translation>
+        <translation>Der Zylinder muss sich füllen. Die Drosselklappe ganz offen halten; Schieber von Gleichdruckvergasern werden von Hand angehoben, oder die Ansaugung wird abgebaut.</translation>
     </message>
     <message>
         <source>A throttle that was not held open makes every cylinder read low.</source>
@@ -12742,12 +12742,12 @@
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
         <extracomment>reason</extracomment>
-        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und eine offene Leitung funkt. Die Leitungen an Masse legen oder die Versorgung abnehmen. Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch.</translation>
+        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und an einer offenen Zündleitung springen Funken über. Die Zündleitungen an Masse legen oder ihre Versorgung abklemmen. Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
         <extracomment>reason</extracomment>
-        <translation>Kein Kraftstoffnebel bei Funken, kein von den Bohrungen gewaschenes Öl; beim Diesel keine Zündung ins Manometer.</translation>
+        <translation>Kein Kraftstoffnebel in der Nähe von Funken, kein Öl, das von den Bohrungen gewaschen wird; beim Diesel keine Zündung ins Manometer.</translation>
     </message>
     <message>
         <source>Fuel may have washed the oil off the bores: rings then read worse than they are.</source>
@@ -12757,7 +12757,7 @@
     <message>
         <source>Cranking speed decides the reading. Charger on, volts noted, the first cylinder measured again at the end.</source>
         <extracomment>reason</extracomment>
-        <translation>Die Anlasserdrehzahl entscheidet über den Messwert. Ladegerät an, Volt notiert, den ersten Zylinder am Ende noch einmal gemessen.</translation>
+        <translation>Die Anlasserdrehzahl entscheidet über den Messwert. Ladegerät anschließen, Spannung notieren, den ersten Zylinder am Ende noch einmal messen.</translation>
     </message>
     <message>
         <source>A tiring battery makes later cylinders read lower.</source>
@@ -12822,12 +12822,12 @@
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Ein Motor, der stand, wird zuerst von Hand gedreht, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand ansehen, Ventile, die in ihren Führungen hängen, und in die Bohrungen sehen.</translation>
+        <translation>Nach langer Standzeit den Motor zuerst von Hand drehen, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand prüfen, nach Ventilen sehen, die in ihren Führungen hängen, und in die Bohrungen sehen.</translation>
     </message>
     <message>
         <source>A petrol engine that stood: oil the bores a little, leave them overnight, turn the oil out with the plugs out. The rings are oiled then, and the reading is no longer a dry one: tag it &quot;after oil soak&quot;. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Ein Benzinmotor, der stand: Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl mit herausgedrehten Zündkerzen herausdrehen. Die Kolbenringe sind dann geölt, und der Messwert ist kein trockener mehr: ihn als „nach Einwirken von Öl“ kennzeichnen. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
+        <translation>Ein Benzinmotor nach langer Standzeit: Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl bei herausgedrehten Zündkerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt, und der Messwert ist kein trockener mehr: ihn als „nach Einwirken von Öl“ kennzeichnen. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
@@ -12852,7 +12852,7 @@
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Die Batterie ans Ladegerät hängen und ihre Volt notieren. Den Dekompressor ausschalten.</translation>
+        <translation>Die Batterie ans Ladegerät hängen und ihre Spannung notieren. Den Dekompressor ausschalten.</translation>
     </message>
     <message>
         <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
@@ -12927,7 +12927,7 @@
     <message>
         <source>A valve without clearance is held off its seat. It leaks like a burnt one, and adjusting it is a quick fix. So the app gives no verdict that strips an engine for a valve before that valve&apos;s clearance is recorded.</source>
         <extracomment>clearances, why</extracomment>
-        <translation>Ein Ventil ohne Spiel wird vom Sitz abgehalten. Es leckt wie ein verbranntes, und Einstellen ist eine schnelle Abhilfe. Deshalb fällt die App kein Urteil, das einen Motor wegen eines Ventils zerlegt, bevor das Spiel dieses Ventils aufgenommen ist.</translation>
+        <translation>Ein Ventil ohne Spiel wird vom Sitz abgehalten. Es leckt wie ein verbranntes, und Einstellen ist eine schnelle Abhilfe. Deshalb fällt die App kein Urteil, das einen Motor wegen eines Ventils zerlegt, bevor das Spiel dieses Ventils erfasst ist.</translation>
     </message>
     <message>
         <source>Have the engine as cold or warm as its manual asks for.</source>
@@ -13012,7 +13012,7 @@
     <message>
         <source>With the plugs out, cranking blows fuel mist from the plug holes and everything that is coupled to the engine moves. Sparks make fire of the mist. An adapter that reaches too far meets the piston or a valve.</source>
         <extracomment>cranking, why</extracomment>
-        <translation>Mit herausgedrehten Zündkerzen bläst das Durchdrehen Kraftstoffnebel aus den Zündkerzenlöchern, und alles, was mit dem Motor gekuppelt ist, bewegt sich. Funken machen aus dem Nebel Feuer. Ein zu langer Adapter trifft den Kolben oder ein Ventil.</translation>
+        <translation>Mit herausgedrehten Zündkerzen bläst das Durchdrehen Kraftstoffnebel aus den Zündkerzenlöchern, und alles, was mit dem Motor gekuppelt ist, bewegt sich. Funken machen aus dem Nebel Feuer. Ein zu langer Adapter stößt an den Kolben oder ein Ventil.</translation>
     </message>
     <message>
         <source>Put the gearbox in neutral.</source>
@@ -13022,7 +13022,7 @@
     <message>
         <source>Ground the ignition leads or take the supply off; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Die Zündleitungen an Masse legen oder die Versorgung abnehmen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
+        <translation>Die Zündleitungen an Masse legen oder ihre Versorgung abklemmen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>A diesel has no sparks but dangers of its own: read the card Diesel first.</source>
@@ -13047,7 +13047,7 @@
     <message>
         <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Die Zündkerzenlöcher von Gesicht und Telefon weg richten. Hände, Ärmel und Leitungen aus Riemen und Lüfter heraushalten.</translation>
+        <translation>Gesicht und Telefon aus der Richtung der Zündkerzenlöcher halten. Hände, Ärmel und Leitungen aus Riemen und Lüfter heraushalten.</translation>
     </message>
     <message>
         <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
@@ -13062,7 +13062,7 @@
     <message>
         <source>The cylinder reads low and seems to leak. Listen and put soapy water at the adapter; after cranking the gauge must not sink.</source>
         <extracomment>cranking, then</extracomment>
-        <translation>Der Zylinder zeigt wenig und scheint undicht. Am Adapter horchen und Seifenwasser auftragen; nach dem Durchdrehen darf das Manometer nicht sinken.</translation>
+        <translation>Der Zylinder zeigt zu wenig und scheint undicht. Am Adapter horchen und Seifenwasser auftragen; nach dem Durchdrehen darf das Manometer nicht sinken.</translation>
     </message>
     <message>
         <source>Left in gear</source>
@@ -13197,7 +13197,7 @@
     <message>
         <source>Lowest under 75 % of the highest</source>
         <extracomment>dry, sign</extracomment>
-        <translation>Niedrigster unter 75 % vom höchsten</translation>
+        <translation>Niedrigster unter 75 % des höchsten</translation>
     </message>
     <message>
         <source>a fault, unless the engine&apos;s manual says otherwise</source>
@@ -13252,7 +13252,7 @@
     <message>
         <source>Lowest at least 75 % of the highest</source>
         <extracomment>dry, for</extracomment>
-        <translation>Niedrigster mindestens 75 % vom höchsten</translation>
+        <translation>Niedrigster mindestens 75 % des höchsten</translation>
     </message>
     <message>
         <source>Two low neighbours</source>
@@ -13317,7 +13317,7 @@
     <message>
         <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Überfahren? Luft ab, dann in Laufrichtung weiterdrehen, bis er wiederkommt: zwei Umdrehungen beim Viertakter, eine beim Zweitakter. Zurück, um mindestens eine halbe Umdrehung, und noch einmal anfahren nur, wo das Handbuch des Motors das Zurückdrehen erlaubt: Spanner von Steuerkette oder Riemen, Membranen oder ein Gummi-Impeller können Schaden nehmen.</translation>
+        <translation>Überfahren? Luft ab, dann in Laufrichtung weiterdrehen, bis er wiederkommt: zwei Umdrehungen beim Viertakter, eine beim Zweitakter. Zurückdrehen, um mindestens eine halbe Umdrehung, und noch einmal anfahren darf man nur, wo das Handbuch des Motors das Zurückdrehen erlaubt: Spanner von Steuerkette oder Riemen, Membranen oder ein Gummi-Impeller können Schaden nehmen.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
@@ -13462,7 +13462,7 @@
     <message>
         <source>work; where, the Leak hunt says</source>
         <extracomment>leak-down, means</extracomment>
-        <translation>Arbeit; wo, sagt die Lecksuche</translation>
+        <translation>Reparaturbedarf; wo, sagt die Lecksuche</translation>
     </message>
     <message>
         <source>One cylinder far from the others</source>
@@ -13512,7 +13512,7 @@
     <message>
         <source>The same leak shows about 40 % at 35 psi and about 33 % at 80 psi behind the same restrictor. Bands belong to testers fed with 70 to 100 psi.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation>Dasselbe Leck zeigt hinter derselben Drosselbohrung etwa 40 % bei 35 psi und etwa 33 % bei 80 psi. Bänder gehören zu Prüfgeräten, die mit 70 bis 100 psi gespeist werden.</translation>
+        <translation>Dasselbe Leck zeigt hinter derselben Drosselbohrung etwa 40 % bei 35 psi und etwa 33 % bei 80 psi. Richtbereiche gelten für Prüfgeräte, die mit 70 bis 100 psi gespeist werden.</translation>
     </message>
     <message>
         <source>Tool left on the crank</source>
@@ -13772,7 +13772,7 @@
     <message>
         <source>Only for a valve whose clearance is recorded and that leaked in leak-down.</source>
         <extracomment>staking, how</extracomment>
-        <translation>Nur bei einem Ventil, dessen Spiel aufgenommen ist und das bei der Druckverlustprüfung undicht war.</translation>
+        <translation>Nur bei einem Ventil, dessen Spiel erfasst ist und das bei der Druckverlustprüfung undicht war.</translation>
     </message>
     <message>
         <source>Air off and pressure gone. Valve cover off, eyes protected.</source>
@@ -13962,7 +13962,7 @@
     <message>
         <source>Oiled rings leak less than they will. Such readings are marked as oiled.</source>
         <extracomment>wet, then</extracomment>
-        <translation>Geölte Kolbenringe verlieren weniger, als sie es noch werden. Solche Messwerte werden als geölt gekennzeichnet.</translation>
+        <translation>Geölte Kolbenringe verlieren weniger Luft als später ohne das Öl. Solche Messwerte werden als geölt gekennzeichnet.</translation>
     </message>
     <message>
         <source>Other number of pulls than dry</source>
@@ -14007,7 +14007,7 @@
     <message>
         <source>One number is not a verdict. The Findings put all the evidence of a session together, say how sure each thing is, name what contradicts what, and which one test would settle it.</source>
         <extracomment>findings, why</extracomment>
-        <translation>Eine Zahl ist kein Urteil. Der Befund fasst alle Belege einer Sitzung zusammen, sagt, wie sicher jedes ist, nennt, was wem widerspricht, und welche eine Prüfung es klären würde.</translation>
+        <translation>Eine Zahl ist kein Urteil. Der Befund fasst alle Belege einer Sitzung zusammen, sagt, wie sicher jedes ist, nennt, was wem widerspricht, und welche Prüfung es klären würde.</translation>
     </message>
     <message>
         <source>Read the one sentence of each cylinder first.</source>
@@ -14017,7 +14017,7 @@
     <message>
         <source>Then the question, if there is one: wrong TDC, a clearance not recorded, a decompressor. It comes before any verdict.</source>
         <extracomment>findings, how</extracomment>
-        <translation>Dann die Frage, falls es eine gibt: falscher OT, ein nicht aufgenommenes Ventilspiel, ein Dekompressor. Sie kommt vor jedem Urteil.</translation>
+        <translation>Dann die Frage, falls es eine gibt: falscher OT, ein nicht erfasstes Ventilspiel, ein Dekompressor. Sie kommt vor jedem Urteil.</translation>
     </message>
     <message>
         <source>Look at the shares of &quot;Where it leaks&quot; with their intervals. They are odds under the app&apos;s working assumptions and not yet counted on real engines. They never go above 95 %.</source>
@@ -14092,7 +14092,7 @@
     <message>
         <source>No clearance recorded</source>
         <extracomment>findings, slip</extracomment>
-        <translation>Kein Ventilspiel aufgenommen</translation>
+        <translation>Kein Ventilspiel erfasst</translation>
     </message>
     <message>
         <source>A valve is called burnt that only lacks clearance.</source>
@@ -14872,7 +14872,7 @@
     <message>
         <source>Crankcase hold test</source>
         <extracomment>crankcase, title</extracomment>
-        <translation>Kurbelgehäuse-Halteprüfung</translation>
+        <translation>Kurbelgehäuse-Druckhalteprüfung</translation>
     </message>
     <message>
         <source>A two-stroke cut open. Plates close the exhaust port and the intake; a small pump with a gauge puts a low pressure into the crankcase. Places that may leak: the seals on both ends of the crankshaft, the base gasket under the cylinder, and the reed at the intake.</source>
@@ -14942,7 +14942,7 @@
     <message>
         <source>A two-stroke&apos;s crankcase pumps the charge. Where it leaks, the engine draws air that no carburettor has measured. Its hold test is one of its own: set pressure, minutes, end pressure.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation>Das Kurbelgehäuse eines Zweitakters pumpt die Füllung. Wo es undicht ist, saugt der Motor Luft an, die kein Vergaser zugemessen hat. Seine Halteprüfung ist eine eigene: eingestellter Druck, Minuten, Enddruck.</translation>
+        <translation>Das Kurbelgehäuse eines Zweitakters pumpt die Füllung. Wo es undicht ist, saugt der Motor Luft an, die kein Vergaser zugemessen hat. Seine Druckhalteprüfung ist eine eigene: eingestellter Druck, Minuten, Enddruck.</translation>
     </message>
     <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
@@ -14977,7 +14977,7 @@
     <message>
         <source>If it sank: soapy water on crank seals, base gasket, and reed or rotary valve. Note each exit in the Leak hunt.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation>Wenn er gesunken ist: Seifenwasser auf Wellendichtringe, Fußdichtung und Membran oder Drehschieber. Jeden Austritt in der Lecksuche notieren.</translation>
+        <translation>Wenn der Druck gesunken ist: Seifenwasser auf Wellendichtringe, Fußdichtung und Membran oder Drehschieber. Jeden Austritt in der Lecksuche notieren.</translation>
     </message>
     <message>
         <source>Bubbles at a crank seal</source>
@@ -15127,7 +15127,7 @@
     <message>
         <source>Higher gauge, other adapters, fuel cut off, no wet test</source>
         <extracomment>diesel, brief</extracomment>
-        <translation>Höheres Manometer, andere Adapter, Kraftstoff abgestellt, keine Nassprüfung</translation>
+        <translation>Manometer mit größerem Bereich, andere Adapter, Kraftstoff abgestellt, keine Nassprüfung</translation>
     </message>
     <message>
         <source>A diesel reads far higher than a petrol engine. It needs a gauge for 40 bar or more and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
@@ -15147,7 +15147,7 @@
     <message>
         <source>Cut the fuel off as the engine&apos;s manual says. Prove it with everything still closed: crank, and it must not fire.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Den Kraftstoff abstellen, wie es das Handbuch des Motors sagt. Prüfen, solange alles noch geschlossen ist: durchdrehen, und er darf nicht zünden.</translation>
+        <translation>Den Kraftstoff abstellen, wie es das Handbuch des Motors sagt. Das nachweisen, solange alles noch geschlossen ist: durchdrehen, und er darf nicht zünden.</translation>
     </message>
     <message>
         <source>Cranking builds up pressure in lines and rail. Let it off as the manual says, and wait as long as it says, before anything is opened.</source>
@@ -15157,7 +15157,7 @@
     <message>
         <source>Take the supply off the glow plugs and insulate its ends.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Die Versorgung der Glühkerzen abnehmen und ihre Enden isolieren.</translation>
+        <translation>Die Stromzuleitung der Glühkerzen abnehmen und ihre Enden isolieren.</translation>
     </message>
     <message>
         <source>Take out all injectors or all glow plugs, as the manual says.</source>
@@ -15182,7 +15182,7 @@
     <message>
         <source>Petrol gauge on a diesel</source>
         <extracomment>diesel, slip</extracomment>
-        <translation>Benzinmanometer am Diesel</translation>
+        <translation>Manometer für Benziner am Diesel</translation>
     </message>
     <message>
         <source>The needle goes past its end and the gauge is spoilt.</source>
@@ -15222,7 +15222,7 @@
     <message>
         <source>The cylinder reads low. Soapy water shows it.</source>
         <extracomment>diesel, then</extracomment>
-        <translation>Der Zylinder zeigt wenig. Seifenwasser zeigt es.</translation>
+        <translation>Der Zylinder zeigt zu wenig. Seifenwasser zeigt es.</translation>
     </message>
     <message>
         <source>Cranking speed decides the reading. Battery first.</source>
@@ -15248,7 +15248,7 @@
     </message>
     <message>
         <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
-        <translation>Mit anderer Drosselklappe, wärmerem Motor oder anderem Manometer lassen sich die beiden nicht mitteln: Sie gehören in zwei Sitzungen.</translation>
+        <translation>Mit anderer Drosselklappenstellung, wärmerem Motor oder anderem Manometer lassen sich die beiden nicht mitteln: Sie gehören in zwei Sitzungen.</translation>
     </message>
     <message>
         <source>Nothing changed: keep as repeat</source>
@@ -15275,7 +15275,7 @@
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Als Nächstes lohnend</translation>
+        <translation>Was sich als Nächstes lohnt</translation>
     </message>
     <message>
         <source>Cautions</source>
@@ -15299,7 +15299,7 @@
     </message>
     <message>
         <source>Factory limits at this shop</source>
-        <translation>Werksgrenzwerte an dieser Werkstatt</translation>
+        <translation>Werksgrenzwerte in dieser Werkstatt</translation>
     </message>
     <message>
         <source>Clearances</source>
@@ -15351,7 +15351,7 @@
     </message>
     <message>
         <source>Crankcase hold test</source>
-        <translation>Kurbelgehäuse-Halteprüfung</translation>
+        <translation>Kurbelgehäuse-Druckhalteprüfung</translation>
     </message>
     <message>
         <source>What the readings say</source>
@@ -15403,7 +15403,7 @@
     </message>
     <message>
         <source>History</source>
-        <translation>Vorgeschichte</translation>
+        <translation>Historie</translation>
     </message>
     <message>
         <source>Conditions</source>
@@ -15551,7 +15551,7 @@
     </message>
     <message>
         <source>Lowest of highest, at least</source>
-        <translation>Niedrigster vom höchsten, mindestens</translation>
+        <translation>Niedrigster zum höchsten, mindestens</translation>
     </message>
     <message>
         <source>Most leakage</source>
@@ -15871,11 +15871,11 @@
     </message>
     <message>
         <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein guter, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig, soweit das sicher ist; sein leerer Teil ist offen. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
+        <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein heiler, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig, soweit das sicher ist; sein leerer Teil ist offen. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
-        <translation>Wie wahrscheinlich etwas ist, beruht auf den Arbeitsannahmen der App; an wirklichen Motoren wurde es noch nicht gezählt.</translation>
+        <translation>Wie wahrscheinlich etwas ist, beruht auf den Annahmen der App; an wirklichen Motoren wurde es noch nicht ausgezählt.</translation>
     </message>
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>
@@ -15944,7 +15944,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
+        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Look at these first</source>
@@ -15956,7 +15956,7 @@
     </message>
     <message>
         <source>To test and record here</source>
-        <translation>Hier zu prüfen und aufzunehmen</translation>
+        <translation>Hier zu prüfen und zu erfassen</translation>
     </message>
     <message>
         <source>What was measured can&apos;t be changed on this page. Your remarks go back with the session file.</source>
@@ -15994,11 +15994,11 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
+        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
-        <translation>Als Nächstes lohnend</translation>
+        <translation>Was sich als Nächstes lohnt</translation>
     </message>
     <message>
         <source>How to</source>
@@ -16042,7 +16042,7 @@
     </message>
     <message>
         <source>Its readings, photos and notes go with it. Undo is offered for a moment only.</source>
-        <translation>Messwerte, Fotos und Notizen gehen mit ihr verloren. Rückgängig gibt es nur für einen Augenblick.</translation>
+        <translation>Messwerte, Fotos und Notizen gehen mit ihr verloren. „Rückgängig“ gibt es nur für einen Augenblick.</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -16248,7 +16248,7 @@
     </message>
     <message>
         <source>Unaltered means: since the holder of this key handed it over, no byte was changed. It does not say who that is, that a reading is true, or when it was taken.</source>
-        <translation>Unverändert heißt: Seit der Inhaber dieses Schlüssels sie übergeben hat, wurde kein Byte geändert. Es sagt nicht, wer das ist, dass ein Messwert wahr ist oder wann er aufgenommen wurde.</translation>
+        <translation>„Unverändert“ heißt: Seit der Inhaber dieses Schlüssels sie übergeben hat, wurde kein Byte geändert. Es sagt nicht, wer das ist, dass ein Messwert wahr ist oder wann er aufgenommen wurde.</translation>
     </message>
 </context>
 <context>
@@ -16344,7 +16344,7 @@
     </message>
     <message>
         <source>Prepare: the rest is done</source>
-        <translation>Vorbereiten: der Rest ist erledigt</translation>
+        <translation>Vorbereitung: Der Rest ist erledigt</translation>
     </message>
     <message>
         <source>Session deleted</source>
@@ -16480,7 +16480,7 @@
     </message>
     <message>
         <source>Which tester?</source>
-        <translation>Welcher Prüfer?</translation>
+        <translation>Welches Prüfgerät?</translation>
     </message>
     <message>
         <source>How far a reading can be trusted hangs on it. Without one the app has to assume a usual one.</source>
@@ -16706,7 +16706,7 @@
     </message>
     <message>
         <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
-        <translation>Zifferblatt, Prüfungen und Fotos gehen mit ihm verloren; Messwerte damit bleiben, aber über ihr Manometer ist dann nichts mehr bekannt. Rückgängig gibt es nur für einen Augenblick.</translation>
+        <translation>Zifferblatt, Prüfungen und Fotos gehen mit ihm verloren; Messwerte damit bleiben, aber über ihr Manometer ist dann nichts mehr bekannt. „Rückgängig“ gibt es nur für einen Augenblick.</translation>
     </message>
     <message>
         <source>Check: %1</source>
@@ -17006,7 +17006,7 @@
     </message>
     <message>
         <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Er wurde gelöscht. „Rückgängig“ holt ihn zurück; sonst zurück zur Liste.</translation>
+        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Add a tester</source>
@@ -17135,7 +17135,7 @@
     </message>
     <message>
         <source>Readings under other conditions can&apos;t be averaged with those that you have. They get a session of their own, and Before and after holds the two side by side.</source>
-        <translation>Messungen unter anderen Bedingungen lassen sich mit den vorhandenen nicht mitteln. Sie bekommen eine eigene Sitzung, und Vorher und nachher stellt beide nebeneinander.</translation>
+        <translation>Messungen unter anderen Bedingungen lassen sich mit den vorhandenen nicht mitteln. Sie bekommen eine eigene Sitzung, und „Vorher und nachher“ stellt beide nebeneinander.</translation>
     </message>
     <message>
         <source>In the session before: %1</source>
@@ -17197,7 +17197,7 @@
     </message>
     <message>
         <source>Readings not yet taken</source>
-        <translation>Noch nicht genommene Werte</translation>
+        <translation>Noch nicht aufgenommene Werte</translation>
     </message>
     <message>
         <source>What does not fit together</source>
@@ -17213,7 +17213,7 @@
     </message>
     <message>
         <source>Other sets</source>
-        <translation>Andere Sätze</translation>
+        <translation>Andere Annahmensätze</translation>
     </message>
     <message>
         <source>The odds are worked out under these as well: where they name another main leak, it is said that they depend on assumptions</source>
@@ -17943,7 +17943,7 @@
     </message>
     <message>
         <source>Set first</source>
-        <translation>Erst eingestellter Druck</translation>
+        <translation>Erst Einstelldruck</translation>
     </message>
     <message>
         <source>Keep …</source>
@@ -17963,11 +17963,11 @@
     </message>
     <message>
         <source>Keep as well</source>
-        <translation>Zusätzlich übernehmen</translation>
+        <translation>Auch übernehmen</translation>
     </message>
     <message>
         <source>Keep as well, next %1</source>
-        <translation>Zusätzlich übernehmen, weiter %1</translation>
+        <translation>Auch übernehmen, weiter %1</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -18296,7 +18296,7 @@
     </message>
     <message>
         <source>throttle closed</source>
-        <translation>Drosselklappe zu</translation>
+        <translation>Drosselklappe geschlossen</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>
@@ -18414,7 +18414,7 @@
     <name>lapwing::SettingsModel</name>
     <message>
         <source>Lowest cylinder of the highest, at least</source>
-        <translation>Niedrigster Zylinder vom höchsten, mindestens</translation>
+        <translation>Niedrigster zum höchsten Zylinder, mindestens</translation>
     </message>
     <message>
         <source>Below the average of all cylinders, at most</source>

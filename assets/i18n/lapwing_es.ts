@@ -36,7 +36,7 @@
     </message>
     <message>
         <source>The odds of where it leaks rest on these numbers. They were not yet counted on real engines. Every report names their version, so that it can be worked out again.</source>
-        <translation>Las probabilidades de por dónde fuga descansan en estos números. Todavía no se han contado en motores reales. Cada informe nombra su versión, para poder calcularlo de nuevo.</translation>
+        <translation>Las probabilidades de por dónde pierde descansan en estos números. Todavía no se han contado en motores reales. Cada informe nombra su versión, para poder calcularlo de nuevo.</translation>
     </message>
 </context>
 <context>
@@ -524,7 +524,7 @@
     </message>
     <message>
         <source>Leave it empty and the app assumes one, with its doubt.</source>
-        <translation>Si se deja vacío, la app supone uno, con su duda.</translation>
+        <translation>Si se deja vacío, la app supone uno, con su incertidumbre.</translation>
     </message>
     <message>
         <source>Intake closing is quoted at</source>
@@ -636,7 +636,7 @@
     </message>
     <message>
         <source>Restrictor check</source>
-        <translation>Control del restrictor</translation>
+        <translation>Verificar el restrictor</translation>
     </message>
     <message>
         <source>Hose and adapter</source>
@@ -648,7 +648,7 @@
     </message>
     <message>
         <source>Healthy reading</source>
-        <translation>Lectura sana</translation>
+        <translation>Lectura de motor sano</translation>
     </message>
     <message>
         <source>Holding torque</source>
@@ -660,7 +660,7 @@
     </message>
     <message>
         <source>What was lost of the set pressure, and how large the leak is</source>
-        <translation>Qué se perdió de la presión ajustada, y cómo de grande es la fuga</translation>
+        <translation>Qué se perdió de la presión ajustada, y qué tamaño tiene la fuga</translation>
     </message>
     <message>
         <source>The same leak behind another restrictor, at another set pressure</source>
@@ -684,7 +684,7 @@
     </message>
     <message>
         <source>What a cylinder that seals well should read</source>
-        <translation>Lo que debería marcar un cilindro que cierra bien</translation>
+        <translation>Lo que debería marcar un cilindro que sella bien</translation>
     </message>
     <message>
         <source>What the crank must be held against with the air on</source>
@@ -821,7 +821,7 @@
     </message>
     <message>
         <source>thou</source>
-        <translation>milésimas</translation>
+        <translation>1/1000″</translation>
     </message>
     <message>
         <source>mm</source>
@@ -844,7 +844,7 @@
     </message>
     <message>
         <source>Choose where it leaks</source>
-        <translation>Elegir por dónde fuga</translation>
+        <translation>Elegir por dónde pierde</translation>
     </message>
     <message>
         <source>Call every cylinder first</source>
@@ -1282,7 +1282,7 @@
     </message>
     <message>
         <source>A rotary engine is not supported: its chambers seal in another way.</source>
-        <translation>Un motor rotativo no se admite: sus cámaras cierran de otra manera.</translation>
+        <translation>Un motor rotativo no se admite: sus cámaras sellan de otra manera.</translation>
     </message>
     <message>
         <source>Fuel</source>
@@ -1378,7 +1378,7 @@
     </message>
     <message>
         <source>Wanted when cold, as in 0.15-0.20.</source>
-        <translation>El que se pide en frío, como 0,15-0,20.</translation>
+        <translation>El nominal en frío, como 0,15-0,20.</translation>
     </message>
     <message>
         <source>Valves</source>
@@ -1394,7 +1394,7 @@
     </message>
     <message>
         <source>Adjuster</source>
-        <translation>Reglaje</translation>
+        <translation>Reglaje de válvulas</translation>
     </message>
     <message>
         <source>Intake clearance</source>
@@ -1422,7 +1422,7 @@
     </message>
     <message>
         <source>Quoted at a lift, the valve closes on its seat 15 to 25 degrees later.</source>
-        <translation>Si se indica con un alzado, la válvula cierra en su asiento de 15 a 25 grados más tarde.</translation>
+        <translation>Si se indica a una alzada, la válvula cierra en su asiento de 15 a 25 grados más tarde.</translation>
     </message>
     <message>
         <source>Exhaust opens, before BDC</source>
@@ -1953,12 +1953,12 @@
     <message>
         <source>%1 was changed while it was being backed up. Nothing was written: start it again.</source>
         <extracomment>backup.changed</extracomment>
-        <translation>%1 cambió mientras se copiaba. No se escribió nada: empiece de nuevo.</translation>
+        <translation>%1 cambió mientras se copiaba. No se escribió nada: empezar de nuevo.</translation>
     </message>
     <message>
         <source>All engines together are %1 GB, more than a backup may be (%2 GB): it could not be read again. Hand over the engines one by one as session files instead. Nothing was written.</source>
         <extracomment>backup.too_large</extracomment>
-        <translation>Todos los motores juntos son %1 GB, más de lo que puede tener una copia de seguridad (%2 GB): no se podría volver a leer. Entregue los motores uno a uno como archivos de sesión. No se escribió nada.</translation>
+        <translation>Todos los motores juntos son %1 GB, más de lo que puede tener una copia de seguridad (%2 GB): no se podría volver a leer. Entregar los motores uno a uno como archivos de sesión. No se escribió nada.</translation>
     </message>
     <message>
         <source>The file&apos;s bagit.txt is not the two lines that BagIt asks for: ask the sender to send the original file again.</source>
@@ -2038,7 +2038,7 @@
     <message>
         <source>The file has no list of checksums (manifest-sha256.txt or manifest-sha512.txt): it can&apos;t be checked. Ask the sender for the original file.</source>
         <extracomment>bag.no_manifest</extracomment>
-        <translation>El archivo no tiene lista de sumas de comprobación (manifest-sha256.txt o manifest-sha512.txt): no se puede comprobar. Pida al remitente el archivo original.</translation>
+        <translation>El archivo no tiene lista de sumas de comprobación (manifest-sha256.txt o manifest-sha512.txt): no se puede comprobar. Pedir al remitente el archivo original.</translation>
     </message>
     <message>
         <source>The file should hold %1 bytes in %2 files and holds %3 in %4. Ask the sender to send it again.</source>
@@ -2093,7 +2093,7 @@
     <message>
         <source>The chosen sessions of this engine hold more than one file may: %1 MB in %2 files with %3 MB of records, where %4 MB in %5 files with %6 MB can be read again. Choose fewer sessions for each file. Nothing was written.</source>
         <extracomment>session_file.too_large</extracomment>
-        <translation>Las sesiones elegidas de este motor son más de lo que cabe en un archivo: %1 MB en %2 archivos con %3 MB de registros; se pueden volver a leer %4 MB en %5 archivos con %6 MB. Elija menos sesiones para cada archivo. No se escribió nada.</translation>
+        <translation>Las sesiones elegidas de este motor son más de lo que cabe en un archivo: %1 MB en %2 archivos con %3 MB de registros; se pueden volver a leer %4 MB en %5 archivos con %6 MB. Elegir menos sesiones para cada archivo. No se escribió nada.</translation>
     </message>
     <message>
         <source>The file was made and could not be read again, so it was thrown away: %1</source>
@@ -2598,17 +2598,17 @@
     <message>
         <source>Only &quot;%1&quot; names a check: leave it out of this note.</source>
         <extracomment>note.check</extracomment>
-        <translation>Solo «%1» nombra una comprobación: quitarla de esta nota.</translation>
+        <translation>Solo «%1» nombra una verificación: quitarla de esta nota.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; asks for a test or for a check: leave one of them out of this note.</source>
         <extracomment>note.check_or_test</extracomment>
-        <translation>«%1» pide una prueba o una comprobación: quitar una de las dos de esta nota.</translation>
+        <translation>«%1» pide una prueba o una verificación: quitar una de las dos de esta nota.</translation>
     </message>
     <message>
         <source>Only &quot;%1&quot; and &quot;%2&quot; name where it leaks: leave it out of this note.</source>
         <extracomment>note.cause</extracomment>
-        <translation>Solo «%1» y «%2» nombran por dónde fuga: quitarlo de esta nota.</translation>
+        <translation>Solo «%1» y «%2» nombran por dónde pierde: quitarlo de esta nota.</translation>
     </message>
     <message>
         <source>plan line</source>
@@ -2873,7 +2873,7 @@
     <message>
         <source>Job number</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Número de trabajo</translation>
+        <translation>Número de orden de trabajo</translation>
     </message>
     <message>
         <source>Complaint</source>
@@ -2973,17 +2973,17 @@
     <message>
         <source>Time of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Hora de un autocontrol</translation>
+        <translation>Hora de una verificación</translation>
     </message>
     <message>
         <source>Set pressure of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Presión ajustada de un autocontrol</translation>
+        <translation>Presión ajustada de una verificación</translation>
     </message>
     <message>
         <source>Pressure shown in a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Presión mostrada en un autocontrol</translation>
+        <translation>Presión mostrada en una verificación</translation>
     </message>
     <message>
         <source>Drilled hole</source>
@@ -2993,7 +2993,7 @@
     <message>
         <source>Note of a self-check</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Nota de un autocontrol</translation>
+        <translation>Nota de una verificación</translation>
     </message>
     <message>
         <source>tester</source>
@@ -3078,7 +3078,7 @@
     <message>
         <source>A speed that dips to %1 +- %2 of its mean cannot be right. Give a share up to 1 and a smaller doubt.</source>
         <extracomment>cranking.dip</extracomment>
-        <translation>Una velocidad que cae %1 +- %2 de su media no puede ser. Dar una parte de hasta 1 y una duda menor.</translation>
+        <translation>Una velocidad que cae a %1 ± %2 de su media no puede ser. Dar una fracción de hasta 1 y una incertidumbre menor.</translation>
     </message>
     <message>
         <source>Fillings from %1 to %2 are not a range. Give the smaller one first.</source>
@@ -3093,7 +3093,7 @@
     <message>
         <source>No healthy reading is estimated above a compression ratio of %1: at %2 the sum reads far over what makers print for such engines. Use the maker&apos;s figure.</source>
         <extracomment>healthy.compression_ratio</extracomment>
-        <translation>No se estima ninguna lectura sana con una relación de compresión superior a %1: con %2 el cálculo da mucho más de lo que publican los fabricantes de esos motores. Usar la cifra del fabricante.</translation>
+        <translation>No se estima ninguna lectura de motor sano con una relación de compresión superior a %1: con %2 el cálculo da mucho más de lo que publican los fabricantes de esos motores. Usar la cifra del fabricante.</translation>
     </message>
     <message>
         <source>Kept shares of oil from %1 to %2 are not a range. Give two figures from 0 to 1, the smaller first.</source>
@@ -3183,12 +3183,12 @@
     <message>
         <source>A check hole of %1 mm with discharge coefficient %2 cannot be right. Give the drill&apos;s diameter, 0.01 to 50 mm, and a coefficient above 0 up to 1.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation>Un agujero de control de %1 mm con coeficiente de descarga %2 no puede ser. Dar el diámetro de la broca, de 0,01 a 50 mm, y un coeficiente mayor que 0 y hasta 1.</translation>
+        <translation>Un agujero taladrado de %1 mm con coeficiente de descarga %2 no puede ser. Dar el diámetro de la broca, de 0,01 a 50 mm, y un coeficiente mayor que 0 y hasta 1.</translation>
     </message>
     <message>
         <source>Holding %1 kPa of %2 kPa says nothing about the restrictor: the check hole is %3. Use a hole of about the restrictor&apos;s size.</source>
         <extracomment>leakdown.check_hole</extracomment>
-        <translation>Mantener %1 kPa de %2 kPa no dice nada del restrictor: el agujero de control es %3. Usar un agujero de la medida del restrictor más o menos.</translation>
+        <translation>Mantener %1 kPa de %2 kPa no dice nada del restrictor: el agujero taladrado es %3. Usar un agujero de la medida del restrictor más o menos.</translation>
     </message>
     <message>
         <source>blocked or too small</source>
@@ -3248,7 +3248,7 @@
     <message>
         <source>The file holds more than %1 values, or more than %2 names in one place: no session has so many, and it was not written by this app.</source>
         <extracomment>record.too_many</extracomment>
-        <translation>El archivo contiene más de %1 valores, o más de %2 nombres en un mismo lugar: ninguna sesión tiene tantos, y no lo escribió esta aplicación.</translation>
+        <translation>El archivo contiene más de %1 valores, o más de %2 nombres en un mismo lugar: ninguna sesión tiene tantos, y no lo escribió esta app.</translation>
     </message>
     <message>
         <source>The text is %1 bytes long: at most %2 are read.</source>
@@ -3288,7 +3288,7 @@
     <message>
         <source>The file is not right at %1: it holds more that this version doesn&apos;t know than a record can have, and was not written by this app.</source>
         <extracomment>record.too_much_unknown</extracomment>
-        <translation>El archivo no está bien en %1: contiene más cosas que esta versión no conoce de las que puede tener un registro, y no lo escribió esta aplicación.</translation>
+        <translation>El archivo no está bien en %1: contiene más cosas que esta versión no conoce de las que puede tener un registro, y no lo escribió esta app.</translation>
     </message>
     <message>
         <source>an object {...}</source>
@@ -3313,7 +3313,7 @@
     <message>
         <source>true or false</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>verdadero o falso</translation>
+        <translation>true o false</translation>
     </message>
     <message>
         <source>a whole number</source>
@@ -3368,7 +3368,7 @@
     <message>
         <source>The file says that the photo or voice note %1 is missing, and it has none of that id, or says so twice: it was not written by this app.</source>
         <extracomment>record.missing_of_nothing</extracomment>
-        <translation>El archivo dice que falta la foto o nota de voz %1 y no tiene ninguna con ese identificador, o lo dice dos veces: no lo escribió esta aplicación.</translation>
+        <translation>El archivo dice que falta la foto o nota de voz %1 y no tiene ninguna con ese identificador, o lo dice dos veces: no lo escribió esta app.</translation>
     </message>
     <message>
         <source>Record kind %1 is unknown.</source>
@@ -3413,7 +3413,7 @@
     <message>
         <source>This file was written by a newer Lapwing (format %1; this one knows %2) and says something that this one has no word for. Update Lapwing to read it; nothing was changed. (%3)</source>
         <extracomment>record.newer_minor</extracomment>
-        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este conoce %2) y dice algo para lo que este no tiene palabra. Actualice Lapwing para leerlo; no se cambió nada. (%3)</translation>
+        <translation>Este archivo lo escribió un Lapwing más nuevo (formato %1; este conoce %2) y dice algo para lo que este no tiene palabra. Actualizar Lapwing para leerlo; no se cambió nada. (%3)</translation>
     </message>
     <message>
         <source>%1 could not be read. Check that it is still there and try again.</source>
@@ -3633,7 +3633,7 @@
     <message>
         <source>Some of the %1 trials gave no number: the doubt of an input reaches values the sum cannot take. Narrow the inputs.</source>
         <extracomment>uncertainty.trials</extracomment>
-        <translation>Algunos de los %1 ensayos no dieron número: la duda de un dato llega a valores que el cálculo no admite. Estrechar los datos.</translation>
+        <translation>Algunos de los %1 ensayos no dieron número: la incertidumbre de un dato llega a valores que el cálculo no admite. Estrechar los datos.</translation>
     </message>
     <message>
         <source>The correlations given contradict each other at input %1. Correct them.</source>
@@ -3683,7 +3683,7 @@
     <message>
         <source>The photo could not be written as a JPEG, so it was not kept. Close other apps, then try again.</source>
         <extracomment>vision.internal</extracomment>
-        <translation>La foto no se pudo escribir como JPEG, así que no se guardó. Cerrar otras aplicaciones e intentarlo de nuevo.</translation>
+        <translation>La foto no se pudo escribir como JPEG, así que no se guardó. Cerrar otras apps e intentarlo de nuevo.</translation>
     </message>
     <message>
         <source>The photo&apos;s file is cut short. Take the photo again, or copy the file anew.</source>
@@ -3978,7 +3978,7 @@
     <message>
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
-        <translation>«%1» no es un autocontrol: elegir uno de la lista.</translation>
+        <translation>«%1» no es una verificación: elegir una de la lista.</translation>
     </message>
     <message>
         <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
@@ -4406,22 +4406,22 @@
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
         <extracomment>compare.gauge_as_it_is</extracomment>
-        <translation>Manómetro «%1» antes, «%2» después: no se sabe qué hacen sus mangueras a una lectura. Sin convertir; se admite por ello %3 más de duda.</translation>
+        <translation>Manómetro «%1» antes, «%2» después: no se sabe qué hacen sus mangueras a una lectura. Sin convertir; se añade por ello %3 de incertidumbre.</translation>
     </message>
     <message>
         <source>The induction was taken off at one of the two visits. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.induction</extracomment>
-        <translation>En una de las dos visitas la admisión estaba desmontada. Sin convertir; se admite por ello %1 más de duda.</translation>
+        <translation>En una de las dos visitas la admisión estaba desmontada. Sin convertir; se añade por ello %1 de incertidumbre.</translation>
     </message>
     <message>
         <source>The battery was flat at one of the two visits and the cranking speed isn&apos;t noted. Not converted; %1 more doubt is allowed for it.</source>
         <extracomment>compare.battery</extracomment>
-        <translation>En una de las dos visitas la batería estaba descargada y la velocidad de arranque no está anotada. Sin convertir; se admite por ello %1 más de duda.</translation>
+        <translation>En una de las dos visitas la batería estaba descargada y la velocidad de arranque no está anotada. Sin convertir; se añade por ello %1 de incertidumbre.</translation>
     </message>
     <message>
         <source>Engine warm at one visit, cold at the other: gaps and oil change with it. Not converted; %1 of the leakage is allowed as doubt.</source>
         <extracomment>compare.heat_leak</extracomment>
-        <translation>Motor caliente en una visita, frío en la otra: las holguras y el aceite cambian con ello. Sin convertir; se admite como duda %1 de la pérdida.</translation>
+        <translation>Motor caliente en una visita, frío en la otra: las holguras y el aceite cambian con ello. Sin convertir; se añade como incertidumbre %1 de la pérdida.</translation>
     </message>
     <message>
         <source>The restrictor of &quot;%1&quot; isn&apos;t on its card: the conversion is doubtful by it.</source>
@@ -4506,7 +4506,7 @@
     <message>
         <source>One and the same gauge: its zero error cancels in the difference, its gain nearly.</source>
         <extracomment>compare.note_cancels</extracomment>
-        <translation>El mismo manómetro: su error de cero se anula en la diferencia, su ganancia casi.</translation>
+        <translation>El mismo manómetro: su error de cero se anula en la diferencia, su error de ganancia casi.</translation>
     </message>
     <message>
         <source>Two gauges: an error of one does not cancel out against the other&apos;s.</source>
@@ -4591,7 +4591,7 @@
     <message>
         <source>%1 readings, no trend beyond their doubt.</source>
         <extracomment>history.trend_steady</extracomment>
-        <translation>%1 lecturas, sin tendencia más allá de su duda.</translation>
+        <translation>%1 lecturas, sin tendencia más allá de su incertidumbre.</translation>
     </message>
     <message>
         <source>Rising by %1 a year over %2 readings.</source>
@@ -4651,7 +4651,7 @@
     <message>
         <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>
         <extracomment>proof.hit_rate</extracomment>
-        <translation>%1 de %2 previsiones se cumplieron; deben cumplirse 9 de 10. Solo por azar la parte real está entre %3 y %4.</translation>
+        <translation>%1 de %2 previsiones se cumplieron; deberían cumplirse 9 de 10. Solo por azar la parte real está entre %3 y %4.</translation>
     </message>
     <message>
         <source>not measured twice</source>
@@ -4691,7 +4691,7 @@
     <message>
         <source>doubt allowed for it</source>
         <extracomment>treatment:allowed for</extracomment>
-        <translation>se admite duda por ello</translation>
+        <translation>se añade incertidumbre por ello</translation>
     </message>
     <message>
         <source>not noted</source>
@@ -5111,7 +5111,7 @@
     <message>
         <source>Checks</source>
         <extracomment>checks</extracomment>
-        <translation>Controles</translation>
+        <translation>Verificaciones</translation>
     </message>
     <message>
         <source>Opened</source>
@@ -5131,7 +5131,7 @@
     <message>
         <source>Job number</source>
         <extracomment>job_number</extracomment>
-        <translation>Número de trabajo</translation>
+        <translation>Número de orden de trabajo</translation>
     </message>
     <message>
         <source>Symptoms</source>
@@ -5241,7 +5241,7 @@
     <message>
         <source>Check</source>
         <extracomment>check</extracomment>
-        <translation>Comprobación</translation>
+        <translation>Verificación</translation>
     </message>
     <message>
         <source>Cylinder</source>
@@ -5456,7 +5456,7 @@
     <message>
         <source>Where it leaks</source>
         <comment>cause</comment>
-        <translation>Por dónde fuga</translation>
+        <translation>Por dónde pierde</translation>
     </message>
     <message>
         <source>Choice</source>
@@ -5546,7 +5546,7 @@
     <message>
         <source>The volume before the check valve takes about %1 off every reading. It is put back before a factory limit judges them; its doubt stays.</source>
         <extracomment>weak.hose</extracomment>
-        <translation>El volumen delante de la válvula antirretorno quita cerca de %1 a cada lectura. Se vuelve a sumar antes de que un límite de fábrica las juzgue; su duda queda.</translation>
+        <translation>El volumen delante de la válvula antirretorno quita cerca de %1 a cada lectura. Se vuelve a sumar antes de que un límite de fábrica las juzgue; su incertidumbre queda.</translation>
     </message>
     <message>
         <source>A tyre-valve core opens late and takes about %1 off every reading, as the model has it.</source>
@@ -5581,12 +5581,12 @@
     <message>
         <source>%1: the self-check &quot;%2&quot; was never done.</source>
         <extracomment>weak.self_check_missing</extracomment>
-        <translation>%1: el autocontrol «%2» nunca se hizo.</translation>
+        <translation>%1: la verificación «%2» nunca se hizo.</translation>
     </message>
     <message>
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
-        <translation>%1: el autocontrol «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
+        <translation>%1: la verificación «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
@@ -5651,7 +5651,7 @@
     <message>
         <source>Nothing at all? Is the gauge screwed in and its check valve fitted, and was the engine cranked?</source>
         <extracomment>pad.zero</extracomment>
-        <translation>¿Nada en absoluto? ¿Está roscado el manómetro, montada su válvula de retención y se hizo girar el motor?</translation>
+        <translation>¿Nada en absoluto? ¿Está enroscado el manómetro, montada su válvula antirretorno y se hizo girar el motor?</translation>
     </message>
     <message>
         <source>Wet %1, but dry %2: oil can&apos;t lower a reading. Test again, or look for a slip of the finger.</source>
@@ -5666,7 +5666,7 @@
     <message>
         <source>Held %1 is over the set %2. Were the two swapped?</source>
         <extracomment>pad.held_over_set</extracomment>
-        <translation>La mantenida %1 pasa de la ajustada %2. ¿Se intercambiaron las dos?</translation>
+        <translation>La presión mantenida (%1) pasa de la ajustada (%2). ¿Se intercambiaron las dos?</translation>
     </message>
     <message>
         <source>Type the set pressure too: leakage needs both.</source>
@@ -5711,7 +5711,7 @@
     <message>
         <source>The needle stands %1 off zero. Kept with this check, it counts in the doubt of every reading.</source>
         <extracomment>check.zero_off</extracomment>
-        <translation>La aguja está a %1 del cero. Guardado con esta comprobación, cuenta en la duda de cada lectura.</translation>
+        <translation>La aguja está a %1 del cero. Guardado con esta verificación, cuenta en la incertidumbre de cada lectura.</translation>
     </message>
     <message>
         <source>%1 apart; this gauge&apos;s class allows %2.</source>
@@ -5731,7 +5731,7 @@
     <message>
         <source>%1 lost with the outlet closed: the tester itself would show %2 leakage on a cylinder that seals well.</source>
         <extracomment>check.outlet_leaks</extracomment>
-        <translation>Se pierde %1 con la salida cerrada: el propio comprobador marcaría %2 de pérdida en un cilindro que cierra bien.</translation>
+        <translation>Se pierde %1 con la salida cerrada: el propio comprobador marcaría %2 de pérdida en un cilindro que sella bien.</translation>
     </message>
     <message>
         <source>By this hole the restrictor is one of %1. Type it on the card: readings are converted with it.</source>
@@ -5751,17 +5751,17 @@
     <message>
         <source>%1 of oil fills %2 of this chamber: that can lock the engine and bend a rod. Put in less, and turn the engine by hand before it is cranked.</source>
         <extracomment>pad.oil_locks</extracomment>
-        <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de accionar el arranque.</translation>
+        <translation>%1 de aceite llenan %2 de esta cámara: eso puede bloquear el motor y doblar una biela. Echar menos, y girar el motor a mano antes de dar arranque.</translation>
     </message>
     <message>
         <source>%1 is a lot of oil: more than %2 in a cylinder can lock the engine and bend a rod. Is it meant?</source>
         <extracomment>pad.much_oil</extracomment>
-        <translation>%1 es mucho aceite: más de %2 en un cilindro puede bloquear el motor y doblar una biela. ¿Es lo que quería?</translation>
+        <translation>%1 es mucho aceite: más de %2 en un cilindro puede bloquear el motor y doblar una biela. ¿Es a propósito?</translation>
     </message>
     <message>
         <source>Set %1 is too much for most crankcases: above %2 seals are pushed out of their seats. Only the few psi that the engine&apos;s manual names.</source>
         <extracomment>pad.crankcase_high</extracomment>
-        <translation>La ajustada %1 es demasiado para casi cualquier cárter: por encima de %2 los retenes se salen de su asiento. Solo las pocas décimas de bar que indica el manual del motor.</translation>
+        <translation>Una presión ajustada de %1 es demasiado para casi cualquier cárter: por encima de %2 los retenes se salen de su asiento. Solo las pocas décimas de bar que indica el manual del motor.</translation>
     </message>
     <message>
         <source>No oil into a diesel: it can lock the engine and bend a rod.</source>
@@ -5781,7 +5781,7 @@
     <message>
         <source>First puff %1 of the final reading: as in a cylinder that seals well.</source>
         <extracomment>fact.first_usual</extracomment>
-        <translation>Primera embolada %1 de la lectura final: como en un cilindro que cierra bien.</translation>
+        <translation>Primera embolada %1 de la lectura final: como en un cilindro que sella bien.</translation>
     </message>
     <message>
         <source>First puff only %1 of the final reading: it builds up slowly, as leaking rings do.</source>
@@ -5801,7 +5801,7 @@
     <message>
         <source>After %1 pulls a cylinder that seals well shows about %2 of what this gauge comes to: crank on until the needle stands.</source>
         <extracomment>fact.still_rising</extracomment>
-        <translation>Tras %1 emboladas, un cilindro que cierra bien muestra cerca del %2 de lo que este manómetro llega a marcar: seguir girando hasta que la aguja se detenga.</translation>
+        <translation>Tras %1 emboladas, un cilindro que sella bien muestra cerca del %2 de lo que este manómetro llega a marcar: seguir girando hasta que la aguja se detenga.</translation>
     </message>
     <message>
         <source>Only %1 pulls: makers read after %2 or more. Crank on until the needle stands.</source>
@@ -5816,7 +5816,7 @@
     <message>
         <source>No factory figure; the model expects %1 to %2 of a cylinder that seals well.</source>
         <extracomment>model.healthy</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %1 a %2 de un cilindro que cierra bien.</translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %1 a %2 de un cilindro que sella bien.</translation>
     </message>
     <message>
         <source>No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. Use the maker&apos;s figure.</source>
@@ -5836,7 +5836,7 @@
     <message>
         <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
         <extracomment>model.released</extracomment>
-        <translation>Con el descompresor actuando, un motor así marca entre %1 y %2 aproximadamente cuando nada fuga. No es un límite.</translation>
+        <translation>Con el descompresor actuando, un motor así marca entre %1 y %2 aproximadamente cuando nada pierde. No es un límite.</translation>
     </message>
     <message>
         <source>The induction was taken off: nothing throttles the air, and the reading stands as with the throttle held open.</source>
@@ -5991,12 +5991,12 @@
     <message>
         <source>The closing is given at a lift: on its seat the valve closes %1 to %2 later.</source>
         <extracomment>note.closing_at_lift</extracomment>
-        <translation>El cierre está dado con un alzado: en su asiento la válvula cierra de %1 a %2 más tarde.</translation>
+        <translation>El cierre está dado a una alzada: en su asiento la válvula cierra de %1 a %2 más tarde.</translation>
     </message>
     <message>
         <source>Whether the closing is meant at the seat or at a lift is not on the card: from a lift it would be %1 to %2 later.</source>
         <extracomment>note.closing_lift_unknown</extracomment>
-        <translation>En la ficha no consta si el cierre se refiere al asiento o a un alzado: desde un alzado sería de %1 a %2 más tarde.</translation>
+        <translation>En la ficha no consta si el cierre se refiere al asiento o a una alzada: desde una alzada sería de %1 a %2 más tarde.</translation>
     </message>
     <message>
         <source>Variable valve timing: the closing may lie %1 to either side.</source>
@@ -6076,7 +6076,7 @@
     <message>
         <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
-        <translation>El cilindro %1 no mantuvo nada de %2. Un agujero tan grande rara vez es una fuga: ¿está apretado el adaptador, puesta la manguera, encontrado el PMS correcto? La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 no mantuvo nada de %2. Un agujero tan grande rara vez es una fuga: ¿sella el adaptador, está puesta la manguera, se encontró el PMS correcto? La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
@@ -6116,12 +6116,12 @@
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
         <extracomment>odds.not_listened</extracomment>
-        <translation>Nadie escuchó en el cilindro %1 mientras el aire estaba puesto: sin eso, los números solos dicen poco de por dónde fuga.</translation>
+        <translation>Nadie escuchó en el cilindro %1 mientras el aire estaba puesto: sin eso, los números solos dicen poco de por dónde pierde.</translation>
     </message>
     <message>
         <source>No air was put on cylinder %1: cranking readings alone say little about where it leaks. Do a leak-down and listen at every exit.</source>
         <extracomment>odds.no_air</extracomment>
-        <translation>No se puso aire en el cilindro %1: las lecturas de compresión por sí solas dicen poco de por dónde fuga. Hacer una prueba de estanqueidad y escuchar en cada salida.</translation>
+        <translation>No se puso aire en el cilindro %1: las lecturas de compresión por sí solas dicen poco de por dónde pierde. Hacer una prueba de estanqueidad y escuchar en cada salida.</translation>
     </message>
     <message>
         <source>Cylinder %1: unsure. The working out did not settle well enough to show odds.</source>
@@ -6206,12 +6206,12 @@
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3.</source>
         <extracomment>odds.main</extracomment>
-        <translation>Cilindro %1: fuga sobre todo por %2, probabilidad %3.</translation>
+        <translation>Cilindro %1: pierde sobre todo por %2, probabilidad %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: odds %3. Check its clearance before any verdict on it.</source>
         <extracomment>odds.main_clearance</extracomment>
-        <translation>Cilindro %1: fuga sobre todo por %2, probabilidad %3. Revisar su juego antes de cualquier veredicto.</translation>
+        <translation>Cilindro %1: pierde sobre todo por %2, probabilidad %3. Revisar su juego antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1: the likeliest so far is %2, odds %3. That rests on pressures and on how often each part is at fault: listening at every exit can turn it round.</source>
@@ -6221,7 +6221,7 @@
     <message>
         <source>Cylinder %1 seals well: odds %2.</source>
         <extracomment>odds.seals</extracomment>
-        <translation>El cilindro %1 cierra bien: probabilidad %2.</translation>
+        <translation>El cilindro %1 sella bien: probabilidad %2.</translation>
     </message>
     <message>
         <source>Cylinder %1: no clear answer yet. The likeliest are %2 (%3) and %4 (%5).</source>
@@ -6231,27 +6231,27 @@
     <message>
         <source>Cylinder %1 leaks mostly at %2: %3.</source>
         <extracomment>odds.likely_main</extracomment>
-        <translation>Cilindro %1: fuga sobre todo por %2 (%3).</translation>
+        <translation>Cilindro %1: pierde sobre todo por %2 (%3).</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks mostly at %2: %3. Check its clearance before any verdict on it.</source>
         <extracomment>odds.likely_main_clearance</extracomment>
-        <translation>Cilindro %1: fuga sobre todo por %2 (%3). Revisar su juego antes de cualquier veredicto.</translation>
+        <translation>Cilindro %1: pierde sobre todo por %2 (%3). Revisar su juego antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well: %2.</source>
         <extracomment>odds.likely_seals</extracomment>
-        <translation>Cilindro %1: cierra bien (%2).</translation>
+        <translation>Cilindro %1: sella bien (%2).</translation>
     </message>
     <message>
         <source>Sealing well: %1 (%2).</source>
         <extracomment>odds.likely_sound</extracomment>
-        <translation>Cierran bien: %1 (%2).</translation>
+        <translation>Sellan bien: %1 (%2).</translation>
     </message>
     <message>
         <source>Cylinder %1 may leak at %2, or it may still be sound: the readings do not settle it.</source>
         <extracomment>odds.leaks_or_sound</extracomment>
-        <translation>Cilindro %1: puede fugar por %2, o puede estar sano todavía; las lecturas no lo deciden.</translation>
+        <translation>Cilindro %1: puede perder por %2, o puede estar sano todavía; las lecturas no lo deciden.</translation>
     </message>
     <message>
         <source>Cylinder %1: no clear answer yet. The likeliest are %2 and %3.</source>
@@ -6266,7 +6266,7 @@
     <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
-        <translation>Cilindro %1: las reglas prácticas nombran %2, las probabilidades %3. Una regla mira un solo indicio; las probabilidades pesan cada lectura con su duda, cómo de fuerte sonó cada salida y con qué frecuencia falla cada parte.</translation>
+        <translation>Cilindro %1: las reglas prácticas nombran %2, las probabilidades %3. Una regla mira un solo indicio; las probabilidades pesan cada lectura con su incertidumbre, con qué intensidad sonó cada salida y con qué frecuencia falla cada pieza.</translation>
     </message>
     <message>
         <source>Cylinder %1: the rules of thumb disagree with each other. All evidence together makes this the likeliest answer: %2.</source>
@@ -6276,17 +6276,17 @@
     <message>
         <source>It would tell much about where the leak is.</source>
         <extracomment>odds.tells_much</extracomment>
-        <translation>Diría mucho de por dónde fuga.</translation>
+        <translation>Diría mucho de por dónde pierde.</translation>
     </message>
     <message>
         <source>It would tell something about where the leak is.</source>
         <extracomment>odds.tells_some</extracomment>
-        <translation>Diría algo de por dónde fuga.</translation>
+        <translation>Diría algo de por dónde pierde.</translation>
     </message>
     <message>
         <source>It would tell a little about where the leak is.</source>
         <extracomment>odds.tells_little</extracomment>
-        <translation>Diría poco de por dónde fuga.</translation>
+        <translation>Diría poco de por dónde pierde.</translation>
     </message>
     <message>
         <source>Check the clearance of %1, then test again.</source>
@@ -6306,7 +6306,7 @@
     <message>
         <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
         <extracomment>propose.listen</extracomment>
-        <translation>Volver a poner el aire y escuchar en cada salida: por donde sale dice dónde está la fuga.</translation>
+        <translation>Volver a poner el aire y escuchar en cada salida: el lugar por donde sale indica la fuga.</translation>
     </message>
     <message>
         <source>Run it until it is warm, then test again.</source>
@@ -6326,7 +6326,7 @@
     <message>
         <source>Stake %1 lightly on its seat, then test again.</source>
         <extracomment>propose.stake</extracomment>
-        <translation>Asentar %1 con golpes ligeros en su asiento y probar de nuevo.</translation>
+        <translation>Asentar %1 con toques ligeros en su asiento y probar de nuevo.</translation>
     </message>
     <message>
         <source>Check the head bolts by the engine&apos;s manual, then test again.</source>
@@ -6371,12 +6371,12 @@
     <message>
         <source>Crankcase under its test pressure again: soapy water on crank seals, base gasket and intake. Bubbles show where it leaks.</source>
         <extracomment>propose.crankcase_soap</extracomment>
-        <translation>Cárter otra vez a su presión de prueba: agua jabonosa en retenes, junta de base y admisión. Las burbujas muestran por dónde fuga.</translation>
+        <translation>Cárter otra vez a su presión de prueba: agua jabonosa en retenes, junta de base y admisión. Las burbujas muestran por dónde pierde.</translation>
     </message>
     <message>
         <source>Name the leak-down tester and its restrictor, then look at the findings again.</source>
         <extracomment>propose.name_tester</extracomment>
-        <translation>Indicar el comprobador de estanqueidad y su restrictor, y volver a mirar los resultados.</translation>
+        <translation>Indicar el comprobador de estanqueidad y su restrictor, y volver a mirar el diagnóstico.</translation>
     </message>
     <message>
         <source>Leave it and measure again later.</source>
@@ -6386,12 +6386,12 @@
     <message>
         <source>Cylinder %1, %2: %3 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.odds</extracomment>
-        <translation>Cilindro %1, %2: %3 que sea la causa, según los supuestos de trabajo de la aplicación.</translation>
+        <translation>Cilindro %1, %2 como causa: %3, según los supuestos de trabajo de la app.</translation>
     </message>
     <message>
         <source>The joint of %1: %2 at fault, under the app&apos;s working assumptions.</source>
         <extracomment>because.joint</extracomment>
-        <translation>La junta entre cilindros (%1): %2 que sea la causa, según los supuestos de trabajo de la aplicación.</translation>
+        <translation>La junta entre cilindros (%1) como causa: %2, según los supuestos de trabajo de la app.</translation>
     </message>
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
@@ -6406,17 +6406,17 @@
     <message>
         <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
         <extracomment>left.exhaust_valve</extracomment>
-        <translation>El gas caliente agranda la fuga: después cae el asiento, y puede desprenderse un trozo de la válvula.</translation>
+        <translation>El gas caliente agranda la fuga: después se daña el asiento, y puede desprenderse un trozo de la válvula.</translation>
     </message>
     <message>
         <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
         <extracomment>left.rings</extracomment>
-        <translation>Potencia y aceite siguen empeorando, despacio; el aceite ensucia la bujía.</translation>
+        <translation>La potencia y el consumo de aceite siguen empeorando, despacio; el aceite ensucia la bujía.</translation>
     </message>
     <message>
         <source>Hot gas cuts into head and block; what is a gasket now becomes a head to be machined.</source>
         <extracomment>left.gasket</extracomment>
-        <translation>El gas caliente corta culata y bloque; lo que ahora es una junta acaba siendo una culata por mecanizar.</translation>
+        <translation>El gas caliente erosiona culata y bloque; lo que ahora es una junta acaba siendo una culata por mecanizar.</translation>
     </message>
     <message>
         <source>Gas drives out the coolant and the engine overheats; coolant in a cylinder can bend its rod.</source>
@@ -6431,7 +6431,7 @@
     <message>
         <source>False air makes it run lean: it can seize.</source>
         <extracomment>left.crankcase</extracomment>
-        <translation>El aire falso lo hace ir pobre: puede griparse.</translation>
+        <translation>El aire parásito empobrece la mezcla: puede griparse.</translation>
     </message>
     <message>
         <source>Normal wear goes on; nothing is lost by waiting as long as it does not grow.</source>
@@ -6446,7 +6446,7 @@
     <message>
         <source>Cylinder %1 seals well.</source>
         <extracomment>cylinder.seals_well</extracomment>
-        <translation>El cilindro %1 cierra bien.</translation>
+        <translation>El cilindro %1 sella bien.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: in range.</source>
@@ -6461,7 +6461,7 @@
     <message>
         <source>Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure.</source>
         <extracomment>cylinder.reads_as_expected</extracomment>
-        <translation>El cilindro %1 da %2, como se espera de uno que cierra bien. No hay cifra de fábrica.</translation>
+        <translation>El cilindro %1 da %2, como se espera de uno que sella bien. No hay cifra de fábrica.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, less than expected: borderline. There is no factory figure.</source>
@@ -6481,12 +6481,12 @@
     <message>
         <source>Cylinder %1 reads %2: too low. A leak-down test shows where it leaks.</source>
         <extracomment>cylinder.reads_low</extracomment>
-        <translation>El cilindro %1 da %2: demasiado bajo. Una prueba de estanqueidad muestra por dónde fuga.</translation>
+        <translation>El cilindro %1 da %2: demasiado bajo. Una prueba de estanqueidad muestra por dónde pierde.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: below the factory limit of %3. A leak-down test shows where it leaks.</source>
         <extracomment>cylinder.below_limit</extracomment>
-        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3. Una prueba de estanqueidad muestra por dónde fuga.</translation>
+        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3. Una prueba de estanqueidad muestra por dónde pierde.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: below the factory limit of %3, and the signs point at %4.</source>
@@ -6496,7 +6496,7 @@
     <message>
         <source>Cylinder %1 reads %2: far below what makers ask of such an engine. A leak-down test shows where it leaks.</source>
         <extracomment>cylinder.far_below_usual</extracomment>
-        <translation>El cilindro %1 da %2: muy por debajo de lo que los fabricantes piden a un motor así. Una prueba de estanqueidad muestra por dónde fuga.</translation>
+        <translation>El cilindro %1 da %2: muy por debajo de lo que los fabricantes piden a un motor así. Una prueba de estanqueidad muestra por dónde pierde.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2 with the throttle shut: in range all the same.</source>
@@ -6576,7 +6576,7 @@
     <message>
         <source>Cylinder %1 seals well (leakage %3) yet reads only %2. Look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>cylinder.seals_but_reads_low</extracomment>
-        <translation>El cilindro %1 cierra bien (pérdida %3) y, sin embargo, solo da %2. Revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
+        <translation>El cilindro %1 sella bien (pérdida %3) y, sin embargo, solo da %2. Revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, in range, yet leaks %3. Test again and listen where the air comes out.</source>
@@ -6601,7 +6601,7 @@
     <message>
         <source>Every cylinder seals well.</source>
         <extracomment>engine.seals_well</extracomment>
-        <translation>Todos los cilindros cierran bien.</translation>
+        <translation>Todos los cilindros sellan bien.</translation>
     </message>
     <message>
         <source>Every cylinder is in range.</source>
@@ -6616,7 +6616,7 @@
     <message>
         <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
-        <translation>Con el descompresor actuando las lecturas solo comparan cilindros. Una prueba de estanqueidad dice cómo cierra cada uno.</translation>
+        <translation>Con el descompresor actuando las lecturas solo comparan cilindros. Una prueba de estanqueidad dice cómo sella cada uno.</translation>
     </message>
     <message>
         <source>The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, warm, before any verdict.</source>
@@ -6646,7 +6646,7 @@
     <message>
         <source>Every cylinder seals well yet reads low: look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>engine.low_but_seals</extracomment>
-        <translation>Todos los cilindros cierran bien y, sin embargo, dan poco: revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
+        <translation>Todos los cilindros sellan bien y, sin embargo, dan poco: revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>Cylinders %1 and %2 are both low: look at the joint between them.</source>
@@ -6711,7 +6711,7 @@
     <message>
         <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>why.close_to_lowest</extracomment>
-        <translation>%1 está tan cerca del límite mínimo de %2 que el manómetro y las repeticiones no los distinguen.</translation>
+        <translation>%1 está tan cerca del límite inferior de %2 que el manómetro y las repeticiones no los distinguen.</translation>
     </message>
     <message>
         <source>%1 is above the normal range, which ends at %2.</source>
@@ -6741,7 +6741,7 @@
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
         <extracomment>why.below_expected</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por debajo. Con la duda del modelo eso no es prueba de un fallo.</translation>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por debajo. Con la incertidumbre del modelo eso no es prueba de un fallo.</translation>
     </message>
     <message>
         <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
@@ -6771,7 +6771,7 @@
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>La válvula antirretorno del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula antirretorno esté en el agujero de la bujía.</translation>
+        <translation>La válvula antirretorno del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula antirretorno esté en el agujero de bujía.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -6786,7 +6786,7 @@
     <message>
         <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation>En el comprobador de 80 psi marcaría %1. Hasta %2 cierra bien, hasta %3 es desgaste, más es trabajo.</translation>
+        <translation>En el comprobador de 80 psi marcaría %1. Hasta %2 sella bien, hasta %3 es desgaste, por encima hay trabajo.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
@@ -6941,7 +6941,7 @@
     <message>
         <source>Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well.</source>
         <extracomment>thumb.ring_air_normal</extracomment>
-        <translation>Salida más fuerte: %1 (%2). Algo de aire por los segmentos es normal; este cilindro cierra bien.</translation>
+        <translation>Salida más fuerte: %1 (%2). Algo de aire por los segmentos es normal; este cilindro sella bien.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). In this engine it names no single path.</source>
@@ -6991,7 +6991,7 @@
     <message>
         <source>It reads low (%1) yet seals well (leakage %2): look at valve timing, throttle, starter speed and hose.</source>
         <extracomment>contra.low_but_seals</extracomment>
-        <translation>Da poco (%1) y, sin embargo, cierra bien (pérdida %2): revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
+        <translation>Da poco (%1) y, sin embargo, sella bien (pérdida %2): revisar distribución, mariposa, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking adapter.</source>
@@ -7011,7 +7011,7 @@
     <message>
         <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
         <extracomment>question.over_set</extracomment>
-        <translation>El cilindro %1 mantuvo %2 de %3, más de lo ajustado: no puede ser y no cuenta. Repita la prueba y borre la lectura equivocada.</translation>
+        <translation>El cilindro %1 mantuvo %2 de %3, más de lo ajustado: no puede ser y no cuenta. Repetir la prueba y borrar la lectura equivocada.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
@@ -7026,7 +7026,7 @@
     <message>
         <source>Is %3 enough for %2 of cylinder %1? The engine&apos;s manual says. Put the wanted range on the engine card, under the valves: no verdict on a valve before it is known.</source>
         <extracomment>question.clearance_wanted</extracomment>
-        <translation>¿Basta %3 para %2 del cilindro %1? Lo dice el manual del motor. Poner el rango que se pide en la ficha del motor, en las válvulas: ningún veredicto sobre una válvula antes de saberlo.</translation>
+        <translation>¿Basta %3 para %2 del cilindro %1? Lo dice el manual del motor. Poner el rango nominal en la ficha del motor, en las válvulas: ningún veredicto sobre una válvula antes de saberlo.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, its siblings about %5. Check and adjust it first, the engine&apos;s manual says how much: no verdict on the valve before that.</source>
@@ -7061,7 +7061,7 @@
     <message>
         <source>Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it.</source>
         <extracomment>question.wet_on_diesel</extracomment>
-        <translation>Se echó aceite en un diésel: la lectura no se juzga. La cámara es pequeña y el aceite puede bloquearla.</translation>
+        <translation>Se echó aceite en un diésel: la lectura no se juzga. La cámara es pequeña y el aceite puede bloquear el motor.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test but no dry one: the rise is not known.</source>
@@ -7091,7 +7091,7 @@
     <message>
         <source>Cylinder %1, %2 %3: %4 found, and nothing to hold it against. Put the wanted clearance from the engine&apos;s manual on the engine card, under the valves.</source>
         <extracomment>clearance.no_range</extracomment>
-        <translation>Cilindro %1, %2 %3: %4 encontrado, y nada con que compararlo. Poner el juego que pide el manual del motor en la ficha del motor, en las válvulas.</translation>
+        <translation>Cilindro %1, %2 %3: %4 encontrado, y nada con que compararlo. Poner el juego nominal del manual del motor en la ficha del motor, en las válvulas.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: %4, far less than the %5 of its siblings. Check and adjust it first; the engine&apos;s manual says how much.</source>
@@ -7166,12 +7166,12 @@
     <message>
         <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
         <extracomment>next.leak_down_all</extracomment>
-        <translation>Prueba de estanqueidad de todos los cilindros: si cierran bien, la causa está en otro sitio.</translation>
+        <translation>Prueba de estanqueidad de todos los cilindros: si sellan bien, la causa está en otro sitio.</translation>
     </message>
     <message>
         <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
         <extracomment>next.listen</extracomment>
-        <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: por donde sale, eso nombra la fuga.</translation>
+        <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: el lugar por donde sale indica la fuga.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -7186,7 +7186,7 @@
     <message>
         <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
         <extracomment>next.clearance_wanted</extracomment>
-        <translation>Buscar en el manual del motor el juego que se pide para el cilindro %1 y ponerlo en la ficha del motor: sin él lo encontrado no se puede juzgar.</translation>
+        <translation>Buscar en el manual del motor el juego nominal para el cilindro %1 y ponerlo en la ficha del motor: sin él lo encontrado no se puede juzgar.</translation>
     </message>
     <message>
         <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
@@ -7241,7 +7241,7 @@
     <message>
         <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
         <extracomment>next.earlier_listen</extracomment>
-        <translation>En una visita anterior el cilindro %1 fugaba y nadie escuchó por dónde: hacerlo con el aire puesto.</translation>
+        <translation>En una visita anterior el cilindro %1 perdía y nadie escuchó por dónde: hacerlo con el aire puesto.</translation>
     </message>
     <message>
         <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
@@ -7271,7 +7271,7 @@
     <message>
         <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
         <extracomment>next.name_tester</extracomment>
-        <translation>Indicar el comprobador de estanqueidad y su restrictor: sin ellos nadie puede distinguir un fallo de un cilindro que cierra bien.</translation>
+        <translation>Indicar el comprobador de estanqueidad y su restrictor: sin ellos nadie puede distinguir un fallo de un cilindro que sella bien.</translation>
     </message>
     <message>
         <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
@@ -7471,7 +7471,7 @@
     <message>
         <source>Where the air comes out names the part that leaks.</source>
         <extracomment>from:loudest_exit</extracomment>
-        <translation>Por donde sale el aire, eso nombra la parte que pierde.</translation>
+        <translation>El lugar por donde sale el aire indica la pieza que pierde.</translation>
     </message>
     <message>
         <source>What the model expects</source>
@@ -7481,7 +7481,7 @@
     <message>
         <source>Strokes of a cylinder that seals well, worked out from the engine card for this gauge at sea level and scaled by the air pressure at the shop. The range is the doubt of what went in.</source>
         <extracomment>from:healthy</extracomment>
-        <translation>Carreras de un cilindro que cierra bien, calculadas con la ficha del motor para este manómetro al nivel del mar y convertidas según la presión del aire en el taller. El rango es la duda de los datos usados.</translation>
+        <translation>Carreras de un cilindro que sella bien, calculadas con la ficha del motor para este manómetro al nivel del mar y convertidas según la presión del aire en el taller. El rango es la incertidumbre de los datos usados.</translation>
     </message>
     <message>
         <source>First puff that the model expects</source>
@@ -7491,7 +7491,7 @@
     <message>
         <source>First stroke against the last, of a cylinder that seals well, on this gauge.</source>
         <extracomment>from:healthy_first_share</extracomment>
-        <translation>Primera carrera frente a la última, de un cilindro que cierra bien, con este manómetro.</translation>
+        <translation>Primera carrera frente a la última, de un cilindro que sella bien, con este manómetro.</translation>
     </message>
     <message>
         <source>What oil&apos;s volume explains</source>
@@ -7501,7 +7501,7 @@
     <message>
         <source>Oil that stays makes the chamber smaller, and the reading higher, with no ring sealed by it.</source>
         <extracomment>from:oil_rise</extracomment>
-        <translation>El aceite que se queda hace la cámara más pequeña, y la lectura más alta, sin que ningún segmento cierre mejor por ello.</translation>
+        <translation>El aceite que se queda hace la cámara más pequeña, y la lectura más alta, sin que ningún segmento selle mejor por ello.</translation>
     </message>
     <message>
         <source>What makers say of such a leak</source>
@@ -7531,7 +7531,7 @@
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula antirretorno en el agujero de la bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
+        <translation>Los límites valen para un motor caliente, bien girado, con la mariposa abierta y la válvula antirretorno en el agujero de bujía. El modelo calcula cuánto quitó cada diferencia, y eso se vuelve a sumar.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
@@ -7636,7 +7636,7 @@
     <message>
         <source>Tyre-valve core</source>
         <extracomment>from:core_loss</extracomment>
-        <translation>Núcleo de neumático</translation>
+        <translation>Núcleo de válvula de neumático</translation>
     </message>
     <message>
         <source>The model&apos;s reading with a core that is hard to open against that with one made for gauges.</source>
@@ -7726,12 +7726,12 @@
     <message>
         <source>Where it leaks</source>
         <comment>from:odds</comment>
-        <translation>Por dónde fuga</translation>
+        <translation>Por dónde pierde</translation>
     </message>
     <message>
         <source>Cylinders are drawn at random, leaking here and there as the working assumptions say they do, and each counts as much as readings like these would be likely of it. The shares and odds are those of all that were drawn.</source>
         <extracomment>from:odds</extracomment>
-        <translation>Se sortean cilindros que fugan aquí y allá como dicen los supuestos de trabajo, y cada uno cuenta según lo probables que serían en él lecturas como estas. Las partes y las probabilidades son las de todos los sorteados.</translation>
+        <translation>Se sortean cilindros que pierden aquí y allá como dicen los supuestos de trabajo, y cada uno cuenta según lo probables que serían en él lecturas como estas. Las partes y las probabilidades son las de todos los sorteados.</translation>
     </message>
     <message>
         <source>Dry test to expect after a repair</source>
@@ -7901,12 +7901,12 @@
     <message>
         <source>at 1 mm lift</source>
         <extracomment>timing_at:1 mm lift</extracomment>
-        <translation>a 1 mm de alzado</translation>
+        <translation>a 1 mm de alzada</translation>
     </message>
     <message>
         <source>at 0.050 in lift</source>
         <extracomment>timing_at:0.050 in lift</extracomment>
-        <translation>a 0,050 in de alzado</translation>
+        <translation>a 0,050 in de alzada</translation>
     </message>
     <message>
         <source>session</source>
@@ -8031,12 +8031,12 @@
     <message>
         <source>staking a valve</source>
         <extracomment>asked_check:staking</extracomment>
-        <translation>asentar una válvula a golpes</translation>
+        <translation>asentar una válvula con toques</translation>
     </message>
     <message>
         <source>tester check</source>
         <extracomment>asked_check:tester check</extracomment>
-        <translation>comprobación del comprobador</translation>
+        <translation>verificación del comprobador</translation>
     </message>
     <message>
         <source>rings</source>
@@ -8081,7 +8081,7 @@
     <message>
         <source>seals well</source>
         <comment>cause:seals well</comment>
-        <translation>cierra bien</translation>
+        <translation>sella bien</translation>
     </message>
     <message>
         <source>tester or method</source>
@@ -8181,7 +8181,7 @@
     <message>
         <source>after staking</source>
         <extracomment>tag:after staking</extracomment>
-        <translation>tras asentar a golpes</translation>
+        <translation>tras asentar con toques</translation>
     </message>
     <message>
         <source>after oil soak</source>
@@ -8256,7 +8256,7 @@
     <message>
         <source>next cylinder&apos;s plug hole</source>
         <extracomment>exit:next cylinder&apos;s plug hole</extracomment>
-        <translation>agujero de bujía vecino</translation>
+        <translation>agujero de bujía del vecino</translation>
     </message>
     <message>
         <source>crank seals</source>
@@ -8401,17 +8401,17 @@
     <message>
         <source>bores oiled and left</source>
         <extracomment>prepare:bores oiled</extracomment>
-        <translation>cilindros aceitados y dejados</translation>
+        <translation>cilindros aceitados y en reposo</translation>
     </message>
     <message>
         <source>oil level looked at</source>
         <extracomment>prepare:oil level</extracomment>
-        <translation>nivel de aceite mirado</translation>
+        <translation>nivel de aceite revisado</translation>
     </message>
     <message>
         <source>stuck valves looked for</source>
         <extracomment>prepare:stuck valves</extracomment>
-        <translation>válvulas pegadas buscadas</translation>
+        <translation>válvulas pegadas revisadas</translation>
     </message>
     <message>
         <source>borescope</source>
@@ -8461,7 +8461,7 @@
     <message>
         <source>oil filler or breather open</source>
         <extracomment>prepare:breather open</extracomment>
-        <translation>tapón de aceite o respiradero abierto</translation>
+        <translation>llenado de aceite o respiradero abierto</translation>
     </message>
     <message>
         <source>compressor off while listening</source>
@@ -8551,7 +8551,7 @@
     <message>
         <source>kick</source>
         <extracomment>cranked_by:kick</extracomment>
-        <translation>pedal</translation>
+        <translation>pedal de arranque</translation>
     </message>
     <message>
         <source>rope</source>
@@ -8641,7 +8641,7 @@
     <message>
         <source>tyre-valve core</source>
         <extracomment>check_valve_core:tyre</extracomment>
-        <translation>núcleo de neumático</translation>
+        <translation>núcleo de válvula de neumático</translation>
     </message>
     <message>
         <source>screwed</source>
@@ -8676,7 +8676,7 @@
     <message>
         <source>gauge does not sink after cranking</source>
         <extracomment>tester_check:holds after cranking</extracomment>
-        <translation>el manómetro no baja tras el arranque</translation>
+        <translation>el manómetro no baja tras dar arranque</translation>
     </message>
     <message>
         <source>needle at zero at rest</source>
@@ -8791,7 +8791,7 @@
     <message>
         <source>seals well</source>
         <comment>outcome:seals_well</comment>
-        <translation>cierra bien</translation>
+        <translation>sella bien</translation>
     </message>
     <message>
         <source>very likely</source>
@@ -8991,7 +8991,7 @@
     <message>
         <source>reading of a cylinder that seals well</source>
         <extracomment>calc:healthy</extracomment>
-        <translation>lectura de un cilindro que cierra bien</translation>
+        <translation>lectura de un cilindro que sella bien</translation>
     </message>
     <message>
         <source>of it on the first puff</source>
@@ -9296,7 +9296,7 @@
     <message>
         <source>length of the bar</source>
         <comment>input:bar</comment>
-        <translation>largo de la barra</translation>
+        <translation>longitud de la barra</translation>
     </message>
     <message>
         <source>repaired</source>
@@ -9311,7 +9311,7 @@
     <message>
         <source>leaks as it is</source>
         <extracomment>input:leak_now</extracomment>
-        <translation>fuga tal como está</translation>
+        <translation>pierde tal como está</translation>
     </message>
     <message>
         <source>of that the part, at least</source>
@@ -9356,12 +9356,12 @@
     <message>
         <source>what else leaks, and the engine itself</source>
         <extracomment>doubt:rest_of_engine</extracomment>
-        <translation>qué más fuga, y el motor mismo</translation>
+        <translation>qué más pierde, y el motor mismo</translation>
     </message>
     <message>
         <source>how tight the repaired part becomes</source>
         <extracomment>doubt:sound_part</extracomment>
-        <translation>qué tan hermética queda la pieza reparada</translation>
+        <translation>lo hermética que queda la pieza reparada</translation>
     </message>
     <message>
         <source>one day to the next</source>
@@ -9466,7 +9466,7 @@
     <message>
         <source>length of the bar</source>
         <comment>doubt:bar</comment>
-        <translation>largo de la barra</translation>
+        <translation>longitud de la barra</translation>
     </message>
     <message>
         <source>drilled hole</source>
@@ -9498,7 +9498,7 @@
     </message>
     <message>
         <source>Where it leaks could not be worked out</source>
-        <translation>Por dónde fuga no se pudo calcular</translation>
+        <translation>Por dónde pierde no se pudo calcular</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -9703,7 +9703,7 @@
     </message>
     <message>
         <source>The number at a line&apos;s end is its cylinder; a whisker is the doubt, scatter from one day to the next included. A line breaks where a repair lies between. All readings as the newest visit&apos;s tester would show them.</source>
-        <translation>El número al final de una línea es su cilindro; un bigote es la duda, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Todas las lecturas como las mostraría el comprobador de la visita más reciente.</translation>
+        <translation>El número al final de una línea es su cilindro; un bigote es la incertidumbre, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Todas las lecturas como las mostraría el comprobador de la visita más reciente.</translation>
     </message>
     <message>
         <source>Hide the figures</source>
@@ -9929,11 +9929,11 @@
     </message>
     <message>
         <source>Staked a valve?</source>
-        <translation>¿Válvula asentada a golpes?</translation>
+        <translation>¿Válvula asentada con toques?</translation>
     </message>
     <message>
         <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
-        <translation>La carbonilla bajo una válvula puede perder como una quemada. Un golpe ligero en su vástago puede asentarla de nuevo; probar entonces otra vez. Lo que se anote ahora cuenta como un estado nuevo de la válvula.</translation>
+        <translation>La carbonilla bajo una válvula puede perder como una quemada. Un toque ligero en su vástago puede asentarla de nuevo; probar entonces otra vez. Lo que se anote ahora cuenta como un estado nuevo de la válvula.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -9941,7 +9941,7 @@
     </message>
     <message>
         <source>After staking</source>
-        <translation>Tras asentar a golpes</translation>
+        <translation>Tras asentar con toques</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -9988,7 +9988,7 @@
     </message>
     <message>
         <source>Where does it leak, in your own view? More than one can be chosen. Once committed it stands, and the findings are shown beside it.</source>
-        <translation>¿Por dónde fuga, según la propia opinión? Se puede elegir más de una causa. Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
+        <translation>¿Por dónde pierde, según la propia opinión? Se puede elegir más de una causa. Una vez confirmado queda fijo, y el diagnóstico se muestra a su lado.</translation>
     </message>
     <message>
         <source>A report with the findings was written already. Your call will say that it came after.</source>
@@ -10112,7 +10112,7 @@
     </message>
     <message>
         <source>Often 1 mm. Leave it blank if you don&apos;t know it; readings are converted by it.</source>
-        <translation>A menudo 1 mm. Déjalo en blanco si no lo sabes; con él se convierten las lecturas.</translation>
+        <translation>A menudo 1 mm. Dejarlo en blanco si no se sabe; con él se convierten las lecturas.</translation>
     </message>
     <message>
         <source>Add it</source>
@@ -10201,7 +10201,7 @@
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
-        <translation>Subir hasta el PMS desde antes de él. Si se pasó, seguir girando hasta que vuelva a llegar. Media vuelta atrás y subir de nuevo solo donde el manual del motor permita girar hacia atrás.</translation>
+        <translation>Subir hasta el PMS desde antes de él. Si se pasó, seguir girando hasta que vuelva a llegar. Girar media vuelta atrás y subir de nuevo, únicamente donde el manual del motor permita girar hacia atrás.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -10224,7 +10224,7 @@
     </message>
     <message>
         <source>Choose where it leaks in your view.</source>
-        <translation>Elegir por dónde fuga según la propia opinión.</translation>
+        <translation>Elegir por dónde pierde según la propia opinión.</translation>
     </message>
     <message>
         <source>Choose a test, or write what should be tested.</source>
@@ -10248,7 +10248,7 @@
     </message>
     <message>
         <source>Where it leaks in your view</source>
-        <translation>Por dónde fuga, según la propia opinión</translation>
+        <translation>Por dónde pierde, según la propia opinión</translation>
     </message>
     <message>
         <source>Which test</source>
@@ -10301,7 +10301,7 @@
     </message>
     <message>
         <source>at fault: odds %1</source>
-        <translation>fallo: probabilidad %1</translation>
+        <translation>causa: probabilidad %1</translation>
     </message>
     <message>
         <source>dry test to expect after work on %1, in nine cases of ten</source>
@@ -10313,7 +10313,7 @@
     </message>
     <message>
         <source>Seals well: odds %1</source>
-        <translation>Cierra bien: probabilidad %1</translation>
+        <translation>Sella bien: probabilidad %1</translation>
     </message>
 </context>
 <context>
@@ -10797,7 +10797,7 @@
     <message>
         <source>Scales leak area and flow; cancels when two testers with the same coefficient are compared.</source>
         <extracomment>restrictor-cd, comment</extracomment>
-        <translation>Escala el área y el caudal de fuga; se anula cuando se comparan dos comprobadores con el mismo coeficiente.</translation>
+        <translation>Influye en el área y el caudal de fuga; se anula cuando se comparan dos comprobadores con el mismo coeficiente.</translation>
     </message>
     <message>
         <source>From this bore on a cylinder is tested behind the larger restrictor.</source>
@@ -10832,7 +10832,7 @@
     <message>
         <source>Error of a gauge whose class is not known, as a share of its full scale.</source>
         <extracomment>gauge-class, text</extracomment>
-        <translation>Error de un manómetro cuya clase no se conoce, como parte de su fondo de escala.</translation>
+        <translation>Error de un manómetro cuya clase no se conoce, como fracción de su fondo de escala.</translation>
     </message>
     <message>
         <source>Workshop gauges without a class on the dial are seldom better than EN 837-1 class 2.5.</source>
@@ -10862,7 +10862,7 @@
     <message>
         <source>What a gauge is out by in proportion is told as a share of its reading, but of no less than this share of its span.</source>
         <extracomment>gain-lowest, text</extracomment>
-        <translation>Lo que un manómetro yerra en proporción se indica como parte de su lectura, pero de no menos que esta parte de su escala.</translation>
+        <translation>Lo que un manómetro yerra en proporción se indica como fracción de su lectura, pero de no menos que esta fracción de su escala.</translation>
     </message>
     <message>
         <source>Further down the scale it would be a share of nothing.</source>
@@ -10882,7 +10882,7 @@
     <message>
         <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation>Una presión mantenida por debajo de esta parte de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
+        <translation>Una presión mantenida por debajo de esta fracción de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
@@ -10892,7 +10892,7 @@
     <message>
         <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
         <extracomment>not-low-held, text</extracomment>
-        <translation>Las lecturas de estanqueidad muy bajas de un cilindro se dejan fuera junto a una que mantuvo al menos esta parte de la presión ajustada.</translation>
+        <translation>Las lecturas de estanqueidad muy bajas de un cilindro se dejan fuera junto a una que mantuvo al menos esta fracción de la presión ajustada.</translation>
     </message>
     <message>
         <source>Twice what counts as very low: no leak changes that much from one reading to the next, the place of the piston does.</source>
@@ -10902,12 +10902,12 @@
     <message>
         <source>A first puff under this share of what the cylinder should reach (the highest cylinder, or the low end of the factory range) counts as low first.</source>
         <extracomment>first-puff-low, text</extracomment>
-        <translation>Una primera embolada por debajo de esta parte de lo que el cilindro debería alcanzar (el cilindro más alto, o el extremo inferior del rango de fábrica) cuenta como primera baja.</translation>
+        <translation>Una primera embolada por debajo de esta fracción de lo que el cilindro debería alcanzar (el cilindro más alto, o el extremo inferior del rango de fábrica) cuenta como primera baja.</translation>
     </message>
     <message>
         <source>The makers&apos; rule (GM 2006, Harley-Davidson 2012) gives no figure. The first puff of a cylinder that seals well is 50 to 70 % of the final reading on a common gauge.</source>
         <extracomment>first-puff-low, comment</extracomment>
-        <translation>La regla de los fabricantes (GM 2006, Harley-Davidson 2012) no da ninguna cifra. La primera embolada de un cilindro que cierra bien es del 50 al 70 % de la lectura final en un manómetro corriente.</translation>
+        <translation>La regla de los fabricantes (GM 2006, Harley-Davidson 2012) no da ninguna cifra. La primera embolada de un cilindro que sella bien es del 50 al 70 % de la lectura final en un manómetro corriente.</translation>
     </message>
     <message>
         <source>A low first puff builds up when the final reading is at least this many times as high.</source>
@@ -10917,7 +10917,7 @@
     <message>
         <source>The makers&apos; rule gives no figure. Every gauge builds up: a cylinder that seals well ends at 1.4 to 2 times its first puff (50 to 70 %, as above). Only more than that is the slow climb of leaking rings; in between the first puff tells nothing.</source>
         <extracomment>first-puff-builds, comment</extracomment>
-        <translation>La regla de los fabricantes no da ninguna cifra. Todo manómetro sube: un cilindro que cierra bien acaba en 1,4 a 2 veces su primera embolada (50 a 70 %, como arriba). Solo más que eso es la subida lenta de los segmentos que pierden; en medio, la primera embolada no dice nada.</translation>
+        <translation>La regla de los fabricantes no da ninguna cifra. Todo manómetro sube: un cilindro que sella bien acaba en 1,4 a 2 veces su primera embolada (50 a 70 %, como arriba). Solo más que eso es la subida lenta de los segmentos que pierden; en medio, la primera embolada no dice nada.</translation>
     </message>
     <message>
         <source>A low first puff does not build up when the final reading is at most this many times as high.</source>
@@ -10927,7 +10927,7 @@
     <message>
         <source>Less than a cylinder that seals well builds up on a common gauge, whose final reading is 1.4 to 2 times its first puff.</source>
         <extracomment>first-puff-stays, comment</extracomment>
-        <translation>Menos de lo que sube un cilindro que cierra bien en un manómetro corriente, cuya lectura final es 1,4 a 2 veces su primera embolada.</translation>
+        <translation>Menos de lo que sube un cilindro que sella bien en un manómetro corriente, cuya lectura final es 1,4 a 2 veces su primera embolada.</translation>
     </message>
     <message>
         <source>Two cylinders of a four-stroke are companions, one on overlap while the other is tested, when they fire one turn apart within this.</source>
@@ -10952,7 +10952,7 @@
     <message>
         <source>Usual scatter of repeats on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
         <extracomment>repeat-scatter, text</extracomment>
-        <translation>Dispersión usual de las repeticiones en un cilindro aparte de los errores propios del manómetro, como parte de la lectura.</translation>
+        <translation>Dispersión usual de las repeticiones en un cilindro aparte de los errores propios del manómetro, como fracción de la lectura.</translation>
     </message>
     <message>
         <source>The same scatter that the odds take for a final reading. One reading alone is taken to scatter so; what repeats of the visit&apos;s cylinders show is pooled with it.</source>
@@ -10962,7 +10962,7 @@
     <message>
         <source>Usual scatter of first puffs on one cylinder beside the gauge&apos;s own errors, as a share of the reading.</source>
         <extracomment>first-scatter, text</extracomment>
-        <translation>Dispersión habitual de las primeras emboladas en un cilindro, aparte de los errores del manómetro, como parte de la lectura.</translation>
+        <translation>Dispersión habitual de las primeras emboladas en un cilindro, aparte de los errores del manómetro, como fracción de la lectura.</translation>
     </message>
     <message>
         <source>As in odds.json: the first pull seldom starts at the same place of the stroke twice.</source>
@@ -10982,7 +10982,7 @@
     <message>
         <source>A reading may still have been rising when a cylinder that seals well would have stood this far below what its gauge comes to after as many pulls.</source>
         <extracomment>still-rising, text</extracomment>
-        <translation>Una lectura puede seguir subiendo cuando un cilindro que cierra bien estaría tan por debajo de lo que su manómetro llega a marcar tras otras tantas emboladas.</translation>
+        <translation>Una lectura puede seguir subiendo cuando un cilindro que sella bien estaría tan por debajo de lo que su manómetro llega a marcar tras otras tantas emboladas.</translation>
     </message>
     <message>
         <source>Less than repeats scatter anyway can&apos;t be told from it.</source>
@@ -11002,7 +11002,7 @@
     <message>
         <source>A working decompressor acts as if the intake closed no earlier than this after bottom dead centre.</source>
         <extracomment>decompressor-closing-least, text</extracomment>
-        <translation>Un descompresor actuando equivale a que la admisión cierre no antes de este ángulo tras el punto muerto inferior.</translation>
+        <translation>Un descompresor actuando equivale a que la admisión cierre como muy pronto a este ángulo tras el punto muerto inferior.</translation>
     </message>
     <message>
         <source>Chosen so that small engines come to the 57 to 85 psi that a small-engine maker&apos;s manual prints.</source>
@@ -11092,7 +11092,7 @@
     <message>
         <source>A set pressure this far from the tester&apos;s own is asked about.</source>
         <extracomment>set-differs, text</extracomment>
-        <translation>Por una presión ajustada que se aparta tanto de la propia del comprobador se pregunta.</translation>
+        <translation>Se pregunta por una presión ajustada que se aparte tanto de la propia del comprobador.</translation>
     </message>
     <message>
         <source>Regulators drift by less between two tests; more is another setting, or a slip.</source>
@@ -11107,7 +11107,7 @@
     <message>
         <source>A regulator is never set twice to the same needle&apos;s width. The odds take it from here too.</source>
         <extracomment>set-alike, comment</extracomment>
-        <translation>Un regulador nunca se ajusta dos veces al ancho de la misma aguja. Las probabilidades también lo toman de aquí.</translation>
+        <translation>Un regulador nunca se ajusta dos veces con una diferencia menor que el ancho de la aguja. Las probabilidades también lo toman de aquí.</translation>
     </message>
     <message>
         <source>Two restrictors count as alike when their diameters differ by no more than this.</source>
@@ -11122,7 +11122,7 @@
     <message>
         <source>A valve clearance over this is asked about: perhaps the unit is wrong.</source>
         <extracomment>clearance-very-wide, text</extracomment>
-        <translation>Por un juego de válvula mayor que este se pregunta: quizá la unidad no sea la correcta.</translation>
+        <translation>Se pregunta por un juego de válvula mayor que este: quizá la unidad no sea la correcta.</translation>
     </message>
     <message>
         <source>Far beyond any rocker&apos;s clearance.</source>
@@ -11132,7 +11132,7 @@
     <message>
         <source>Without a wanted range, a valve clearance under this share of the median of the engine&apos;s other valves of its side is asked about first.</source>
         <extracomment>clearance-beside-share, text</extracomment>
-        <translation>Sin rango que se pida, se pregunta primero por un juego de válvula que quede bajo esta parte de la mediana de las demás válvulas de su lado en el motor.</translation>
+        <translation>Sin rango nominal, se pregunta primero por un juego de válvula que quede bajo esta fracción de la mediana de las demás válvulas de su lado en el motor.</translation>
     </message>
     <message>
         <source>Valves of one side are set alike: wear or the feeler gauge alone puts none of them out by half. It is only asked about, since the manual alone says what is right.</source>
@@ -11162,7 +11162,7 @@
     <message>
         <source>An entry this many times above or below the other cylinders or the limits is asked about: perhaps the decimal point slipped.</source>
         <extracomment>slip-factor, text</extracomment>
-        <translation>Por una entrada este número de veces por encima o por debajo de los otros cilindros o de los límites se pregunta: quizá se corrió la coma decimal.</translation>
+        <translation>Se pregunta por una entrada que esté este número de veces por encima o por debajo de los otros cilindros o de los límites: quizá se corrió la coma decimal.</translation>
     </message>
     <message>
         <source>A decimal slip is a factor of 10; a dead cylinder reads low for a reason, so the question is only asked.</source>
@@ -11207,7 +11207,7 @@
     <message>
         <source>How far a regulator may sag under flow without being seen, with one gauge only, as a share of the set pressure.</source>
         <extracomment>droop, text</extracomment>
-        <translation>Cuánto puede ceder un regulador con el caudal sin que se vea, con un solo manómetro, como parte de la presión ajustada.</translation>
+        <translation>Cuánto puede ceder un regulador con el caudal sin que se vea, con un solo manómetro, como fracción de la presión ajustada.</translation>
     </message>
     <message>
         <source>Two-gauge testers show it; one-gauge testers don&apos;t.</source>
@@ -11227,7 +11227,7 @@
     <message>
         <source>Without a factory figure, a reading under this share of the least that makers in general ask for is a fault.</source>
         <extracomment>far-below-usual, text</extracomment>
-        <translation>Sin cifra de fábrica, una lectura por debajo de esta parte de lo mínimo que piden los fabricantes en general es un fallo.</translation>
+        <translation>Sin cifra de fábrica, una lectura por debajo de esta fracción de lo mínimo que piden los fabricantes en general es un fallo.</translation>
     </message>
     <message>
         <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
@@ -11237,7 +11237,7 @@
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>
         <extracomment>guessed-ratio-doubt, text</extracomment>
-        <translation>Duda de una relación de compresión marcada como estimada.</translation>
+        <translation>Incertidumbre de una relación de compresión marcada como estimada.</translation>
     </message>
     <message>
         <source>Half the way to the next figure that a maker would print.</source>
@@ -11267,7 +11267,7 @@
     <message>
         <source>Doubt of an assumed closing, to either side.</source>
         <extracomment>closing-doubt, text</extracomment>
-        <translation>Duda de un cierre supuesto, a cada lado.</translation>
+        <translation>Incertidumbre de un cierre supuesto, a cada lado.</translation>
     </message>
     <message>
         <source>Two standard deviations of what road engines have, as every +- on these pages.</source>
@@ -11277,17 +11277,17 @@
     <message>
         <source>Doubt of a closing that is on the card, to either side.</source>
         <extracomment>closing-known-doubt, text</extracomment>
-        <translation>Duda de un cierre que está en la ficha, a cada lado.</translation>
+        <translation>Incertidumbre de un cierre que está en la ficha, a cada lado.</translation>
     </message>
     <message>
         <source>Wear of the drive and clearance; two standard deviations.</source>
         <extracomment>closing-known-doubt, comment</extracomment>
-        <translation>Desgaste de la distribución y juego; dos desviaciones típicas.</translation>
+        <translation>Desgaste de la distribución y juego de válvulas; dos desviaciones típicas.</translation>
     </message>
     <message>
         <source>Doubt of the closing with variable valve timing, to either side.</source>
         <extracomment>variable-timing-doubt, text</extracomment>
-        <translation>Duda del cierre con distribución variable, a cada lado.</translation>
+        <translation>Incertidumbre del cierre con distribución variable, a cada lado.</translation>
     </message>
     <message>
         <source>At cranking speed most stand at a stop, but which one is seldom known.</source>
@@ -11297,12 +11297,12 @@
     <message>
         <source>A valve closes on its seat at least this much later than at the lift that its timing is quoted for.</source>
         <extracomment>lift-to-seat-least, text</extracomment>
-        <translation>Una válvula cierra en su asiento al menos este tanto más tarde que en el alzado al que se indica su distribución.</translation>
+        <translation>Una válvula cierra en su asiento al menos este tanto más tarde que en la alzada a la que se indica su distribución.</translation>
     </message>
     <message>
         <source>1 mm or 0.050 in of lift.</source>
         <extracomment>lift-to-seat-least, comment; lift-to-seat-most, comment</extracomment>
-        <translation>1 mm o 0,050 in de alzado.</translation>
+        <translation>1 mm o 0,050 in de alzada.</translation>
     </message>
     <message>
         <source>And at most this much.</source>
@@ -11332,7 +11332,7 @@
     <message>
         <source>Doubt of that factor, one standard uncertainty as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation>Duda de ese factor, una incertidumbre típica como parte de la velocidad.</translation>
+        <translation>Incertidumbre de ese factor, una incertidumbre típica como fracción de la velocidad.</translation>
     </message>
     <message>
         <source>As in odds.json.</source>
@@ -11342,7 +11342,7 @@
     <message>
         <source>Doubt of a cranking speed that was not noted, one standard uncertainty.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation>Duda de una velocidad de arranque no anotada, una incertidumbre típica.</translation>
+        <translation>Incertidumbre de una velocidad de arranque no anotada, una incertidumbre típica.</translation>
     </message>
     <message>
         <source>The same of one that was noted.</source>
@@ -11362,7 +11362,7 @@
     <message>
         <source>Least share of the open air&apos;s pressure that a cylinder is filled to with the throttle closed.</source>
         <extracomment>closed-throttle-fill-least, text</extracomment>
-        <translation>Parte mínima de la presión del aire libre a la que se llena un cilindro con la mariposa cerrada.</translation>
+        <translation>Fracción mínima de la presión del aire libre a la que se llena un cilindro con la mariposa cerrada.</translation>
     </message>
     <message>
         <source>At cranking speed much air passes a closed throttle; how much depends on its stop and on the idle passage.</source>
@@ -11372,7 +11372,7 @@
     <message>
         <source>And the largest share.</source>
         <extracomment>closed-throttle-fill-most, text</extracomment>
-        <translation>Y la parte máxima.</translation>
+        <translation>Y la fracción máxima.</translation>
     </message>
     <message>
         <source>Cranking speed that a flat battery is taken to give.</source>
@@ -11387,7 +11387,7 @@
     <message>
         <source>Hose and gauge of a compression gauge whose volume is not on its card.</source>
         <extracomment>hose-volume, text</extracomment>
-        <translation>Manguera y manómetro de un manómetro de compresión cuyo volumen no está en su ficha.</translation>
+        <translation>Manguera y reloj de un manómetro de compresión cuyo volumen no está en su ficha.</translation>
     </message>
     <message>
         <source>A hose of 4 mm bore and half a metre holds 6 cm3, gauge and fittings about as much.</source>
@@ -11417,7 +11417,7 @@
     <message>
         <source>Least share of the oil of a wet test that stays in the chamber.</source>
         <extracomment>oil-kept-least, text</extracomment>
-        <translation>Parte mínima del aceite de una prueba húmeda que se queda en la cámara.</translation>
+        <translation>Fracción mínima del aceite de una prueba húmeda que se queda en la cámara.</translation>
     </message>
     <message>
         <source>Most oil runs past the rings or is blown out.</source>
@@ -11427,7 +11427,7 @@
     <message>
         <source>Largest share of it.</source>
         <extracomment>oil-kept-most, text</extracomment>
-        <translation>Parte máxima de él.</translation>
+        <translation>Fracción máxima de él.</translation>
     </message>
     <message>
         <source>As above; a flat engine keeps more than an upright one.</source>
@@ -11487,7 +11487,7 @@
     <message>
         <source>Oil that fills this share of the chamber or more is warned of: it can lock the engine.</source>
         <extracomment>oil-most-of-chamber, text</extracomment>
-        <translation>Se avisa del aceite que llena esta parte de la cámara o más: puede bloquear el motor.</translation>
+        <translation>Se avisa del aceite que llena esta fracción de la cámara o más: puede bloquear el motor.</translation>
     </message>
     <message>
         <source>The oil does not lie flat, and the figures on the card are not exact. Above 90 % no sum is done.</source>
@@ -11497,7 +11497,7 @@
     <message>
         <source>Where the amount of oil is not noted, no more than this share of the chamber is taken.</source>
         <extracomment>oil-assumed-of-chamber, text</extracomment>
-        <translation>Donde la cantidad de aceite no está anotada, se toma como mucho esta parte de la cámara.</translation>
+        <translation>Donde la cantidad de aceite no está anotada, se toma como mucho esta fracción de la cámara.</translation>
     </message>
     <message>
         <source>A teaspoon fills most of the chamber of a very small engine.</source>
@@ -11507,7 +11507,7 @@
     <message>
         <source>What the cranking model may be out by for a whole engine, one standard uncertainty as a share of the reading.</source>
         <extracomment>model-doubt, text</extracomment>
-        <translation>Lo que puede desviarse el modelo de arranque para un motor entero, una incertidumbre típica como parte de la lectura.</translation>
+        <translation>Lo que puede desviarse el modelo de arranque para un motor entero, una incertidumbre típica como fracción de la lectura.</translation>
     </message>
     <message>
         <source>Not yet counted on real engines.</source>
@@ -11517,7 +11517,7 @@
     <message>
         <source>How far the first puff&apos;s share of the final reading may lie from what the model expects and still count as usual, as a share of it.</source>
         <extracomment>first-share-doubt, text</extracomment>
-        <translation>Cuánto puede apartarse la parte de la primera embolada en la lectura final de lo que espera el modelo y aún contar como usual, como parte de ella.</translation>
+        <translation>Cuánto puede apartarse la parte de la primera embolada en la lectura final de lo que espera el modelo y aún contar como usual, como fracción de ella.</translation>
     </message>
     <message>
         <source>The first pull seldom starts at the same place of the stroke twice.</source>
@@ -11557,7 +11557,7 @@
     <message>
         <source>What a repair should bring is said, and work on it proposed, where the chance that the part is at fault is at least this.</source>
         <extracomment>repair-from, text</extracomment>
-        <translation>Se dice lo que debería traer una reparación, y se propone trabajo en ella, cuando la probabilidad de que la parte sea la causa del fallo es al menos esta.</translation>
+        <translation>Se dice lo que debería traer una reparación, y se propone trabajar en ella, cuando la probabilidad de que la pieza sea la causa del fallo es al menos esta.</translation>
     </message>
     <message>
         <source>Below this a repair is more likely to be for nothing than not, even before its price is looked at.</source>
@@ -11582,7 +11582,7 @@
     <message>
         <source>Below this it would be asked of cylinders that seal well.</source>
         <extracomment>asked-from, comment</extracomment>
-        <translation>Por debajo se preguntaría por cilindros que cierran bien.</translation>
+        <translation>Por debajo se preguntaría por cilindros que sellan bien.</translation>
     </message>
     <message>
         <source>From this chance on an owner reads that something is very likely.</source>
@@ -11597,7 +11597,7 @@
     <message>
         <source>And from this one on that it is likely; under it, that a cylinder leaks there or seals well after all.</source>
         <extracomment>likely, text</extracomment>
-        <translation>Y desde esta, que es probable; por debajo, que un cilindro fuga por ahí o al final cierra bien.</translation>
+        <translation>Y desde esta, que es probable; por debajo, que un cilindro pierde por ahí o al final sella bien.</translation>
     </message>
     <message>
         <source>Three cases of four.</source>
@@ -11622,7 +11622,7 @@
     <message>
         <source>2 is what every +- on these pages stands for: about 95 %.</source>
         <extracomment>change-real, comment</extracomment>
-        <translation>2 es lo que significa cada +- en estas páginas: alrededor del 95 %.</translation>
+        <translation>2 es lo que significa cada ± en estas páginas: alrededor del 95 %.</translation>
     </message>
     <message>
         <source>And as one beyond doubt from this many.</source>
@@ -11662,7 +11662,7 @@
     <message>
         <source>Doubt of a restrictor&apos;s effective area, as a share of it.</source>
         <extracomment>restrictor-doubt, text</extracomment>
-        <translation>Duda del área efectiva de un restrictor, como parte de ella.</translation>
+        <translation>Incertidumbre del área efectiva de un restrictor, como fracción de ella.</translation>
     </message>
     <message>
         <source>Discharge coefficient assumed, edges burred, warm air. Cancels where both readings come from one tester. The odds take it from here too.</source>
@@ -11692,7 +11692,7 @@
     <message>
         <source>Doubt of a leakage that was converted to another tester: this share of the way from a hole&apos;s to a narrow gap&apos;s.</source>
         <extracomment>leak-law-doubt, text</extracomment>
-        <translation>Duda de una pérdida convertida a otro comprobador: esta parte del camino entre la de un agujero y la de una rendija estrecha.</translation>
+        <translation>Incertidumbre de una pérdida convertida a otro comprobador: esta fracción del camino entre la de un agujero y la de una rendija estrecha.</translation>
     </message>
     <message>
         <source>Hole and gap are two examples; most leaks lie between them or near the hole.</source>
@@ -11702,7 +11702,7 @@
     <message>
         <source>Doubt of a reading that the cranking model converted: this share of the correction.</source>
         <extracomment>correction-doubt, text</extracomment>
-        <translation>Duda de una lectura convertida por el modelo de arranque: esta parte de la corrección.</translation>
+        <translation>Incertidumbre de una lectura convertida por el modelo de arranque: esta fracción de la corrección.</translation>
     </message>
     <message>
         <source>The model is asked for ratios only. Not yet counted on real engines.</source>
@@ -11742,7 +11742,7 @@
     <message>
         <source>Wet tests are compared when the oil put in differs by less than this share.</source>
         <extracomment>oil-alike, text</extracomment>
-        <translation>Las pruebas húmedas se comparan cuando el aceite echado difiere en menos de esta parte.</translation>
+        <translation>Las pruebas húmedas se comparan cuando el aceite echado difiere en menos de esta fracción.</translation>
     </message>
     <message>
         <source>A squirt from a can is not measured better.</source>
@@ -11752,7 +11752,7 @@
     <message>
         <source>How far warm and cold may move a leakage, as a share of it.</source>
         <extracomment>leak-heat-doubt, text</extracomment>
-        <translation>Cuánto pueden mover una pérdida caliente y frío, como parte de ella.</translation>
+        <translation>Cuánto pueden mover una pérdida caliente y frío, como fracción de ella.</translation>
     </message>
     <message>
         <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
@@ -11782,42 +11782,42 @@
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads (coils on the plugs: pull their connectors, or as the manual says), shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible y las chispas la encienden. Poner a masa los cables de encendido (bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual), cortar el combustible o los inyectores, ninguna llama, agujeros de bujía apuntando lejos de la cara y del teléfono. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
+        <translation>Antes de dar arranque: por los agujeros de bujía sale niebla de combustible, y las chispas la encienden. Poner a masa los cables de encendido (bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual), cortar el combustible o los inyectores, ninguna llama, cara y teléfono fuera de la dirección de los agujeros de bujía. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
     </message>
     <message>
         <source>Diesel: never open an injection line, a rail or an injector under pressure: the jet goes through skin. The engine&apos;s manual says how the pressure is let off. Glow plugs: supply off, its ends insulated. Use the adapter made for this injector&apos;s or glow plug&apos;s hole.</source>
         <extracomment>diesel-lines, text</extracomment>
-        <translation>Diésel: no abrir nunca una tubería de inyección, un raíl o un inyector con presión: el chorro atraviesa la piel. El manual del motor dice cómo se descarga la presión. Bujías de precalentamiento: alimentación quitada y sus extremos aislados. Usar el adaptador hecho para el agujero de este inyector o de esta bujía de precalentamiento.</translation>
+        <translation>Diésel: no abrir nunca una tubería de inyección, un raíl o un inyector con presión: el chorro atraviesa la piel. El manual del motor dice cómo se descarga la presión. Bujías de precalentamiento: desconectar la alimentación y aislar sus extremos. Usar el adaptador hecho para el agujero de este inyector o de esta bujía de precalentamiento.</translation>
     </message>
     <message>
         <source>Before cranking a diesel: cut the fuel off as its manual says, so that nothing is injected or fires, and prove it by cranking before anything is opened. Gauge and hose for 40 bar or more. Face and hands away from open holes. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>diesel-cranking, text</extracomment>
-        <translation>Antes de dar arranque a un diésel: cortar el combustible como diga su manual, de modo que no se inyecte ni se encienda nada, y comprobarlo dando arranque antes de abrir nada. Manómetro y manguera para 40 bar o más. Cara y manos lejos de los agujeros abiertos. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
+        <translation>Antes de dar arranque a un diésel: cortar el combustible como diga su manual, de modo que no se inyecte ni se encienda nada, y demostrarlo dando arranque antes de abrir nada. Manómetro y manguera para 40 bar o más. Cara y manos lejos de los agujeros abiertos. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
     </message>
     <message>
         <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation>El adaptador, por su largo, no debe tocar el pistón ni las válvulas. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
+        <translation>El adaptador no debe ser tan largo que toque el pistón o una válvula. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Solo un poco de aceite. Si es demasiado, no se puede comprimir: bloquea el motor y puede doblar una biela. Girarlo a mano, dos vueltas, antes de usar el arranque. Los ojos lejos de los agujeros de bujía al dar arranque: salpica. Nunca en un diésel.</translation>
+        <translation>Solo un poco de aceite. Si es demasiado, no se puede comprimir: bloquea el motor y puede doblar una biela. Girarlo a mano, dos vueltas, antes de usar el motor de arranque. Mantener los ojos lejos de los agujeros de bujía al dar arranque: salpica. Nunca en un diésel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation>Con el aire puesto, el motor puede girar sin aviso. Nadie cerca de cigüeñal, ventilador, rueda o hélice, ninguna herramienta puesta en el cigüeñal. Sujetarlo con marcha y freno o con una segunda persona, subir la presión despacio, girar solo en el sentido de giro. Llevar protección ocular.</translation>
+        <translation>Con el aire puesto, el motor puede girar sin aviso. Nadie debe estar cerca de cigüeñal, ventilador, rueda o hélice, ni quedar ninguna herramienta puesta en el cigüeñal. Sujetarlo con una marcha puesta y el freno o con una segunda persona, subir la presión despacio, girarlo únicamente en el sentido de giro del motor. Llevar protección ocular.</translation>
     </message>
     <message>
         <source>Crankcase: only the few psi that the engine&apos;s manual gives. Leak-down pressure pushes the shaft seals out of their seats. Raise it slowly, and let it off before anything that closes the case is loosened. Wear eye protection.</source>
         <extracomment>crankcase, text</extracomment>
-        <translation>Cárter: solo las pocas décimas de bar que indica el manual del motor. La presión de la prueba de estanqueidad saca los retenes de su asiento. Súbala despacio y descárguela antes de aflojar nada que cierre el cárter. Use gafas de protección.</translation>
+        <translation>Cárter: solo las pocas décimas de bar que indica el manual del motor. La presión de la prueba de estanqueidad saca los retenes de su asiento. Subir la presión del cárter despacio y descargarla antes de aflojar nada que lo cierre. Llevar protección ocular.</translation>
     </message>
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation>Asentar una válvula a golpes: asegurarse de que el pistón está libre. Golpes ligeros y rectos, solo en el vástago. Los muelles y las chavetas pueden saltar: protegerse los ojos.</translation>
+        <translation>Asentar una válvula con toques: asegurarse de que el pistón está lejos de ella. Toques ligeros y rectos, solo en el vástago. Los muelles y las chavetas pueden saltar: protegerse los ojos.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
@@ -11842,7 +11842,7 @@
     <message>
         <source>The tests named here mean cranking, fuel mist, oil or compressed air: whoever does them reads the app&apos;s cautions and the engine&apos;s manual first.</source>
         <extracomment>report-test, text</extracomment>
-        <translation>Las pruebas nombradas aquí suponen arrancar el motor, niebla de combustible, aceite o aire comprimido: quien las haga lee antes las precauciones de la aplicación y el manual del motor.</translation>
+        <translation>Las pruebas nombradas aquí suponen dar arranque, niebla de combustible, aceite o aire comprimido: quien las haga lee antes las precauciones de la app y el manual del motor.</translation>
     </message>
     <message>
         <source>Ask the workshop before you start or run an engine that is at fault: running on can make a small repair a large one.</source>
@@ -12092,17 +12092,17 @@
     <message>
         <source>Under this leakage at 80 psi behind 0.040 in a cylinder seals well, whatever its largest path.</source>
         <extracomment>seals-well, text</extracomment>
-        <translation>Por debajo de esta pérdida a 80 psi tras 0,040 in un cilindro cierra bien, sea cual sea su camino mayor.</translation>
+        <translation>Por debajo de esta pérdida a 80 psi tras 0,040 in un cilindro sella bien, sea cual sea su camino mayor.</translation>
     </message>
     <message>
         <source>The lower end of makers&apos; bands (Saturn 2001: 10 % normal).</source>
         <extracomment>seals-well, comment</extracomment>
-        <translation>El extremo inferior de las franjas de los fabricantes (Saturn 2001: 10 % normal).</translation>
+        <translation>El extremo inferior de las bandas de los fabricantes (Saturn 2001: 10 % normal).</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio on the card, as a share of it (standard deviation).</source>
         <extracomment>ratio-known-doubt, text</extracomment>
-        <translation>Duda de una relación de compresión de la ficha, como parte de ella (desviación típica).</translation>
+        <translation>Incertidumbre de una relación de compresión de la ficha, como fracción de ella (desviación típica).</translation>
     </message>
     <message>
         <source>Carbon, a skimmed head, a thicker gasket.</source>
@@ -12162,7 +12162,7 @@
     <message>
         <source>Its doubt, as a share (standard deviation of the logarithm).</source>
         <extracomment>heat-doubt, text</extracomment>
-        <translation>Su duda, como parte (desviación típica del logaritmo).</translation>
+        <translation>Su incertidumbre, como fracción (desviación típica del logaritmo).</translation>
     </message>
     <message>
         <source>One number stands for a whole stroke.</source>
@@ -12182,7 +12182,7 @@
     <message>
         <source>Doubt of that factor, as a share of the speed.</source>
         <extracomment>speed-dip-doubt, text</extracomment>
-        <translation>Duda de ese factor, como parte de la velocidad.</translation>
+        <translation>Incertidumbre de ese factor, como fracción de la velocidad.</translation>
     </message>
     <message>
         <source>Starters differ.</source>
@@ -12192,7 +12192,7 @@
     <message>
         <source>Doubt of a cranking speed that was noted.</source>
         <extracomment>speed-known-doubt, text</extracomment>
-        <translation>Duda de una velocidad de arranque anotada.</translation>
+        <translation>Incertidumbre de una velocidad de arranque anotada.</translation>
     </message>
     <message>
         <source>Read off a phone or a timing light.</source>
@@ -12202,12 +12202,12 @@
     <message>
         <source>Doubt of a cranking speed that was not noted.</source>
         <extracomment>speed-unknown-doubt, text</extracomment>
-        <translation>Duda de una velocidad de arranque no anotada.</translation>
+        <translation>Incertidumbre de una velocidad de arranque no anotada.</translation>
     </message>
     <message>
         <source>What the cranking model is out by for a whole engine, as a share of the reading (standard deviation).</source>
         <extracomment>level-doubt, text</extracomment>
-        <translation>Lo que se desvía el modelo de arranque para un motor entero, como parte de la lectura (desviación típica).</translation>
+        <translation>Lo que se desvía el modelo de arranque para un motor entero, como fracción de la lectura (desviación típica).</translation>
     </message>
     <message>
         <source>And for one cylinder beside the others.</source>
@@ -12232,7 +12232,7 @@
     <message>
         <source>Scatter of one final reading beside the gauge&apos;s own errors, as a share of it.</source>
         <extracomment>reading-scatter, text</extracomment>
-        <translation>Dispersión de una lectura final aparte de los errores propios del manómetro, como parte de ella.</translation>
+        <translation>Dispersión de una lectura final aparte de los errores propios del manómetro, como fracción de ella.</translation>
     </message>
     <message>
         <source>How long it was cranked, battery.</source>
@@ -12252,7 +12252,7 @@
     <message>
         <source>What the polynomial that stands in for the cranking model is out by, as a share of the reading (standard deviation).</source>
         <extracomment>surface-error, text</extracomment>
-        <translation>Lo que se desvía el polinomio que hace las veces del modelo de arranque, como parte de la lectura (desviación típica).</translation>
+        <translation>Lo que se desvía el polinomio que hace las veces del modelo de arranque, como fracción de la lectura (desviación típica).</translation>
     </message>
     <message>
         <source>Held against the model itself in tests: at most 0.3 % at 1,000 points, and this on average.</source>
@@ -12342,12 +12342,12 @@
     <message>
         <source>Broken or stuck rings seal little.</source>
         <extracomment>oil-seals-spread, comment</extracomment>
-        <translation>Los segmentos rotos o pegados cierran poco.</translation>
+        <translation>Los segmentos rotos o pegados sellan poco.</translation>
     </message>
     <message>
         <source>Oil from an earlier test seals this much of what fresh oil does (exponent on the share left).</source>
         <extracomment>oil-before, text</extracomment>
-        <translation>El aceite de una prueba anterior cierra esta parte de lo que hace el fresco (exponente de la parte que queda).</translation>
+        <translation>El aceite de una prueba anterior sella esta fracción de lo que hace el fresco (exponente de la fracción que queda).</translation>
     </message>
     <message>
         <source>It drains and is cranked away.</source>
@@ -12357,7 +12357,7 @@
     <message>
         <source>No more oil than this share of the smallest chamber that the doubts allow is reckoned with.</source>
         <extracomment>oil-of-chamber, text</extracomment>
-        <translation>No se cuenta con más aceite que esta parte de la cámara más pequeña que permiten las dudas.</translation>
+        <translation>No se cuenta con más aceite que esta fracción de la cámara más pequeña que permiten las incertidumbres.</translation>
     </message>
     <message>
         <source>More would lock the engine, so less was put in or most of it ran out.</source>
@@ -12672,7 +12672,7 @@
     <message>
         <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out. The rings are oiled then: the reading is no longer a dry one. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>reason</extracomment>
-        <translation>Solo para un motor que estuvo parado: los cilindros secos se rayan y los segmentos secos pierden. Un poco de aceite, dejado toda la noche y expulsado después girando con las bujías fuera. Los segmentos quedan aceitados: la lectura ya no es en seco. Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
+        <translation>Solo para un motor que estuvo parado: los cilindros secos se rayan y los segmentos secos pierden. Un poco de aceite, dejado actuar toda la noche y expulsado después girando el motor con las bujías fuera. Los segmentos quedan aceitados: la lectura ya no es en seco. Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
@@ -12742,12 +12742,12 @@
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
         <extracomment>reason</extracomment>
-        <translation>Por los agujeros de bujía sale niebla de combustible y un cable suelto da chispas. Poner los cables a masa o quitar la alimentación. Bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual.</translation>
+        <translation>Por los agujeros de bujía sale niebla de combustible y un cable suelto da chispas. Poner los cables a masa o desconectar la alimentación. Bobinas sobre las bujías: desenchufar sus conectores, o como diga el manual.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
         <extracomment>reason</extracomment>
-        <translation>Nada de niebla de combustible cerca de chispas, nada de aceite lavado de los cilindros; en un diésel, nada de encendidos contra el manómetro.</translation>
+        <translation>Nada de niebla de combustible cerca de chispas, que el combustible no lave el aceite de los cilindros; en un diésel, que nada se encienda contra el manómetro.</translation>
     </message>
     <message>
         <source>Fuel may have washed the oil off the bores: rings then read worse than they are.</source>
@@ -12757,7 +12757,7 @@
     <message>
         <source>Cranking speed decides the reading. Charger on, volts noted, the first cylinder measured again at the end.</source>
         <extracomment>reason</extracomment>
-        <translation>La velocidad de arranque decide la lectura. Cargador puesto, voltios anotados, el primer cilindro medido de nuevo al final.</translation>
+        <translation>La velocidad de arranque decide la lectura. Conectar el cargador, anotar la tensión, medir de nuevo el primer cilindro al final.</translation>
     </message>
     <message>
         <source>A tiring battery makes later cylinders read lower.</source>
@@ -12777,7 +12777,7 @@
     <message>
         <source>With oil filler or breather open, air past the rings is heard there and not at a seal. Pinch the blow-by hose to the intake.</source>
         <extracomment>reason</extracomment>
-        <translation>Con el tapón de aceite o el respiradero abierto, el aire que pasa por los segmentos se oye allí y no en un retén. Pinzar la manguera de gases del cárter a la admisión.</translation>
+        <translation>Con el tapón de llenado de aceite o el respiradero abierto, el aire que pasa por los segmentos se oye allí y no en un retén. Pinzar la manguera de gases del cárter a la admisión.</translation>
     </message>
     <message>
         <source>Air past the rings may have come out at the intake through the blow-by hose.</source>
@@ -12827,7 +12827,7 @@
     <message>
         <source>A petrol engine that stood: oil the bores a little, leave them overnight, turn the oil out with the plugs out. The rings are oiled then, and the reading is no longer a dry one: tag it &quot;after oil soak&quot;. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Un motor de gasolina que estuvo parado: aceitar un poco los cilindros, dejarlos toda la noche, expulsar el aceite girando con las bujías fuera. Los segmentos quedan aceitados y la lectura ya no es en seco: marcarla &quot;tras remojo en aceite&quot;. Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
+        <translation>Un motor de gasolina que estuvo parado: aceitar un poco los cilindros, dejarlo actuar toda la noche, expulsar el aceite girando el motor con las bujías fuera. Los segmentos quedan aceitados y la lectura ya no es en seco: marcarla «tras remojo en aceite». Nunca en un diésel: el aceite puede bloquearlo o encenderse.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
@@ -12852,12 +12852,12 @@
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Poner la batería en carga y anotar sus voltios. Desactivar el descompresor.</translation>
+        <translation>Poner la batería en carga y anotar su tensión. Desactivar el descompresor.</translation>
     </message>
     <message>
         <source>Before leak-down: open the oil filler or breather, pinch the blow-by hose. Fill the compressor and switch it off before you listen.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Antes de la estanqueidad: abrir el tapón de aceite o el respiradero, pinzar la manguera de gases del cárter. Llenar el compresor y apagarlo antes de escuchar.</translation>
+        <translation>Antes de la estanqueidad: abrir el tapón de llenado de aceite o el respiradero, pinzar la manguera de gases del cárter. Llenar el compresor y apagarlo antes de escuchar.</translation>
     </message>
     <message>
         <source>Mark each line on the Prepare page: done, not done, or no need.</source>
@@ -12957,7 +12957,7 @@
     <message>
         <source>Hydraulic adjusters have nothing to measure. Say so on the engine card.</source>
         <extracomment>clearances, how</extracomment>
-        <translation>En los reglajes hidráulicos no hay nada que medir. Decirlo en la ficha del motor.</translation>
+        <translation>En los taqués hidráulicos no hay nada que medir. Decirlo en la ficha del motor.</translation>
     </message>
     <message>
         <source>No clearance</source>
@@ -13022,7 +13022,7 @@
     <message>
         <source>Ground the ignition leads or take the supply off; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Poner a masa los cables de encendido o quitar la alimentación; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
+        <translation>Poner a masa los cables de encendido o desconectar la alimentación; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
     </message>
     <message>
         <source>A diesel has no sparks but dangers of its own: read the card Diesel first.</source>
@@ -13032,7 +13032,7 @@
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Elegir el adaptador por la rosca y el largo de rosca de la bujía. Ver que su anillo de cierre esté entero y limpio.</translation>
+        <translation>Elegir el adaptador por la rosca y el largo de rosca de la bujía. Ver que su anillo de sellado esté entero y limpio.</translation>
     </message>
     <message>
         <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
@@ -13047,12 +13047,12 @@
     <message>
         <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Apuntar los agujeros de bujía lejos de la cara y del teléfono. Manos, mangas y cables fuera de correas y ventilador.</translation>
+        <translation>Mantener cara y teléfono fuera de la dirección de los agujeros de bujía. Manos, mangas y cables fuera de correas y ventilador.</translation>
     </message>
     <message>
         <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Tener la mariposa abierta y el mando de arranque donde se vea el manómetro.</translation>
+        <translation>Tener la mariposa sujeta del todo abierta y el mando de arranque donde se vea el manómetro.</translation>
     </message>
     <message>
         <source>Leaking adapter ring</source>
@@ -13097,7 +13097,7 @@
     <message>
         <source>Cranking pressure, cylinder by cylinder, no oil in</source>
         <extracomment>dry, brief</extracomment>
-        <translation>Presión de arranque, cilindro a cilindro, sin aceite</translation>
+        <translation>Presión de compresión, cilindro a cilindro, sin aceite</translation>
     </message>
     <message>
         <source>It says in a minute which cylinder differs from the others. It says little about where the air goes: that is for leak-down and the Leak hunt.</source>
@@ -13302,7 +13302,7 @@
     <message>
         <source>All plugs out. Turn by hand, in running direction only.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Todas las bujías fuera. Girar a mano, solo en el sentido de giro.</translation>
+        <translation>Todas las bujías fuera. Girar a mano, únicamente en el sentido de giro del motor.</translation>
     </message>
     <message>
         <source>Hold a thumb or a whistle at the plug hole. Air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
@@ -13317,7 +13317,7 @@
     <message>
         <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>¿Se pasó? Quitar el aire y seguir girando en el sentido de marcha hasta que vuelva a llegar: dos vueltas en un cuatro tiempos, una en un dos tiempos. Volver atrás, al menos media vuelta, y subir de nuevo solo donde el manual del motor permita girar hacia atrás: los tensores de la cadena o correa, las láminas o un rodete de goma pueden sufrir.</translation>
+        <translation>¿Se pasó? Quitar el aire y seguir girando en el sentido de giro hasta que vuelva a llegar: dos vueltas en un cuatro tiempos, una en un dos tiempos. Volver atrás, al menos media vuelta, y subir de nuevo, únicamente donde el manual del motor permita girar hacia atrás: los tensores de la cadena o correa, las láminas o un rodete de goma pueden dañarse.</translation>
     </message>
     <message>
         <source>With the cover off: at compression both rockers are free. At overlap a small turn moves both valves.</source>
@@ -13332,7 +13332,7 @@
     <message>
         <source>Air at intake and exhaust, almost nothing held</source>
         <extracomment>tdc, sign</extracomment>
-        <translation>Aire por admisión y escape, casi nada mantenido</translation>
+        <translation>Aire por admisión y escape, casi no mantiene presión</translation>
     </message>
     <message>
         <source>most likely the wrong TDC: one full turn, test again</source>
@@ -13367,7 +13367,7 @@
     <message>
         <source>Thumb, whistle, rockers; turning on instead of back, and what turning back may harm</source>
         <extracomment>tdc, for</extracomment>
-        <translation>Pulgar, silbato, balancines; seguir girando en vez de volver atrás, y lo que puede sufrir al girar hacia atrás</translation>
+        <translation>Pulgar, silbato, balancines; seguir girando en vez de volver atrás, y lo que puede dañarse al girar hacia atrás</translation>
     </message>
     <message>
         <source>Leak-down</source>
@@ -13392,12 +13392,12 @@
     <message>
         <source>Check the tester: outlet blocked, it reads 0 % leakage. Needles at zero at rest.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Comprobar el comprobador: con la salida tapada marca 0 % de pérdida. Agujas en cero en reposo.</translation>
+        <translation>Verificar el comprobador: con la salida tapada marca 0 % de pérdida. Agujas en cero en reposo.</translation>
     </message>
     <message>
         <source>Oil filler or breather open, blow-by hose pinched, throttle open (a diesel may have none).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Tapón de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta (un diésel puede no tenerla).</translation>
+        <translation>Llenado de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta (un diésel puede no tenerla).</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
@@ -13412,7 +13412,7 @@
     <message>
         <source>Take every tool off the crank. Hold it: gear and brake, or a second person. Or use a lower set pressure: the app converts it before it judges.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Quitar toda herramienta del cigüeñal. Sujetarlo: marcha y freno, o una segunda persona. O usar una presión ajustada menor: la app la convierte antes de juzgar.</translation>
+        <translation>Quitar toda herramienta del cigüeñal. Sujetarlo: con una marcha puesta y el freno, o una segunda persona. O usar una presión ajustada menor: la app la convierte antes de juzgar.</translation>
     </message>
     <message>
         <source>Raise the pressure slowly to the set pressure. Let it settle; one maker waits 60 seconds.</source>
@@ -13442,7 +13442,7 @@
     <message>
         <source>seals well</source>
         <extracomment>leak-down, means</extracomment>
-        <translation>cierra bien</translation>
+        <translation>sella bien</translation>
     </message>
     <message>
         <source>Up to about 20 %</source>
@@ -13462,7 +13462,7 @@
     <message>
         <source>work; where, the Leak hunt says</source>
         <extracomment>leak-down, means</extracomment>
-        <translation>trabajo; por dónde, lo dice la Búsqueda de fugas</translation>
+        <translation>hay trabajo; por dónde, lo dice la Búsqueda de fugas</translation>
     </message>
     <message>
         <source>One cylinder far from the others</source>
@@ -13477,7 +13477,7 @@
     <message>
         <source>Almost nothing held, air at intake and exhaust. One full turn, test again.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation>Casi nada mantenido, aire por admisión y escape. Una vuelta completa, probar de nuevo.</translation>
+        <translation>Casi no mantiene presión, aire por admisión y escape. Una vuelta completa, probar de nuevo.</translation>
     </message>
     <message>
         <source>Hiss at the plug hole itself. Soapy water shows it.</source>
@@ -13502,7 +13502,7 @@
     <message>
         <source>A regulator sags under flow. With one gauge that is not seen, and is carried as doubt.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation>Un regulador cede con el caudal. Con un solo manómetro eso no se ve, y se lleva como duda.</translation>
+        <translation>Un regulador cede con el caudal. Con un solo manómetro eso no se ve, y se lleva como incertidumbre.</translation>
     </message>
     <message>
         <source>Percent of two testers compared</source>
@@ -13512,7 +13512,7 @@
     <message>
         <source>The same leak shows about 40 % at 35 psi and about 33 % at 80 psi behind the same restrictor. Bands belong to testers fed with 70 to 100 psi.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation>La misma fuga marca alrededor del 40 % a 35 psi y alrededor del 33 % a 80 psi tras el mismo restrictor. Las franjas son de comprobadores alimentados con 70 a 100 psi.</translation>
+        <translation>La misma fuga marca alrededor del 40 % a 35 psi y alrededor del 33 % a 80 psi tras el mismo restrictor. Las bandas son de comprobadores alimentados con 70 a 100 psi.</translation>
     </message>
     <message>
         <source>Tool left on the crank</source>
@@ -13592,7 +13592,7 @@
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
         <extracomment>listening, how</extracomment>
-        <translation>Recorrer las salidas siempre en el mismo orden: admisión, escape, tapón de aceite o respiradero, boca de llenado de refrigerante de un motor frío, agujeros de bujía de los vecinos, junta de la culata.</translation>
+        <translation>Recorrer las salidas siempre en el mismo orden: admisión, escape, boca de llenado de aceite o respiradero, boca de llenado de refrigerante de un motor frío, agujeros de bujía de los vecinos, junta de la culata.</translation>
     </message>
     <message>
         <source>Hold a hose to your ear and its other end to each exit: it shuts out the rest of the shop.</source>
@@ -13647,7 +13647,7 @@
     <message>
         <source>Oil filler, dipstick, breather</source>
         <extracomment>listening, sign</extracomment>
-        <translation>Tapón de aceite, varilla, respiradero</translation>
+        <translation>Boca de llenado de aceite, varilla, respiradero</translation>
     </message>
     <message>
         <source>rings, piston, bore; a little is normal there</source>
@@ -13687,7 +13687,7 @@
     <message>
         <source>Intake and exhaust, almost nothing held</source>
         <extracomment>listening, sign</extracomment>
-        <translation>Admisión y escape, casi nada mantenido</translation>
+        <translation>Admisión y escape, casi no mantiene presión</translation>
     </message>
     <message>
         <source>first of all: wrong TDC?</source>
@@ -13752,7 +13752,7 @@
     <message>
         <source>Staking a valve</source>
         <extracomment>staking, title</extracomment>
-        <translation>Asentar una válvula a golpes</translation>
+        <translation>Asentar una válvula con toques</translation>
     </message>
     <message>
         <source>Carbon on the seat can leak like a burnt valve</source>
@@ -13762,12 +13762,12 @@
     <message>
         <source>A crumb of carbon under a valve leaks like a burnt one. A light tap on the stem can seat it again. It is a procedure of aircraft manuals, with their cautions, and it comes before any strip-down.</source>
         <extracomment>staking, why</extracomment>
-        <translation>Una miga de carbonilla bajo una válvula pierde como una quemada. Un golpe ligero en el vástago puede asentarla de nuevo. Es un procedimiento de manuales de aviación, con sus precauciones, y va antes de cualquier desmontaje.</translation>
+        <translation>Una miga de carbonilla bajo una válvula pierde como una quemada. Un toque ligero en el vástago puede asentarla de nuevo. Es un procedimiento de manuales de aviación, con sus precauciones, y va antes de cualquier desmontaje.</translation>
     </message>
     <message>
         <source>A two-stroke without poppet valves has nothing to stake.</source>
         <extracomment>staking, why</extracomment>
-        <translation>Un dos tiempos sin válvulas de asiento no tiene nada que asentar a golpes.</translation>
+        <translation>Un dos tiempos sin válvulas de asiento no tiene nada que asentar con toques.</translation>
     </message>
     <message>
         <source>Only for a valve whose clearance is recorded and that leaked in leak-down.</source>
@@ -13782,12 +13782,12 @@
     <message>
         <source>Turn until the piston is clear of the valves: a tap must not drive a valve onto it.</source>
         <extracomment>staking, how</extracomment>
-        <translation>Girar hasta que el pistón esté lejos de las válvulas: un golpe no debe llevar una válvula contra él.</translation>
+        <translation>Girar hasta que el pistón esté lejos de las válvulas: un toque no debe llevar una válvula contra él.</translation>
     </message>
     <message>
         <source>Tap the stem lightly and squarely: the stem only, never the rocker, never from the side.</source>
         <extracomment>staking, how</extracomment>
-        <translation>Golpear el vástago ligero y recto: solo el vástago, nunca el balancín, nunca de lado.</translation>
+        <translation>Dar toques ligeros y rectos al vástago: solo el vástago, nunca el balancín, nunca de lado.</translation>
     </message>
     <message>
         <source>Bring the cylinder back to its TDC on compression and run leak-down again.</source>
@@ -13797,7 +13797,7 @@
     <message>
         <source>Note it in the Leak hunt under &quot;After staking&quot;: the valve is in a new state, and the old reading stays beside it.</source>
         <extracomment>staking, how</extracomment>
-        <translation>Anotarlo en la Búsqueda de fugas bajo «Tras asentar a golpes»: la válvula está en un estado nuevo, y la lectura anterior queda a su lado.</translation>
+        <translation>Anotarlo en la Búsqueda de fugas bajo «Tras asentar con toques»: la válvula está en un estado nuevo, y la lectura anterior queda a su lado.</translation>
     </message>
     <message>
         <source>Holds better afterwards</source>
@@ -13817,7 +13817,7 @@
     <message>
         <source>it was not carbon that a tap clears</source>
         <extracomment>staking, means</extracomment>
-        <translation>no era carbonilla que un golpe quite</translation>
+        <translation>no era carbonilla que un toque quite</translation>
     </message>
     <message>
         <source>Piston at the top</source>
@@ -13852,7 +13852,7 @@
     <message>
         <source>Staking, and what follows from the result</source>
         <extracomment>staking, for</extracomment>
-        <translation>Asentar a golpes, y lo que se deduce del resultado</translation>
+        <translation>Asentar con toques, y lo que se deduce del resultado</translation>
     </message>
     <message>
         <source>Wet test</source>
@@ -13867,7 +13867,7 @@
     <message>
         <source>Oil seals worn rings for a few strokes and does nothing for a valve. So the rise from dry to wet speaks for rings.</source>
         <extracomment>wet, why</extracomment>
-        <translation>El aceite cierra unos segmentos gastados durante unas pocas carreras y no hace nada por una válvula. Por eso la subida de seco a húmedo habla de segmentos.</translation>
+        <translation>El aceite sella unos segmentos gastados durante unas pocas carreras y no hace nada por una válvula. Por eso la subida de seco a húmedo habla de segmentos.</translation>
     </message>
     <message>
         <source>But oil takes room as well. A smaller chamber reads higher with no ring leak at all. The app shows what volume alone explains as a range, and only what lies above it speaks for rings.</source>
@@ -13942,7 +13942,7 @@
     <message>
         <source>In flat or steep cylinders oil lies on one side: it seals half a ring and fills the chamber. The doubt is wider there.</source>
         <extracomment>wet, then</extracomment>
-        <translation>En cilindros horizontales o muy inclinados el aceite queda a un lado: cierra medio segmento y llena la cámara. Ahí la duda es mayor.</translation>
+        <translation>En cilindros horizontales o muy inclinados el aceite queda a un lado: sella medio segmento y llena la cámara. Ahí la incertidumbre es mayor.</translation>
     </message>
     <message>
         <source>Too much oil</source>
@@ -14007,7 +14007,7 @@
     <message>
         <source>One number is not a verdict. The Findings put all the evidence of a session together, say how sure each thing is, name what contradicts what, and which one test would settle it.</source>
         <extracomment>findings, why</extracomment>
-        <translation>Un número no es un veredicto. El Diagnóstico reúne todos los indicios de una sesión, dice cómo de segura es cada cosa, nombra lo que se contradice y qué prueba lo aclararía.</translation>
+        <translation>Un número no es un veredicto. El Diagnóstico reúne todos los indicios de una sesión, dice qué certeza tiene cada cosa, nombra lo que se contradice y qué prueba lo aclararía.</translation>
     </message>
     <message>
         <source>Read the one sentence of each cylinder first.</source>
@@ -14022,7 +14022,7 @@
     <message>
         <source>Look at the shares of &quot;Where it leaks&quot; with their intervals. They are odds under the app&apos;s working assumptions and not yet counted on real engines. They never go above 95 %.</source>
         <extracomment>findings, how</extracomment>
-        <translation>Mirar las partes de «Por dónde fuga» con sus intervalos. Son probabilidades según los supuestos de trabajo de la app y aún no contadas en motores reales. Nunca pasan del 95 %.</translation>
+        <translation>Mirar las partes de «Por dónde pierde» con sus intervalos. Son probabilidades según los supuestos de trabajo de la app y aún no contadas en motores reales. Nunca pasan del 95 %.</translation>
     </message>
     <message>
         <source>Read the rules of thumb beside them, in their own words. Where they disagree with the odds, it says why.</source>
@@ -14132,7 +14132,7 @@
     <message>
         <source>Rings may leak, static seals may not</source>
         <extracomment>findings, for</extracomment>
-        <translation>Los segmentos pueden perder, los cierres fijos no</translation>
+        <translation>Los segmentos pueden perder, las juntas fijas no</translation>
     </message>
     <message>
         <source>The odds</source>
@@ -14152,7 +14152,7 @@
     <message>
         <source>A repair is proved by a second reading that can be held against the first. The difference has a doubt of its own: with the same gauge what it is always out by cancels, with another gauge it does not.</source>
         <extracomment>after-repair, why</extracomment>
-        <translation>Una reparación se demuestra con una segunda lectura que se pueda comparar con la primera. La diferencia tiene su propia duda: con el mismo manómetro lo que este siempre se desvía se anula, con otro manómetro no.</translation>
+        <translation>Una reparación se demuestra con una segunda lectura que se pueda comparar con la primera. La diferencia tiene su propia incertidumbre: con el mismo manómetro lo que este siempre se desvía se anula, con otro manómetro no.</translation>
     </message>
     <message>
         <source>Open a new session and tag the readings &quot;after repair&quot;.</source>
@@ -14202,7 +14202,7 @@
     <message>
         <source>the difference lies inside the doubt</source>
         <extracomment>after-repair, means</extracomment>
-        <translation>la diferencia queda dentro de la duda</translation>
+        <translation>la diferencia queda dentro de la incertidumbre</translation>
     </message>
     <message>
         <source>Assembly oil</source>
@@ -14277,12 +14277,12 @@
     <message>
         <source>Check before you blame the engine: outlet blocked reads 0 % leakage; needle at zero at rest; after cranking the gauge does not sink.</source>
         <extracomment>testers, how</extracomment>
-        <translation>Comprobar antes de culpar al motor: con la salida tapada marca 0 % de pérdida; aguja en cero en reposo; después de dar arranque el manómetro no baja.</translation>
+        <translation>Verificar antes de culpar al motor: con la salida tapada marca 0 % de pérdida; aguja en cero en reposo; después de dar arranque el manómetro no baja.</translation>
     </message>
     <message>
         <source>Check a home-made restrictor with a drilled hole of known size in place of the cylinder.</source>
         <extracomment>testers, how</extracomment>
-        <translation>Comprobar un restrictor casero con un agujero taladrado de medida conocida en lugar del cilindro.</translation>
+        <translation>Verificar un restrictor casero con un agujero taladrado de medida conocida en lugar del cilindro.</translation>
     </message>
     <message>
         <source>Enter the shop&apos;s altitude, or what a barometer in the shop shows.</source>
@@ -14337,7 +14337,7 @@
     <message>
         <source>Tyre-valve core in the gauge</source>
         <extracomment>testers, slip</extracomment>
-        <translation>Núcleo de neumático en el manómetro</translation>
+        <translation>Núcleo de válvula de neumático en el manómetro</translation>
     </message>
     <message>
         <source>It opens late and reads 11 to 19 psi low. Say on the tester&apos;s card which core it has.</source>
@@ -14362,7 +14362,7 @@
     <message>
         <source>Tyre-valve core; one leak on two testers</source>
         <extracomment>testers, for</extracomment>
-        <translation>Núcleo de neumático; una misma fuga en dos comprobadores</translation>
+        <translation>Núcleo de válvula de neumático; una misma fuga en dos comprobadores</translation>
     </message>
     <message>
         <source>What ± means</source>
@@ -14372,7 +14372,7 @@
     <message>
         <source>How sure a number is, and when two numbers differ</source>
         <extracomment>uncertainty, brief</extracomment>
-        <translation>Cómo de seguro es un número, y cuándo difieren dos números</translation>
+        <translation>Qué certeza tiene un número, y cuándo difieren dos números</translation>
     </message>
     <message>
         <source>No gauge shows the true value. &quot;7.5 bar ± 0.2&quot; says: as far as is known of the gauge and the reading, the true value lies between 7.3 and 7.7 about 19 times out of 20.</source>
@@ -14612,7 +14612,7 @@
     <message>
         <source>Breather, oil filler: rings, piston, bore</source>
         <extracomment>section, text</extracomment>
-        <translation>Respiradero, tapón de aceite: segmentos, pistón, cilindro</translation>
+        <translation>Respiradero, boca de llenado de aceite: segmentos, pistón, cilindro</translation>
     </message>
     <message>
         <source>Joint of the head, neighbour&apos;s plug hole: head gasket</source>
@@ -14647,12 +14647,12 @@
     <message>
         <source>Oil filler or breather, a thin glove over it</source>
         <extracomment>listening, text</extracomment>
-        <translation>Boca de aceite o respiradero, un guante fino encima</translation>
+        <translation>Boca de llenado de aceite o respiradero, un guante fino encima</translation>
     </message>
     <message>
         <source>Coolant filler, engine cold</source>
         <extracomment>listening, text</extracomment>
-        <translation>Boca de refrigerante, motor frío</translation>
+        <translation>Boca de llenado de refrigerante, motor frío</translation>
     </message>
     <message>
         <source>Neighbour&apos;s plug hole, a hose to the ear</source>
@@ -14802,7 +14802,7 @@
     <message>
         <source>A valve in its head with a crumb of carbon on the seat, so that it does not close. A light tap goes square onto the end of the stem. The piston stands well below the valve.</source>
         <extracomment>staking, description</extracomment>
-        <translation>Una válvula en su culata con una miga de carbonilla en el asiento, de modo que no cierra. Un golpe ligero va recto al extremo del vástago. El pistón está muy por debajo de la válvula.</translation>
+        <translation>Una válvula en su culata con una miga de carbonilla en el asiento, de modo que no cierra. Un toque ligero va recto al extremo del vástago. El pistón está muy por debajo de la válvula.</translation>
     </message>
     <message>
         <source>Carbon on the seat</source>
@@ -14812,7 +14812,7 @@
     <message>
         <source>Light taps, square, on the stem only</source>
         <extracomment>staking, text</extracomment>
-        <translation>Golpes ligeros, rectos, solo en el vástago</translation>
+        <translation>Toques ligeros, rectos, solo en el vástago</translation>
     </message>
     <message>
         <source>Piston clear of the valve</source>
@@ -14827,12 +14827,12 @@
     <message>
         <source>On the left an upright cylinder: oil lies on the piston all round, reaches the rings and takes room from the chamber. On the right a flat cylinder: the oil has pooled on the lower side, seals only a part of the rings and fills the chamber from below.</source>
         <extracomment>oil, description</extracomment>
-        <translation>A la izquierda, un cilindro vertical: el aceite está sobre el pistón todo alrededor, llega a los segmentos y quita sitio a la cámara. A la derecha, un cilindro horizontal: el aceite se ha encharcado en el lado bajo, cierra solo una parte de los segmentos y llena la cámara desde abajo.</translation>
+        <translation>A la izquierda, un cilindro vertical: el aceite está sobre el pistón todo alrededor, llega a los segmentos y quita sitio a la cámara. A la derecha, un cilindro horizontal: el aceite se ha encharcado en el lado bajo, sella solo una parte de los segmentos y llena la cámara desde abajo.</translation>
     </message>
     <message>
         <source>Oil at the rings: seals them for a few strokes</source>
         <extracomment>oil, text</extracomment>
-        <translation>Aceite en los segmentos: los cierra durante unas pocas carreras</translation>
+        <translation>Aceite en los segmentos: los sella durante unas pocas carreras</translation>
     </message>
     <message>
         <source>Room that the oil takes: reads higher with no ring leak at all</source>
@@ -14842,7 +14842,7 @@
     <message>
         <source>Flat cylinder: oil pools below, seals a part only, wider doubt</source>
         <extracomment>oil, text</extracomment>
-        <translation>Cilindro horizontal: el aceite se encharca abajo, cierra solo una parte, mayor duda</translation>
+        <translation>Cilindro horizontal: el aceite se encharca abajo, sella solo una parte, mayor incertidumbre</translation>
     </message>
     <message>
         <source>Reach of the adapter</source>
@@ -14852,12 +14852,12 @@
     <message>
         <source>Two adapters screwed into plug holes over a piston at the top. The left one ends level with the chamber&apos;s roof and seals on its ring. The right one is too long: it reaches down to the piston.</source>
         <extracomment>adapter, description</extracomment>
-        <translation>Dos adaptadores enroscados en agujeros de bujía sobre un pistón que está arriba. El de la izquierda acaba a ras del techo de la cámara y cierra con su anillo. El de la derecha es demasiado largo: llega hasta el pistón.</translation>
+        <translation>Dos adaptadores enroscados en agujeros de bujía sobre un pistón que está arriba. El de la izquierda acaba a ras del techo de la cámara y sella con su anillo. El de la derecha es demasiado largo: llega hasta el pistón.</translation>
     </message>
     <message>
         <source>Sealing ring, whole and clean</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Anillo de cierre, entero y limpio</translation>
+        <translation>Anillo de sellado, entero y limpio</translation>
     </message>
     <message>
         <source>Same thread and reach as the plug</source>
@@ -14907,12 +14907,12 @@
     <message>
         <source>Two readings and their doubt</source>
         <extracomment>doubt, title</extracomment>
-        <translation>Dos lecturas y su duda</translation>
+        <translation>Dos lecturas y su incertidumbre</translation>
     </message>
     <message>
         <source>Two pairs of readings over a scale, each with a whisker for its doubt. The upper pair lies close together and the whiskers overlap: no real change. The lower pair lies far apart and the whiskers do not meet: a real difference.</source>
         <extracomment>doubt, description</extracomment>
-        <translation>Dos pares de lecturas sobre una escala, cada una con un bigote por su duda. El par de arriba está junto y los bigotes se solapan: sin cambio real. El par de abajo está separado y los bigotes no se tocan: una diferencia real.</translation>
+        <translation>Dos pares de lecturas sobre una escala, cada una con un bigote por su incertidumbre. El par de arriba está junto y los bigotes se solapan: sin cambio real. El par de abajo está separado y los bigotes no se tocan: una diferencia real.</translation>
     </message>
     <message>
         <source>Whiskers overlap widely: it may be the gauge</source>
@@ -14947,7 +14947,7 @@
     <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation>Encima del pistón solo hay segmentos, junta de culata y descompresor. El aire de los segmentos sale por la lumbrera de escape y el carburador. No hay válvulas de asiento, y no se asienta nada a golpes.</translation>
+        <translation>Encima del pistón solo hay segmentos, junta de culata y descompresor. El aire de los segmentos sale por la lumbrera de escape y el carburador. No hay válvulas de asiento, y no se asienta nada con toques.</translation>
     </message>
     <message>
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
@@ -15067,7 +15067,7 @@
     <message>
         <source>Use leak-down to find out whether the cylinder seals. Note air at the decompressor as an exit of its own.</source>
         <extracomment>decompressor, how</extracomment>
-        <translation>Usar la prueba de estanqueidad para saber si el cilindro cierra. Anotar el aire por el descompresor como una salida propia.</translation>
+        <translation>Usar la prueba de estanqueidad para saber si el cilindro sella. Anotar el aire por el descompresor como una salida propia.</translation>
     </message>
     <message>
         <source>Low by cranking, little leakage</source>
@@ -15127,7 +15127,7 @@
     <message>
         <source>Higher gauge, other adapters, fuel cut off, no wet test</source>
         <extracomment>diesel, brief</extracomment>
-        <translation>Manómetro de más rango, otros adaptadores, combustible cortado, sin prueba húmeda</translation>
+        <translation>Manómetro de mayor rango, otros adaptadores, combustible cortado, sin prueba húmeda</translation>
     </message>
     <message>
         <source>A diesel reads far higher than a petrol engine. It needs a gauge for 40 bar or more and an adapter in place of the injector or the glow plug, and it must not fire into the gauge.</source>
@@ -15157,7 +15157,7 @@
     <message>
         <source>Take the supply off the glow plugs and insulate its ends.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Quitar la alimentación de las bujías de precalentamiento y aislar sus extremos.</translation>
+        <translation>Desconectar la alimentación de las bujías de precalentamiento y aislar sus extremos.</translation>
     </message>
     <message>
         <source>Take out all injectors or all glow plugs, as the manual says.</source>
@@ -15182,7 +15182,7 @@
     <message>
         <source>Petrol gauge on a diesel</source>
         <extracomment>diesel, slip</extracomment>
-        <translation>Manómetro de gasolina en un diésel</translation>
+        <translation>Manómetro para gasolina en un diésel</translation>
     </message>
     <message>
         <source>The needle goes past its end and the gauge is spoilt.</source>
@@ -15248,7 +15248,7 @@
     </message>
     <message>
         <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
-        <translation>Con otra mariposa, el motor más caliente u otro manómetro no se pueden promediar las dos: van en dos sesiones.</translation>
+        <translation>Con la mariposa en otra posición, el motor más caliente u otro manómetro no se pueden promediar las dos: van en dos sesiones.</translation>
     </message>
     <message>
         <source>Nothing changed: keep as repeat</source>
@@ -15271,7 +15271,7 @@
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation>Por dónde fuga</translation>
+        <translation>Por dónde pierde</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -15423,7 +15423,7 @@
     </message>
     <message>
         <source>How sure the numbers are</source>
-        <translation>Cómo de seguros son los números</translation>
+        <translation>Qué certeza tienen los números</translation>
     </message>
     <message>
         <source>Where the numbers come from</source>
@@ -15443,7 +15443,7 @@
     </message>
     <message>
         <source>Job number</source>
-        <translation>Número de trabajo</translation>
+        <translation>Número de orden de trabajo</translation>
     </message>
     <message>
         <source>Run so far</source>
@@ -15535,7 +15535,7 @@
     </message>
     <message>
         <source>Wanted, cold</source>
-        <translation>Pedido, en frío</translation>
+        <translation>Nominal, en frío</translation>
     </message>
     <message>
         <source>Normal range</source>
@@ -15651,7 +15651,7 @@
     </message>
     <message>
         <source>Last checks</source>
-        <translation>Últimos controles</translation>
+        <translation>Últimas verificaciones</translation>
     </message>
     <message>
         <source>Division</source>
@@ -15823,7 +15823,7 @@
     </message>
     <message>
         <source>Never checked</source>
-        <translation>Nunca controlado</translation>
+        <translation>Nunca verificado</translation>
     </message>
     <message>
         <source>Unknown</source>
@@ -15839,7 +15839,7 @@
     </message>
     <message>
         <source>Sealing test</source>
-        <translation>Prueba de cierre de los cilindros</translation>
+        <translation>Prueba de hermeticidad de los cilindros</translation>
     </message>
     <message>
         <source>uncertainty</source>
@@ -15863,7 +15863,7 @@
     </message>
     <message>
         <source>A verdict follows the figure as read; one that passes the maker&apos;s limit by less than its own uncertainty is called borderline. A reading that a hose, a closed throttle, a cold engine or a weak battery lowered is put right first.</source>
-        <translation>El veredicto sigue la cifra tal como se leyó; la que pasa el límite del fabricante por menos que su propia incertidumbre se llama dudosa. Una lectura que bajó por una manguera, una mariposa cerrada, un motor frío o una batería débil se corrige antes.</translation>
+        <translation>El veredicto sigue la cifra tal como se leyó; la que pasa el límite del fabricante por menos que su propia incertidumbre se da por «en el límite». Una lectura que bajó por una manguera, una mariposa cerrada, un motor frío o una batería débil se corrige antes.</translation>
     </message>
     <message>
         <source>Percentages of testers with different set pressures can&apos;t be compared as they stand. &quot;Same leak at&quot; is what another tester would show on the same leak, from an orifice-like leak to a long narrow gap.</source>
@@ -15871,11 +15871,11 @@
     </message>
     <message>
         <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
-        <translation>Las probabilidades dicen cuán probable es que un cilindro fugue más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco, hasta donde eso es seguro; su parte vacía queda abierta. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
+        <translation>Las probabilidades dicen cuán probable es que un cilindro pierda más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco, hasta donde eso es seguro; su parte vacía queda abierta. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
     </message>
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
-        <translation>Lo probable de cada cosa se basa en los supuestos de trabajo de la aplicación; aún no se ha contado en motores reales.</translation>
+        <translation>Lo probable de cada cosa se basa en los supuestos de trabajo de la app; aún no se ha contado en motores reales.</translation>
     </message>
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>
@@ -15887,7 +15887,7 @@
     </message>
     <message>
         <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
-        <translation>Un número al final de una línea es su cilindro; un bigote es la duda del 95 %, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Las marcas abiertas no se pueden comparar con las demás. Todo en los términos de la visita más reciente.</translation>
+        <translation>Un número al final de una línea es su cilindro; un bigote es la incertidumbre del 95 %, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Las marcas abiertas no se pueden comparar con las demás. Todo en los términos de la visita más reciente.</translation>
     </message>
 </context>
 <context>
@@ -16108,7 +16108,7 @@
     </message>
     <message>
         <source>inch and thou</source>
-        <translation>pulgada y milésimas</translation>
+        <translation>pulgada y 1/1000″</translation>
     </message>
     <message>
         <source>What was typed stays in the unit that it was typed in.</source>
@@ -16211,7 +16211,7 @@
     </message>
     <message>
         <source>To learn: say where each cylinder leaks before the app does. What was committed stands.</source>
-        <translation>Para aprender: decir por dónde fuga cada cilindro antes que la app. Lo confirmado queda fijo.</translation>
+        <translation>Para aprender: decir por dónde pierde cada cilindro antes que la app. Lo confirmado queda fijo.</translation>
     </message>
 </context>
 <context>
@@ -16376,7 +16376,7 @@
     </message>
     <message>
         <source>%1: check noted</source>
-        <translation>%1: control anotado</translation>
+        <translation>%1: verificación anotada</translation>
     </message>
     <message>
         <source>%1 deleted</source>
@@ -16484,7 +16484,7 @@
     </message>
     <message>
         <source>How far a reading can be trusted hangs on it. Without one the app has to assume a usual one.</source>
-        <translation>De él depende cuánto se puede confiar en una lectura. Sin uno, la aplicación tiene que suponer uno corriente.</translation>
+        <translation>De él depende cuánto se puede confiar en una lectura. Sin uno, la app tiene que suponer uno corriente.</translation>
     </message>
     <message>
         <source>Add one</source>
@@ -16591,7 +16591,7 @@
     </message>
     <message>
         <source>Seals by</source>
-        <translation>Cierra con</translation>
+        <translation>Sella con</translation>
     </message>
     <message>
         <source>Take this adapter out</source>
@@ -16627,7 +16627,7 @@
     </message>
     <message>
         <source>Often 1 mm. Readings are converted by it; the drilled hole checks it.</source>
-        <translation>A menudo 1 mm. Con él se convierten las lecturas; el agujero taladrado lo controla.</translation>
+        <translation>A menudo 1 mm. Con él se convierten las lecturas; el agujero taladrado lo verifica.</translation>
     </message>
     <message>
         <source>Restrictor length</source>
@@ -16690,7 +16690,7 @@
     </message>
     <message>
         <source>Self-checks</source>
-        <translation>Autocontroles</translation>
+        <translation>Verificaciones</translation>
     </message>
     <message>
         <source>Before you blame the engine.</source>
@@ -16706,11 +16706,11 @@
     </message>
     <message>
         <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
-        <translation>La esfera, las comprobaciones y las fotos se van con él; las lecturas hechas con él quedan, pero ya no se sabe nada de su manómetro. Deshacer solo se ofrece un momento.</translation>
+        <translation>La esfera, las verificaciones y las fotos se van con él; las lecturas hechas con él quedan, pero ya no se sabe nada de su manómetro. Deshacer solo se ofrece un momento.</translation>
     </message>
     <message>
         <source>Check: %1</source>
-        <translation>Control: %1</translation>
+        <translation>Verificar: %1</translation>
     </message>
 </context>
 <context>
@@ -16760,7 +16760,7 @@
     </message>
     <message>
         <source>Holds after cranking</source>
-        <translation>Mantiene tras el arranque</translation>
+        <translation>Mantiene tras dar arranque</translation>
     </message>
     <message>
         <source>Needle at rest</source>
@@ -16800,7 +16800,7 @@
     </message>
     <message>
         <source>Never checked</source>
-        <translation>Nunca controlado</translation>
+        <translation>Nunca verificado</translation>
     </message>
     <message>
         <source>set %1</source>
@@ -16891,7 +16891,7 @@
     </message>
     <message>
         <source>Job number</source>
-        <translation>Número de trabajo</translation>
+        <translation>Número de orden de trabajo</translation>
     </message>
     <message>
         <source>Complaint</source>
@@ -17079,7 +17079,7 @@
     <name>WhereItLeaks</name>
     <message>
         <source>Where it leaks</source>
-        <translation>Por dónde fuga</translation>
+        <translation>Por dónde pierde</translation>
     </message>
     <message>
         <source>Working it out …</source>
@@ -17177,7 +17177,7 @@
     <name>lapwing::AssumptionsModel</name>
     <message>
         <source>What counts as sealing well, and clearances</source>
-        <translation>Qué cuenta como cerrar bien, y juegos de válvulas</translation>
+        <translation>Qué cuenta como sellar bien, y juegos de válvulas</translation>
     </message>
     <message>
         <source>Leak hunt</source>
@@ -17236,7 +17236,7 @@
     </message>
     <message>
         <source>Testers and names of signatures</source>
-        <translation>Probadores y nombres de firmas</translation>
+        <translation>Comprobadores y nombres de firmas</translation>
     </message>
     <message>
         <source>Writing the backup</source>
@@ -17283,7 +17283,7 @@
     </message>
     <message>
         <source>This backup is damaged: %1 of %2 engines in it are whole. Look for another copy of it; what is whole can be restored now.</source>
-        <translation>Esta copia de seguridad está dañada: %1 de %2 motores están enteros. Busque otra copia; lo que está entero se puede restaurar ahora.</translation>
+        <translation>Esta copia de seguridad está dañada: %1 de %2 motores están enteros. Buscar otra copia; lo que está entero se puede restaurar ahora.</translation>
     </message>
     <message>
         <source>What was lost already when it was made:</source>
@@ -17403,7 +17403,7 @@
     </message>
     <message>
         <source>wanted, cold</source>
-        <translation>pedido, en frío</translation>
+        <translation>nominal, en frío</translation>
     </message>
     <message>
         <source>Wanted?</source>
@@ -17411,7 +17411,7 @@
     </message>
     <message>
         <source>It is not on the engine card. Touch here to type it there.</source>
-        <translation>No está en la ficha del motor. Toca aquí para escribirlo allí.</translation>
+        <translation>No está en la ficha del motor. Tocar aquí para escribirlo allí.</translation>
     </message>
     <message>
         <source>adjust it, then test again, before any verdict on the valve</source>
@@ -17419,7 +17419,7 @@
     </message>
     <message>
         <source>it opens late and is noisy, but it seats: adjust it</source>
-        <translation>abre tarde y hace ruido, pero asienta: ajústala</translation>
+        <translation>abre tarde y hace ruido, pero asienta: ajustarla</translation>
     </message>
     <message>
         <source>That is a very wide clearance. Is the unit right?</source>
@@ -17532,7 +17532,7 @@
     </message>
     <message>
         <source>After repair</source>
-        <translation>Después de la reparación</translation>
+        <translation>Tras la reparación</translation>
     </message>
 </context>
 <context>
@@ -17733,7 +17733,7 @@
     </message>
     <message>
         <source>Oil filler open, thin glove over it: rings always leak a little</source>
-        <translation>Tapón de aceite abierto, guante fino encima: los segmentos siempre pierden un poco</translation>
+        <translation>Llenado de aceite abierto, guante fino encima: los segmentos siempre pierden un poco</translation>
     </message>
     <message>
         <source>Piston over the port: air past the rings comes out here</source>
@@ -17773,7 +17773,7 @@
     </message>
     <message>
         <source>Next TDC</source>
-        <translation>Siguiente PMS</translation>
+        <translation>Próximo PMS</translation>
     </message>
     <message>
         <source>Clearances</source>
@@ -18225,7 +18225,7 @@
     </message>
     <message>
         <source>%1: no self-check noted</source>
-        <translation>%1: ningún autocontrol anotado</translation>
+        <translation>%1: ninguna verificación anotada</translation>
     </message>
     <message>
         <source>%1: %2, %3, %4</source>
@@ -18285,14 +18285,14 @@
     </message>
     <message>
         <source>Where it leaks</source>
-        <translation>Por dónde fuga</translation>
+        <translation>Por dónde pierde</translation>
     </message>
 </context>
 <context>
     <name>lapwing::SessionModel</name>
     <message>
         <source>job %1</source>
-        <translation>trabajo %1</translation>
+        <translation>orden %1</translation>
     </message>
     <message>
         <source>throttle closed</source>
@@ -18430,11 +18430,11 @@
     </message>
     <message>
         <source>Usual cranking pressure (%1), for each unit of compression ratio</source>
-        <translation>Presión de arranque usual (%1), por cada unidad de relación de compresión</translation>
+        <translation>Presión de compresión usual (%1), por cada unidad de relación de compresión</translation>
     </message>
     <message>
         <source>Usual cranking pressure (%1)</source>
-        <translation>Presión de arranque usual (%1)</translation>
+        <translation>Presión de compresión usual (%1)</translation>
     </message>
     <message>
         <source>%1 (%2 for bores of %3 and over)</source>
@@ -18519,11 +18519,11 @@
     </message>
     <message>
         <source>checked %1</source>
-        <translation>controlado %1</translation>
+        <translation>verificado %1</translation>
     </message>
     <message>
         <source>never checked</source>
-        <translation>nunca controlado</translation>
+        <translation>nunca verificado</translation>
     </message>
 </context>
 <context>
