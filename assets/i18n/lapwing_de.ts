@@ -1434,7 +1434,7 @@
     </message>
     <message>
         <source>Plug and decompressor</source>
-        <translation>Zündkerze und Dekompressor</translation>
+        <translation>Kerze und Dekompressor</translation>
     </message>
     <message>
         <source>Plug thread</source>
@@ -1446,7 +1446,7 @@
     </message>
     <message>
         <source>Plug reach</source>
-        <translation>Gewindelänge der Zündkerze</translation>
+        <translation>Gewindelänge der Kerze</translation>
     </message>
     <message>
         <source>Decompressor</source>
@@ -1768,7 +1768,7 @@
     <message>
         <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
         <extracomment>calculator.no_hose</extracomment>
-        <translation>Mit dem Rückschlagventil am Zündkerzenloch und ohne Adapter nimmt der Schlauch nichts weg. Den Sitz des Rückschlagventils wählen oder das Volumen eines Adapters eingeben.</translation>
+        <translation>Mit dem Rückschlagventil am Kerzenloch und ohne Adapter nimmt der Schlauch nichts weg. Den Sitz des Rückschlagventils wählen oder das Volumen eines Adapters eingeben.</translation>
     </message>
     <message>
         <source>Never put oil into a diesel: its chamber is so small that oil can lock the engine.</source>
@@ -2308,7 +2308,7 @@
     <message>
         <source>Plug reach</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Gewindelänge der Zündkerze</translation>
+        <translation>Gewindelänge der Kerze</translation>
     </message>
     <message>
         <source>Shop altitude</source>
@@ -2778,7 +2778,7 @@
     <message>
         <source>The exit &quot;%1&quot; names a neighbour (cylinder %2): only next cylinder&apos;s plug hole has one.</source>
         <extracomment>exit.neighbour_out_of_place</extracomment>
-        <translation>Der Austritt „%1“ nennt einen Nachbarn (Zylinder %2): Nur das Zündkerzenloch des Nachbarzylinders hat einen.</translation>
+        <translation>Der Austritt „%1“ nennt einen Nachbarn (Zylinder %2): Nur das Kerzenloch des Nachbarzylinders hat einen.</translation>
     </message>
     <message>
         <source>Neighbour</source>
@@ -4277,7 +4277,7 @@
     </message>
     <message>
         <source>A photo of the gauge, a plug or a valve, or a few words while it is fresh. What is taken at a cylinder&apos;s exit or reading stands here too.</source>
-        <translation>Ein Foto von Manometer, Zündkerze oder Ventil oder ein paar Worte, solange es frisch ist. Was bei Austritt oder Messwert eines Zylinders aufgenommen wird, steht auch hier.</translation>
+        <translation>Ein Foto von Manometer, Kerze oder Ventil oder ein paar Worte, solange es frisch ist. Was bei Austritt oder Messwert eines Zylinders aufgenommen wird, steht auch hier.</translation>
     </message>
     <message>
         <source>Photo of the dial: %1</source>
@@ -4941,7 +4941,7 @@
     <message>
         <source>Plug reach</source>
         <extracomment>plug_reach</extracomment>
-        <translation>Gewindelänge der Zündkerze</translation>
+        <translation>Gewindelänge der Kerze</translation>
     </message>
     <message>
         <source>Factory range from</source>
@@ -6016,7 +6016,7 @@
     <message>
         <source>Which gauge it was is not noted: hose and gauge of %1 behind a check valve at the plug hole are assumed.</source>
         <extracomment>note.gauge_assumed</extracomment>
-        <translation>Welches Manometer es war, ist nicht notiert: Angenommen sind Schlauch und Manometer mit %1 hinter einem Rückschlagventil am Zündkerzenloch.</translation>
+        <translation>Welches Manometer es war, ist nicht notiert: Angenommen sind Schlauch und Manometer mit %1 hinter einem Rückschlagventil am Kerzenloch.</translation>
     </message>
     <message>
         <source>The volume of hose and gauge is not on the tester&apos;s card: %1 is assumed.</source>
@@ -6026,7 +6026,7 @@
     <message>
         <source>Where the check valve sits is not on the tester&apos;s card: the plug hole is assumed.</source>
         <extracomment>note.valve_place_assumed</extracomment>
-        <translation>Der Sitz des Rückschlagventils steht nicht auf der Karte des Prüfgeräts: Angenommen ist das Zündkerzenloch.</translation>
+        <translation>Der Sitz des Rückschlagventils steht nicht auf der Karte des Prüfgeräts: Angenommen ist das Kerzenloch.</translation>
     </message>
     <message>
         <source>How much oil went in is not noted: %1 is assumed.</source>
@@ -6156,7 +6156,7 @@
     <message>
         <source>Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A leaking valve does that through a joined manifold as well as the joint between the two.</source>
         <extracomment>odds.companion</extracomment>
-        <translation>Luft aus Zylinder %1 kam am Zündkerzenloch von %2 heraus, der zur selben Zeit in der Ventilüberschneidung steht. Das kann ein undichtes Ventil über ein gemeinsames Sammelrohr ebenso bewirken wie der Dichtungssteg zwischen beiden.</translation>
+        <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, der zur selben Zeit in der Ventilüberschneidung steht. Das kann ein undichtes Ventil über ein gemeinsames Sammelrohr ebenso bewirken wie der Dichtungssteg zwischen beiden.</translation>
     </message>
     <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
@@ -6771,7 +6771,7 @@
     <message>
         <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
         <extracomment>why.lowered_hose</extracomment>
-        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Zündkerzenloch sitzt.</translation>
+        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
     </message>
     <message>
         <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
@@ -6936,7 +6936,7 @@
     <message>
         <source>Loudest exit: plug hole of cylinder %1 (%2). That means the joint to cylinder %1.</source>
         <extracomment>thumb.loudest_exit_joint</extracomment>
-        <translation>Lautester Austritt: Zündkerzenloch von Zylinder %1 (%2). Das heißt: der Dichtungssteg zu Zylinder %1.</translation>
+        <translation>Lautester Austritt: Kerzenloch von Zylinder %1 (%2). Das heißt: der Dichtungssteg zu Zylinder %1.</translation>
     </message>
     <message>
         <source>Loudest exit: %1 (%2). Some air past the rings is normal; this cylinder seals well.</source>
@@ -7076,7 +7076,7 @@
     <message>
         <source>Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint only if its valves are shut: turn %2 away from overlap or look at its rockers.</source>
         <extracomment>question.companion</extracomment>
-        <translation>Zylinder %1 und %2 stehen gemeinsam im oberen Totpunkt. Luft im Zündkerzenloch von %2 bedeutet den Dichtungssteg nur, wenn dessen Ventile geschlossen sind: %2 aus der Ventilüberschneidung drehen oder seine Kipphebel ansehen.</translation>
+        <translation>Zylinder %1 und %2 stehen gemeinsam im oberen Totpunkt. Luft im Kerzenloch von %2 bedeutet den Dichtungssteg nur, wenn dessen Ventile geschlossen sind: %2 aus der Ventilüberschneidung drehen oder seine Kipphebel ansehen.</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
@@ -7531,7 +7531,7 @@
     <message>
         <source>Limits are meant for a warm engine, cranked well, with the throttle open and the check valve at the plug hole. The model works out what each difference took off, and that is put back.</source>
         <extracomment>from:put_right</extracomment>
-        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Zündkerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
+        <translation>Grenzwerte gelten für einen warmen, kräftig durchgedrehten Motor mit offener Drosselklappe und dem Rückschlagventil am Kerzenloch. Das Modell berechnet, wie viel jede Abweichung gekostet hat, und das kommt wieder hinzu.</translation>
     </message>
     <message>
         <source>How full the chamber is</source>
@@ -7971,7 +7971,7 @@
     <message>
         <source>plug</source>
         <extracomment>photo_of:plug</extracomment>
-        <translation>Zündkerze</translation>
+        <translation>Kerze</translation>
     </message>
     <message>
         <source>borescope</source>
@@ -8256,7 +8256,7 @@
     <message>
         <source>next cylinder&apos;s plug hole</source>
         <extracomment>exit:next cylinder&apos;s plug hole</extracomment>
-        <translation>Zündkerzenloch des Nachbarzylinders</translation>
+        <translation>Kerzenloch des Nachbarzylinders</translation>
     </message>
     <message>
         <source>crank seals</source>
@@ -8436,7 +8436,7 @@
     <message>
         <source>all plugs out</source>
         <extracomment>prepare:all plugs out</extracomment>
-        <translation>alle Zündkerzen heraus</translation>
+        <translation>alle Kerzen heraus</translation>
     </message>
     <message>
         <source>ignition leads grounded</source>
@@ -10197,7 +10197,7 @@
     </message>
     <message>
         <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
-        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Zündkerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
+        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Kerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
@@ -11317,7 +11317,7 @@
     <message>
         <source>Starters turn an engine without plugs at 200 to 350 rpm.</source>
         <extracomment>cranking-speed, comment; speed-unknown-doubt, comment</extracomment>
-        <translation>Anlasser drehen einen Motor ohne Zündkerzen mit 200 bis 350 U/min.</translation>
+        <translation>Anlasser drehen einen Motor ohne Kerzen mit 200 bis 350 U/min.</translation>
     </message>
     <message>
         <source>Speed near top dead centre over the mean cranking speed, which is what a counter shows.</source>
@@ -11782,7 +11782,7 @@
     <message>
         <source>Before cranking: fuel mist leaves the plug holes and sparks light it. Ground the ignition leads (coils on the plugs: pull their connectors, or as the manual says), shut off fuel or injectors, no flame, plug holes pointed away from face and phone. Keep clear of moving parts. In gear the vehicle jumps: neutral.</source>
         <extracomment>cranking, text</extracomment>
-        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Zündkerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen (Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch), Kraftstoff oder Einspritzung abstellen, keine Flamme, Gesicht und Telefon aus der Richtung der Zündkerzenlöcher halten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf einlegen.</translation>
+        <translation>Vor dem Durchdrehen: Kraftstoffnebel tritt aus den Kerzenlöchern, und Funken entzünden ihn. Zündleitungen an Masse legen (Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch), Kraftstoff oder Einspritzung abstellen, keine Flamme, Gesicht und Telefon aus der Richtung der Kerzenlöcher halten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf einlegen.</translation>
     </message>
     <message>
         <source>Diesel: never open an injection line, a rail or an injector under pressure: the jet goes through skin. The engine&apos;s manual says how the pressure is let off. Glow plugs: supply off, its ends insulated. Use the adapter made for this injector&apos;s or glow plug&apos;s hole.</source>
@@ -11802,7 +11802,7 @@
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Zündkerzenlöchern fernhalten: Es spritzt. Niemals bei einem Diesel.</translation>
+        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Kerzenlöchern fernhalten: Es spritzt. Niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
@@ -12417,7 +12417,7 @@
     <message>
         <source>Share of a valve&apos;s leak that comes out of a companion cylinder&apos;s plug hole through a joined manifold.</source>
         <extracomment>companion-talk, text</extracomment>
-        <translation>Anteil am Leck eines Ventils, der über ein gemeinsames Sammelrohr aus dem Zündkerzenloch eines Partnerzylinders kommt.</translation>
+        <translation>Anteil am Leck eines Ventils, der über ein gemeinsames Sammelrohr aus dem Kerzenloch eines Partnerzylinders kommt.</translation>
     </message>
     <message>
         <source>The companion stands on overlap.</source>
@@ -12657,7 +12657,7 @@
     <message>
         <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation>Schmutz in einem Kerzenschacht fällt beim Herausdrehen der Zündkerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
+        <translation>Schmutz in einem Kerzenschacht fällt beim Herausdrehen der Kerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
@@ -12672,7 +12672,7 @@
     <message>
         <source>Only for an engine that stood: dry bores scuff and dry rings leak. A little oil, left overnight, then turned out with the plugs out. The rings are oiled then: the reading is no longer a dry one. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>reason</extracomment>
-        <translation>Nur nach langer Standzeit: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann bei herausgedrehten Zündkerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt: Der Messwert ist kein trockener mehr. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
+        <translation>Nur nach langer Standzeit: Trockene Bohrungen fressen, und trockene Kolbenringe lecken. Ein wenig Öl, über Nacht einwirken lassen, dann bei herausgedrehten Kerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt: Der Messwert ist kein trockener mehr. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Dry rings leak more than they will after running.</source>
@@ -12732,17 +12732,17 @@
     <message>
         <source>The starter turns faster and evenly with all plugs (on a diesel: injectors or glow plugs) out.</source>
         <extracomment>reason</extracomment>
-        <translation>Der Anlasser dreht schneller und gleichmäßig, wenn alle Zündkerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) heraus sind.</translation>
+        <translation>Der Anlasser dreht schneller und gleichmäßig, wenn alle Kerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) heraus sind.</translation>
     </message>
     <message>
         <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation>Mit eingeschraubten Zündkerzen dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
+        <translation>Mit eingeschraubten Kerzen dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
         <extracomment>reason</extracomment>
-        <translation>Kraftstoffnebel tritt aus den Zündkerzenlöchern, und an einer offenen Zündleitung springen Funken über. Die Zündleitungen an Masse legen oder ihre Versorgung abklemmen. Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch.</translation>
+        <translation>Kraftstoffnebel tritt aus den Kerzenlöchern, und an einer offenen Zündleitung springen Funken über. Die Zündleitungen an Masse legen oder ihre Versorgung abklemmen. Spulen auf den Kerzen: ihre Stecker abziehen oder wie im Handbuch.</translation>
     </message>
     <message>
         <source>No fuel mist near sparks, no oil washed off the bores; on a diesel no firing into the gauge.</source>
@@ -12817,17 +12817,17 @@
     <message>
         <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Die Kerzenschächte ausblasen, bevor eine Zündkerze herauskommt: Schmutz fällt in den Zylinder.</translation>
+        <translation>Die Kerzenschächte ausblasen, bevor eine Kerze herauskommt: Schmutz fällt in den Zylinder.</translation>
     </message>
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Nach langer Standzeit den Motor zuerst von Hand drehen, zwei Umdrehungen mit herausgedrehten Zündkerzen. Den Ölstand prüfen, nach Ventilen sehen, die in ihren Führungen hängen, und in die Bohrungen sehen.</translation>
+        <translation>Nach langer Standzeit den Motor zuerst von Hand drehen, zwei Umdrehungen mit herausgedrehten Kerzen. Den Ölstand prüfen, nach Ventilen sehen, die in ihren Führungen hängen, und in die Bohrungen sehen.</translation>
     </message>
     <message>
         <source>A petrol engine that stood: oil the bores a little, leave them overnight, turn the oil out with the plugs out. The rings are oiled then, and the reading is no longer a dry one: tag it &quot;after oil soak&quot;. Never on a diesel: oil can lock it or fire.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Ein Benzinmotor nach langer Standzeit: Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl bei herausgedrehten Zündkerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt, und der Messwert ist kein trockener mehr: ihn als „nach Einwirken von Öl“ kennzeichnen. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
+        <translation>Ein Benzinmotor nach langer Standzeit: Die Bohrungen ein wenig ölen, über Nacht einwirken lassen, das Öl bei herausgedrehten Kerzen durch Drehen des Motors austreiben. Die Kolbenringe sind dann geölt, und der Messwert ist kein trockener mehr: ihn als „nach Einwirken von Öl“ kennzeichnen. Niemals bei einem Diesel: Öl kann ihn blockieren oder zünden.</translation>
     </message>
     <message>
         <source>Measure the valve clearances and write them down.</source>
@@ -12847,7 +12847,7 @@
     <message>
         <source>Take all plugs out. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Alle Zündkerzen herausdrehen. Zündleitungen an Masse legen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
+        <translation>Alle Kerzen herausdrehen. Zündleitungen an Masse legen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
@@ -13012,7 +13012,7 @@
     <message>
         <source>With the plugs out, cranking blows fuel mist from the plug holes and everything that is coupled to the engine moves. Sparks make fire of the mist. An adapter that reaches too far meets the piston or a valve.</source>
         <extracomment>cranking, why</extracomment>
-        <translation>Mit herausgedrehten Zündkerzen bläst das Durchdrehen Kraftstoffnebel aus den Zündkerzenlöchern, und alles, was mit dem Motor gekuppelt ist, bewegt sich. Funken machen aus dem Nebel Feuer. Ein zu langer Adapter stößt an den Kolben oder ein Ventil.</translation>
+        <translation>Mit herausgedrehten Kerzen bläst das Durchdrehen Kraftstoffnebel aus den Kerzenlöchern, und alles, was mit dem Motor gekuppelt ist, bewegt sich. Funken machen aus dem Nebel Feuer. Ein zu langer Adapter stößt an den Kolben oder ein Ventil.</translation>
     </message>
     <message>
         <source>Put the gearbox in neutral.</source>
@@ -13032,7 +13032,7 @@
     <message>
         <source>Choose the adapter by the plug&apos;s thread and reach. See that its sealing ring is whole and clean.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Den Adapter nach Gewinde und Gewindelänge der Zündkerze wählen. Darauf achten, dass sein Dichtring heil und sauber ist.</translation>
+        <translation>Den Adapter nach Gewinde und Gewindelänge der Kerze wählen. Darauf achten, dass sein Dichtring heil und sauber ist.</translation>
     </message>
     <message>
         <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
@@ -13047,7 +13047,7 @@
     <message>
         <source>Point the plug holes away from face and phone. Hands, sleeves and leads out of belts and fan.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Gesicht und Telefon aus der Richtung der Zündkerzenlöcher halten. Hände, Ärmel und Leitungen aus Riemen und Lüfter heraushalten.</translation>
+        <translation>Gesicht und Telefon aus der Richtung der Kerzenlöcher halten. Hände, Ärmel und Leitungen aus Riemen und Lüfter heraushalten.</translation>
     </message>
     <message>
         <source>Have the throttle held open, and the starter&apos;s switch where you can see the gauge.</source>
@@ -13302,12 +13302,12 @@
     <message>
         <source>All plugs out. Turn by hand, in running direction only.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Alle Zündkerzen heraus. Von Hand drehen, nur in Laufrichtung.</translation>
+        <translation>Alle Kerzen heraus. Von Hand drehen, nur in Laufrichtung.</translation>
     </message>
     <message>
         <source>Hold a thumb or a whistle at the plug hole. Air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Einen Daumen oder eine Pfeife ans Zündkerzenloch halten. Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
+        <translation>Einen Daumen oder eine Pfeife ans Kerzenloch halten. Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
         <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
@@ -13482,7 +13482,7 @@
     <message>
         <source>Hiss at the plug hole itself. Soapy water shows it.</source>
         <extracomment>leak-down, then</extracomment>
-        <translation>Zischen am Zündkerzenloch selbst. Seifenwasser zeigt es.</translation>
+        <translation>Zischen am Kerzenloch selbst. Seifenwasser zeigt es.</translation>
     </message>
     <message>
         <source>Gauge not zeroed, or outlet never blocked</source>
@@ -13592,7 +13592,7 @@
     <message>
         <source>Go round the exits in the same order every time: intake, exhaust, oil filler or breather, coolant filler of a cold engine, the neighbours&apos; plug holes, the joint of the head.</source>
         <extracomment>listening, how</extracomment>
-        <translation>Die Austritte jedes Mal in derselben Reihenfolge durchgehen: Einlass, Auslass, Öleinfüllöffnung oder Entlüftung, Kühlmitteleinfüllöffnung eines kalten Motors, die Zündkerzenlöcher der Nachbarn, die Fuge des Zylinderkopfs.</translation>
+        <translation>Die Austritte jedes Mal in derselben Reihenfolge durchgehen: Einlass, Auslass, Öleinfüllöffnung oder Entlüftung, Kühlmitteleinfüllöffnung eines kalten Motors, die Kerzenlöcher der Nachbarn, die Fuge des Zylinderkopfs.</translation>
     </message>
     <message>
         <source>Hold a hose to your ear and its other end to each exit: it shuts out the rest of the shop.</source>
@@ -13612,7 +13612,7 @@
     <message>
         <source>Neighbour&apos;s plug hole: it means the joint only if that cylinder&apos;s own valves are shut. Look which way its rockers stand.</source>
         <extracomment>listening, how</extracomment>
-        <translation>Zündkerzenloch des Nachbarn: Es bedeutet den Dichtungssteg nur, wenn die eigenen Ventile jenes Zylinders geschlossen sind. Ansehen, wie seine Kipphebel stehen.</translation>
+        <translation>Kerzenloch des Nachbarn: Es bedeutet den Dichtungssteg nur, wenn die eigenen Ventile jenes Zylinders geschlossen sind. Ansehen, wie seine Kipphebel stehen.</translation>
     </message>
     <message>
         <source>Shared manifolds carry sound: compare port with port, close to the valve.</source>
@@ -13667,7 +13667,7 @@
     <message>
         <source>Neighbour&apos;s plug hole</source>
         <extracomment>listening, sign</extracomment>
-        <translation>Zündkerzenloch des Nachbarn</translation>
+        <translation>Kerzenloch des Nachbarn</translation>
     </message>
     <message>
         <source>the head gasket between the two</source>
@@ -13712,7 +13712,7 @@
     <message>
         <source>A valve leak comes out of its plug hole through the shared manifold and is taken for the joint. Companions stand at TDC together: 1-4 and 2-3 of an in-line four, 1-6, 2-5 and 3-4 of an in-line six, 1-2 of a 360 degree twin.</source>
         <extracomment>listening, then</extracomment>
-        <translation>Ein Ventilleck kommt über das gemeinsame Sammelrohr aus dessen Zündkerzenloch und wird für den Dichtungssteg gehalten. Partner stehen gemeinsam im OT: 1-4 und 2-3 beim Reihenvierzylinder, 1-6, 2-5 und 3-4 beim Reihensechszylinder, 1-2 beim 360-Grad-Zweizylinder.</translation>
+        <translation>Ein Ventilleck kommt über das gemeinsame Sammelrohr aus dessen Kerzenloch und wird für den Dichtungssteg gehalten. Partner stehen gemeinsam im OT: 1-4 und 2-3 beim Reihenvierzylinder, 1-6, 2-5 und 3-4 beim Reihensechszylinder, 1-2 beim 360-Grad-Zweizylinder.</translation>
     </message>
     <message>
         <source>Compressor running</source>
@@ -13892,7 +13892,7 @@
     <message>
         <source>Let it in through the plug hole so that it runs round the bore.</source>
         <extracomment>wet, how</extracomment>
-        <translation>Durch das Zündkerzenloch so einlaufen lassen, dass es rund um die Bohrung läuft.</translation>
+        <translation>Durch das Kerzenloch so einlaufen lassen, dass es rund um die Bohrung läuft.</translation>
     </message>
     <message>
         <source>With the gauge in, turn the engine over by hand, two turns, before the starter: it must not lock. If it does, take the gauge out again and let the oil out.</source>
@@ -13902,7 +13902,7 @@
     <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
         <extracomment>wet, how</extracomment>
-        <translation>Augen weg von den Zündkerzenlöchern. So oft durchdrehen wie bei der Trockenprüfung.</translation>
+        <translation>Augen weg von den Kerzenlöchern. So oft durchdrehen wie bei der Trockenprüfung.</translation>
     </message>
     <message>
         <source>Type the final reading, how much oil and which.</source>
@@ -14162,7 +14162,7 @@
     <message>
         <source>Repeat the conditions of the first visit: same gauge, same heat, throttle, plugs out, battery on charge. Cold against cold.</source>
         <extracomment>after-repair, how</extracomment>
-        <translation>Die Bedingungen des ersten Termins wiederholen: dasselbe Manometer, gleich warm, Drosselklappe, Zündkerzen heraus, Batterie am Ladegerät. Kalt gegen kalt.</translation>
+        <translation>Die Bedingungen des ersten Termins wiederholen: dasselbe Manometer, gleich warm, Drosselklappe, Kerzen heraus, Batterie am Ladegerät. Kalt gegen kalt.</translation>
     </message>
     <message>
         <source>Run the same tests in the same order.</source>
@@ -14597,7 +14597,7 @@
     <message>
         <source>A cylinder cut open with the piston near the top and air coming in at the plug hole. Dashed arrows show five ways out: past the intake valve to the intake, past the exhaust valve to the exhaust, down past the piston rings to the crankcase and its breather, through the head gasket to the outside or to the neighbour, and through the head gasket into the coolant.</source>
         <extracomment>section, description</extracomment>
-        <translation>Ein aufgeschnittener Zylinder mit dem Kolben nahe dem Scheitel und Luft, die am Zündkerzenloch hineinkommt. Gestrichelte Pfeile zeigen fünf Wege hinaus: am Einlassventil vorbei zum Einlass, am Auslassventil vorbei zum Auslass, an den Kolbenringen vorbei hinunter ins Kurbelgehäuse und zu seiner Entlüftung, durch die Zylinderkopfdichtung nach außen oder zum Nachbarn und durch die Zylinderkopfdichtung ins Kühlmittel.</translation>
+        <translation>Ein aufgeschnittener Zylinder mit dem Kolben nahe dem Scheitel und Luft, die am Kerzenloch hineinkommt. Gestrichelte Pfeile zeigen fünf Wege hinaus: am Einlassventil vorbei zum Einlass, am Auslassventil vorbei zum Auslass, an den Kolbenringen vorbei hinunter ins Kurbelgehäuse und zu seiner Entlüftung, durch die Zylinderkopfdichtung nach außen oder zum Nachbarn und durch die Zylinderkopfdichtung ins Kühlmittel.</translation>
     </message>
     <message>
         <source>Intake: intake valve</source>
@@ -14617,7 +14617,7 @@
     <message>
         <source>Joint of the head, neighbour&apos;s plug hole: head gasket</source>
         <extracomment>section, text</extracomment>
-        <translation>Fuge des Zylinderkopfs, Zündkerzenloch des Nachbarn: Zylinderkopfdichtung</translation>
+        <translation>Fuge des Zylinderkopfs, Kerzenloch des Nachbarn: Zylinderkopfdichtung</translation>
     </message>
     <message>
         <source>Bubbles in the coolant: head gasket, or a crack</source>
@@ -14632,7 +14632,7 @@
     <message>
         <source>An engine from the side with air on one cylinder. Listening points: the mouth of the intake on the left, the end of the exhaust on the right, the oil filler with a thin glove stood over it, the coolant filler of the cold radiator, the neighbour&apos;s plug hole with a hose that leads to an ear, and the joint of the head with bubbles of soapy water.</source>
         <extracomment>listening, description</extracomment>
-        <translation>Ein Motor von der Seite mit Luft auf einem Zylinder. Stellen zum Horchen: die Mündung des Einlasses links, das Ende des Auspuffs rechts, die Öleinfüllöffnung mit einem dünnen Handschuh darüber, die Kühlmitteleinfüllöffnung des kalten Kühlers, das Zündkerzenloch des Nachbarn mit einem Schlauch zum Ohr und die Fuge des Zylinderkopfs mit Blasen von Seifenwasser.</translation>
+        <translation>Ein Motor von der Seite mit Luft auf einem Zylinder. Stellen zum Horchen: die Mündung des Einlasses links, das Ende des Auspuffs rechts, die Öleinfüllöffnung mit einem dünnen Handschuh darüber, die Kühlmitteleinfüllöffnung des kalten Kühlers, das Kerzenloch des Nachbarn mit einem Schlauch zum Ohr und die Fuge des Zylinderkopfs mit Blasen von Seifenwasser.</translation>
     </message>
     <message>
         <source>Intake, throttle open</source>
@@ -14657,7 +14657,7 @@
     <message>
         <source>Neighbour&apos;s plug hole, a hose to the ear</source>
         <extracomment>listening, text</extracomment>
-        <translation>Zündkerzenloch des Nachbarn, ein Schlauch zum Ohr</translation>
+        <translation>Kerzenloch des Nachbarn, ein Schlauch zum Ohr</translation>
     </message>
     <message>
         <source>Joint of the head, soapy water</source>
@@ -14697,17 +14697,17 @@
     <message>
         <source>Two cylinders whose piston comes up with both valves shut. On the left a thumb on the plug hole feels the air push past it. On the right a whistle in the plug hole sounds. If nothing pushes, the valves overlap.</source>
         <extracomment>thumb, description</extracomment>
-        <translation>Zwei Zylinder, deren Kolben bei geschlossenen Ventilen nach oben kommt. Links spürt ein Daumen auf dem Zündkerzenloch, wie sich die Luft vorbeidrückt. Rechts tönt eine Pfeife im Zündkerzenloch. Drückt nichts, überschneiden sich die Ventile.</translation>
+        <translation>Zwei Zylinder, deren Kolben bei geschlossenen Ventilen nach oben kommt. Links spürt ein Daumen auf dem Kerzenloch, wie sich die Luft vorbeidrückt. Rechts tönt eine Pfeife im Kerzenloch. Drückt nichts, überschneiden sich die Ventile.</translation>
     </message>
     <message>
         <source>Thumb on the plug hole: air pushes out on the way up</source>
         <extracomment>thumb, text</extracomment>
-        <translation>Daumen auf dem Zündkerzenloch: Beim Aufwärtsgang drückt Luft heraus</translation>
+        <translation>Daumen auf dem Kerzenloch: Beim Aufwärtsgang drückt Luft heraus</translation>
     </message>
     <message>
         <source>A whistle in the plug hole sounds until the piston is at the top</source>
         <extracomment>thumb, text</extracomment>
-        <translation>Eine Pfeife im Zündkerzenloch tönt, bis der Kolben oben ist</translation>
+        <translation>Eine Pfeife im Kerzenloch tönt, bis der Kolben oben ist</translation>
     </message>
     <message>
         <source>Leak-down tester</source>
@@ -14717,7 +14717,7 @@
     <message>
         <source>From left to right: air from the compressor, a regulator with its handle, the gauge that shows the set pressure, a restrictor that leaves only a small hole, the gauge that shows the held pressure, and a hose into the plug hole of a cylinder with its piston at the top.</source>
         <extracomment>rig, description</extracomment>
-        <translation>Von links nach rechts: Luft vom Kompressor, ein Druckregler mit seinem Griff, das Manometer für den eingestellten Druck, eine Drosselbohrung, die nur ein kleines Loch lässt, das Manometer für den Haltedruck und ein Schlauch ins Zündkerzenloch eines Zylinders, dessen Kolben oben steht.</translation>
+        <translation>Von links nach rechts: Luft vom Kompressor, ein Druckregler mit seinem Griff, das Manometer für den eingestellten Druck, eine Drosselbohrung, die nur ein kleines Loch lässt, das Manometer für den Haltedruck und ein Schlauch ins Kerzenloch eines Zylinders, dessen Kolben oben steht.</translation>
     </message>
     <message>
         <source>Regulator: up slowly</source>
@@ -14852,7 +14852,7 @@
     <message>
         <source>Two adapters screwed into plug holes over a piston at the top. The left one ends level with the chamber&apos;s roof and seals on its ring. The right one is too long: it reaches down to the piston.</source>
         <extracomment>adapter, description</extracomment>
-        <translation>Zwei in Zündkerzenlöcher geschraubte Adapter über einem Kolben oben. Der linke endet bündig mit dem Dach des Brennraums und dichtet auf seinem Ring. Der rechte ist zu lang: Er reicht bis zum Kolben hinunter.</translation>
+        <translation>Zwei in Kerzenlöcher geschraubte Adapter über einem Kolben oben. Der linke endet bündig mit dem Dach des Brennraums und dichtet auf seinem Ring. Der rechte ist zu lang: Er reicht bis zum Kolben hinunter.</translation>
     </message>
     <message>
         <source>Sealing ring, whole and clean</source>
@@ -14862,7 +14862,7 @@
     <message>
         <source>Same thread and reach as the plug</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Gewinde und Gewindelänge wie die Zündkerze</translation>
+        <translation>Gewinde und Gewindelänge wie die Kerze</translation>
     </message>
     <message>
         <source>Too long: it strikes the piston. Turn once by hand</source>
@@ -14952,7 +14952,7 @@
     <message>
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
         <extracomment>crankcase, how</extracomment>
-        <translation>Einlass und Auslass mit Verschlussplatten oder Stopfen schließen, und das Zündkerzenloch.</translation>
+        <translation>Einlass und Auslass mit Verschlussplatten oder Stopfen schließen, und das Kerzenloch.</translation>
     </message>
     <message>
         <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
@@ -15815,7 +15815,7 @@
     </message>
     <message>
         <source>Plug reach</source>
-        <translation>Gewindelänge der Zündkerze</translation>
+        <translation>Gewindelänge der Kerze</translation>
     </message>
     <message>
         <source>Home-made</source>
@@ -17598,7 +17598,7 @@
     </message>
     <message>
         <source>plug hole of %1</source>
-        <translation>Zündkerzenloch von %1</translation>
+        <translation>Kerzenloch von %1</translation>
     </message>
     <message>
         <source>lower end of the factory range here</source>
@@ -17717,7 +17717,7 @@
     </message>
     <message>
         <source>Plug hole of cylinder %1</source>
-        <translation>Zündkerzenloch von Zylinder %1</translation>
+        <translation>Kerzenloch von Zylinder %1</translation>
     </message>
     <message>
         <source>Throttle or flap open if there is one, hose at the intake</source>
@@ -18003,7 +18003,7 @@
     </message>
     <message>
         <source>Final</source>
-        <translation>Endwert</translation>
+        <translation>Ende</translation>
     </message>
     <message>
         <source>Pulls</source>

@@ -81,7 +81,7 @@ Flow {
                         horizontalAlignment: Text.AlignHCenter
                         wrapMode: Text.NoWrap
                         fontSizeMode: Text.HorizontalFit
-                        minimumPixelSize: 14
+                        minimumPixelSize: 12
                         elide: Text.ElideRight
                     }
 

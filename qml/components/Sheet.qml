@@ -13,6 +13,10 @@ T.Popup {
     default property alias content: column.content
     property alias actions: bar.data
     property string title
+    // Something was typed that closing would lose: a touch beside the sheet, easily a slip, doesn't close it then.
+    property bool unfinished: false
+    // While it is open it does not shrink: what a finger aims at stays where it is when a line folds away.
+    property real tallest: 0
     // How far it still has to come up. Not y itself: the height may change while it comes.
     property real below: 0
 
@@ -32,14 +36,19 @@ T.Popup {
 
     parent: T.Overlay.overlay
     width: parent ? Math.min(parent.width, 600) : 0
-    height: parent ? Math.min(parent.height - Theme.minorTarget, implicitHeight) : 0
+    height: parent ? Math.min(parent.height - Theme.minorTarget, Math.max(tallest, implicitHeight)) : 0
     x: parent ? (parent.width - width) / 2 : 0
     y: parent ? parent.height - height + below : 0
     implicitHeight: topPadding + bottomPadding + head.height + column.contentHeight + (bar.implicitHeight > 0 ? bar.implicitHeight + Theme.gap : 0) + Theme.space
     modal: true
     focus: true
     padding: Theme.gap
-    closePolicy: T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+    closePolicy: unfinished ? T.Popup.CloseOnEscape : T.Popup.CloseOnEscape | T.Popup.CloseOnPressOutside
+
+    onOpened: tallest = implicitHeight
+    onClosed: tallest = 0
+    onWidthChanged: tallest = 0
+    onImplicitHeightChanged: tallest = opened ? Math.max(tallest, implicitHeight) : 0
 
     T.Overlay.modal: Rectangle {
         color: Theme.scrim

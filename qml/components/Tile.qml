@@ -18,8 +18,32 @@ Panel {
     text: States.sentence([title, detail, state === "" ? "" : States.word(state)])
 
     Item {
+        id: inside
+
+        // A word that doesn't fit beside the bores stands above them: no word is broken in two.
+        readonly property bool above: bores.visible && widestWord > width - mark.width - Theme.space - bores.width - words.anchors.leftMargin
+        readonly property real widestWord: Math.max(...tile.title.split(" ").map(word => metrics.advanceWidth(word)))
+
         width: parent.width
-        height: Math.max(bores.height, words.height)
+        height: (above ? over.height + 4 : 0) + Math.max(bores.height, words.height)
+
+        FontMetrics {
+            id: metrics
+
+            font: over.font
+        }
+
+        LText {
+            id: over
+
+            visible: inside.above
+            anchors.left: parent.left
+            anchors.right: mark.left
+            anchors.rightMargin: Theme.space
+            role: "heading"
+            silent: true
+            text: tile.title
+        }
 
         BoreRow {
             id: bores
@@ -28,7 +52,7 @@ Panel {
             visible: tile.cylinders.length > 0
             height: visible ? boreHeight : 0
             anchors.left: parent.left
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenter: words.verticalCenter
         }
 
         Column {
@@ -39,10 +63,12 @@ Panel {
             anchors.right: mark.left
             anchors.rightMargin: Theme.space
             anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenterOffset: inside.above ? (over.height + 4) / 2 : 0
             spacing: 2
 
             LText {
                 width: parent.width
+                visible: !inside.above
                 role: "heading"
                 silent: true
                 text: tile.title

@@ -30,6 +30,7 @@ Sheet {
     }
 
     title: qsTr("Add an engine")
+    unfinished: name.trim() !== "" || cylinders.trim() !== ""
     onOpened: nameRow.field.forceActiveFocus()
 
     Connections {

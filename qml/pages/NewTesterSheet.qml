@@ -28,6 +28,7 @@ Sheet {
     }
 
     title: qsTr("Add a tester")
+    unfinished: (name + lastFigure + setPressure + hole).trim() !== ""
 
     ChoiceRow {
         objectName: "kind"
