@@ -55,11 +55,32 @@ std::vector<Edge> edges_of(const cv::Mat& small) {
     return edges;
 }
 
-/// Every edge votes for the places along its own normal: the normals of a circle meet in its centre.
+/// The places with the most votes, not too near to each other.
+void most_voted(cv::Mat& votes, int cell, double apart, std::size_t count,
+                std::vector<cv::Point2d>& centres) {
+    cv::GaussianBlur(votes, votes, {}, 1.5);
+    for (std::size_t i = 0; i < count; ++i) {
+        cv::Point place;
+        double most = 0;
+        cv::minMaxLoc(votes, nullptr, &most, nullptr, &place);
+        if (most <= 0) break;
+        const cv::Point2d centre{(place.x + 0.5) * cell, (place.y + 0.5) * cell};
+        const bool known = std::any_of(centres.begin(), centres.end(), [&](const cv::Point2d& c) {
+            return std::hypot(c.x - centre.x, c.y - centre.y) < 0.7 * apart;
+        });
+        if (!known) centres.push_back(centre);
+        cv::circle(votes, place, std::max(2, static_cast<int>(apart / cell)), 0, cv::FILLED);
+    }
+}
+
+/// Every edge votes for the places along its own normal: the normals of a circle meet in its centre. A large
+/// circle has more edges than a small one, so that among hoses a small dial would not be heard: in a second
+/// vote the nearer places count for more.
 std::vector<cv::Point2d> likely_centres(const std::vector<Edge>& edges, cv::Size size, double smallest,
                                         double largest) {
     constexpr int cell = 3;
     cv::Mat votes = cv::Mat::zeros(size.height / cell + 1, size.width / cell + 1, CV_32F);
+    cv::Mat near = votes.clone();
     for (const Edge& e : edges)
         for (const float way : {-1.0F, 1.0F})
             for (double d = smallest; d < largest; d += cell) {
@@ -67,17 +88,11 @@ std::vector<cv::Point2d> likely_centres(const std::vector<Edge>& edges, cv::Size
                 const int y = static_cast<int>(e.y + way * e.gy * d) / cell;
                 if (x < 0 || y < 0 || x >= votes.cols || y >= votes.rows) break;
                 votes.at<float>(y, x) += 1;
+                near.at<float>(y, x) += static_cast<float>(smallest / d);
             }
-    cv::GaussianBlur(votes, votes, {}, 1.5);
     std::vector<cv::Point2d> centres;
-    for (int i = 0; i < 8; ++i) {
-        cv::Point place;
-        double most = 0;
-        cv::minMaxLoc(votes, nullptr, &most, nullptr, &place);
-        if (most <= 0) break;
-        centres.emplace_back((place.x + 0.5) * cell, (place.y + 0.5) * cell);
-        cv::circle(votes, place, std::max(2, static_cast<int>(0.35 * smallest / cell)), 0, cv::FILLED);
-    }
+    most_voted(votes, cell, 0.35 * smallest, 8, centres);
+    most_voted(near, cell, 0.35 * smallest, 8, centres);
     return centres;
 }
 
@@ -87,6 +102,7 @@ struct Guess {
     double squeeze = 1.0;  // short axis over long axis
     double direction = 0;  // of the long axis
     double score = 0;
+    double radius = 0;  // of the ring that shows best
 };
 
 /// Edges as seen from a guess: at which radius of the unsqueezed circles, in which sector.
@@ -117,8 +133,9 @@ public:
     void add(const Edge& e) {
         const double r = radius_of(e);
         if (r < 0) return;
-        const double angle = std::atan2(e.y - centre_.y, e.x - centre_.x);
-        const auto sector = static_cast<unsigned>((angle + pi) / (2 * pi) * sectors) % sectors;
+        const float angle =
+            cv::fastAtan2(e.y - static_cast<float>(centre_.y), e.x - static_cast<float>(centre_.x));
+        const auto sector = static_cast<unsigned>(angle / 360 * sectors) % sectors;
         seen_[static_cast<std::size_t>(r)] |= std::uint64_t{1} << sector;
     }
     /// In how many sectors a ring was seen at this radius, give or take a pixel.
@@ -149,35 +166,40 @@ private:
     std::vector<std::uint64_t> seen_;
 };
 
-double score(const std::vector<Edge>& edges, const Guess& guess, double smallest, double largest) {
+/// Looks at the edges from a guess: what it explains.
+Guess judged(const std::vector<Edge>& edges, Guess guess, double smallest, double largest) {
     Rings rings(guess, largest);
     for (const Edge& e : edges)
         rings.add(e);
-    double sum = 0;
+    guess.score = 0;
+    guess.radius = 0;
     double weight = 1.0;
     for (const std::size_t r : rings.peaks(smallest, 12)) {
-        sum += weight * rings.at(r);
+        if (guess.radius == 0) guess.radius = double(r);
+        guess.score += weight * rings.at(r);
         weight *= 0.6;
     }
-    return sum;
+    return guess;
 }
 
 /// The best squeeze for a centre, then small steps of everything.
 Guess best_guess(const std::vector<Edge>& few, const std::vector<Edge>& all, cv::Point2d centre,
                  double smallest, double largest) {
-    Guess best{centre, 1.0, 0.0, 0.0};
+    Guess best{centre};
     const double step = 0.06 * smallest;
     for (const double dx : {-2 * step, 0.0, 2 * step})
         for (const double dy : {-2 * step, 0.0, 2 * step})
             for (const double squeeze : {1.0, 0.92, 0.84, 0.75})
                 for (int turn = 0; turn < (squeeze < 1 ? 6 : 1); ++turn) {
-                    Guess g{centre + cv::Point2d{dx, dy}, squeeze, turn * pi / 6, 0};
-                    g.score = score(few, g, smallest, largest);
+                    const Guess g = judged(few, {centre + cv::Point2d{dx, dy}, squeeze, turn * pi / 6},
+                                           smallest, largest);
                     if (g.score > best.score) best = g;
                 }
-    best.score = score(all, best, smallest, largest);
     double reach = step;
     for (int round = 0; round < 4; ++round, reach *= 0.6) {
+        // The first, long steps are told by a part of the edges as well.
+        const std::vector<Edge>& edges = round < 2 ? few : all;
+        if (round % 2 == 0) best = judged(edges, best, smallest, largest);
         const double share = reach / (2 * smallest);
         const std::array<std::array<double, 4>, 8> steps{{{reach, 0, 0, 0},
                                                           {-reach, 0, 0, 0},
@@ -188,9 +210,10 @@ Guess best_guess(const std::vector<Edge>& few, const std::vector<Edge>& all, cv:
                                                           {0, 0, 0, 6 * share},
                                                           {0, 0, 0, -6 * share}}};
         for (const auto& [dx, dy, dq, dd] : steps) {
-            Guess g{best.centre + cv::Point2d{dx, dy}, std::min(1.0, best.squeeze + dq), best.direction + dd,
-                    0};
-            g.score = score(all, g, smallest, largest);
+            const Guess g = judged(
+                edges,
+                {best.centre + cv::Point2d{dx, dy}, std::min(1.0, best.squeeze + dq), best.direction + dd},
+                smallest, largest);
             if (g.score > best.score) best = g;
         }
     }
@@ -241,32 +264,39 @@ std::vector<std::vector<Ring>> find_dials(const cv::Mat& grey) {
 
     const std::vector<Edge> edges = edges_of(small);
     std::vector<Edge> few;
-    const std::size_t every = std::max<std::size_t>(1, edges.size() / 1500);
+    const std::size_t every = edges.size() / 1200 + 1;
     for (std::size_t i = 0; i < edges.size(); i += every)
         few.push_back(edges[i]);
 
     std::vector<Guess> guesses;
     for (const cv::Point2d& centre : likely_centres(edges, small.size(), smallest, largest)) {
-        Guess g{centre, 1.0, 0.0, 0.0};
+        Guess g{centre};
         for (const double squeeze : {1.0, 0.85})
             for (int turn = 0; turn < (squeeze < 1 ? 4 : 1); ++turn)
                 g.score =
-                    std::max(g.score, score(few, {centre, squeeze, turn * pi / 4, 0}, smallest, largest));
+                    std::max(g.score, judged(few, {centre, squeeze, turn * pi / 4}, smallest, largest).score);
         guesses.push_back(g);
     }
     const auto better = [](const Guess& l, const Guess& r) { return l.score > r.score; };
     std::stable_sort(guesses.begin(), guesses.end(), better);
-    if (guesses.size() > 3) guesses.resize(3);
-    for (Guess& g : guesses)
-        g = best_guess(few, edges, g.centre, smallest, largest);
-    std::stable_sort(guesses.begin(), guesses.end(), better);
+    // Many of them are one circle, found from beside its centre: each is looked for once.
+    constexpr std::size_t most_dials = 6;
+    constexpr std::size_t most_looks = 8;
+    std::vector<Guess> settled;
+    for (std::size_t i = 0; i < guesses.size() && i < most_looks && settled.size() < most_dials; ++i) {
+        const auto apart = [&](const Guess& other, const Guess& g) {
+            return std::hypot(other.centre.x - g.centre.x, other.centre.y - g.centre.y);
+        };
+        const Guess g = best_guess(few, edges, guesses[i].centre, smallest, largest);
+        const bool known = std::any_of(settled.begin(), settled.end(), [&](const Guess& other) {
+            return apart(other, g) < std::max(0.3 * smallest, 0.2 * std::min(other.radius, g.radius));
+        });
+        if (!known) settled.push_back(g);
+    }
+    std::stable_sort(settled.begin(), settled.end(), better);
 
     std::vector<std::vector<Ring>> dials;
-    for (const Guess& g : guesses) {
-        const bool known = std::any_of(std::as_const(guesses).data(), &g, [&](const Guess& other) {
-            return std::hypot(other.centre.x - g.centre.x, other.centre.y - g.centre.y) < 0.3 * smallest;
-        });
-        if (known) continue;
+    for (const Guess& g : settled) {
         auto rings = rings_of(edges, g, smallest, largest, scale);
         if (!rings.empty()) dials.push_back(std::move(rings));
     }

@@ -129,6 +129,7 @@ Pointing needle_on(const cv::Mat& colour, const Scale& scale) {
 struct Found {
     std::optional<Scale> scale;
     double trust = 0;
+    bool besides = false;  ///< the photo shows another dial, about as large
 
     void offer(std::optional<Scale> other) {
         if (!other) return;
@@ -138,6 +139,16 @@ struct Found {
         trust = in;
     }
 };
+
+double radius_of(const Scale& scale) {
+    return scale.frame.ellipse().mean_radius();
+}
+
+/// Whether this is the middle of the plate that the scale is on.
+bool in_middle(const Scale& scale, cv::Point2d px) {
+    const cv::Point2d off = scale.frame.ellipse().centre - px;
+    return std::hypot(off.x, off.y) < 0.4 * radius_of(scale);
+}
 
 /// Not every needle turns in the middle of its plate: scales round the other places where it may.
 void offer_round_pivots(Found& best, const cv::Mat& grey, const std::vector<Ring>& rings,
@@ -152,26 +163,45 @@ void offer_round_pivots(Found& best, const cv::Mat& grey, const std::vector<Ring
     }
 }
 
-/// The scale of one of these dials.
+/// The scale of one of these dials: of the nearest, for a tester's other gauge lies further off than the one
+/// that is photographed.
 Found scale_of(const cv::Mat& grey, const std::vector<std::vector<Ring>>& dials, const DialRange& range) {
     constexpr double enough = 0.85;
     constexpr double little = 0.6;
+    constexpr double nearer = 1.2;  // times as large
     Found best;
-    const auto size = [](const std::vector<Ring>& rings) { return rings.front().ellipse.mean_radius(); };
-    double read_in = 0;
+    std::vector<const std::vector<Ring>*> bare;  // that showed no scale
+    const auto could_be_nearer = [&](const std::vector<Ring>& rings) {
+        const Ellipse& rim = rings.front().ellipse;
+        return rim.mean_radius() > nearer * radius_of(*best.scale) && !in_middle(*best.scale, rim.centre);
+    };
+    const auto weigh = [&](Found other) {
+        if (other.trust <= little || in_middle(*best.scale, other.scale->frame.ellipse().centre)) return;
+        const double size = radius_of(*other.scale) / radius_of(*best.scale);
+        const bool besides = best.besides || (size > 1 / nearer && size <= nearer);
+        if (other.trust > enough && size > nearer) best = std::move(other);
+        best.besides = besides;
+    };
     for (const auto& rings : dials) {
-        if (best.trust <= enough) {
-            best.offer(find_scale(grey, rings, range));
-            read_in = size(rings);
-        } else if (size(rings) > 1.2 * read_in) {
-            // A tester's other gauge lies further off than the one that is photographed.
-            Found nearer;
-            nearer.offer(find_scale(grey, rings, range));
-            if (nearer.trust <= little) offer_round_pivots(nearer, grey, rings, range, enough);
-            if (nearer.trust > enough) best = std::move(nearer);
-        }
+        const bool read = best.trust > enough;
+        if (read && !could_be_nearer(rings)) continue;
+        Found other;
+        other.offer(find_scale(grey, rings, range));
+        if (other.trust <= little) bare.push_back(&rings);
+        if (read)
+            weigh(std::move(other));
+        else
+            best.offer(std::move(other.scale));
     }
     if (best.trust <= little) offer_round_pivots(best, grey, dials[0], range, enough);
+    if (best.trust <= enough) return best;
+    for (const auto* rings : bare)
+        if (could_be_nearer(*rings)) {
+            Found other;
+            offer_round_pivots(other, grey, *rings, range, enough);
+            weigh(std::move(other));
+            break;  // there is no time for more
+        }
     return best;
 }
 
@@ -185,7 +215,7 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     cv::cvtColor(photo.colour, grey, cv::COLOR_BGR2GRAY);
     const auto dials = find_dials(grey);
     if (dials.empty()) return refuse(Refusal::no_dial);
-    const auto [scale, trust] = scale_of(grey, dials, range);
+    const auto [scale, trust, besides] = scale_of(grey, dials, range);
     if (!scale) return refuse(Refusal::no_scale);
     describe(out, *scale, photo.scale);
     out.confidence = 0.5 * trust;
@@ -215,6 +245,8 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
                      (1 - between(outside, 3, 10)) * (1 - 0.5 * between(degrees(angle_u), 1.5, 4));
     // Figures are not read: which of two scales the range belongs to is then only likely.
     out.confidence = std::min(out.confidence, 1 - 0.3 * scale->rival);
+    // Nor is it known which of two gauges is meant.
+    if (besides) out.confidence = std::min(out.confidence, 0.7);
     if (in_needle < 0.15) return refuse(Refusal::no_needle);
     if (needle->rivalry > two_needles) return refuse(Refusal::two_needles);
     if (out.confidence < options.least_confidence) return refuse(Refusal::unsure);

@@ -295,8 +295,16 @@ std::optional<NeedleLine> find_needle(const cv::Mat& colour, const DialFrame& fr
     // Another needle may also stand so close by that it is taken for part of this one, until this one is
     // wiped.
     face.difference = without(face, best);
-    std::vector<NeedleLine> others = needles_of(colour, face, frame, 2, 0.2 * best.contrast);
-    others.insert(others.end(), found.begin() + 1, found.end());
+    std::vector<NeedleLine> others(found.begin() + 1, found.end());
+    const auto near = [](double angle, double other) {
+        return std::abs(std::remainder(angle - other, 2 * pi)) < same;
+    };
+    // One that was made out before as well was seen whole then: the wiping may have cut a streak of light
+    // short.
+    for (const NeedleLine& other : needles_of(colour, face, frame, 2, 0.2 * best.contrast))
+        if (std::none_of(found.begin() + 1, found.end(),
+                         [&](const NeedleLine& whole) { return near(other.angle, whole.angle); }))
+            others.push_back(other);
     for (const NeedleLine& other : others) {
         // What is left of its own edges, its shadow and its tail is no other needle.
         const double apart = std::abs(std::remainder(other.angle - best.angle, 2 * pi));

@@ -290,6 +290,8 @@ std::optional<Scale> find_scale(const cv::Mat& grey, const std::vector<Ring>& ri
     if (all.empty()) return std::nullopt;
     std::stable_sort(all.begin(), all.end(),
                      [](const Seen& l, const Seen& r) { return l.run.score > r.run.score; });
+    // Other round things show as few lines as this; no frame will make a scale of them.
+    if (all.front().run.score < 5) return with_ends(std::move(all.front()), range);
     std::vector<Scale> scales;
     for (std::size_t i = 0; i < all.size() && i < 3; ++i) {
         Seen seen = refined(grey, std::move(all[i]));

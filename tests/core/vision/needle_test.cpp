@@ -147,6 +147,15 @@ TEST(ReadNeedle, ReadsTheGaugeThatIsNearest) {
     EXPECT_NEAR(reading->value, 11.962, 0.02 * 15);
 }
 
+// Truth: README.md beside the photo. Hoses lie in rings larger than the dial.
+TEST(ReadNeedle, FindsADialAmongOtherRings) {
+    const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/among-hoses.jpg");
+    const auto reading = read_needle(bytes, {0, 250, {}, {}});
+    ASSERT_TRUE(reading);
+    EXPECT_FALSE(reading->refused());
+    EXPECT_NEAR(reading->value, 70.270, 0.02 * 250);
+}
+
 // Truth: README.md beside the photo.
 TEST(ReadNeedle, TakesNoTailForTheTipWithinTheInnerOfTwoScales) {
     const auto bytes = bytes_of(LAPWING_FIXTURES "/dial-photos/inner-tail.jpg");

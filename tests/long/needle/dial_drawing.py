@@ -72,6 +72,14 @@ class Sheet:
         place[:] = np.clip(place * (1 - share) + share * np.asarray(colour, float), 0, 255).astype(np.uint8)
 
 
+    def curved(self, words, middle, radius, angle, height, colour, font):
+        """Words along a circle, read from the middle; at the bottom from outside."""
+        step = np.degrees(1.05 * height / radius) * (-1 if 90 < angle % 360 < 270 else 1)
+        for k, letter in enumerate(words):
+            a = angle + (k - (len(words) - 1) / 2) * step
+            self.text(letter, on_circle(radius, a, middle), height, colour, font, a if step > 0 else a + 180)
+
+
 def text_mask(words, cap, font):
     if font == 0:
         face = cv2.freetype.createFreeType2()
@@ -114,6 +122,10 @@ def draw_ticks(sheet, s, scale, value_to_angle, middle):
         r = ring + out * arc * scale["minor"]
         sheet.band(middle, r - scale["width"] / 2, r + scale["width"] / 2, angle(0), angle(divisions), colour)
     for i in range(divisions + 1):
+        if 0 < i <= scale.get("skip_first", 0):
+            continue
+        value = low + (high - low) * i / divisions
+        colour = scale["below"] if "below" in scale and value < 0 else scale["colour"]
         major = i % scale["major_every"] == 0
         mid = scale["middle_every"] and i % scale["middle_every"] == 0
         length = scale["major"] if major else (scale["major"] + scale["minor"]) / 2 if mid else scale["minor"]
@@ -126,8 +138,8 @@ def draw_ticks(sheet, s, scale, value_to_angle, middle):
                          width * scale["wedge"], colour)
         if major and (i // scale["major_every"]) % scale["figure_every"] == 0:
             where = ring + scale["figures_at"]
-            sheet.text(figure(low + (high - low) * i / divisions), on_circle(where, a, middle), scale["figure_height"], colour, scale["font"],
-                       a if s["figures_lean"] else 0.0)
+            sheet.text(figure(value * scale.get("figure_factor", 1)), on_circle(where, a, middle), scale["figure_height"],
+                       scale.get("figure_colour", colour), scale["font"], a if s["figures_lean"] else 0.0)
 
 
 def draw_face(side, s):
@@ -145,11 +157,16 @@ def draw_face(side, s):
     for zone in s["zones"]:
         sheet.band(middle, zone["inner"], zone["outer"], s["start"] + zone["from"] * s["sweep"],
                    s["start"] + zone["to"] * s["sweep"], zone["colour"])
+    for panel in s.get("panels", []):
+        (x, y), (far_x, far_y) = panel["low"], panel["high"]
+        sheet.polygon([(x, y), (far_x, y), (far_x, far_y), (x, far_y)], panel["colour"])
     for scale in s["scales"]:
         k = scale.get("in_first", 1.0)  # how much of the first scale's unit is one of this scale's
         draw_ticks(sheet, s, scale, lambda v, k=k: angle_of(v * k), middle)
     for word in s["words"]:
         sheet.text(word["text"], word["at"], word["height"], word["colour"], word["font"])
+    for word in s.get("curved", []):
+        sheet.curved(word["text"], middle, word["radius"], word["angle"], word["height"], word["colour"], word["font"])
     for blob in s["blobs"]:
         if blob["ring"]:
             sheet.disc(blob["at"], blob["size"], blob["colour"])
@@ -182,6 +199,8 @@ def needle_outline(n):
         shape([(0.15 * w, 0), (0.12 * w, tip)])
     elif kind == "taper":
         shape([(0.5 * w, 0), (0.05 * w, tip)])
+    elif kind == "lance":
+        shape([(0.12 * w, 0), (0.5 * w, 0.12 * tip), (0.04 * w, tip)])
     elif kind == "baton":
         shape([(0.32 * w, 0), (0.32 * w, 0.9 * tip), (0.03 * w, tip)])
     elif kind == "arrow":
@@ -202,6 +221,8 @@ def needle_outline(n):
         shape([(0.3 * w, 0), (0.35 * w, -back)])
     elif n["tail_shape"] == "fan":
         shape([(0.25 * w, 0), (0.95 * w, -back)])
+    elif n["tail_shape"] == "arrow":
+        shape([(0.2 * w, 0), (0.2 * w, -0.55 * back), (0.85 * w, -0.6 * back), (0.05 * w, -back)])
     elif n["tail_shape"] == "disc":
         shape([(0.25 * w, 0), (0.25 * w, -back)])
         discs.append(((0, back), 1.1 * w))
@@ -246,6 +267,9 @@ def draw_case(side, s, random):
     sheet = Sheet(side, (0, 0, 0))
     mask = Sheet(side)
     mask.disc((0, 0), s["case_radius"])
+    if s.get("flange"):
+        f = 0.84 * s["case_radius"]
+        mask.polygon([(-f, -f), (f, -f), (f, f), (-f, f)])
     y, x = np.mgrid[0:side, 0:side].astype(np.float32)
     x = x / sheet.unit - EDGE
     y = y / sheet.unit - EDGE

@@ -66,7 +66,7 @@ def texture(random, height, width, coarse):
     return out
 
 
-def background(random, c, clutter):
+def background(random, c):
     w, h = c["size"]
     scale = max(w, h)
     base = np.array([random.uniform(25, 200)] * 3) + random.uniform(-25, 25, 3)
@@ -80,7 +80,7 @@ def background(random, c, clutter):
     def colour():
         return tuple(float(v) for v in np.clip(random.uniform(10, 230) + random.uniform(-40, 40, 3), 0, 255))
 
-    for _ in range(int(random.integers(2, 5 + int(16 * clutter)))):
+    for _ in range(int(random.integers(2, 5 + int(16 * c["clutter"])))):
         kind = random.integers(0, 5)
         if kind == 0:  # other round things
             at, r = point(), int(random.uniform(0.03, 0.16) * scale)
@@ -158,6 +158,8 @@ def glass(picture, random, c, camera, s):
         grime = cv2.GaussianBlur(grime, (0, 0), 0.006 * r + 0.3) + smear
         grime = np.clip(grime, 0, 0.85)[..., None]
         picture[:] = picture * (1 - grime) + np.array([45, 60, 70]) * grime
+    if "smear" in c:
+        c["smear"](picture, random, c, camera)
     y, x = np.mgrid[0:h, 0:w].astype(np.float32)
     if c["shadow"] > 0:
         a = random.uniform(0, 2 * np.pi)
@@ -196,13 +198,14 @@ def phone(picture, random, c):
 def take(s, c, value, held, random):
     """The photo (8 bit BGR) of a gauge of style `s` under conditions `c`, and the camera that took it."""
     camera = Camera(c)
-    picture = background(random, c, c["clutter"])
-    if c["pair"]:  # the tester's other gauge, further off and of the same style
+    picture = c.get("background", background)(random, c)
+    if c["pair"] or c.get("other"):  # the tester's other gauge, further off, of the same style or not
         way = c["pair_way"]
         reach = c["radius_px"] * s["case_radius"] * (1.75 + c["gap"])
         other = dict(c, radius_px=0.72 * c["radius_px"], middle=(c["middle"][0] + reach * np.cos(way), c["middle"][1] + reach * np.sin(way)))
-        first = s["scales"][0]
-        gauge(picture, s, other, Camera(other), first["min"] + (first["max"] - first["min"]) * random.uniform(0, 1), None, random)
+        dial = s if c["pair"] else c["other_style"]
+        first = dial["scales"][0]
+        gauge(picture, dial, other, Camera(other), first["min"] + (first["max"] - first["min"]) * random.uniform(0, 1), None, random)
     gauge(picture, s, c, camera, value, held, random)
     if c["hand"]:
         hand(picture, random, c)

@@ -3,7 +3,7 @@
 # SPDX-License-Identifier: Apache-2.0
 """Makes a folder of photos of made-up pressure gauges with a truth.csv, for tests/long/needle/run.
 
-    make_dials.py FOLDER [--families own|held|all|NAME,...] [--styles N] [--photos N] [--seed N]
+    make_dials.py FOLDER [--families own|held|testers-own|testers-held|all|NAME,...] [--styles N] [--photos N] [--seed N]
                   [--difficulties easy,medium,...] [--longest PX]
 
 Shares no code with the reader nor with the gauges that the unit tests draw. Needs python3-opencv and numpy."""
@@ -17,7 +17,9 @@ import numpy as np
 
 import dial_drawing as drawing
 import dial_photo as photo
-import dial_styles as styles
+import dial_styles
+import engine_scene
+import tester_styles
 
 COLUMNS = ["file", "scale_min", "scale_max", "unit", "angle_at_min_deg", "angle_at_max_deg", "true_value", "true_angle_deg", "centre_x",
            "centre_y", "zero_x", "zero_y", "full_x", "full_y", "tilt_deg", "upright_deg", "difficulty", "style", "conditions",
@@ -67,7 +69,11 @@ def conditions(difficulty, s, random, largest):
 
 def one(s, name, difficulty, random, largest):
     """A photo as JPEG bytes, and its row of the table. On some plates with two scales the range that is told is the inner one's."""
-    c = conditions(difficulty, s, random, largest)
+    if name in tester_styles.FAMILIES:
+        c = engine_scene.conditions(difficulty, s, random, largest)
+        c["other_style"] = tester_styles.style(str(random.choice(list(tester_styles.FAMILIES))), random)
+    else:
+        c = conditions(difficulty, s, random, largest)
     first = s["scales"][0]
     told = s["scales"][-1] if s["tell_inner"] else first
     span = first["max"] - first["min"]
@@ -94,7 +100,7 @@ def one(s, name, difficulty, random, largest):
 def main():
     parser = argparse.ArgumentParser(description=__doc__.splitlines()[0])
     parser.add_argument("folder", type=pathlib.Path)
-    parser.add_argument("--families", default="all", help="own (looked at while the reader was made), held (measured only), all, or names")
+    parser.add_argument("--families", default="all", help="own and testers-own (looked at while the reader was made), held and testers-held (measured only), all, or names")
     parser.add_argument("--styles", type=int, default=3, help="styles a family")
     parser.add_argument("--photos", type=int, default=4, help="photos a style")
     parser.add_argument("--difficulties", default="easy,medium,medium,hard", help="of a style's photos, in turn")
@@ -102,17 +108,22 @@ def main():
     parser.add_argument("--seed", type=int, default=1)
     wanted = parser.parse_args()
     difficulties = wanted.difficulties.split(",")
-    held = [f for f in styles.FAMILIES if f not in styles.OWN]
-    families = {"own": styles.OWN, "held": held, "all": list(styles.FAMILIES)}.get(wanted.families) or wanted.families.split(",")
-    unknown = [f for f in families if f not in styles.FAMILIES]
+    known = [*dial_styles.FAMILIES, *tester_styles.FAMILIES]
+    groups = {"all": known}
+    for group, styles in (("", dial_styles), ("testers-", tester_styles)):
+        groups[group + "own"] = styles.OWN
+        groups[group + "held"] = [f for f in styles.FAMILIES if f not in styles.OWN]
+    families = groups.get(wanted.families) or wanted.families.split(",")
+    unknown = [f for f in families if f not in known]
     if unknown:
-        parser.error(f"no such family: {', '.join(unknown)}; there are {', '.join(styles.FAMILIES)}")
+        parser.error(f"no such family: {', '.join(unknown)}; there are {', '.join(known)}")
     wanted.folder.mkdir(parents=True, exist_ok=True)
     with open(wanted.folder / "truth.csv", "w", newline="") as table:
         write = csv.writer(table, lineterminator="\n").writerow
         write(COLUMNS)
         for family in families:
-            number = list(styles.FAMILIES).index(family)
+            styles = tester_styles if family in tester_styles.FAMILIES else dial_styles
+            number = known.index(family)
             for i in range(wanted.styles):
                 s = styles.style(family, np.random.default_rng([wanted.seed, number, i]))
                 for k in range(wanted.photos):
