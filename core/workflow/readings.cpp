@@ -9,6 +9,7 @@
 
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
+#include "core/workflow/waiting_photos.h"
 
 namespace lapwing::workflow {
 namespace {
@@ -94,10 +95,18 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     // In the same step, so that Undo opens the request again.
     auto ticked = ticked_by(now, visit, reading);
     if (!ticked) return tl::unexpected(ticked.error());
+    std::vector<Attachment> shown_by;
+    if (taken_now)
+        for (const auto* photo : waiting_photos(visit, reading.cylinder, reading.taken_at)) {
+            shown_by.push_back(*photo);
+            shown_by.back().tie = {TiedTo::reading, reading.id.uuid, {}, {}};
+        }
     auto command = put_checked(std::move(name), std::move(args), std::move(reading));
-    if (command)
-        for (Note& request : *ticked)
-            command->edits.emplace_back(Put{std::move(request)});
+    if (!command) return command;
+    for (Note& request : *ticked)
+        command->edits.emplace_back(Put{std::move(request)});
+    for (Attachment& photo : shown_by)
+        command->edits.emplace_back(Put{std::move(photo)});
     return command;
 }
 
