@@ -1126,7 +1126,7 @@
     </message>
     <message>
         <source>Front exhaust hisses with the hose at the silencer; rear blows at the oil filler.</source>
-        <translation>Vorn zischt es mit dem Schlauch am Schalldämpfer im Auslass; hinten bläst es am Öleinfüllstutzen.</translation>
+        <translation>Vorn zischt der Auslass, mit dem Schlauch am Schalldämpfer gehört; hinten bläst es an der Öleinfüllöffnung.</translation>
     </message>
     <message>
         <source>With the air on 2 it whistles out of plug hole 3, and the other way round.</source>
@@ -1142,7 +1142,7 @@
     </message>
     <message>
         <source>2 exhaust valves, stem seals, head gasket set</source>
-        <translation>2 Auslassventile, Schaftdichtungen, Kopfdichtungssatz</translation>
+        <translation>2 Auslassventile, Ventilschaftdichtungen, Kopfdichtungssatz</translation>
     </message>
     <message>
         <source>Air at the exhaust with the clearance in range.</source>
@@ -1182,7 +1182,7 @@
     </message>
     <message>
         <source>Head off, head and block checked for flatness, new gasket</source>
-        <translation>Kopf ab, Kopf und Block auf Ebenheit geprüft, neue Dichtung</translation>
+        <translation>Kopf ab, Kopf und Block auf Planheit geprüft, neue Dichtung</translation>
     </message>
     <message>
         <source>head gasket set, head bolts</source>
@@ -2078,7 +2078,7 @@
     <message>
         <source>A %1 taken at %2 is missing from the file (%3). Ask the sender to send it again.</source>
         <extracomment>session_file.attachment_missing</extracomment>
-        <translation>In der Datei fehlt ein Anhang: %1, aufgenommen %2 (%3). Den Absender bitten, sie noch einmal zu schicken.</translation>
+        <translation>In der Datei fehlt ein Anhang: %1, aufgenommen am %2 (%3). Den Absender bitten, sie noch einmal zu schicken.</translation>
     </message>
     <message>
         <source>The %1 %2 is not the one that the session speaks of. Ask the sender to send it again.</source>
@@ -6091,7 +6091,7 @@
     <message>
         <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
         <extracomment>odds.does_not_fit</extracomment>
-        <translation>„%2“ von Zylinder %1 liegt weit ab von allem, was seine anderen Messwerte zulassen. Diese Prüfung noch einmal machen.</translation>
+        <translation>Der Wert „%2“ von Zylinder %1 liegt weit ab von allem, was seine anderen Messwerte zulassen. Diese Prüfung noch einmal machen.</translation>
     </message>
     <message>
         <source>Nothing was measured on cylinder %1: nothing but the assumptions would speak.</source>
@@ -6136,7 +6136,7 @@
     <message>
         <source>Cylinder %1: of the parts that were not touched before &quot;%2&quot;, earlier readings tell as well. Touched parts count as new ones: what they were tells nothing of what they are.</source>
         <extracomment>odds.earlier_state_shared</extracomment>
-        <translation>Zylinder %1: Über die Teile, die vor „%2“ nicht angefasst wurden, sagen auch frühere Messwerte etwas. Angefasste Teile zählen als neue: Was sie waren, sagt nichts darüber, was sie sind.</translation>
+        <translation>Zylinder %1: Über die Teile, die vor dem Zustand „%2“ nicht angefasst wurden, sagen auch frühere Messwerte etwas. Angefasste Teile zählen als neue: Was sie waren, sagt nichts darüber, was sie sind.</translation>
     </message>
     <message>
         <source>Cylinder %1: cranking readings from before it ran are left out; it was colder then.</source>
@@ -6346,7 +6346,7 @@
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
         <extracomment>propose.valve</extracomment>
-        <translation>Kopf ab: %1 schleifen oder erneuern, seinen Sitz fräsen und einläppen.</translation>
+        <translation>Kopf ab: %1 schleifen oder erneuern, den Sitz fräsen und das Ventil einschleifen.</translation>
     </message>
     <message>
         <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
@@ -6586,7 +6586,7 @@
     <message>
         <source>Cylinder %1 and its neighbour %2 are both low: look at the joint between them.</source>
         <extracomment>cylinder.joint_with</extracomment>
-        <translation>Zylinder %1 und sein Nachbar %2 sind beide niedrig: den Dichtungssteg zwischen ihnen ansehen.</translation>
+        <translation>Zylinder %1 und sein Nachbar %2 zeigen beide zu wenig: den Dichtungssteg zwischen ihnen ansehen.</translation>
     </message>
     <message>
         <source>Cylinder %1 has a wet test only: nothing to compare it with.</source>
@@ -6651,7 +6651,7 @@
     <message>
         <source>Cylinders %1 and %2 are both low: look at the joint between them.</source>
         <extracomment>engine.joint</extracomment>
-        <translation>Zylinder %1 und %2 sind beide niedrig: den Dichtungssteg zwischen ihnen ansehen.</translation>
+        <translation>Zylinder %1 und %2 zeigen beide zu wenig: den Dichtungssteg zwischen ihnen ansehen.</translation>
     </message>
     <message>
         <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
@@ -6981,7 +6981,7 @@
     <message>
         <source>Cylinders %1 and %2 are neighbours and both low: the joint between them.</source>
         <extracomment>thumb.joint</extracomment>
-        <translation>Zylinder %1 und %2 sind Nachbarn und beide niedrig: der Dichtungssteg zwischen ihnen.</translation>
+        <translation>Zylinder %1 und %2 sind Nachbarn und zeigen beide zu wenig: der Dichtungssteg zwischen ihnen.</translation>
     </message>
     <message>
         <source>Two rules of thumb disagree: one says %1, the other %2.</source>
@@ -7111,37 +7111,37 @@
     <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
-        <translation>Das Kurbelgehäuse hält: %1 nach %3, verlangt sind mindestens %2.</translation>
+        <translation>Das Kurbelgehäuse hält den Druck: %1 nach %3, verlangt sind mindestens %2.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, at least %2 is asked; how long it was held is not noted.</source>
         <extracomment>crankcase.holds_no_time</extracomment>
-        <translation>Das Kurbelgehäuse endete bei %1, verlangt sind mindestens %2; wie lange gehalten wurde, ist nicht notiert.</translation>
+        <translation>Der Druck im Kurbelgehäuse endete bei %1, verlangt sind mindestens %2; wie lange gehalten wurde, ist nicht notiert.</translation>
     </message>
     <message>
         <source>The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve.</source>
         <extracomment>crankcase.loses</extracomment>
-        <translation>Das Kurbelgehäuse fiel auf %1; verlangt sind mindestens %2. Wellendichtringe, Fußdichtung, Membran oder Drehschieber.</translation>
+        <translation>Der Druck im Kurbelgehäuse fiel auf %1; verlangt sind mindestens %2. Wellendichtringe, Fußdichtung, Membran oder Drehschieber.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, so close to %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>crankcase.close</extracomment>
-        <translation>Das Kurbelgehäuse endete bei %1, so nah an %2, dass das Manometer sie nicht unterscheiden kann.</translation>
+        <translation>Der Druck im Kurbelgehäuse endete bei %1, so nah an %2, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
-        <translation>Das Kurbelgehäuse wurde nur %1 lang gehalten; der Hersteller verlangt %2.</translation>
+        <translation>Der Druck im Kurbelgehäuse wurde nur %1 lang gehalten; der Hersteller verlangt %2.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation>Das Kurbelgehäuse ging von %1 auf %2, in welcher Zeit, ist nicht notiert; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
+        <translation>Der Druck im Kurbelgehäuse ging von %1 auf %2, in welcher Zeit, ist nicht notiert; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit_timed</extracomment>
-        <translation>Das Kurbelgehäuse ging von %1 auf %2 in %3; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
+        <translation>Der Druck im Kurbelgehäuse ging von %1 auf %2 in %3; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
         <source>Start with the dry test: it is quick and shows where to look further.</source>
@@ -10201,7 +10201,7 @@
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
-        <translation>Von davor in den OT kommen. Ist er überfahren, weiterdrehen, bis er wiederkommt. Eine halbe Umdrehung zurückdrehen und noch einmal anfahren darf man nur, wo das Handbuch des Motors das Zurückdrehen erlaubt.</translation>
+        <translation>Den OT in Laufrichtung anfahren, nicht darüber hinaus. Ist er überfahren, weiterdrehen, bis er wiederkommt. Eine halbe Umdrehung zurückdrehen und noch einmal anfahren darf man nur, wo das Handbuch des Motors das Zurückdrehen erlaubt.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -11802,12 +11802,12 @@
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
         <extracomment>oil, text</extracomment>
-        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Vor dem Anlasser von Hand durchdrehen, zwei Umdrehungen. Beim Durchdrehen die Augen von den Kerzenlöchern fernhalten: Es spritzt. Niemals bei einem Diesel.</translation>
+        <translation>Nur wenig Öl. Zu viel lässt sich nicht verdichten: Es blockiert den Motor und kann ein Pleuel verbiegen. Den Motor zwei Umdrehungen von Hand durchdrehen, bevor der Anlasser benutzt wird. Beim Durchdrehen die Augen von den Kerzenlöchern fernhalten: Es spritzt. Niemals bei einem Diesel.</translation>
     </message>
     <message>
         <source>With air in, the engine can turn without warning. Nobody near crank, fan, wheel or propeller, no tool left on the crank. Hold it with gear and brake or a second person, raise the pressure slowly, turn only in running direction. Wear eye protection.</source>
         <extracomment>air, text</extracomment>
-        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand darf nahe an Kurbelwelle, Lüfter, Rad oder Propeller sein, kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
+        <translation>Mit anliegender Luft kann sich der Motor ohne Vorwarnung drehen. Niemand darf nahe an Kurbelwelle, Lüfter, Rad oder Propeller sein; kein Werkzeug an der Kurbelwelle stecken lassen. Mit Gang und Bremse oder durch eine zweite Person halten, den Druck langsam erhöhen, nur in Laufrichtung drehen. Augenschutz tragen.</translation>
     </message>
     <message>
         <source>Crankcase: only the few psi that the engine&apos;s manual gives. Leak-down pressure pushes the shaft seals out of their seats. Raise it slowly, and let it off before anything that closes the case is loosened. Wear eye protection.</source>
@@ -11817,7 +11817,7 @@
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben frei ist. Leichte, gerade Schläge, und nur auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
+        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben weit genug vom Ventil entfernt steht. Leichte, gerade Schläge, und nur auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
@@ -13107,7 +13107,7 @@
     <message>
         <source>Readings are held against the factory limit at your altitude, and against each other. Between cylinders the difference counts more than the height.</source>
         <extracomment>dry, why</extracomment>
-        <translation>Messwerte werden mit dem Werksgrenzwert für die eigene Höhe und miteinander verglichen. Zwischen Zylindern zählt der Unterschied mehr als die Höhe.</translation>
+        <translation>Messwerte werden mit dem Werksgrenzwert für die eigene Höhe und miteinander verglichen. Zwischen den Zylindern zählt der Unterschied mehr als der Wert selbst.</translation>
     </message>
     <message>
         <source>See to Prepare and read the card Before cranking, for a diesel the card Diesel too.</source>
@@ -13312,7 +13312,7 @@
     <message>
         <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Langsam von davor in den OT kommen. Mit wenig anliegender Luft (20 psi, 1,4 bar) zeigt die tote Stelle den Scheitel: Dort dreht die Luft die Kurbelwelle nach keiner Seite.</translation>
+        <translation>Den OT langsam in Laufrichtung anfahren, nicht darüber hinaus. Mit wenig anliegender Luft (20 psi, 1,4 bar) zeigt die tote Stelle den Scheitel: Dort dreht die Luft die Kurbelwelle nach keiner Seite.</translation>
     </message>
     <message>
         <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
@@ -13897,7 +13897,7 @@
     <message>
         <source>With the gauge in, turn the engine over by hand, two turns, before the starter: it must not lock. If it does, take the gauge out again and let the oil out.</source>
         <extracomment>wet, how</extracomment>
-        <translation>Mit eingeschraubtem Manometer den Motor von Hand durchdrehen, zwei Umdrehungen, vor dem Anlasser: Er darf nicht blockieren. Tut er es, das Manometer wieder herausnehmen und das Öl herauslassen.</translation>
+        <translation>Mit eingeschraubtem Manometer den Motor zwei Umdrehungen von Hand durchdrehen, bevor der Anlasser benutzt wird: Er darf nicht blockieren. Tut er es, das Manometer wieder herausnehmen und das Öl herauslassen.</translation>
     </message>
     <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
@@ -15137,7 +15137,7 @@
     <message>
         <source>Its chamber is so small that oil locks it, and oil can fire: no wet test on a diesel, and no oil into its bores beforehand.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Sein Brennraum ist so klein, dass Öl ihn blockiert, und Öl kann zünden: keine Nassprüfung am Diesel, und auch vorher kein Öl in seine Bohrungen.</translation>
+        <translation>Sein Brennraum ist so klein, dass Öl den Motor blockiert, und Öl kann zünden: keine Nassprüfung am Diesel, und auch vorher kein Öl in seine Bohrungen.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
@@ -17450,7 +17450,7 @@
     <name>lapwing::ConflictsModel</name>
     <message>
         <source>changed %1</source>
-        <translation>geändert %1</translation>
+        <translation>geändert am %1</translation>
     </message>
     <message>
         <source>as first written</source>
@@ -17862,7 +17862,7 @@
     </message>
     <message>
         <source>brought in %1</source>
-        <translation>eingelesen %1</translation>
+        <translation>eingelesen am %1</translation>
     </message>
     <message>
         <source>two versions</source>
@@ -18168,7 +18168,7 @@
     </message>
     <message>
         <source>Done %1</source>
-        <translation>Erledigt %1</translation>
+        <translation>Erledigt am %1</translation>
     </message>
     <message numerus="yes">
         <source>%n price(s) too long to add up</source>
@@ -18519,7 +18519,7 @@
     </message>
     <message>
         <source>checked %1</source>
-        <translation>geprüft %1</translation>
+        <translation>geprüft am %1</translation>
     </message>
     <message>
         <source>never checked</source>

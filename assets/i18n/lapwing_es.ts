@@ -994,11 +994,11 @@
     <name>Demo</name>
     <message>
         <source>Liquid-cooled 90 degree V-twin, 498 cm3, invented for trying the app out</source>
-        <translation>V2 a 90 grados refrigerado por líquido, 498 cm³, inventado para probar la aplicación</translation>
+        <translation>V2 a 90 grados refrigerado por líquido, 498 cm³, inventado para probar la app</translation>
     </message>
     <message>
         <source>In-line six car engine, 2993 cm3, invented for trying the app out</source>
-        <translation>Seis cilindros en línea de un coche, 2993 cm³, inventado para probar la aplicación</translation>
+        <translation>Seis cilindros en línea de un coche, 2993 cm³, inventado para probar la app</translation>
     </message>
     <message>
         <source>One owner since new. Oil changed every year; valves last looked at when it was run in.</source>
@@ -1150,7 +1150,7 @@
     </message>
     <message>
         <source>The burnt edge grows, the seat goes next and the head has to be built up.</source>
-        <translation>El borde quemado crece, después cae el asiento y habrá que recargar la culata.</translation>
+        <translation>El borde quemado crece, después se daña el asiento y habrá que recargar la culata.</translation>
     </message>
     <message>
         <source>Cylinder off, bore measured and honed, piston rings new</source>
@@ -1562,7 +1562,7 @@
     <message numerus="yes">
         <source>All %n sessions</source>
         <translation>
-            <numerusform>La %n sesión</numerusform>
+            <numerusform>La única sesión</numerusform>
             <numerusform>Las %n sesiones</numerusform>
         </translation>
     </message>
@@ -4576,7 +4576,7 @@
     <message>
         <source>Before the repair the signs pointed at %1 too.</source>
         <extracomment>history.same_as_before</extracomment>
-        <translation>Antes de la reparación los indicios también apuntaban a %1.</translation>
+        <translation>Antes de la reparación los indicios también señalaban %1.</translation>
     </message>
     <message>
         <source>%1 readings since the repair go down beyond doubt.</source>
@@ -6136,7 +6136,7 @@
     <message>
         <source>Cylinder %1: of the parts that were not touched before &quot;%2&quot;, earlier readings tell as well. Touched parts count as new ones: what they were tells nothing of what they are.</source>
         <extracomment>odds.earlier_state_shared</extracomment>
-        <translation>Cilindro %1: sobre las piezas que no se tocaron antes de «%2» también dicen algo las lecturas anteriores. Las piezas tocadas cuentan como nuevas: lo que fueron no dice nada de lo que son.</translation>
+        <translation>Cilindro %1: sobre las piezas que no se tocaron antes del estado «%2» también dicen algo las lecturas anteriores. Las piezas tocadas cuentan como nuevas: lo que fueron no dice nada de lo que son.</translation>
     </message>
     <message>
         <source>Cylinder %1: cranking readings from before it ran are left out; it was colder then.</source>
@@ -6396,7 +6396,7 @@
     <message>
         <source>The rules of thumb point at %2 of cylinder %1.</source>
         <extracomment>because.rules</extracomment>
-        <translation>Las reglas prácticas apuntan a %2 en el cilindro %1.</translation>
+        <translation>Las reglas prácticas señalan %2 en el cilindro %1.</translation>
     </message>
     <message>
         <source>The seat burns further and the leak grows.</source>
@@ -6491,7 +6491,7 @@
     <message>
         <source>Cylinder %1 reads %2: below the factory limit of %3, and the signs point at %4.</source>
         <extracomment>cylinder.below_limit_points_at</extracomment>
-        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3, y los indicios apuntan a %4.</translation>
+        <translation>El cilindro %1 da %2: por debajo del límite de fábrica de %3, y los indicios señalan %4.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: far below what makers ask of such an engine. A leak-down test shows where it leaks.</source>
@@ -6516,7 +6516,7 @@
     <message>
         <source>Cylinder %1 reads %2: too low, and the signs point at %3.</source>
         <extracomment>cylinder.low_points_at</extracomment>
-        <translation>El cilindro %1 da %2: demasiado bajo, y los indicios apuntan a %3.</translation>
+        <translation>El cilindro %1 da %2: demasiado bajo, y los indicios señalan %3.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: too low, but %3 had too little clearance. Adjust first, then test again.</source>
@@ -6556,7 +6556,7 @@
     <message>
         <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
         <extracomment>cylinder.leaks_clearance_first</extracomment>
-        <translation>El cilindro %1 pierde %2 y el aire apunta a %3. Revisar su juego antes de cualquier veredicto: una válvula sin juego parece quemada.</translation>
+        <translation>El cilindro %1 pierde %2 y el aire señala %3. Revisar su juego antes de cualquier veredicto: una válvula sin juego parece quemada.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
@@ -7111,37 +7111,37 @@
     <message>
         <source>The crankcase holds: %1 after %3, at least %2 is asked.</source>
         <extracomment>crankcase.holds</extracomment>
-        <translation>El cárter mantiene: %1 después de %3, se pide al menos %2.</translation>
+        <translation>El cárter mantiene la presión: %1 después de %3, se pide al menos %2.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, at least %2 is asked; how long it was held is not noted.</source>
         <extracomment>crankcase.holds_no_time</extracomment>
-        <translation>El cárter acabó en %1, se pide al menos %2; no está anotado cuánto tiempo se mantuvo.</translation>
+        <translation>La presión del cárter acabó en %1, se pide al menos %2; no está anotado cuánto tiempo se mantuvo.</translation>
     </message>
     <message>
         <source>The crankcase fell to %1; at least %2 is asked. Crank seals, base gasket, reed or rotary valve.</source>
         <extracomment>crankcase.loses</extracomment>
-        <translation>El cárter bajó a %1; se pide al menos %2. Retenes del cigüeñal, junta de base, láminas o válvula rotativa.</translation>
+        <translation>La presión del cárter bajó a %1; se pide al menos %2. Retenes del cigüeñal, junta de base, láminas o válvula rotativa.</translation>
     </message>
     <message>
         <source>The crankcase ended at %1, so close to %2 that the gauge can&apos;t tell them apart.</source>
         <extracomment>crankcase.close</extracomment>
-        <translation>El cárter acabó en %1, tan cerca de %2 que el manómetro no puede distinguirlos.</translation>
+        <translation>La presión del cárter acabó en %1, tan cerca de %2 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
-        <translation>El cárter se mantuvo solo %1; el fabricante pide %2.</translation>
+        <translation>La presión del cárter se mantuvo solo %1; el fabricante pide %2.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit</extracomment>
-        <translation>El cárter pasó de %1 a %2, sin anotar en cuánto tiempo; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
+        <translation>La presión del cárter pasó de %1 a %2, sin anotar en cuánto tiempo; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
         <source>The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine&apos;s manual has one.</source>
         <extracomment>crankcase.no_limit_timed</extracomment>
-        <translation>El cárter pasó de %1 a %2 en %3; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
+        <translation>La presión del cárter pasó de %1 a %2 en %3; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
         <source>Start with the dry test: it is quick and shows where to look further.</source>
@@ -8641,7 +8641,7 @@
     <message>
         <source>tyre-valve core</source>
         <extracomment>check_valve_core:tyre</extracomment>
-        <translation>núcleo de válvula de neumático</translation>
+        <translation>válvula de neumático</translation>
     </message>
     <message>
         <source>screwed</source>
@@ -10201,7 +10201,7 @@
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
-        <translation>Subir hasta el PMS desde antes de él. Si se pasó, seguir girando hasta que vuelva a llegar. Girar media vuelta atrás y subir de nuevo, únicamente donde el manual del motor permita girar hacia atrás.</translation>
+        <translation>Llegar al PMS viniendo desde antes, sin pasarlo. Si se pasó, seguir girando hasta que vuelva a llegar. Girar media vuelta atrás y subir de nuevo, únicamente donde el manual del motor permita girar hacia atrás.</translation>
     </message>
     <message>
         <source>How to</source>
@@ -13107,7 +13107,7 @@
     <message>
         <source>Readings are held against the factory limit at your altitude, and against each other. Between cylinders the difference counts more than the height.</source>
         <extracomment>dry, why</extracomment>
-        <translation>Las lecturas se comparan con el límite de fábrica a la altitud propia, y entre sí. Entre cilindros cuenta más la diferencia que la altura.</translation>
+        <translation>Las lecturas se comparan con el límite de fábrica a la altitud propia, y entre sí. Entre cilindros cuenta más la diferencia que el valor en sí.</translation>
     </message>
     <message>
         <source>See to Prepare and read the card Before cranking, for a diesel the card Diesel too.</source>
@@ -13312,7 +13312,7 @@
     <message>
         <source>Come up to TDC slowly, from before it. With a little air on (20 psi, 1.4 bar) the flat spot shows the top: there the air turns the crank neither way.</source>
         <extracomment>tdc, how</extracomment>
-        <translation>Subir despacio al PMS, desde antes de él. Con un poco de aire puesto (20 psi, 1,4 bar) el punto plano muestra el punto muerto: ahí el aire no gira el cigüeñal hacia ningún lado.</translation>
+        <translation>Llegar despacio al PMS, viniendo desde antes, sin pasarlo. Con un poco de aire puesto (20 psi, 1,4 bar) el punto plano muestra el punto muerto: ahí el aire no gira el cigüeñal hacia ningún lado.</translation>
     </message>
     <message>
         <source>Passed it? Air off, then turn on in running direction until it comes round again: two turns of a four-stroke, one of a two-stroke. Go back, at least half a turn, and come up again only where the engine&apos;s manual allows turning back: tensioners of cam chain or belt, reeds or a rubber impeller may suffer.</source>
@@ -13897,7 +13897,7 @@
     <message>
         <source>With the gauge in, turn the engine over by hand, two turns, before the starter: it must not lock. If it does, take the gauge out again and let the oil out.</source>
         <extracomment>wet, how</extracomment>
-        <translation>Con el manómetro puesto, girar el motor a mano, dos vueltas, antes de usar el arranque: no debe bloquearse. Si se bloquea, quitar otra vez el manómetro y dejar salir el aceite.</translation>
+        <translation>Con el manómetro puesto, girar el motor a mano, dos vueltas, antes de usar el motor de arranque: no debe bloquearse. Si se bloquea, quitar otra vez el manómetro y dejar salir el aceite.</translation>
     </message>
     <message>
         <source>Eyes away from the plug holes. Crank as often as in the dry test.</source>
@@ -15137,7 +15137,7 @@
     <message>
         <source>Its chamber is so small that oil locks it, and oil can fire: no wet test on a diesel, and no oil into its bores beforehand.</source>
         <extracomment>diesel, why</extracomment>
-        <translation>Su cámara es tan pequeña que el aceite lo bloquea, y el aceite puede encenderse: en un diésel no hay prueba húmeda, ni aceite en los cilindros antes de probar.</translation>
+        <translation>Su cámara es tan pequeña que el aceite bloquea el motor, y el aceite puede encenderse: en un diésel no hay prueba húmeda, ni aceite en los cilindros antes de probar.</translation>
     </message>
     <message>
         <source>Say &quot;diesel&quot; on the engine card: the app then leaves out what does not belong.</source>
@@ -16380,7 +16380,7 @@
     </message>
     <message>
         <source>%1 deleted</source>
-        <translation>%1 borrado</translation>
+        <translation>Borrado: %1</translation>
     </message>
     <message>
         <source>%1 brought in</source>
@@ -16388,7 +16388,7 @@
     </message>
     <message>
         <source>%1 kept</source>
-        <translation>%1 guardado</translation>
+        <translation>%1 guardada</translation>
     </message>
     <message numerus="yes">
         <source>%n photos without their place</source>
@@ -17135,7 +17135,7 @@
     </message>
     <message>
         <source>Readings under other conditions can&apos;t be averaged with those that you have. They get a session of their own, and Before and after holds the two side by side.</source>
-        <translation>Las lecturas en otras condiciones no se pueden promediar con las que ya hay. Tienen su propia sesión, y Antes y después pone las dos lado a lado.</translation>
+        <translation>Las lecturas en otras condiciones no se pueden promediar con las que ya hay. Tienen su propia sesión, y «Antes y después» pone las dos lado a lado.</translation>
     </message>
     <message>
         <source>In the session before: %1</source>
@@ -17450,7 +17450,7 @@
     <name>lapwing::ConflictsModel</name>
     <message>
         <source>changed %1</source>
-        <translation>cambiado %1</translation>
+        <translation>cambiado el %1</translation>
     </message>
     <message>
         <source>as first written</source>
@@ -17468,7 +17468,7 @@
     </message>
     <message>
         <source>retest planned for %1</source>
-        <translation>nueva prueba prevista para %1</translation>
+        <translation>nueva prueba prevista para el %1</translation>
     </message>
     <message>
         <source>Number</source>
@@ -17495,7 +17495,7 @@
     </message>
     <message>
         <source>%1 not measured</source>
-        <translation>%1 no medidos</translation>
+        <translation>%1 sin medir</translation>
     </message>
     <message numerus="yes">
         <source>%n cylinders</source>
@@ -17513,11 +17513,11 @@
     </message>
     <message>
         <source>Retest planned for %1</source>
-        <translation>Nueva prueba prevista para %1</translation>
+        <translation>Nueva prueba prevista para el %1</translation>
     </message>
     <message>
         <source>Retest due, planned for %1</source>
-        <translation>Nueva prueba pendiente, prevista para %1</translation>
+        <translation>Nueva prueba pendiente, prevista para el %1</translation>
     </message>
 </context>
 <context>
@@ -17862,7 +17862,7 @@
     </message>
     <message>
         <source>brought in %1</source>
-        <translation>incorporado %1</translation>
+        <translation>incorporado el %1</translation>
     </message>
     <message>
         <source>two versions</source>
@@ -18168,7 +18168,7 @@
     </message>
     <message>
         <source>Done %1</source>
-        <translation>Hecho %1</translation>
+        <translation>Hecho el %1</translation>
     </message>
     <message numerus="yes">
         <source>%n price(s) too long to add up</source>
@@ -18195,7 +18195,7 @@
     </message>
     <message>
         <source>Noted %1</source>
-        <translation>Anotado %1</translation>
+        <translation>Anotado el %1</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
@@ -18403,7 +18403,7 @@
     </message>
     <message>
         <source>the owner says %1</source>
-        <translation>el propietario dice %1</translation>
+        <translation>el propietario dice: %1</translation>
     </message>
     <message>
         <source>Measure what you want to know, then make your own call.</source>
@@ -18519,7 +18519,7 @@
     </message>
     <message>
         <source>checked %1</source>
-        <translation>verificado %1</translation>
+        <translation>verificado el %1</translation>
     </message>
     <message>
         <source>never checked</source>
