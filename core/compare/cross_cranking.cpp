@@ -25,8 +25,8 @@ public:
         : from_(from),
           to_(to),
           reference_(from.at->reference),
-          here_(end_of(from)),
-          there_(end_of(to)),
+          here_(end_of(from, to)),
+          there_(end_of(to, from)),
           way_(here_, there_, runs),
           out_(out) {}
 
@@ -43,10 +43,13 @@ public:
     }
 
 private:
-    [[nodiscard]] static findings::WayEnd end_of(const Measured& of) {
+    /// An adapter that was not noted, with the tester that `other` was read on, is taken to be the same.
+    [[nodiscard]] static findings::WayEnd end_of(const Measured& of, const Measured& other) {
+        const std::string& noted = of.newest().adapter;
+        const bool as_there = noted.empty() && of.tester && of.tester == other.tester;
         return {*of.at, &of.newest(), of.tester,
                 findings::model_inputs(of.at->engine, of.session(), of.at->reference, of.tester,
-                                       of.newest().adapter)};
+                                       as_there ? other.newest().adapter : noted)};
     }
     [[nodiscard]] const Conditions& then() const { return from_.session().conditions; }
     [[nodiscard]] const Conditions& now() const { return to_.session().conditions; }

@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
+#include <cctype>
 #include <cmath>
 
 #include "core/findings/case.h"
@@ -185,10 +186,36 @@ private:
             out_.inputs.push_back(
                 input("valve_opens_at", "", figure(Dimension::pressure_difference, out_.crack_pa)));
         }
-        const auto used = std::ranges::find(tester->adapters, adapter, &Adapter::name);
-        if (adapter.empty() || used == tester->adapters.end() || !used->volume) return;
+        const Adapter* used = adapter_in_use(*tester, adapter);
+        if (!used || !used->volume) return;
         out_.fitting_m3 = used->volume->si();
         out_.inputs.push_back(input("adapter", "", figure(Dimension::volume, out_.fitting_m3)));
+    }
+
+    /// The adapter that was named with the reading. Where none was, the tester's only one for the thread of
+    /// the engine's plugs: that one is for this engine. Null: none, or not known.
+    [[nodiscard]] const Adapter* adapter_in_use(const Tester& tester, const std::string& named) const {
+        const auto& all = tester.adapters;
+        if (!named.empty()) {
+            const auto used = std::ranges::find(all, named, &Adapter::name);
+            return used == all.end() ? nullptr : &*used;
+        }
+        if (engine_.plug_thread.empty()) return nullptr;
+        const auto fits = [&](const Adapter& one) {
+            return thread_key(one.thread) == thread_key(engine_.plug_thread);
+        };
+        const auto first = std::ranges::find_if(all, fits);
+        if (first == all.end() || std::any_of(first + 1, all.end(), fits)) return nullptr;
+        return &*first;
+    }
+
+    /// "m12 x 1,25" and "M12x1.25" are one thread.
+    static std::string thread_key(const std::string& thread) {
+        std::string key;
+        for (const char c : thread)
+            if (c != ' ')
+                key += c == ',' ? '.' : static_cast<char>(std::tolower(static_cast<unsigned char>(c)));
+        return key;
     }
 
     void add_oil(const std::optional<TypedVolume>& oil) {

@@ -148,6 +148,24 @@ TEST(CircumstancesOf, WarmAgainstColdWidensALeakDown) {
     EXPECT_NEAR(found.cylinders.front().leak_down->u, std::hypot(alike, 0.2 * 0.25), 1e-9);
 }
 
+TEST(CircumstancesOf, AnAdapterThatWasNotNotedIsTheOneOfTheOtherVisit) {
+    Years years;
+    years.tester(years.gauge).adapters = {
+        {"long", "", {}, Years::of<VolumeTag>("4cm3"), AdapterSeal::screwed},
+        {"short", "", {}, Years::of<VolumeTag>("1cm3"), AdapterSeal::screwed}};
+    years.dry(years.open(), "9.0bar").adapter = "long";
+    Reading& now = years.dry(years.open(), "9.0bar");
+    const Comparison alike = years.compare();
+    EXPECT_EQ(reason(alike.reasons, "compare.adapter"), nullptr);
+    EXPECT_DOUBLE_EQ(alike.cylinders.front().dry->before->compared.si,
+                     alike.cylinders.front().dry->before->as_measured.si);
+    now.adapter = "short";
+    const Comparison other = years.compare();
+    EXPECT_NE(reason(other.reasons, "compare.adapter"), nullptr);
+    EXPECT_GT(other.cylinders.front().dry->before->compared.si,
+              other.cylinders.front().dry->before->as_measured.si);
+}
+
 TEST(CircumstancesOf, AReasonNamesItsCylindersOnce) {
     Years years(3);
     Visit& before = years.open();

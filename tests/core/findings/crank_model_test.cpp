@@ -187,6 +187,24 @@ TEST(CrankModel, AnAdaptersVolumeCountsOnlyWhereItWasUsed) {
     EXPECT_GT(car.facts(&gauge, "long reach").hose_loss->figure.si, 0.05);
 }
 
+TEST(CrankModel, TheOnlyAdapterForTheEnginesPlugsIsTheOneInUse) {
+    SmallCar car;
+    Tester& gauge = car.tester(TesterKind::compression_gauge, "300", "psi", "1.6");
+    gauge.check_valve_at = CheckValveAt::chamber_end;
+    gauge.adapters = {{"long reach", "M12x1.25", {}, cm3("4"), AdapterSeal::screwed},
+                      {"scooter", "M10x1", {}, cm3("2"), AdapterSeal::screwed}};
+    EXPECT_FALSE(car.facts(&gauge).hose_loss.has_value());  // which plugs the engine has is not noted
+    car.engine().plug_thread = "m12 x 1,25";
+    EXPECT_DOUBLE_EQ(car.facts(&gauge).hose_loss->figure.si,
+                     car.facts(&gauge, "long reach").hose_loss->figure.si);
+    EXPECT_LT(car.facts(&gauge, "scooter").hose_loss->figure.si, car.facts(&gauge).hose_loss->figure.si);
+    car.engine().plug_thread = "M14x1.25";
+    EXPECT_FALSE(car.facts(&gauge).hose_loss.has_value());
+    car.engine().plug_thread = "M12x1.25";
+    gauge.adapters[1].thread = "M12x1.25";
+    EXPECT_FALSE(car.facts(&gauge).hose_loss.has_value());  // it may be either
+}
+
 TEST(CrankModel, TyreValveCoreReadsLow) {
     SmallCar car;
     Tester& gauge = car.tester(TesterKind::compression_gauge, "300", "psi", "1.6");
