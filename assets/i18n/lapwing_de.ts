@@ -15318,6 +15318,10 @@
         <translation>Eingetippt</translation>
     </message>
     <message>
+        <source>needle set by hand</source>
+        <translation>Zeiger von Hand gestellt</translation>
+    </message>
+    <message>
         <source>The needle reads</source>
         <translation>Der Zeiger zeigt</translation>
     </message>
@@ -17812,6 +17816,10 @@
     <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
         <translation>Unter „Bedingungen“ angeben, welches Prüfgerät benutzt wird: Der Bereich seines Manometers ist nötig, um das Foto abzulesen.</translation>
+    </message>
+    <message>
+        <source>This scale sweeps about %1 degrees, the tester&apos;s card says %2: correct it there, or see whether it is that tester&apos;s gauge.</source>
+        <translation>Diese Skala reicht über etwa %1 Grad, auf der Karte des Prüfgeräts stehen %2: dort berichtigen oder nachsehen, ob es das Manometer dieses Prüfgeräts ist.</translation>
     </message>
     <message>
         <source>Reading the needle ...</source>

@@ -15318,6 +15318,10 @@
         <translation>Escrito</translation>
     </message>
     <message>
+        <source>needle set by hand</source>
+        <translation>aguja puesta a mano</translation>
+    </message>
+    <message>
         <source>The needle reads</source>
         <translation>La aguja marca</translation>
     </message>
@@ -17812,6 +17816,10 @@
     <message>
         <source>Say in Conditions which tester is used: the range of its gauge is needed to read the photo.</source>
         <translation>Decir en Condiciones qué comprobador se usa: para leer la foto hace falta el rango de su manómetro.</translation>
+    </message>
+    <message>
+        <source>This scale sweeps about %1 degrees, the tester&apos;s card says %2: correct it there, or see whether it is that tester&apos;s gauge.</source>
+        <translation>Esta escala abarca unos %1 grados, la ficha del comprobador dice %2: corríjalo allí o mire si es el manómetro de ese comprobador.</translation>
     </message>
     <message>
         <source>Reading the needle ...</source>

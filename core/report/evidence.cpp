@@ -82,10 +82,12 @@ void add_needle(Photo& to, const Attachment& photo) {
             photo.read_uncertainty ? std::optional(uncertainty::expanded(photo.read_uncertainty->si()))
                                    : std::nullopt;
         Line line{Label::needle_reads, findings::figure_of(*photo.read_value, u95)};
+        if (!photo.read_confidence) line.emplace_back(Label::needle_by_hand);
         if (photo.read_settled) line.emplace_back(word_of(*photo.read_settled));
         to.lines.push_back(std::move(line));
     } else if (!photo.read_refusal.empty()) {
-        to.lines.push_back({Label::needle_not_read, findings::Word{"read_refusal:" + photo.read_refusal}});
+        // How to take a better one is told to who took it, not to who gets the report.
+        to.lines.push_back({Label::needle_not_read});
     }
 }
 

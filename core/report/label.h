@@ -143,6 +143,7 @@ enum class Label {
     plug_reach,
     typed,
     needle_reads,
+    needle_by_hand,
     needle_not_read,
     on_what,
     opinion,

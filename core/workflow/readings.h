@@ -11,9 +11,9 @@ namespace lapwing::workflow {
 /// tester left out is taken from the session. `oiled` is set here, whatever the caller says: oil stays on the
 /// rings, so a wet reading is fresh, and after any wet reading of the cylinder in this session later dry and
 /// leak-down readings are marked before; otherwise no. Requests for this test that stand in this session or
-/// an earlier one of the engine and are carried out with it are ticked. Photos of the gauge that wait for this
-/// reading (see waiting_photos) are tied to it. Refused: a session or cylinder that
-/// isn't there, a reading that can't exist (model's checked).
+/// an earlier one of the engine and are carried out with it are ticked. Photos of the gauge that wait for
+/// this reading (see waiting_photos) are tied to it. Refused: a session or cylinder that isn't there, a
+/// reading that can't exist (model's checked).
 Intent keep_reading(Reading reading);
 
 /// Redo: keeps `reading` in place of `replaced`, which stays in the history ("reading.redo"). Session, test

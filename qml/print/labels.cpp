@@ -38,6 +38,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Notes and second opinions");
         case Label::typed:
             return QT_TRANSLATE_NOOP("Report", "Typed");
+        case Label::needle_by_hand:
+            return QT_TRANSLATE_NOOP("Report", "needle set by hand");
         case Label::needle_reads:
             return QT_TRANSLATE_NOOP("Report", "The needle reads");
         case Label::needle_not_read:

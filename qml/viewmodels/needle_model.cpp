@@ -25,6 +25,8 @@ namespace {
 using namespace std::chrono_literals;
 
 constexpr double drawn_width = 1000;
+/// From which confidence on a reading counts that the tester's card contradicts.
+constexpr double sure = 0.8;
 
 /// As many decimals as an uncertainty of that size lets stand.
 int decimals_for(double u) {
@@ -116,7 +118,8 @@ void NeedleModel::look() {
         return;
     }
     const auto& scale = gauge->gauge;
-    const QString this_one = photo_id_ + QString::fromStdString(scale.full_scale.text());
+    const QString this_one = photo_id_ + QString::fromStdString(scale.full_scale.text()) +
+                             (scale.sweep ? QString::fromStdString(scale.sweep->text()) : QString());
     if (looked_at_ == this_one) return;
     looked_at_ = this_one;
     unit_ = scale.full_scale.unit();
@@ -134,7 +137,17 @@ void NeedleModel::look() {
     if (scale.sweep) range.sweep_deg = scale.sweep->number();
     const QString file = QString::fromStdString(app()->desk().files().path(photo()->sha256).string());
     app()->background().start([guard = QPointer(this), eye = *eye, file, range, this_one] {
-        auto seen = eye->needle(whole(file), range);
+        const QByteArray photo = whole(file);
+        auto seen = eye->needle(photo, range);
+        // A sweep that is wrong on the tester's card must not make every photo unreadable.
+        bool other_sweep = false;
+        if (seen && seen->refused() && range.sweep_deg) {
+            auto open_range = range;
+            open_range.sweep_deg.reset();
+            auto without = eye->needle(photo, open_range);
+            other_sweep = without && !without->refused() && without->confidence >= sure;
+            if (other_sweep) seen = std::move(without);
+        }
         const QSize size = QImageReader(file, "jpg").size();
         QMetaObject::invokeMethod(
             qApp,
@@ -142,10 +155,14 @@ void NeedleModel::look() {
                 if (!guard || guard->looked_at_ != this_one) return;
                 guard->looking_ = false;
                 guard->size_ = size;
-                if (seen)
-                    guard->take(*seen);
-                else
-                    guard->why_ = guard->format().text(seen.error());
+                if (seen) guard->take(*seen);
+                if (seen && other_sweep)
+                    guard->why_ =
+                        tr("This scale sweeps about %1 degrees, the tester's card says %2: correct it "
+                           "there, or see whether it is that tester's gauge.")
+                            .arg(std::lround(seen->sweep_deg))
+                            .arg(std::lround(*range.sweep_deg));
+                if (!seen) guard->why_ = guard->format().text(seen.error());
                 emit guard->changed();
             },
             Qt::QueuedConnection);

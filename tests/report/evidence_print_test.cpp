@@ -58,14 +58,18 @@ TEST_F(PrintedPhotos, StandWithTheReadingsThatTheyShow) {
     agrees.read_settled = ReadSettled::left_open;
     Attachment missing = photo_of(visit_, visit_.readings[2], 'b');
     missing.caption = "Needle shook";
+    missing.read_refusal = "unsure";
     visit_.attachments = {agrees, missing};
     const Paper paper = print();
     const QString words = paper.words();
     // 6.1 bar was typed in the sample for the first reading; 3.5 of 5.5 bar held for the third.
     for (const char* there :
-         {"Photos", "Cylinder 1 · dry test", "Typed: 6.1 bar", "The needle reads: 6.4 bar ± 0.2, left open",
+         {"Photos", "Cylinder 1 · dry test", "Typed: 6.1 bar",
+          "The needle reads: 6.4 bar ± 0.2, needle set by hand, left open", "Needle not read",
           "Cylinder 1 · leak-down", "Held: 3.5 bar", "Needle shook", "This photo is not stored here."})
         EXPECT_TRUE(words.contains(there, Qt::CaseInsensitive)) << there << "\n" << words.toStdString();
+    // How a better photo is taken is not the owner's to know.
+    EXPECT_FALSE(words.contains("square on")) << words.toStdString();
     // One picture in the file, on the page of its caption.
     const QStringList pictures = paper.images().split('\n', Qt::SkipEmptyParts).mid(2);
     ASSERT_EQ(pictures.size(), 1) << paper.images().toStdString();

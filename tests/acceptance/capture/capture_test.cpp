@@ -17,6 +17,7 @@
 #include "core/workflow/hand_over.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/sessions.h"
+#include "core/workflow/testers.h"
 #include "platform/media/loaded_media.h"
 #include "tests/acceptance/capture/listening.h"
 #include "tests/app/harness/phone.h"
@@ -79,8 +80,8 @@ private slots:
         const auto engine = stock.engine("Harbour twin", 2);
         engine_ = engine;
         session_ = stock.session(engine, "As found");
-        const auto tester = stock.tester(TesterKind::compression_gauge, "Red gauge", "10");
-        QVERIFY(phone_.run(workflow::choose_tester(session_, workflow::TesterUse::compression, tester)));
+        tester_ = stock.tester(TesterKind::compression_gauge, "Red gauge", "10");
+        QVERIFY(phone_.run(workflow::choose_tester(session_, workflow::TesterUse::compression, tester_)));
         speech_ = phone_.own->filePath(QStringLiteral("speech.wav"));
         QVERIFY(run(
             QStringLiteral("espeak-ng"),
@@ -206,6 +207,18 @@ private slots:
         QCOMPARE(standing->final, photo->read_value);
         QCOMPARE(standing->from, ReadingFrom::photo);
 
+        // A slip on the tester's card is told of; it does not make the photo unreadable.
+        const auto testers = phone_.desk().testers();
+        const auto noted = std::ranges::find(testers, tester_, &Tester::id);
+        QVERIFY(noted != testers.end());
+        Tester slip = *noted;
+        slip.gauge.sweep = TypedAngle::make("180", units::deg).value();
+        QVERIFY(phone_.run(workflow::save_tester(slip)));
+        QVERIFY2(thumb.reads(QStringLiteral("sweeps about 27"), 20'000),
+                 qPrintable(thumb.words().join(u'|')));
+        QVERIFY(thumb.reads(QStringLiteral("the tester's card says 180")));
+        QVERIFY(thumb.reads(QStringLiteral("Reads 4.0")));
+
         const auto dossier = workflow::hand_over(phone_.desk(), {engine_, {session_}, false});
         QVERIFY(dossier);
         const auto target = phone_.folder() / "handed over.lapwing";
@@ -311,6 +324,7 @@ private:
     platform::LoadedMedia media_;
     EngineId engine_;
     SessionId session_;
+    TesterId tester_;
     QString speech_;
     std::vector<double> said_;
 };
