@@ -951,7 +951,7 @@
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -9586,11 +9586,11 @@
     </message>
     <message>
         <source>Keep, then %1</source>
-        <translation>Übernehmen, dann %1</translation>
+        <translation>Behalten, dann %1</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -10272,7 +10272,7 @@
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -13132,7 +13132,7 @@
     <message>
         <source>Type the final reading; first puff and pulls if you have them. Keep takes you to the next cylinder.</source>
         <extracomment>dry, how</extracomment>
-        <translation>Den Endwert eingeben; ersten Hub und Hübe, falls vorhanden. „Übernehmen“ führt zum nächsten Zylinder.</translation>
+        <translation>Den Endwert eingeben; ersten Hub und Hübe, falls vorhanden. „Behalten“ führt zum nächsten Zylinder.</translation>
     </message>
     <message>
         <source>Give every cylinder the same number of pulls.</source>
@@ -13432,7 +13432,7 @@
     <message>
         <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Die Luft anliegen lassen und horchen: „Übernehmen, horchen“ öffnet die Austritte dieses Zylinders.</translation>
+        <translation>Die Luft anliegen lassen und horchen: „Behalten, horchen“ öffnet die Austritte dieses Zylinders.</translation>
     </message>
     <message>
         <source>Up to about 10 %</source>
@@ -15252,7 +15252,7 @@
     </message>
     <message>
         <source>Nothing changed: keep as repeat</source>
-        <translation>Nichts geändert: als Wiederholung übernehmen</translation>
+        <translation>Nichts geändert: als Wiederholung behalten</translation>
     </message>
     <message>
         <source>The first was wrong: replace it</source>
@@ -15926,7 +15926,7 @@
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -16077,11 +16077,11 @@
     </message>
     <message>
         <source>Volume key keeps</source>
-        <translation>Lautstärketaste übernimmt</translation>
+        <translation>Lautstärketaste behält</translation>
     </message>
     <message>
         <source>Keeps a reading without a look at the screen.</source>
-        <translation>Übernimmt einen Messwert ohne Blick auf den Bildschirm.</translation>
+        <translation>Behält einen Messwert ohne Blick auf den Bildschirm.</translation>
     </message>
 </context>
 <context>
@@ -16312,7 +16312,7 @@
     </message>
     <message>
         <source>%1, cylinder %2: kept</source>
-        <translation>%1, Zylinder %2: übernommen</translation>
+        <translation>%1, Zylinder %2: behalten</translation>
     </message>
     <message>
         <source>%1, cylinder %2: measured again</source>
@@ -16332,7 +16332,7 @@
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: kept</source>
-        <translation>Zylinder %1, Ventilspiel %2: übernommen</translation>
+        <translation>Zylinder %1, Ventilspiel %2: behalten</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 clearance: deleted</source>
@@ -16392,7 +16392,7 @@
     </message>
     <message>
         <source>%1 kept</source>
-        <translation>%1 übernommen</translation>
+        <translation>%1 behalten</translation>
     </message>
     <message numerus="yes">
         <source>%n photos without their place</source>
@@ -16431,7 +16431,7 @@
     </message>
     <message>
         <source>Kept</source>
-        <translation>Übernommen</translation>
+        <translation>Behalten</translation>
     </message>
 </context>
 <context>
@@ -17439,15 +17439,15 @@
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Keep, next valve</source>
-        <translation>Übernehmen, nächstes Ventil</translation>
+        <translation>Behalten, nächstes Ventil</translation>
     </message>
     <message>
         <source>Cylinder %1, %2 %3 kept</source>
-        <translation>Zylinder %1, %2 %3 übernommen</translation>
+        <translation>Zylinder %1, %2 %3 behalten</translation>
     </message>
 </context>
 <context>
@@ -17855,7 +17855,7 @@
     </message>
     <message>
         <source>Keep %1 as a reading: %2</source>
-        <translation>%1 als Messwert übernehmen: %2</translation>
+        <translation>%1 als Messwert behalten: %2</translation>
     </message>
     <message>
         <source>Read again with the gauge&apos;s range as it is now: %1</source>
@@ -17955,35 +17955,35 @@
     </message>
     <message>
         <source>Keep …</source>
-        <translation>Übernehmen …</translation>
+        <translation>Behalten …</translation>
     </message>
     <message>
         <source>Keep all the same</source>
-        <translation>Trotzdem übernehmen</translation>
+        <translation>Trotzdem behalten</translation>
     </message>
     <message>
         <source>Keep instead</source>
-        <translation>Ersatz übernehmen</translation>
+        <translation>Als Ersatz behalten</translation>
     </message>
     <message>
         <source>Keep, listen</source>
-        <translation>Übernehmen, horchen</translation>
+        <translation>Behalten, horchen</translation>
     </message>
     <message>
         <source>Keep as well</source>
-        <translation>Auch übernehmen</translation>
+        <translation>Auch behalten</translation>
     </message>
     <message>
         <source>Keep as well, next %1</source>
-        <translation>Auch übernehmen, weiter %1</translation>
+        <translation>Auch behalten, weiter %1</translation>
     </message>
     <message>
         <source>Keep</source>
-        <translation>Übernehmen</translation>
+        <translation>Behalten</translation>
     </message>
     <message>
         <source>Keep, next %1</source>
-        <translation>Übernehmen, weiter %1</translation>
+        <translation>Behalten, weiter %1</translation>
     </message>
     <message>
         <source>Type the set pressure first: leakage is counted from it.</source>
@@ -17999,11 +17999,11 @@
     </message>
     <message>
         <source>%1 kept</source>
-        <translation>%1 übernommen</translation>
+        <translation>%1 behalten</translation>
     </message>
     <message>
         <source>Cylinder %1: %2 kept</source>
-        <translation>Zylinder %1: %2 übernommen</translation>
+        <translation>Zylinder %1: %2 behalten</translation>
     </message>
     <message>
         <source>First</source>
@@ -18375,7 +18375,7 @@
     </message>
     <message>
         <source>digits typed and not kept</source>
-        <translation>getippt, nicht übernommen</translation>
+        <translation>getippt, nicht behalten</translation>
     </message>
     <message>
         <source>%1 %2</source>

@@ -384,7 +384,7 @@
     </message>
     <message>
         <source>Held pressure</source>
-        <translation>Presión mantenida</translation>
+        <translation>Presión retenida</translation>
     </message>
     <message>
         <source>Set pressure</source>
@@ -456,7 +456,7 @@
     </message>
     <message>
         <source>Held pressure on the hole</source>
-        <translation>Presión mantenida en el agujero</translation>
+        <translation>Presión retenida en el agujero</translation>
     </message>
     <message>
         <source>Shop</source>
@@ -1798,7 +1798,7 @@
     <message>
         <source>held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>presión mantenida</translation>
+        <translation>presión retenida</translation>
     </message>
     <message>
         <source>the other tester&apos;s set pressure</source>
@@ -2738,7 +2738,7 @@
     <message>
         <source>Held pressure</source>
         <extracomment>goes into the sentence of an error</extracomment>
-        <translation>Presión mantenida</translation>
+        <translation>Presión retenida</translation>
     </message>
     <message>
         <source>Time held</source>
@@ -3173,12 +3173,12 @@
     <message>
         <source>A held pressure of %1 kPa is not a gauge reading. Give 0 or more; check that the needle rests at zero.</source>
         <extracomment>leakdown.held_negative</extracomment>
-        <translation>Una presión mantenida de %1 kPa no es una lectura de manómetro. Dar 0 o más; comprobar que la aguja descansa en cero.</translation>
+        <translation>Una presión retenida de %1 kPa no es una lectura de manómetro. Dar 0 o más; comprobar que la aguja descansa en cero.</translation>
     </message>
     <message>
         <source>The held pressure (%1 kPa) is above the set pressure (%2 kPa). Were the two exchanged? If not, block the outlet and compare the gauges.</source>
         <extracomment>leakdown.held_above_set</extracomment>
-        <translation>La presión mantenida (%1 kPa) está por encima de la presión ajustada (%2 kPa). ¿Se intercambiaron las dos? Si no, tapar la salida y comparar los manómetros.</translation>
+        <translation>La presión retenida (%1 kPa) está por encima de la presión ajustada (%2 kPa). ¿Se intercambiaron las dos? Si no, tapar la salida y comparar los manómetros.</translation>
     </message>
     <message>
         <source>A check hole of %1 mm with discharge coefficient %2 cannot be right. Give the drill&apos;s diameter, 0.01 to 50 mm, and a coefficient above 0 up to 1.</source>
@@ -3208,7 +3208,7 @@
     <message>
         <source>Held pressures of %1 and %2 kPa are too close together to tell the leak&apos;s law. Set the regulator to about half and read again.</source>
         <extracomment>leakdown.law</extracomment>
-        <translation>Presiones mantenidas de %1 y %2 kPa están demasiado juntas para conocer la ley de la fuga. Poner el regulador a la mitad más o menos y leer de nuevo.</translation>
+        <translation>Presiones retenidas de %1 y %2 kPa están demasiado juntas para conocer la ley de la fuga. Poner el regulador a la mitad más o menos y leer de nuevo.</translation>
     </message>
     <message>
         <source>A bore of %1 mm is not an engine&apos;s. Give 5 to 1500 mm.</source>
@@ -3618,7 +3618,7 @@
     <message>
         <source>A held pressure of %1 kPa does not fit a set pressure of %2 kPa. Give 0 up to the set pressure.</source>
         <extracomment>leakage.held</extracomment>
-        <translation>Una presión mantenida de %1 kPa no encaja con una presión ajustada de %2 kPa. Dar de 0 hasta la presión ajustada.</translation>
+        <translation>Una presión retenida de %1 kPa no encaja con una presión ajustada de %2 kPa. Dar de 0 hasta la presión ajustada.</translation>
     </message>
     <message>
         <source>A regulator that sinks by %1 kPa cannot be right. Give 0 or more.</source>
@@ -5301,7 +5301,7 @@
     <message>
         <source>Held</source>
         <extracomment>held</extracomment>
-        <translation>Mantenida</translation>
+        <translation>Retenida</translation>
     </message>
     <message>
         <source>Hold time</source>
@@ -5666,7 +5666,7 @@
     <message>
         <source>Held %1 is over the set %2. Were the two swapped?</source>
         <extracomment>pad.held_over_set</extracomment>
-        <translation>La presión mantenida (%1) pasa de la ajustada (%2). ¿Se intercambiaron las dos?</translation>
+        <translation>La presión retenida (%1) pasa de la ajustada (%2). ¿Se intercambiaron las dos?</translation>
     </message>
     <message>
         <source>Type the set pressure too: leakage needs both.</source>
@@ -5696,7 +5696,7 @@
     <message>
         <source>Very little held. Is it the right TDC? If air comes at intake and exhaust, turn the crank one full turn.</source>
         <extracomment>pad.very_low_held</extracomment>
-        <translation>Muy poca presión mantenida. ¿Es el PMS correcto? Si sale aire por admisión y escape, dar una vuelta completa al cigüeñal.</translation>
+        <translation>Muy poca presión retenida. ¿Es el PMS correcto? Si sale aire por admisión y escape, dar una vuelta completa al cigüeñal.</translation>
     </message>
     <message>
         <source>A fall of %1 is within the gauge&apos;s own error.</source>
@@ -7006,7 +7006,7 @@
     <message>
         <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
         <extracomment>question.tdc</extracomment>
-        <translation>Aire por admisión y escape y muy poca presión mantenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
+        <translation>Aire por admisión y escape y muy poca presión retenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
@@ -7381,7 +7381,7 @@
     <message>
         <source>What was lost of the set pressure: set less held, divided by set.</source>
         <extracomment>from:leakage</extracomment>
-        <translation>Lo que se perdió de la presión ajustada: ajustada menos mantenida, dividido entre la ajustada.</translation>
+        <translation>Lo que se perdió de la presión ajustada: ajustada menos retenida, dividido entre la ajustada.</translation>
     </message>
     <message>
         <source>The same leak on another tester</source>
@@ -7431,7 +7431,7 @@
     <message>
         <source>Air through the leak at the held pressure, as litres of air at 20 °C and 1 bar.</source>
         <extracomment>from:flow</extracomment>
-        <translation>Aire que pasa por la fuga a la presión mantenida, como litros de aire a 20 °C y 1 bar.</translation>
+        <translation>Aire que pasa por la fuga a la presión retenida, como litros de aire a 20 °C y 1 bar.</translation>
     </message>
     <message>
         <source>Wet rise</source>
@@ -7571,7 +7571,7 @@
     <message>
         <source>How the leak&apos;s area, taken as a hole, changes with the pressure held: not at all for a hole, growing for a narrow gap.</source>
         <extracomment>from:leak_law</extracomment>
-        <translation>Cómo cambia el área de la fuga, tomada como un agujero, con la presión mantenida: nada en un agujero, crece en una rendija estrecha.</translation>
+        <translation>Cómo cambia el área de la fuga, tomada como un agujero, con la presión retenida: nada en un agujero, crece en una rendija estrecha.</translation>
     </message>
     <message>
         <source>Restrictor by a drilled hole</source>
@@ -9096,7 +9096,7 @@
     <message>
         <source>held pressure</source>
         <extracomment>input:held</extracomment>
-        <translation>presión mantenida</translation>
+        <translation>presión retenida</translation>
     </message>
     <message>
         <source>correction for what stood in the way</source>
@@ -9246,7 +9246,7 @@
     <message>
         <source>held at it</source>
         <extracomment>input:other_held</extracomment>
-        <translation>mantenida con ella</translation>
+        <translation>retenida con ella</translation>
     </message>
     <message>
         <source>drilled hole</source>
@@ -10882,12 +10882,12 @@
     <message>
         <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation>Una presión mantenida por debajo de esta fracción de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
+        <translation>Una presión retenida por debajo de esta fracción de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
-        <translation>Una válvula abierta deja pasar mucho más de lo que da cualquier restrictor; la presión mantenida cae a casi nada.</translation>
+        <translation>Una válvula abierta deja pasar mucho más de lo que da cualquier restrictor; la presión retenida cae a casi nada.</translation>
     </message>
     <message>
         <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
@@ -13382,7 +13382,7 @@
     <message>
         <source>Air goes into one cylinder through a small restrictor. What the cylinder can&apos;t hold, it leaks: leakage = (set - held) / set. 80 psi set and 60 held is 25 %.</source>
         <extracomment>leak-down, why</extracomment>
-        <translation>El aire entra en un cilindro por un restrictor pequeño. Lo que el cilindro no puede mantener, lo pierde: pérdida = (ajustada - mantenida) / ajustada. 80 psi ajustados y 60 mantenidos es 25 %.</translation>
+        <translation>El aire entra en un cilindro por un restrictor pequeño. Lo que el cilindro no puede mantener, lo pierde: pérdida = (ajustada - retenida) / ajustada. 80 psi ajustados y 60 retenidos es 25 %.</translation>
     </message>
     <message>
         <source>It needs neither starter nor battery, and while the air is on, you can hear where it goes. It comes before any oil goes in: oil stays on the rings for every later reading.</source>
@@ -14717,7 +14717,7 @@
     <message>
         <source>From left to right: air from the compressor, a regulator with its handle, the gauge that shows the set pressure, a restrictor that leaves only a small hole, the gauge that shows the held pressure, and a hose into the plug hole of a cylinder with its piston at the top.</source>
         <extracomment>rig, description</extracomment>
-        <translation>De izquierda a derecha: aire del compresor, un regulador con su mando, el manómetro que marca la presión ajustada, un restrictor que deja solo un agujero pequeño, el manómetro que marca la presión mantenida, y una manguera al agujero de bujía de un cilindro con su pistón arriba.</translation>
+        <translation>De izquierda a derecha: aire del compresor, un regulador con su mando, el manómetro que marca la presión ajustada, un restrictor que deja solo un agujero pequeño, el manómetro que marca la presión retenida, y una manguera al agujero de bujía de un cilindro con su pistón arriba.</translation>
     </message>
     <message>
         <source>Regulator: up slowly</source>
@@ -14737,7 +14737,7 @@
     <message>
         <source>Held pressure, after the restrictor</source>
         <extracomment>rig, text</extracomment>
-        <translation>Presión mantenida, después del restrictor</translation>
+        <translation>Presión retenida, después del restrictor</translation>
     </message>
     <message>
         <source>Cylinder at its TDC on compression</source>
@@ -15507,7 +15507,7 @@
     </message>
     <message>
         <source>held</source>
-        <translation>mantenida</translation>
+        <translation>retenida</translation>
     </message>
     <message>
         <source>set</source>
@@ -18031,7 +18031,7 @@
     </message>
     <message>
         <source>Held</source>
-        <translation>Mantenida</translation>
+        <translation>Retenida</translation>
     </message>
     <message>
         <source>Minutes</source>
@@ -18083,7 +18083,7 @@
     </message>
     <message>
         <source>%1 held</source>
-        <translation>%1 mantenida</translation>
+        <translation>%1 retenida</translation>
     </message>
     <message>
         <source>%1, end pressure, of %2 set</source>
@@ -18091,7 +18091,7 @@
     </message>
     <message>
         <source>%1 held, of %2 set</source>
-        <translation>%1 mantenida, de %2 ajustada</translation>
+        <translation>%1 retenida, de %2 ajustada</translation>
     </message>
     <message>
         <source>%1, first puff %2</source>
