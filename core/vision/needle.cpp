@@ -13,6 +13,7 @@
 #include "core/vision/needle_line.h"
 #include "core/vision/pivot.h"
 #include "core/vision/scale.h"
+#include "core/vision/settle.h"
 
 namespace lapwing::vision {
 namespace {
@@ -193,7 +194,8 @@ Found scale_of(const cv::Mat& grey, const std::vector<std::vector<Ring>>& dials,
         else
             best.offer(std::move(other.scale));
     }
-    if (best.trust <= little) offer_round_pivots(best, grey, dials[0], range, enough);
+    for (std::size_t i = 0; i < dials.size() && i < 3 && best.trust <= little; ++i)
+        offer_round_pivots(best, grey, dials[i], range, enough);
     if (best.trust <= enough) return best;
     for (const auto* rings : bare)
         if (could_be_nearer(*rings)) {
@@ -215,7 +217,7 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     cv::cvtColor(photo.colour, grey, cv::COLOR_BGR2GRAY);
     const auto dials = find_dials(grey);
     if (dials.empty()) return refuse(Refusal::no_dial);
-    const auto [scale, trust, besides] = scale_of(grey, dials, range);
+    auto [scale, trust, besides] = scale_of(grey, dials, range);
     if (!scale) return refuse(Refusal::no_scale);
     describe(out, *scale, photo.scale);
     out.confidence = 0.5 * trust;
@@ -224,18 +226,23 @@ NeedleReading read(const Decoded& photo, const DialRange& range, const NeedleOpt
     const Pointing pointing = needle_on(photo.colour, *scale);
     const auto& needle = pointing.needle;
     if (!needle) return refuse(Refusal::no_needle);
-    const double sweep = scale->sweep();
-    const double angle = pointing.angle_in(scale->frame);
-    const double along = std::remainder(angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
-    out.needle_angle_deg = degrees(along);
     out.tip_px = point(pointing.frame->to_image(pointing.along(needle->tip)), photo.scale);
     out.tail_px = point(pointing.frame->to_image(pointing.along(0)), photo.scale);
+    const Axis axis{pointing.frame->to_image(pointing.along(0)),
+                    pointing.frame->to_image(pointing.along(needle->tip))};
+    const double rule_u = settle(*scale, axis);
+    describe(out, *scale, photo.scale);
+    const double sweep = scale->sweep();
+    const cv::Point2d way = scale->frame.to_plane(axis.to) - scale->frame.to_plane(axis.from);
+    const double angle = std::atan2(way.y, way.x);
+    const double along = std::remainder(angle - scale->angle_min() - sweep / 2, 2 * pi) + sweep / 2;
+    out.needle_angle_deg = degrees(along);
 
     const double span = range.max - range.min;
     out.value = range.min + along / sweep * span;
     // What the line says, how well the lines of the scale agree, and a floor for what stays of the tilt.
     const double floor_u = 0.15 * pi / 180;
-    const double angle_u = std::hypot(needle->angle_u, scale->run.spread, floor_u);
+    const double angle_u = std::hypot(std::hypot(needle->angle_u, rule_u), scale->run.spread, floor_u);
     // Where the ends of the scale are in doubt, it is by whole divisions.
     const double ends_u = (1 - trust) * 2 * scale->run.step;
     out.u = std::hypot(angle_u, ends_u) / sweep * span;

@@ -8,6 +8,7 @@
 #include <cmath>
 
 #include "core/vision/tick_lines.h"
+#include "core/vision/tick_rule.h"
 
 namespace lapwing::vision {
 namespace {
@@ -75,30 +76,10 @@ private:
     const std::vector<Peak>& peaks_;
 };
 
-/// Least squares for start, step and harmonics. The harmonics are held back by what a frame can be wrong by.
+/// The rule of the lines, without those that it does not explain.
 void fit_rule(TickRun& run) {
     for (int round = 0; round < 3; ++round) {
-        cv::Matx<double, 6, 6> normal = cv::Matx<double, 6, 6>::zeros();
-        cv::Matx<double, 6, 1> right = cv::Matx<double, 6, 1>::zeros();
-        const double noise = 0.15 * pi / 180;
-        const std::array<double, 6> scatter{1e3, 1e3, 0.10, 0.10, 0.02, 0.02};
-        for (int i = 0; i < 6; ++i)
-            normal(i, i) =
-                noise * noise / (scatter[static_cast<std::size_t>(i)] * scatter[static_cast<std::size_t>(i)]);
-        for (const Tick& t : run.ticks) {
-            const double c = std::cos(t.angle);
-            const double s = std::sin(t.angle);
-            const cv::Matx<double, 6, 1> terms{1, double(t.place), c, s, c * c - s * s, 2 * s * c};
-            normal += terms * terms.t();
-            right += terms * t.angle;
-        }
-        const cv::Matx<double, 6, 1> x = normal.solve(right, cv::DECOMP_CHOLESKY);
-        run.start = x(0);
-        run.step = x(1);
-        // A centre that lies at (x, y) turns the line at angle p by y cos p - x sin p.
-        run.shift = {-x(3), x(2)};
-        run.cos2 = x(4);
-        run.sin2 = x(5);
+        RuleFit(run.ticks).solve(run);
         std::vector<double> off;
         for (const Tick& t : run.ticks)
             off.push_back(std::abs(t.angle - run.angle_at(t.place)));
