@@ -15319,7 +15319,7 @@
     </message>
     <message>
         <source>needle set by hand</source>
-        <translation>Zeiger von Hand gestellt</translation>
+        <translation>Zeiger von Hand gesetzt</translation>
     </message>
     <message>
         <source>The needle reads</source>

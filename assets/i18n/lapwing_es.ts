@@ -17819,7 +17819,7 @@
     </message>
     <message>
         <source>This scale sweeps about %1 degrees, the tester&apos;s card says %2: correct it there, or see whether it is that tester&apos;s gauge.</source>
-        <translation>Esta escala abarca unos %1 grados, la ficha del comprobador dice %2: corríjalo allí o mire si es el manómetro de ese comprobador.</translation>
+        <translation>Esta escala abarca unos %1 grados, la ficha del comprobador dice %2: corregirlo allí, o mirar si es el manómetro de ese comprobador.</translation>
     </message>
     <message>
         <source>Reading the needle ...</source>
