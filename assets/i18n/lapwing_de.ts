@@ -11795,9 +11795,9 @@
         <translation>Vor dem Durchdrehen eines Diesels: den Kraftstoff abstellen, wie es sein Handbuch sagt, sodass nichts eingespritzt wird und nichts zündet, und das durch Durchdrehen nachweisen, bevor etwas geöffnet wird. Manometer und Schlauch für 40 bar oder mehr. Gesicht und Hände von offenen Löchern fernhalten. Abstand zu bewegten Teilen halten. Mit eingelegtem Gang springt das Fahrzeug los: Leerlauf einlegen.</translation>
     </message>
     <message>
-        <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
+        <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine two turns by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Der Adapter darf mit seiner Gewindelänge weder Kolben noch Ventil berühren. Den Motor mit eingeschraubtem Adapter einmal von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
+        <translation>Der Adapter darf mit seiner Gewindelänge weder Kolben noch Ventil berühren. Den Motor mit eingeschraubtem Adapter zwei Umdrehungen von Hand durchdrehen, bevor der Anlasser benutzt wird.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
@@ -13035,9 +13035,9 @@
         <translation>Den Adapter nach Gewinde und Gewindelänge der Kerze wählen. Darauf achten, dass sein Dichtring heil und sauber ist.</translation>
     </message>
     <message>
-        <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
+        <source>Screw it in by hand, then turn the engine two turns by hand: nothing may touch.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Von Hand einschrauben, dann den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
+        <translation>Von Hand einschrauben, dann den Motor zwei Umdrehungen von Hand durchdrehen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Look at the gauge: needle at zero at rest.</source>
@@ -14865,9 +14865,9 @@
         <translation>Gewinde und Gewindelänge wie die Kerze</translation>
     </message>
     <message>
-        <source>Too long: it strikes the piston. Turn once by hand</source>
+        <source>Too long: it strikes the piston. Try two turns by hand</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Zu lang: Er stößt an den Kolben. Einmal von Hand durchdrehen</translation>
+        <translation>Zu lang: Er schlägt an den Kolben. Zwei Umdrehungen von Hand</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
@@ -15165,9 +15165,9 @@
         <translation>Alle Einspritzdüsen oder alle Glühkerzen herausnehmen, wie es das Handbuch sagt.</translation>
     </message>
     <message>
-        <source>Screw in the adapter made for that hole, turn the engine once by hand: nothing may touch.</source>
+        <source>Screw in the adapter made for that hole, turn the engine two turns by hand: nothing may touch.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Den Adapter einschrauben, der für dieses Loch gemacht ist, den Motor einmal von Hand durchdrehen: Nichts darf anstoßen.</translation>
+        <translation>Den Adapter einschrauben, der für dieses Loch gemacht ist, den Motor zwei Umdrehungen von Hand durchdrehen: Nichts darf anstoßen.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
@@ -16586,8 +16586,8 @@
         <translation>Gewindelänge</translation>
     </message>
     <message>
-        <source>It must not touch piston or valve: turn the engine by hand once.</source>
-        <translation>Er darf Kolben oder Ventil nicht berühren: den Motor einmal von Hand durchdrehen.</translation>
+        <source>It must not touch piston or valve: turn the engine two turns by hand.</source>
+        <translation>Er darf Kolben oder Ventil nicht berühren: den Motor zwei Umdrehungen von Hand durchdrehen.</translation>
     </message>
     <message>
         <source>Adds a volume of</source>

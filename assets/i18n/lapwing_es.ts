@@ -11795,9 +11795,9 @@
         <translation>Antes de dar arranque a un diésel: cortar el combustible como diga su manual, de modo que no se inyecte ni se encienda nada, y demostrarlo dando arranque antes de abrir nada. Manómetro y manguera para 40 bar o más. Cara y manos lejos de los agujeros abiertos. Mantenerse apartado de las piezas en movimiento. Con una marcha puesta el vehículo salta: poner la caja en punto muerto (neutral).</translation>
     </message>
     <message>
-        <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine once by hand before using the starter.</source>
+        <source>The adapter&apos;s reach must not touch piston or valve. With it screwed in, turn the engine two turns by hand before using the starter.</source>
         <extracomment>adapter, text</extracomment>
-        <translation>El adaptador no debe ser tan largo que toque el pistón o una válvula. Con él enroscado, girar el motor una vez a mano antes de usar el motor de arranque.</translation>
+        <translation>El adaptador no debe ser tan largo que toque el pistón o una válvula. Con él enroscado, girar el motor dos vueltas a mano antes de usar el motor de arranque.</translation>
     </message>
     <message>
         <source>Only a little oil. Too much can&apos;t be compressed: it locks the engine and can bend a rod. Turn it over by hand, two turns, before the starter. Eyes away from the plug holes when you crank: it sprays. Never on a diesel.</source>
@@ -13035,9 +13035,9 @@
         <translation>Elegir el adaptador por la rosca y el largo de rosca de la bujía. Ver que su anillo de sellado esté entero y limpio.</translation>
     </message>
     <message>
-        <source>Screw it in by hand, then turn the engine once by hand: nothing may touch.</source>
+        <source>Screw it in by hand, then turn the engine two turns by hand: nothing may touch.</source>
         <extracomment>cranking, how</extracomment>
-        <translation>Enroscarlo a mano y girar después el motor una vez a mano: nada debe tocar.</translation>
+        <translation>Enroscarlo a mano y girar después el motor dos vueltas a mano: nada debe tocar.</translation>
     </message>
     <message>
         <source>Look at the gauge: needle at zero at rest.</source>
@@ -14865,9 +14865,9 @@
         <translation>La misma rosca y largo que la bujía</translation>
     </message>
     <message>
-        <source>Too long: it strikes the piston. Turn once by hand</source>
+        <source>Too long: it strikes the piston. Try two turns by hand</source>
         <extracomment>adapter, text</extracomment>
-        <translation>Demasiado largo: golpea el pistón. Girar una vez a mano</translation>
+        <translation>Demasiado largo: golpea el pistón. Girar dos vueltas a mano</translation>
     </message>
     <message>
         <source>Crankcase hold test</source>
@@ -15165,9 +15165,9 @@
         <translation>Sacar todos los inyectores o todas las bujías de precalentamiento, como diga el manual.</translation>
     </message>
     <message>
-        <source>Screw in the adapter made for that hole, turn the engine once by hand: nothing may touch.</source>
+        <source>Screw in the adapter made for that hole, turn the engine two turns by hand: nothing may touch.</source>
         <extracomment>diesel, how</extracomment>
-        <translation>Enroscar el adaptador hecho para ese agujero, girar el motor una vez a mano: nada debe tocar.</translation>
+        <translation>Enroscar el adaptador hecho para ese agujero, girar el motor dos vueltas a mano: nada debe tocar.</translation>
     </message>
     <message>
         <source>Crank at full battery and note the speed if you can. 350 to 430 psi (24 to 30 bar) at 250 to 290 rpm is published; the engine&apos;s own manual comes first.</source>
@@ -16586,8 +16586,8 @@
         <translation>Largo de rosca</translation>
     </message>
     <message>
-        <source>It must not touch piston or valve: turn the engine by hand once.</source>
-        <translation>No debe tocar el pistón ni las válvulas: girar el motor una vez a mano.</translation>
+        <source>It must not touch piston or valve: turn the engine two turns by hand.</source>
+        <translation>No debe tocar el pistón ni las válvulas: girar el motor dos vueltas a mano.</translation>
     </message>
     <message>
         <source>Adds a volume of</source>

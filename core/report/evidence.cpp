@@ -129,7 +129,7 @@ Section photos(const Visit& visit) {
     return section;
 }
 
-Section opinions(const Visit& visit) {
+Section opinions(const Visit& visit, bool appendix) {
     Table table{{{{Label::cylinder}, 1.0},
                  {{Label::on_what}, 1.6},
                  {{Label::opinion}, 2.2},
@@ -138,6 +138,7 @@ Section opinions(const Visit& visit) {
                 {}};
     for (const Note& note : visit.notes) {
         if (note.kind == NoteKind::note && note.tie.to == TiedTo::session) continue;
+        if (note.kind == NoteKind::my_call && !appendix) continue;
         On place = on(visit, note.tie);
         Line kind{word_of(note.kind)};
         if (note.cause) kind.emplace_back(word_of(*note.cause));

@@ -54,7 +54,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              exits(engine, found),
              before_after(dossier, visit, found, reference),
              earlier_visits(dossier, visit, found, reference),
-             opinions(visit),
+             opinions(visit, options.appendix),
              noted(visit),
              why(found, options.appendix),
              remarks(Label::contradictions, found, &findings::CylinderFindings::contradictions,

@@ -21,7 +21,8 @@ Section crankcase(const findings::Findings& found);
 // evidence.cpp: what people photographed and said
 Section photos(const Visit& visit);
 /// What others make of the readings, and notes on single things; the notes on the visit itself are `noted`.
-Section opinions(const Visit& visit);
+/// @param appendix with a learner's own calls, which are for a mentor and no opinion for an owner
+Section opinions(const Visit& visit, bool appendix);
 
 // before_after.cpp: against the newest earlier visit with readings
 Section before_after(const Dossier& dossier, const Visit& visit, const findings::Findings& found,

@@ -14,6 +14,19 @@ Sheet {
 
     signal confirmed
 
+    // It comes up where the finger just was: the second touch of a double tap must not answer it.
+    property bool read: false
+
+    onOpened: reading.restart()
+    onClosed: read = false
+
+    Timer {
+        id: reading
+
+        interval: 600
+        onTriggered: sheet.read = true
+    }
+
     LText {
         width: parent.width
         text: sheet.text
@@ -22,6 +35,7 @@ Sheet {
     SideButton {
         objectName: "confirm"
         width: parent.width
+        enabled: sheet.read
         text: sheet.doIt
         onClicked: {
             sheet.close();

@@ -82,6 +82,9 @@ bool CalculatorModel::read() {
     if (!wanted) return false;
     calculator_ = *wanted;
     sheet_ = calculators::empty_worksheet();
+    // In the units of who has no psi on the dial.
+    if (app()->settings()->pressureUnit() != QLatin1String("psi"))
+        sheet_.set = TypedPressure::make("5.5", units::bar).value();
     if (!session_id_.isEmpty()) {
         const auto id = SessionId::parse(session_id_.toStdString());
         const auto visit = id ? app()->desk().visit(*id) : std::nullopt;

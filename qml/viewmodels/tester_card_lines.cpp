@@ -81,7 +81,7 @@ void add_adapters(Lines& lines, const Tester& tester, const format::Formatter& f
         lines.quantity(
             key("reach").c_str(), Texts::tr("Reach"),
             forms::millimetres(format), [at](auto& t) -> auto& { return at(t).reach; });
-        lines.hint(Texts::tr("It must not touch piston or valve: turn the engine by hand once."));
+        lines.hint(Texts::tr("It must not touch piston or valve: turn the engine two turns by hand."));
         lines.quantity(
             key("volume").c_str(), Texts::tr("Adds a volume of"),
             volumes(), [at](auto& t) -> auto& { return at(t).volume; });

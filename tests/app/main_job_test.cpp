@@ -253,7 +253,7 @@ void MainJobTest::undo_of_step_and_deletion() {
     // The whole engine, too.
     DO(errands.back_to(QStringLiteral("EngineCard")));
     DO(thumb.touch(QStringLiteral("deleteEngine")));
-    DO(thumb.touch(QStringLiteral("deleteForSure")));
+    DO(thumb.touch(QStringLiteral("confirm")));
     DO(wait_until([&] { return phone.desk().engines().empty(); }));
     settle(100);
     DO(thumb.touch(QStringLiteral("undo")));

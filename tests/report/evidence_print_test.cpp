@@ -125,9 +125,13 @@ TEST(Opinions, AndTheOwnersDecisionStandInTheReport) {
          {"second opinions", "other cause, intake valve", "The intake seat looks pitted", "A mentor far away",
           "please test this", "with the valve staked", "Owner's answer", "yes, Mar 15, 2026"})
         EXPECT_TRUE(words.contains(there)) << there << "\n" << words.toStdString();
-    // The learner's own call, as such.
+    // A learner's own call is for the mentor, not for the owner.
     EXPECT_TRUE(words.contains("my call, intake valve"));
     EXPECT_TRUE(words.contains("A learner's own call."));
+    const QString for_owner =
+        Paper(shop.report({true, false, sample::day("2026-03-15"), nullptr, false})).words();
+    EXPECT_FALSE(for_owner.contains("A learner's own call."));
+    EXPECT_TRUE(for_owner.contains("The intake seat looks pitted"));
     expect_nothing_overlaps_or_leaves_the_page(paper, a4);
 }
 
