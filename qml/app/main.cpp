@@ -31,12 +31,11 @@ int main(int argc, char** argv) {
     QGuiApplication::setApplicationVersion(QStringLiteral(LAPWING_VERSION));
     QGuiApplication::setApplicationDisplayName(QStringLiteral("Lapwing"));
     QGuiApplication::setDesktopFileName(QStringLiteral("lapwing"));
-    QGuiApplication gui(argc, argv);
 
     QCommandLineParser options;
     options.setApplicationDescription(QStringLiteral("Tests of how well an engine's cylinders seal."));
-    options.addHelpOption();
-    options.addVersionOption();
+    const auto help = options.addHelpOption();
+    const auto version = options.addVersionOption();
     const QCommandLineOption data(QStringLiteral("data"), QStringLiteral("Keep the library in FOLDER."),
                                   QStringLiteral("FOLDER"));
     const QCommandLineOption tour(
@@ -62,6 +61,15 @@ int main(int argc, char** argv) {
                                   QStringLiteral("Show what is in this session file or backup; nothing is "
                                                  "brought in before you say so."),
                                   QStringLiteral("[FILE]"));
+    QStringList words;
+    for (int i = 0; i < argc; ++i)
+        words << QString::fromLocal8Bit(argv[i]);
+    // What it can do is said without a display, too.
+    if (options.parse(words) && (options.isSet(help) || options.isSet(version))) {
+        const QCoreApplication screenless(argc, argv);
+        options.process(screenless);
+    }
+    QGuiApplication gui(argc, argv);
     options.process(gui);
     // A file name is relative to where the second start stands, not to where the open window was started.
     QString file = options.positionalArguments().value(0);
