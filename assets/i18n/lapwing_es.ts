@@ -17799,6 +17799,10 @@
 <context>
     <name>lapwing::MyCallModel</name>
     <message>
+        <source>%1 %2 of %3</source>
+        <translation>%1 %2 de %3</translation>
+    </message>
+    <message>
         <source>Cylinder %1: %2</source>
         <translation>Cilindro %1: %2</translation>
     </message>

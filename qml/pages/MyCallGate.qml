@@ -59,10 +59,22 @@ Loader {
                 width: form.width
                 spacing: Theme.space
 
+                LText {
+                    width: parent.width
+                    role: "heading"
+                    text: qsTr("Cylinder %1").arg(cylinder.call.number)
+                }
+
+                // What a call is made of: nobody is to keep it in mind.
+                LText {
+                    objectName: "measured_" + cylinder.call.number
+                    width: parent.width
+                    text: cylinder.call.measured
+                }
+
                 ChoiceRow {
                     objectName: "call_" + cylinder.call.number
                     width: parent.width
-                    label: qsTr("Cylinder %1").arg(cylinder.call.number)
                     options: gate.model.causes
                     currents: cylinder.call.causes
                     onChosen: value => gate.model.choose(cylinder.call.number, value)

@@ -79,9 +79,29 @@ bool MyCallModel::reported() const {
 QVariantList MyCallModel::cylinders() const {
     QVariantList list;
     for (const int number : measured())
-        list << QVariantMap{
-            {"number", number}, {"causes", calls_.value(number).causes}, {"text", calls_.value(number).text}};
+        list << QVariantMap{{"number", number},
+                            {"measured", measuredAt(number)},
+                            {"causes", calls_.value(number).causes},
+                            {"text", calls_.value(number).text}};
     return list;
+}
+
+QString MyCallModel::measuredAt(int cylinder) const {
+    QStringList parts;
+    for (const TestKind test : {TestKind::dry, TestKind::wet, TestKind::leak_down}) {
+        const auto readings = standing(visit().readings, test, cylinder);
+        if (readings.empty()) continue;
+        const Reading& newest = *readings.back();
+        if (newest.final) parts << format().heading(test) + QLatin1Char(' ') + format().typed(*newest.final);
+        if (newest.held && newest.set)
+            parts << tr("%1 %2 of %3")
+                         .arg(format().heading(test), format().typed(*newest.held),
+                              format().typed(*newest.set));
+    }
+    for (const ExitNote* exit : standing(visit().exits, cylinder))
+        if (exit->loudness != Loudness::nothing)
+            parts << format().heading(exit->exit) + QStringLiteral(": ") + format().name(exit->loudness);
+    return parts.join(QStringLiteral(" · "));
 }
 
 QVariantList MyCallModel::causes() const {

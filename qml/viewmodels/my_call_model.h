@@ -35,11 +35,13 @@ class MyCallModel : public lapwing::SessionBacked {
 public:
     using SessionBacked::SessionBacked;
 
-    [[nodiscard]] bool wanted() const;             ///< see call_wanted
-    [[nodiscard]] bool complete() const;           ///< every measured cylinder has its call
-    [[nodiscard]] bool reported() const;           ///< a report was written before the call
-    [[nodiscard]] QVariantList cylinders() const;  ///< {number, causes, text} of those that were measured
-    [[nodiscard]] QVariantList causes() const;     ///< {value, text}
+    [[nodiscard]] bool wanted() const;    ///< see call_wanted
+    [[nodiscard]] bool complete() const;  ///< every measured cylinder has its call
+    [[nodiscard]] bool reported() const;  ///< a report was written before the call
+    /// {number, measured: what was read and heard there, without a verdict, causes, text} of those that were
+    /// measured.
+    [[nodiscard]] QVariantList cylinders() const;
+    [[nodiscard]] QVariantList causes() const;  ///< {value, text}
     /// {text, detail} of calls that are committed, whoever's they are; after them the other causes that were
     /// named since, so that both stand side by side.
     [[nodiscard]] QVariantList committed() const;
@@ -62,6 +64,7 @@ private:
         QString text;
     };
     [[nodiscard]] std::vector<int> measured() const;
+    [[nodiscard]] QString measuredAt(int cylinder) const;
     void add(NoteKind kind, QVariantList& list) const;
     void keep();
 

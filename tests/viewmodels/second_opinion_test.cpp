@@ -337,6 +337,9 @@ private slots:
         QVERIFY(model.wanted());
         QCOMPARE(findings_tile(), QStringLiteral("Your own call first"));
         QCOMPARE(model.cylinders().size(), 1);  // only what was measured
+        const auto told = model.cylinders()[0].toMap()["measured"].toString();
+        QVERIFY2(told.contains(QStringLiteral("bar")) && !told.contains(QStringLiteral("fault")),
+                 qPrintable(told));
         QVERIFY(!model.complete());
         model.commit();
         shop.settle();
