@@ -391,6 +391,38 @@
         <translation>Eingestellter Druck</translation>
     </message>
     <message>
+        <source>At another set pressure</source>
+        <translation>Bei einem anderen eingestellten Druck</translation>
+    </message>
+    <message>
+        <source>The same leak, cylinder and tester. The further apart the two set pressures, the more they tell.</source>
+        <translation>Dasselbe Leck, derselbe Zylinder, dasselbe Gerät. Je weiter die beiden eingestellten Drücke auseinanderliegen, desto mehr sagen sie.</translation>
+    </message>
+    <message>
+        <source>A gauge of its own for the set pressure</source>
+        <translation>Ein eigenes Manometer für den eingestellten Druck</translation>
+    </message>
+    <message>
+        <source>Turned otherwise</source>
+        <translation>Anders durchgedreht</translation>
+    </message>
+    <message>
+        <source>Other cranking speed</source>
+        <translation>Andere Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>Leave it empty for that of a flat battery.</source>
+        <translation>Leer lassen für die einer leeren Batterie.</translation>
+    </message>
+    <message>
+        <source>Pressure at intake closing, of the air&apos;s</source>
+        <translation>Druck bei Einlassschluss, Anteil des Luftdrucks</translation>
+    </message>
+    <message>
+        <source>How far the throttle is shut: 100 % is wide open. Leave it empty for shut, with how far that goes as the range.</source>
+        <translation>Wie weit die Drosselklappe zu ist: 100 % heißt ganz offen. Leer lassen für geschlossen; der Bereich zeigt dann, wie weit das gehen kann.</translation>
+    </message>
+    <message>
         <source>Tester</source>
         <translation>Prüfgerät</translation>
     </message>
@@ -635,6 +667,10 @@
         <translation>Anderes Prüfgerät</translation>
     </message>
     <message>
+        <source>Two set pressures</source>
+        <translation>Zwei eingestellte Drücke</translation>
+    </message>
+    <message>
         <source>Restrictor check</source>
         <translation>Drosselbohrung prüfen</translation>
     </message>
@@ -651,6 +687,10 @@
         <translation>Guter Messwert</translation>
     </message>
     <message>
+        <source>Speed and throttle</source>
+        <translation>Drehzahl und Drosselklappe</translation>
+    </message>
+    <message>
         <source>Holding torque</source>
         <translation>Haltemoment</translation>
     </message>
@@ -665,6 +705,10 @@
     <message>
         <source>The same leak behind another restrictor, at another set pressure</source>
         <translation>Dasselbe Leck hinter einer anderen Drosselbohrung, bei anderem eingestelltem Druck</translation>
+    </message>
+    <message>
+        <source>Whether a leak is like a hole or a narrow gap, is seated or opened by pressure</source>
+        <translation>Ob ein Leck wie ein Loch oder ein enger Spalt ist, vom Druck angelegt oder geöffnet wird</translation>
     </message>
     <message>
         <source>A home-made tester&apos;s restrictor, by a drilled hole of known size</source>
@@ -685,6 +729,10 @@
     <message>
         <source>What a cylinder that seals well should read</source>
         <translation>Was ein gut dichtender Zylinder anzeigen sollte</translation>
+    </message>
+    <message>
+        <source>What slow cranking and a shut throttle take off a healthy reading</source>
+        <translation>Was langsames Durchdrehen und eine geschlossene Drosselklappe einem gesunden Messwert nehmen</translation>
     </message>
     <message>
         <source>What the crank must be held against with the air on</source>
@@ -1766,6 +1814,11 @@
         <translation>Über einer Verdichtung von 14 wird kein Messwert berechnet: Dort liegt das Modell weit über dem, was Hersteller angeben. Den Wert des Herstellers nehmen.</translation>
     </message>
     <message>
+        <source>The model gives no reading for that speed or throttle.</source>
+        <extracomment>calculator.turning</extracomment>
+        <translation>Das Modell gibt für diese Drehzahl oder Drosselklappe keinen Messwert.</translation>
+    </message>
+    <message>
         <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
         <extracomment>calculator.no_hose</extracomment>
         <translation>Mit dem Rückschlagventil am Kerzenloch und ohne Adapter nimmt der Schlauch nichts weg. Den Sitz des Rückschlagventils wählen oder das Volumen eines Adapters eingeben.</translation>
@@ -1809,6 +1862,21 @@
         <source>This leak can&apos;t be put on the other tester: look at the set pressures and restrictors.</source>
         <extracomment>calculator.other_tester</extracomment>
         <translation>Dieses Leck lässt sich nicht auf das andere Prüfgerät umrechnen: eingestellte Drücke und Drosselbohrungen ansehen.</translation>
+    </message>
+    <message>
+        <source>the second set pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>der zweite eingestellte Druck</translation>
+    </message>
+    <message>
+        <source>what was held at it</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>was dabei gehalten wurde</translation>
+    </message>
+    <message>
+        <source>These two readings don&apos;t show how the leak behaves: set pressures must lie well apart, and something must be lost and something held at both.</source>
+        <extracomment>calculator.law</extracomment>
+        <translation>Diese beiden Messungen zeigen nicht, wie sich das Leck verhält: Die eingestellten Drücke müssen weit auseinanderliegen, und bei beiden muss etwas verloren gehen und etwas gehalten werden.</translation>
     </message>
     <message>
         <source>diameter of the drilled hole</source>
@@ -5909,6 +5977,11 @@
         <translation>Ein einziger Messwert: Angenommen ist, dass die Leckfläche um %1 schwankt.</translation>
     </message>
     <message>
+        <source>The leak itself is never quite the same twice, and the needle moves with it: by about %1 here, most where about half is lost. That part of the ± is not the gauge&apos;s.</source>
+        <extracomment>note.leak_moves</extracomment>
+        <translation>Das Leck selbst ist nie zweimal ganz gleich, und der Zeiger geht mit: hier um etwa %1, am meisten dort, wo etwa die Hälfte verloren geht. Dieser Teil des ± kommt nicht vom Manometer.</translation>
+    </message>
+    <message>
         <source>Readings put right first for what stood in their way, as limits mean them.</source>
         <extracomment>note.put_right</extracomment>
         <translation>Messwerte zuerst um das berichtigt, was ihnen im Weg stand, so wie Grenzwerte sie meinen.</translation>
@@ -6112,6 +6185,16 @@
         <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
         <translation>Zylinder %1: Ob das Ventilspiel stimmt, ist nicht bekannt (%2). Vorher deswegen nicht zerlegen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: all that was read and heard is from before %2 was put right. No odds of what leaks now before it is tested and listened to again.</source>
+        <extracomment>odds.retest_adjusted</extracomment>
+        <translation>Zylinder %1: Alles, was gemessen und gehört wurde, stammt aus der Zeit, bevor %2 in Ordnung gebracht wurde. Was jetzt leckt, lässt sich nicht schätzen, bevor er neu geprüft und abgehört ist.</translation>
+    </message>
+    <message>
+        <source>Nobody has listened at cylinder %1 since a part was touched that air was heard from: what was heard before says nothing of it as it is.</source>
+        <extracomment>odds.not_listened_since</extracomment>
+        <translation>An Zylinder %1 hat niemand gehorcht, seit an einem Teil gearbeitet wurde, aus dem Luft zu hören war: Was vorher zu hören war, sagt nichts darüber, wie es jetzt ist.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
@@ -6562,6 +6645,16 @@
         <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.leaks_adjust_first</extracomment>
         <translation>Zylinder %1 verliert %2 (%3), mit zu wenig Ventilspiel dort. Erst einstellen, dann erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 before %3 was put right: without clearance a valve stands open. Test it again and listen again before any verdict.</source>
+        <extracomment>cylinder.retest_leak</extracomment>
+        <translation>Zylinder %1 verlor %2, bevor %3 in Ordnung gebracht wurde: Ohne Spiel steht ein Ventil offen. Vor jedem Urteil neu prüfen und neu horchen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 before %3 was put right: without clearance a valve stands open. Test it again before any verdict.</source>
+        <extracomment>cylinder.retest_dry</extracomment>
+        <translation>Zylinder %1 zeigte %2, bevor %3 in Ordnung gebracht wurde: Ohne Spiel steht ein Ventil offen. Vor jedem Urteil neu prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
@@ -7069,6 +7162,16 @@
         <translation>Zylinder %1 hat eine Nassprüfung, aber keine Trockenprüfung: Der Anstieg ist nicht bekannt.</translation>
     </message>
     <message>
+        <source>Cylinder %1: the dry test was done in the state &quot;%2&quot;, the wet test in &quot;%3&quot;. More than the oil has changed in between: the rise says nothing of the rings.</source>
+        <extracomment>question.wet_other_state</extracomment>
+        <translation>Zylinder %1: Die Trockenprüfung war im Zustand „%2“, die Nassprüfung im Zustand „%3“. Dazwischen hat sich mehr geändert als das Öl: Der Anstieg sagt nichts über die Ringe.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was listened to in the state &quot;%2&quot;. A part that the air may have come from was touched since: what was heard does not count for what leaks now. Listen again.</source>
+        <extracomment>question.heard_earlier</extracomment>
+        <translation>Zylinder %1 wurde im Zustand „%2“ abgehört. Seither wurde an einem Teil gearbeitet, aus dem die Luft gekommen sein kann: Was zu hören war, zählt nicht für das, was jetzt leckt. Neu horchen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
         <extracomment>question.above_high</extracomment>
         <translation>Zylinder %1 zeigt %2, über dem Normalbereich: Öl oder Ölkohle im Brennraum, oder falsches Manometer oder falsche Grenzwerte?</translation>
@@ -7174,6 +7277,11 @@
         <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, zeigt das Leck.</translation>
     </message>
     <message>
+        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
+        <extracomment>next.listen_again</extracomment>
+        <translation>An den Austritten von Zylinder %1 neu horchen: Was im Zustand „%2“ zu hören war, zählt nicht für ein Teil, an dem seither gearbeitet wurde.</translation>
+    </message>
+    <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
         <extracomment>next.wet</extracomment>
         <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
@@ -7202,6 +7310,16 @@
         <source>The clearance of cylinder %1 was put right: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
         <translation>Das Ventilspiel von Zylinder %1 wurde berichtigt: erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.dry_before</extracomment>
+        <translation>Trockenprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.leak_down_before</extracomment>
+        <translation>Druckverlustprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
     </message>
     <message>
         <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
@@ -7259,14 +7377,14 @@
         <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts erfasst.</translation>
     </message>
     <message>
-        <source>Somebody asked for this test at an earlier visit, and it is still to do: %1.</source>
+        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
         <extracomment>next.earlier_request</extracomment>
-        <translation>Jemand hat bei einem früheren Termin um diese Prüfung gebeten, und sie steht noch aus: %1.</translation>
+        <translation>Jemand hat bei einem früheren Termin darum gebeten, und es steht noch aus: %1.</translation>
     </message>
     <message>
-        <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
         <extracomment>next.earlier_request_of</extracomment>
-        <translation>Jemand hat bei einem früheren Termin um diese Prüfung an Zylinder %1 gebeten, und sie steht noch aus: %2.</translation>
+        <translation>Jemand hat bei einem früheren Termin an Zylinder %1 darum gebeten, und es steht noch aus: %2.</translation>
     </message>
     <message>
         <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
@@ -7622,6 +7740,36 @@
         <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
         <extracomment>from:slow_loss</extracomment>
         <translation>Der Messwert des Modells bei der langsamen Drehzahl gegenüber dem bei der üblichen.</translation>
+    </message>
+    <message>
+        <source>What the other cranking speed takes off</source>
+        <extracomment>from:speed_loss</extracomment>
+        <translation>Was die andere Anlasserdrehzahl nimmt</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading at the other cranking speed against that at this one.</source>
+        <extracomment>from:speed_loss</extracomment>
+        <translation>Der Messwert des Modells bei der anderen Anlasserdrehzahl gegen den bei dieser.</translation>
+    </message>
+    <message>
+        <source>Reading at the other cranking speed</source>
+        <extracomment>from:slow_reading</extracomment>
+        <translation>Messwert bei der anderen Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>What a cylinder that seals well reads, less what the other speed takes off.</source>
+        <extracomment>from:slow_reading</extracomment>
+        <translation>Was ein gut dichtender Zylinder zeigt, weniger das, was die andere Drehzahl nimmt.</translation>
+    </message>
+    <message>
+        <source>Reading with that throttle</source>
+        <extracomment>from:throttle_reading</extracomment>
+        <translation>Messwert mit dieser Drosselklappe</translation>
+    </message>
+    <message>
+        <source>What a cylinder that seals well reads, less what the throttle takes off.</source>
+        <extracomment>from:throttle_reading</extracomment>
+        <translation>Was ein gut dichtender Zylinder zeigt, weniger das, was die Drosselklappe nimmt.</translation>
     </message>
     <message>
         <source>Cold engine</source>
@@ -8939,6 +9087,21 @@
         <translation>auf dem anderen Prüfgerät, wenn es wie ein enger Spalt leckt</translation>
     </message>
     <message>
+        <source>exponent of the leak&apos;s law</source>
+        <extracomment>calc:law_exponent</extracomment>
+        <translation>Exponent des Leckgesetzes</translation>
+    </message>
+    <message>
+        <source>leakage at the second set pressure</source>
+        <extracomment>calc:second_leakage</extracomment>
+        <translation>Druckverlust beim zweiten eingestellten Druck</translation>
+    </message>
+    <message>
+        <source>leak area at the second set pressure</source>
+        <extracomment>calc:second_leak_area</extracomment>
+        <translation>Leckfläche beim zweiten eingestellten Druck</translation>
+    </message>
+    <message>
         <source>restrictor diameter</source>
         <extracomment>calc:restrictor</extracomment>
         <translation>Durchmesser der Drosselbohrung</translation>
@@ -8997,6 +9160,26 @@
         <source>of it on the first puff</source>
         <extracomment>calc:first_share</extracomment>
         <translation>davon beim ersten Hub</translation>
+    </message>
+    <message>
+        <source>the same at the other cranking speed</source>
+        <extracomment>calc:slow_reading</extracomment>
+        <translation>derselbe bei der anderen Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>taken off by the other cranking speed</source>
+        <extracomment>calc:speed_loss</extracomment>
+        <translation>nimmt die andere Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>the same with the throttle like that</source>
+        <extracomment>calc:throttle_reading</extracomment>
+        <translation>derselbe mit der Drosselklappe so</translation>
+    </message>
+    <message>
+        <source>taken off by the throttle</source>
+        <extracomment>calc:throttle_loss</extracomment>
+        <translation>nimmt die Drosselklappe</translation>
     </message>
     <message>
         <source>torque on the crank</source>
@@ -9182,6 +9365,41 @@
         <source>cranking speed with a flat battery</source>
         <extracomment>input:slow_speed</extracomment>
         <translation>Anlasserdrehzahl mit leerer Batterie</translation>
+    </message>
+    <message>
+        <source>the other cranking speed</source>
+        <extracomment>input:other_speed</extracomment>
+        <translation>die andere Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>pressure at intake closing, of the air&apos;s</source>
+        <extracomment>input:fill</extracomment>
+        <translation>Druck bei Einlassschluss, Anteil des Luftdrucks</translation>
+    </message>
+    <message>
+        <source>reads as it should, at least</source>
+        <extracomment>input:healthy_least</extracomment>
+        <translation>zeigt wie es soll, mindestens</translation>
+    </message>
+    <message>
+        <source>reads as it should, at most</source>
+        <extracomment>input:healthy_most</extracomment>
+        <translation>zeigt wie es soll, höchstens</translation>
+    </message>
+    <message>
+        <source>taken off, at least</source>
+        <extracomment>input:loss_least</extracomment>
+        <translation>genommen, mindestens</translation>
+    </message>
+    <message>
+        <source>taken off, at most</source>
+        <extracomment>input:loss_most</extracomment>
+        <translation>genommen, höchstens</translation>
+    </message>
+    <message>
+        <source>version of the working assumptions</source>
+        <extracomment>input:assumptions_version</extracomment>
+        <translation>Version der Arbeitsannahmen</translation>
     </message>
     <message>
         <source>cylinder walls</source>

@@ -391,6 +391,38 @@
         <translation>Presión ajustada</translation>
     </message>
     <message>
+        <source>At another set pressure</source>
+        <translation>A otra presión ajustada</translation>
+    </message>
+    <message>
+        <source>The same leak, cylinder and tester. The further apart the two set pressures, the more they tell.</source>
+        <translation>La misma fuga, el mismo cilindro y el mismo comprobador. Cuanto más separadas las dos presiones ajustadas, más dicen.</translation>
+    </message>
+    <message>
+        <source>A gauge of its own for the set pressure</source>
+        <translation>Un manómetro propio para la presión ajustada</translation>
+    </message>
+    <message>
+        <source>Turned otherwise</source>
+        <translation>Girado de otro modo</translation>
+    </message>
+    <message>
+        <source>Other cranking speed</source>
+        <translation>Otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>Leave it empty for that of a flat battery.</source>
+        <translation>Déjelo vacío para la de una batería descargada.</translation>
+    </message>
+    <message>
+        <source>Pressure at intake closing, of the air&apos;s</source>
+        <translation>Presión al cerrar la admisión, respecto a la del aire</translation>
+    </message>
+    <message>
+        <source>How far the throttle is shut: 100 % is wide open. Leave it empty for shut, with how far that goes as the range.</source>
+        <translation>Cuánto está cerrada la mariposa: 100 % es abierta del todo. Déjelo vacío para cerrada; el intervalo muestra hasta dónde llega eso.</translation>
+    </message>
+    <message>
         <source>Tester</source>
         <translation>Comprobador</translation>
     </message>
@@ -635,6 +667,10 @@
         <translation>Otro comprobador</translation>
     </message>
     <message>
+        <source>Two set pressures</source>
+        <translation>Dos presiones ajustadas</translation>
+    </message>
+    <message>
         <source>Restrictor check</source>
         <translation>Verificar el restrictor</translation>
     </message>
@@ -651,6 +687,10 @@
         <translation>Lectura de motor sano</translation>
     </message>
     <message>
+        <source>Speed and throttle</source>
+        <translation>Velocidad y mariposa</translation>
+    </message>
+    <message>
         <source>Holding torque</source>
         <translation>Par de retención</translation>
     </message>
@@ -665,6 +705,10 @@
     <message>
         <source>The same leak behind another restrictor, at another set pressure</source>
         <translation>La misma fuga detrás de otro restrictor, con otra presión ajustada</translation>
+    </message>
+    <message>
+        <source>Whether a leak is like a hole or a narrow gap, is seated or opened by pressure</source>
+        <translation>Si una fuga es como un agujero o una rendija, o si la presión la asienta o la abre</translation>
     </message>
     <message>
         <source>A home-made tester&apos;s restrictor, by a drilled hole of known size</source>
@@ -685,6 +729,10 @@
     <message>
         <source>What a cylinder that seals well should read</source>
         <translation>Lo que debería marcar un cilindro que sella bien</translation>
+    </message>
+    <message>
+        <source>What slow cranking and a shut throttle take off a healthy reading</source>
+        <translation>Lo que un giro lento y una mariposa cerrada quitan a una lectura sana</translation>
     </message>
     <message>
         <source>What the crank must be held against with the air on</source>
@@ -1766,6 +1814,11 @@
         <translation>No se calcula ninguna lectura con una relación de compresión superior a 14: ahí el modelo da mucho más de lo que publican los fabricantes. Usar la cifra del fabricante.</translation>
     </message>
     <message>
+        <source>The model gives no reading for that speed or throttle.</source>
+        <extracomment>calculator.turning</extracomment>
+        <translation>El modelo no da lectura para esa velocidad o mariposa.</translation>
+    </message>
+    <message>
         <source>With the check valve at the plug hole and no adapter the hose takes nothing off. Choose where the check valve sits, or type an adapter&apos;s volume.</source>
         <extracomment>calculator.no_hose</extracomment>
         <translation>Con la válvula antirretorno en el agujero de bujía y sin adaptador, la manguera no quita nada. Elegir dónde está la válvula antirretorno o escribir el volumen de un adaptador.</translation>
@@ -1809,6 +1862,21 @@
         <source>This leak can&apos;t be put on the other tester: look at the set pressures and restrictors.</source>
         <extracomment>calculator.other_tester</extracomment>
         <translation>Esta fuga no se puede pasar al otro comprobador: revisar las presiones ajustadas y los restrictores.</translation>
+    </message>
+    <message>
+        <source>the second set pressure</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>la segunda presión ajustada</translation>
+    </message>
+    <message>
+        <source>what was held at it</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>lo que se mantuvo con ella</translation>
+    </message>
+    <message>
+        <source>These two readings don&apos;t show how the leak behaves: set pressures must lie well apart, and something must be lost and something held at both.</source>
+        <extracomment>calculator.law</extracomment>
+        <translation>Estas dos lecturas no muestran cómo se comporta la fuga: las presiones ajustadas deben estar bien separadas, y con ambas debe perderse algo y mantenerse algo.</translation>
     </message>
     <message>
         <source>diameter of the drilled hole</source>
@@ -5909,6 +5977,11 @@
         <translation>Una sola lectura: se supone que el área de la fuga varía un %1.</translation>
     </message>
     <message>
+        <source>The leak itself is never quite the same twice, and the needle moves with it: by about %1 here, most where about half is lost. That part of the ± is not the gauge&apos;s.</source>
+        <extracomment>note.leak_moves</extracomment>
+        <translation>La fuga misma nunca es del todo igual dos veces, y la aguja se mueve con ella: aquí unos %1, lo que más donde se pierde cerca de la mitad. Esa parte del ± no es del manómetro.</translation>
+    </message>
+    <message>
         <source>Readings put right first for what stood in their way, as limits mean them.</source>
         <extracomment>note.put_right</extracomment>
         <translation>Lecturas corregidas primero por lo que las estorbaba, tal como las entienden los límites.</translation>
@@ -6112,6 +6185,16 @@
         <source>Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a valve without clearance looks burnt.</source>
         <extracomment>odds.clearance_first</extracomment>
         <translation>Cilindro %1: no se sabe si el juego de %2 es correcto. Antes de eso no desmontar por ello: una válvula sin juego parece quemada.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: all that was read and heard is from before %2 was put right. No odds of what leaks now before it is tested and listened to again.</source>
+        <extracomment>odds.retest_adjusted</extracomment>
+        <translation>Cilindro %1: todo lo leído y oído es de antes de corregir %2. No hay probabilidades de lo que fuga ahora antes de probarlo y escucharlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Nobody has listened at cylinder %1 since a part was touched that air was heard from: what was heard before says nothing of it as it is.</source>
+        <extracomment>odds.not_listened_since</extracomment>
+        <translation>Nadie ha escuchado en el cilindro %1 desde que se tocó una pieza de la que se oía aire: lo oído antes no dice nada de cómo está ahora.</translation>
     </message>
     <message>
         <source>Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about where it leaks.</source>
@@ -6562,6 +6645,16 @@
         <source>Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again.</source>
         <extracomment>cylinder.leaks_adjust_first</extracomment>
         <translation>El cilindro %1 pierde %2 por %3, que tenía muy poco juego. Ajustar primero y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 before %3 was put right: without clearance a valve stands open. Test it again and listen again before any verdict.</source>
+        <extracomment>cylinder.retest_leak</extracomment>
+        <translation>El cilindro %1 perdía %2 antes de corregir %3: sin holgura una válvula queda abierta. Pruébelo y escúchelo de nuevo antes de cualquier veredicto.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 before %3 was put right: without clearance a valve stands open. Test it again before any verdict.</source>
+        <extracomment>cylinder.retest_dry</extracomment>
+        <translation>El cilindro %1 marcaba %2 antes de corregir %3: sin holgura una válvula queda abierta. Pruébelo de nuevo antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
@@ -7069,6 +7162,16 @@
         <translation>El cilindro %1 tiene una prueba húmeda pero ninguna en seco: no se sabe la subida.</translation>
     </message>
     <message>
+        <source>Cylinder %1: the dry test was done in the state &quot;%2&quot;, the wet test in &quot;%3&quot;. More than the oil has changed in between: the rise says nothing of the rings.</source>
+        <extracomment>question.wet_other_state</extracomment>
+        <translation>Cilindro %1: la prueba en seco se hizo en el estado «%2» y la prueba húmeda en «%3». Entre ambas cambió más que el aceite: el aumento no dice nada de los segmentos.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was listened to in the state &quot;%2&quot;. A part that the air may have come from was touched since: what was heard does not count for what leaks now. Listen again.</source>
+        <extracomment>question.heard_earlier</extracomment>
+        <translation>El cilindro %1 se escuchó en el estado «%2». Desde entonces se tocó una pieza de la que pudo venir el aire: lo oído no cuenta para lo que fuga ahora. Escuche de nuevo.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
         <extracomment>question.above_high</extracomment>
         <translation>El cilindro %1 da %2, por encima del rango normal: ¿aceite o carbonilla en la cámara, o manómetro o límites equivocados?</translation>
@@ -7174,6 +7277,11 @@
         <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: el lugar por donde sale indica la fuga.</translation>
     </message>
     <message>
+        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
+        <extracomment>next.listen_again</extracomment>
+        <translation>Escuche de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
+    </message>
+    <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
         <extracomment>next.wet</extracomment>
         <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
@@ -7202,6 +7310,16 @@
         <source>The clearance of cylinder %1 was put right: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
         <translation>El juego del cilindro %1 se corrigió: probarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.dry_before</extracomment>
+        <translation>Otra prueba en seco del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.leak_down_before</extracomment>
+        <translation>Otra prueba de estanqueidad del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
     </message>
     <message>
         <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
@@ -7259,14 +7377,14 @@
         <translation>Una visita anterior encontró demasiado poco juego de válvulas en el cilindro %1; desde entonces no hay nada registrado.</translation>
     </message>
     <message>
-        <source>Somebody asked for this test at an earlier visit, and it is still to do: %1.</source>
+        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
         <extracomment>next.earlier_request</extracomment>
-        <translation>Alguien pidió esta prueba en una visita anterior y sigue pendiente: %1.</translation>
+        <translation>Alguien pidió esto en una visita anterior y sigue pendiente: %1.</translation>
     </message>
     <message>
-        <source>Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
         <extracomment>next.earlier_request_of</extracomment>
-        <translation>Alguien pidió esta prueba del cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
+        <translation>Alguien pidió esto en el cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
     </message>
     <message>
         <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
@@ -7622,6 +7740,36 @@
         <source>The model&apos;s reading at the slow speed against that at the usual one.</source>
         <extracomment>from:slow_loss</extracomment>
         <translation>La lectura del modelo a la velocidad lenta frente a la de la velocidad usual.</translation>
+    </message>
+    <message>
+        <source>What the other cranking speed takes off</source>
+        <extracomment>from:speed_loss</extracomment>
+        <translation>Lo que quita la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>The model&apos;s reading at the other cranking speed against that at this one.</source>
+        <extracomment>from:speed_loss</extracomment>
+        <translation>La lectura del modelo a la otra velocidad de arranque frente a la de esta.</translation>
+    </message>
+    <message>
+        <source>Reading at the other cranking speed</source>
+        <extracomment>from:slow_reading</extracomment>
+        <translation>Lectura a la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>What a cylinder that seals well reads, less what the other speed takes off.</source>
+        <extracomment>from:slow_reading</extracomment>
+        <translation>Lo que marca un cilindro que cierra bien, menos lo que quita la otra velocidad.</translation>
+    </message>
+    <message>
+        <source>Reading with that throttle</source>
+        <extracomment>from:throttle_reading</extracomment>
+        <translation>Lectura con esa mariposa</translation>
+    </message>
+    <message>
+        <source>What a cylinder that seals well reads, less what the throttle takes off.</source>
+        <extracomment>from:throttle_reading</extracomment>
+        <translation>Lo que marca un cilindro que cierra bien, menos lo que quita la mariposa.</translation>
     </message>
     <message>
         <source>Cold engine</source>
@@ -8939,6 +9087,21 @@
         <translation>en el otro comprobador, si pierde como una rendija estrecha</translation>
     </message>
     <message>
+        <source>exponent of the leak&apos;s law</source>
+        <extracomment>calc:law_exponent</extracomment>
+        <translation>exponente de la ley de la fuga</translation>
+    </message>
+    <message>
+        <source>leakage at the second set pressure</source>
+        <extracomment>calc:second_leakage</extracomment>
+        <translation>pérdida a la segunda presión ajustada</translation>
+    </message>
+    <message>
+        <source>leak area at the second set pressure</source>
+        <extracomment>calc:second_leak_area</extracomment>
+        <translation>área de fuga a la segunda presión ajustada</translation>
+    </message>
+    <message>
         <source>restrictor diameter</source>
         <extracomment>calc:restrictor</extracomment>
         <translation>diámetro del restrictor</translation>
@@ -8997,6 +9160,26 @@
         <source>of it on the first puff</source>
         <extracomment>calc:first_share</extracomment>
         <translation>de ella en la primera embolada</translation>
+    </message>
+    <message>
+        <source>the same at the other cranking speed</source>
+        <extracomment>calc:slow_reading</extracomment>
+        <translation>la misma a la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>taken off by the other cranking speed</source>
+        <extracomment>calc:speed_loss</extracomment>
+        <translation>lo que quita la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>the same with the throttle like that</source>
+        <extracomment>calc:throttle_reading</extracomment>
+        <translation>la misma con la mariposa así</translation>
+    </message>
+    <message>
+        <source>taken off by the throttle</source>
+        <extracomment>calc:throttle_loss</extracomment>
+        <translation>lo que quita la mariposa</translation>
     </message>
     <message>
         <source>torque on the crank</source>
@@ -9182,6 +9365,41 @@
         <source>cranking speed with a flat battery</source>
         <extracomment>input:slow_speed</extracomment>
         <translation>velocidad de arranque con la batería descargada</translation>
+    </message>
+    <message>
+        <source>the other cranking speed</source>
+        <extracomment>input:other_speed</extracomment>
+        <translation>la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>pressure at intake closing, of the air&apos;s</source>
+        <extracomment>input:fill</extracomment>
+        <translation>presión al cerrar la admisión, respecto a la del aire</translation>
+    </message>
+    <message>
+        <source>reads as it should, at least</source>
+        <extracomment>input:healthy_least</extracomment>
+        <translation>marca como debe, al menos</translation>
+    </message>
+    <message>
+        <source>reads as it should, at most</source>
+        <extracomment>input:healthy_most</extracomment>
+        <translation>marca como debe, como mucho</translation>
+    </message>
+    <message>
+        <source>taken off, at least</source>
+        <extracomment>input:loss_least</extracomment>
+        <translation>quitado, al menos</translation>
+    </message>
+    <message>
+        <source>taken off, at most</source>
+        <extracomment>input:loss_most</extracomment>
+        <translation>quitado, como mucho</translation>
+    </message>
+    <message>
+        <source>version of the working assumptions</source>
+        <extracomment>input:assumptions_version</extracomment>
+        <translation>versión de los supuestos de trabajo</translation>
     </message>
     <message>
         <source>cylinder walls</source>

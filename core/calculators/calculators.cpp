@@ -62,6 +62,8 @@ Result<Answer> work_out(Calculator calculator, const Worksheet& sheet, const fin
             return leakage(sheet, reference);
         case Calculator::other_tester:
             return other_tester(sheet, reference);
+        case Calculator::law:
+            return law(sheet, reference);
         case Calculator::restrictor:
             return restrictor(sheet, reference);
         case Calculator::hose:
@@ -72,6 +74,8 @@ Result<Answer> work_out(Calculator calculator, const Worksheet& sheet, const fin
             return altitude(sheet, reference);
         case Calculator::healthy:
             return healthy(sheet, reference);
+        case Calculator::turning:
+            return turning(sheet, reference);
         case Calculator::torque:
             return torque(sheet, reference);
         case Calculator::units:

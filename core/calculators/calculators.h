@@ -20,7 +20,19 @@
 /// findings and the command-line tool rest on, without a session.
 namespace lapwing::calculators {
 
-enum class Calculator { leakage, other_tester, restrictor, hose, oil, altitude, healthy, torque, units };
+enum class Calculator {
+    leakage,
+    other_tester,
+    law,
+    restrictor,
+    hose,
+    oil,
+    altitude,
+    healthy,
+    turning,
+    torque,
+    units
+};
 
 /// What is put in. Engine, shop and testers stand as they do on their cards, so that a session fills the
 /// sheet by copying; each calculator looks at its own part.
@@ -33,12 +45,16 @@ struct Worksheet {
 
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
-    std::optional<TypedPressure> other_set;  ///< of the tester to convert to
+    std::optional<TypedPressure> second_set;   ///< of the same leak at another set pressure
+    std::optional<TypedPressure> second_held;  ///< at that one
+    std::optional<TypedPressure> other_set;    ///< of the tester to convert to
     std::optional<TypedLength> other_restrictor;
     std::optional<TypedLength> hole;  ///< drilled, in the cylinder's place
     std::optional<TypedPressure> reading;
     std::optional<TypedVolume> oil;
     std::optional<TypedPressure> limit;
+    std::optional<Typed<RotationTag>> slow;  ///< cranking speed to compare with
+    std::optional<TypedRatio> fill;  ///< pressure at intake closing over the air's; none: throttle shut
     std::optional<TypedAngle> off_tdc;
     std::optional<TypedLength> bar;
 
@@ -80,6 +96,6 @@ Result<Answer> work_out(Calculator calculator, const Worksheet& sheet, const fin
 }  // namespace lapwing::calculators
 
 namespace lapwing {
-LAPWING_WORDS(calculators::Calculator, "leakage", "other tester", "restrictor", "hose", "oil", "altitude",
-              "healthy", "torque", "units");
+LAPWING_WORDS(calculators::Calculator, "leakage", "other tester", "law", "restrictor", "hose", "oil",
+              "altitude", "healthy", "turning", "torque", "units");
 }  // namespace lapwing

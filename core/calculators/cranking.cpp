@@ -12,15 +12,20 @@ namespace {
 
 using findings::Dimension;
 using findings::ModelFacts;
+using findings::ModelInputs;
 
-/// What the model has to say of this sheet, or the sentence why it has nothing.
-Result<ModelFacts> facts_of(const Worksheet& sheet, const findings::Reference& reference) {
+/// What the model is given of this sheet, or what is still to be typed.
+Result<ModelInputs> inputs_of(const Worksheet& sheet, const findings::Reference& reference) {
     const Engine& engine = sheet.engine;
     if (!engine.bore) return needs("bore");
     if (!engine.stroke) return needs("stroke");
     if (!engine.compression_ratio) return needs("compression ratio");
-    auto facts = findings::model_facts(
-        findings::model_inputs(engine, sheet.session, reference, &sheet.gauge, sheet.adapter, sheet.oil));
+    return findings::model_inputs(engine, sheet.session, reference, &sheet.gauge, sheet.adapter, sheet.oil);
+}
+
+/// What the model has to say of that, or the sentence why it has nothing.
+Result<ModelFacts> facts_of(const ModelInputs& inputs) {
+    auto facts = findings::model_facts(inputs);
     if (facts.healthy) return facts;
     // The model's own sentence says what it refuses, in the words of the physics.
     if (facts.healthy_says.message.code == "model.above_ratio")
@@ -33,7 +38,77 @@ Result<ModelFacts> facts_of(const Worksheet& sheet, const findings::Reference& r
     return tl::unexpected(Error{"calculator.refused", {}, why ? *why : "The model gives no reading."});
 }
 
+Result<ModelFacts> facts_of(const Worksheet& sheet, const findings::Reference& reference) {
+    const auto inputs = inputs_of(sheet, reference);
+    if (!inputs) return tl::unexpected(inputs.error());
+    return facts_of(*inputs);
+}
+
+/// A healthy reading with so much taken off, least to most.
+findings::DerivedRange lowered(const findings::DerivedRange& healthy, double least, double most,
+                               const findings::Derivation& loss, std::string_view title) {
+    findings::DerivedRange out{figure(Dimension::gauge_pressure, healthy.low.si * (1.0 - most)),
+                               figure(Dimension::gauge_pressure, healthy.high.si * (1.0 - least)), loss};
+    out.from.title = findings::Word{"from:" + std::string(title)};
+    out.from.symbols = "p (1 − loss)";
+    out.from.doubts.clear();
+    const std::vector<findings::Input> first{input("healthy_least", "p", healthy.low),
+                                             input("healthy_most", "p", healthy.high),
+                                             input("loss_least", "loss", figure(Dimension::share, least)),
+                                             input("loss_most", "loss", figure(Dimension::share, most))};
+    out.from.inputs.insert(out.from.inputs.begin(), first.begin(), first.end());
+    return out;
+}
+
+/// Of one position of the throttle the range is the model's doubt; of "shut" it is that of how far that goes.
+findings::DerivedRange throttle_loss(const ModelFacts& facts, bool typed) {
+    findings::DerivedRange out = *facts.throttle_loss;
+    if (!typed) return out;
+    const double doubt = 2.0 * facts.inputs.correction_doubt * std::abs(out.low.si);
+    out.low.si -= doubt;
+    out.high.si += doubt;
+    auto& inputs = out.from.inputs;
+    inputs.erase(inputs.begin());
+    inputs.front().name = findings::Word{"input:fill"};
+    out.from.doubts = {{findings::Word{"doubt:model"}, 1.0}};
+    return out;
+}
+
 }  // namespace
+
+Result<Answer> turning(const Worksheet& sheet, const findings::Reference& reference) {
+    auto inputs = inputs_of(sheet, reference);
+    if (!inputs) return tl::unexpected(inputs.error());
+    inputs->slow_speed_rad_s = sheet.slow ? sheet.slow->si() : reference.assumed("weak-battery-speed");
+    inputs->throttle_fill_least =
+        sheet.fill ? sheet.fill->si() : reference.assumed("closed-throttle-fill-least");
+    inputs->throttle_fill_most =
+        sheet.fill ? sheet.fill->si() : reference.assumed("closed-throttle-fill-most");
+    auto slower = findings::cranking_case(*inputs);
+    slower.speed_rad_s = *inputs->slow_speed_rad_s;
+    slower.fill = *inputs->throttle_fill_least;
+    if (const auto possible = physics::check(slower); !possible) return tl::unexpected(possible.error());
+    auto facts = facts_of(*inputs);
+    if (!facts) return tl::unexpected(facts.error());
+    if (!facts->slow_loss || !facts->throttle_loss)
+        return fail("calculator.turning", "The model gives no reading for that speed or throttle.");
+    findings::Derived slow = *facts->slow_loss;
+    slow.from.title = findings::Word{"from:speed_loss"};
+    slow.from.inputs.front().name = findings::Word{"input:other_speed"};
+    const double doubt = slow.figure.u95.value_or(0.0);
+    const findings::DerivedRange throttle = throttle_loss(*facts, sheet.fill.has_value());
+    Answer answer;
+    answer.lines.push_back(
+        {name("slow_reading"), lowered(*facts->healthy, slow.figure.si - doubt, slow.figure.si + doubt,
+                                       slow.from, "slow_reading")});
+    answer.lines.push_back({name("speed_loss"), std::move(slow)});
+    answer.lines.push_back(
+        {name("throttle_reading"),
+         lowered(*facts->healthy, throttle.low.si, throttle.high.si, throttle.from, "throttle_reading")});
+    answer.lines.push_back({name("throttle_loss"), throttle});
+    answer.lines.push_back({name("healthy"), *facts->healthy});
+    return answer;
+}
 
 Result<Answer> healthy(const Worksheet& sheet, const findings::Reference& reference) {
     const auto facts = facts_of(sheet, reference);

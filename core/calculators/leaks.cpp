@@ -15,10 +15,15 @@ namespace {
 
 using findings::Dimension;
 
-/// One leak-down reading judged as in a session. `sheet` has set and held.
-Result<findings::LeakDown> judged(const Worksheet& sheet, const findings::Reference& reference) {
+/// One leak-down reading judged as in a session, or the first of two at two set pressures (`with_second`).
+/// `sheet` has set and held.
+Result<findings::LeakDown> judged(const Worksheet& sheet, const findings::Reference& reference,
+                                  bool with_second = false) {
     if (auto possible = physics::leakage(sheet.set->si(), sheet.held->si()); !possible)
         return tl::unexpected(possible.error());
+    if (with_second)
+        if (auto possible = physics::leakage(sheet.second_set->si(), sheet.second_held->si()); !possible)
+            return tl::unexpected(possible.error());
     Dossier dossier;
     dossier.engine.cylinders.emplace_back();
     dossier.engine.bore = sheet.engine.bore;  // by which a restrictor that is not known is assumed
@@ -31,6 +36,8 @@ Result<findings::LeakDown> judged(const Worksheet& sheet, const findings::Refere
         const double scale = reference.assumed("unknown-scale") * sheet.set->si();
         tester.gauge.full_scale = TypedPressure::from(Pressure::from_si(scale), units::pa, 0);
     }
+    if (tester.supply_gauge && !(tester.supply_gauge->full_scale.si() > 0.0))
+        tester.supply_gauge = tester.gauge;
     tester.id.uuid = *Uuid::parse("00000000-0000-7000-8000-000000000001");
     visit.session.leak_down_tester = tester.id;
     dossier.testers = {tester};
@@ -39,6 +46,12 @@ Result<findings::LeakDown> judged(const Worksheet& sheet, const findings::Refere
     reading.set = sheet.set;
     reading.held = sheet.held;
     visit.readings = {reading};
+    if (with_second) {
+        Reading second = reading;
+        second.set = sheet.second_set;
+        second.held = sheet.second_held;
+        visit.readings.insert(visit.readings.begin(), std::move(second));
+    }
     findings::FindingsOptions options;
     options.beside = false;
     const auto found = findings::find(dossier, visit, reference, options);
@@ -81,6 +94,33 @@ Result<Answer> other_tester(const Worksheet& sheet, const findings::Reference& r
     answer.lines.push_back({name("on_other_hole"), on.orifice});
     answer.lines.push_back({name("on_other_gap"), on.laminar});
     answer.lines.push_back({name("leakage"), leak->leakage});
+    return answer;
+}
+
+Result<Answer> law(const Worksheet& sheet, const findings::Reference& reference) {
+    if (auto there = complete(sheet); !there) return tl::unexpected(there.error());
+    if (!sheet.second_set) return needs("the second set pressure");
+    if (!sheet.second_held) return needs("what was held at it");
+    const auto leak = judged(sheet, reference, true);
+    if (!leak) return tl::unexpected(leak.error());
+    if (!leak->law)
+        return fail("calculator.law",
+                    "These two readings don't show how the leak behaves: set pressures must lie well apart, "
+                    "and something must be lost and something held at both.");
+    Worksheet swapped = sheet;
+    std::swap(swapped.set, swapped.second_set);
+    std::swap(swapped.held, swapped.second_held);
+    const auto other = judged(swapped, reference);
+    if (!other) return tl::unexpected(other.error());
+    Answer answer;
+    answer.lines.push_back(
+        {name("law_exponent"), findings::Derived{std::get<findings::Figure>(leak->law->message.args.front()),
+                                                 leak->law->from.front()}});
+    if (leak->leak_area) answer.lines.push_back({name("leak_area"), *leak->leak_area});
+    if (other->leak_area) answer.lines.push_back({name("second_leak_area"), *other->leak_area});
+    answer.lines.push_back({name("leakage"), leak->leakage});
+    answer.lines.push_back({name("second_leakage"), other->leakage});
+    answer.notes.push_back(leak->law->message);
     return answer;
 }
 

@@ -11,10 +11,12 @@ namespace lapwing::calculators {
 
 Result<Answer> leakage(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> other_tester(const Worksheet& sheet, const findings::Reference& reference);
+Result<Answer> law(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> restrictor(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> healthy(const Worksheet& sheet, const findings::Reference& reference);
+Result<Answer> turning(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> altitude(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> torque(const Worksheet& sheet, const findings::Reference& reference);
 Result<Answer> units_of(const Worksheet& sheet);

@@ -79,8 +79,11 @@ const Tester* tester_of(const Case& at, TestKind test, const std::optional<Teste
 std::optional<Cranking> cranking_of(const Case& at, TestKind test, int cylinder);
 std::optional<LeakDown> leak_down_of(const Case& at, int cylinder);
 std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry);
+/// The loudest standing note of each exit, of one tag as `counted`; what of it counts now: touched.h.
 std::vector<Heard> exits_of(const Case& at, int cylinder);
 Clearances clearances_of(const Case& at, int cylinder);
+/// Found with too little clearance, by the card's range or beside its siblings, and left with enough.
+bool was_put_right(const Case& at, const Clearance& valve);
 std::optional<Crankcase> crankcase_of(const Case& at);
 struct CrankcaseVerdict {
     State state = State::none;
@@ -160,6 +163,8 @@ std::optional<FarBelow> far_below_siblings(const Engine& engine, const Visit& vi
 /// recorded, but nobody has said what it should be. `siblings`: likewise, and it lies far below theirs.
 enum class ClearanceNeed { none, record, wanted, siblings, adjust, retest };
 ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path);
+/// The valve that was put right after the cylinder was last tested: no verdict before it is tested again.
+std::optional<Path> retest_of(const Case& at, const CylinderFindings& cylinder);
 bool asks(const CylinderFindings& cylinder, std::string_view code);
 /// The loudest exit's path where exactly one stands out.
 const Heard* loudest(const CylinderFindings& cylinder);

@@ -7,6 +7,7 @@
 #include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/clearance_fit.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 
@@ -93,6 +94,16 @@ std::optional<FarBelow> far_below_siblings(const Engine& engine, const Visit& vi
     return out;
 }
 
+bool was_put_right(const Case& at, const Clearance& valve) {
+    if (!valve.found || !valve.left) return false;
+    const auto& wanted = wanted_clearance(at.engine, valve.side);
+    const auto small = [&](const TypedLength& one) {
+        return too_small(fit_of(one, wanted)) ||
+               siblings_far_above(at.engine, at.visit, at.reference, valve, one).has_value();
+    };
+    return small(*valve.found) && !small(*valve.left);
+}
+
 Clearances clearances_of(const Case& at, int cylinder) {
     Clearances out;
     for (const Clearance* valve : standing(at.visit.clearances, cylinder)) {
@@ -102,10 +113,7 @@ Clearances clearances_of(const Case& at, int cylinder) {
         if (!last) continue;
         (intake ? out.recorded_intake : out.recorded_exhaust) = true;
         const Fit now = fit_of(*last, wanted);
-        const auto far_below = [&](const TypedLength& one) {
-            return siblings_far_above(at.engine, at.visit, at.reference, *valve, one);
-        };
-        const auto siblings = far_below(*last);
+        const auto siblings = siblings_far_above(at.engine, at.visit, at.reference, *valve, *last);
         if (now == Fit::unknown && siblings) {
             out.state = worse(out.state, State::borderline);
             out.remarks.push_back(remark("clearance.siblings", cylinder, word_of(valve->side), valve->valve,
@@ -120,10 +128,7 @@ Clearances clearances_of(const Case& at, int cylinder) {
         out.state = worse(out.state, state_of(now));
         const Word side = word_of(valve->side);
         if (too_small(now)) (intake ? out.small_intake : out.small_exhaust) = true;
-        const bool was_small =
-            valve->left && valve->found &&
-            (too_small(fit_of(*valve->found, wanted)) || far_below(*valve->found).has_value());
-        if (was_small && !too_small(now) && !siblings) {
+        if (was_put_right(at, *valve)) {
             (intake ? out.put_right_intake : out.put_right_exhaust) = true;
             out.remarks.push_back(remark("clearance.adjusted", cylinder, side, valve->valve));
         }
@@ -149,12 +154,20 @@ ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, P
         return ClearanceNeed::siblings;
     if (!(intake ? known.recorded_intake : known.recorded_exhaust)) return ClearanceNeed::record;
     // Put right after the air was on: the leak that was heard may be gone.
-    const bool put_right = intake ? known.put_right_intake : known.put_right_exhaust;
-    const bool before = cylinder.leak_down ? cylinder.leak_down->tag == Tag::as_found
-                                           : cylinder.dry && cylinder.dry->tag == Tag::as_found;
-    if (put_right && before) return ClearanceNeed::retest;
+    const auto readings =
+        counted(at, cylinder.leak_down ? TestKind::leak_down : TestKind::dry, cylinder.number);
+    if (!readings.empty() &&
+        put_right_since(at, cylinder.number, intake ? ValveSide::intake : ValveSide::exhaust,
+                        readings.back()->tag, readings.back()->taken_at))
+        return ClearanceNeed::retest;
     return (intake ? known.unjudged_intake : known.unjudged_exhaust) ? ClearanceNeed::wanted
                                                                      : ClearanceNeed::none;
+}
+
+std::optional<Path> retest_of(const Case& at, const CylinderFindings& cylinder) {
+    for (const Path valve : {Path::exhaust, Path::intake})
+        if (clearance_need(at, cylinder, valve) == ClearanceNeed::retest) return valve;
+    return std::nullopt;
 }
 
 }  // namespace lapwing::findings

@@ -5,6 +5,7 @@
 #include <numeric>
 
 #include "core/findings/instruments.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 namespace {
@@ -58,6 +59,7 @@ std::optional<Cranking> cranking_of(const Case& at, TestKind test, int cylinder)
     out.scatter_u95 = final.scatter_u95;
     out.repeats = static_cast<int>(readings.size());
     out.tag = readings.back()->tag;
+    out.superseded = superseded(at, cylinder, out.tag, readings.back()->taken_at);
     out.oiled = readings.back()->oiled;
     for (const Reading* reading : readings)
         out.readings.push_back(reading->id);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/findings/asked.h"
 #include "core/findings/case.h"
 
 /// A visit that settles nothing does not close what the one before left open.
@@ -21,13 +22,18 @@ std::vector<const Visit*> earlier_visits(const Case& at) {
     return out;
 }
 
-/// The cylinder that a note is about, itself or by the reading that it hangs on.
+/// The cylinder that a note is about, itself or by the record that it hangs on.
 std::optional<int> cylinder_of(const Visit& visit, const Tie& tie) {
     if (tie.cylinder) return tie.cylinder;
-    if (tie.to == TiedTo::reading)
-        for (const Reading& reading : visit.readings)
-            if (reading.id.uuid == tie.record) return reading.cylinder;
-    return std::nullopt;
+    std::optional<int> found;
+    const auto look = [&](const auto& records) {
+        for (const auto& record : records)
+            if (record.id.uuid == tie.record && record.cylinder > 0) found = record.cylinder;
+    };
+    if (tie.to == TiedTo::reading) look(visit.readings);
+    if (tie.to == TiedTo::exit_note) look(visit.exits);
+    if (tie.to == TiedTo::clearance) look(visit.clearances);
+    return found;
 }
 
 std::optional<Action> action_of(TestKind test) {
@@ -42,6 +48,19 @@ std::optional<Action> action_of(TestKind test) {
             return Action::crankcase;
     }
     return std::nullopt;
+}
+
+Action action_of(AskedCheck check) {
+    switch (check) {
+        case AskedCheck::leak_hunt:
+        case AskedCheck::staking:  // done where one listens
+            return Action::listen;
+        case AskedCheck::clearances:
+            return Action::clearances;
+        case AskedCheck::tester_check:
+            break;
+    }
+    return Action::tester_check;
 }
 
 class Earlier {
@@ -77,25 +96,23 @@ private:
         if (!there) out_.steps.push_back({action, cylinder, std::move(reason)});
     }
 
-    /// The test that somebody asked for, unless it was done in a later visit.
+    /// The test or check that somebody asked for, unless it was done since.
     void add_requests(std::size_t visit) {
         for (const Note& note : visits_[visit]->notes) {
-            if (note.kind != NoteKind::test_request || note.done || !note.test) continue;
-            const auto action = action_of(*note.test);
+            if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) continue;
+            const auto action = note.test ? action_of(*note.test) : action_of(*note.check);
             const auto cylinder = cylinder_of(*visits_[visit], note.tie);
             const auto answers = [&](const Visit& later) {
-                return std::ranges::any_of(later.readings, [&](const Reading& reading) {
-                    return reading.test == *note.test && (!cylinder || reading.cylinder == *cylinder);
-                });
+                return has_what_was_asked(note, cylinder, at_.engine, later, at_.dossier.testers);
             };
             if (!action || answers(at_.visit) ||
                 std::any_of(visits_.begin(), visits_.begin() + static_cast<std::ptrdiff_t>(visit),
                             [&](const Visit* later) { return answers(*later); }))
                 continue;
-            const Word test = word_of(*note.test);
+            const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
             add(*action, cylinder,
-                cylinder ? say("next.earlier_request_of", *cylinder, test)
-                         : say("next.earlier_request", test));
+                cylinder ? say("next.earlier_request_of", *cylinder, what)
+                         : say("next.earlier_request", what));
         }
     }
 

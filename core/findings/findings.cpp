@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 
@@ -24,7 +25,10 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         if (cylinder.dry) judge_dry(at, number, *cylinder.dry);
         cylinder.leak_down = leak_down_of(at, number);
         cylinder.wet = wet_of(at, number, cylinder.dry);
-        cylinder.exits = exits_of(at, number);
+        ExitsNow exits = exits_now(at, number);
+        cylinder.exits = std::move(exits.heard);
+        cylinder.heard_earlier = std::move(exits.earlier);
+        cylinder.heard_earlier_tag = exits.earlier_tag;
         cylinder.clearances = clearances_of(at, number);
         add_questions(at, cylinder);
         out.cylinders.push_back(std::move(cylinder));
@@ -34,7 +38,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     out.crankcase = crankcase_of(at);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {
-        cylinder.state = worse(cylinder.dry ? cylinder.dry->state : State::none,
+        cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
                                cylinder.leak_down ? cylinder.leak_down->state : State::none);
         cylinder.state = worse(cylinder.state, cylinder.clearances.state);
         add_contradictions(at, cylinder);

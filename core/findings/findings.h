@@ -29,6 +29,7 @@ struct Cranking {
     std::optional<Derived> without_hose;   ///< had nothing lain before the check valve, by the model
     std::optional<Derived> put_right;      ///< as a factory limit means it, where something stood in the way
     Tag tag = Tag::as_found;
+    bool superseded = false;  ///< something was done to the cylinder since (touched.h)
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
     std::vector<Remark> why;  ///< why it has its state
@@ -70,6 +71,7 @@ struct LeakDown {
     std::optional<Derived> flow;       ///< flow ANR at the held pressure
     std::optional<Remark> law;         ///< what readings at two set pressures say of the leak's law
     Tag tag = Tag::as_found;
+    bool superseded = false;  ///< something was done to the cylinder since (touched.h)
     Oiled oiled = Oiled::unknown;
     std::vector<ReadingId> readings;
     std::vector<Remark> why;  ///< why it has its state
@@ -79,7 +81,7 @@ struct LeakDown {
 /// leak is, not how large.
 struct Wet {
     Cranking reading;
-    std::optional<Derived> rise;              ///< share of the dry final reading; absent without a dry test
+    std::optional<Derived> rise;  ///< share of the dry final reading; absent without a dry test in one state
     std::optional<DerivedRange> volume_rise;  ///< rise that the oil's mere volume explains, by the model
 };
 
@@ -117,6 +119,10 @@ struct CylinderFindings {
     std::optional<LeakDown> leak_down;
     std::optional<Wet> wet;
     std::vector<Heard> exits;  ///< loudest first
+    /// Where no exit counts any more: what was heard before the parts were touched that it may have come out
+    /// at.
+    std::vector<Heard> heard_earlier;
+    Tag heard_earlier_tag = Tag::as_found;
     Clearances clearances;
     std::vector<Remark> rules_of_thumb;
     std::vector<Remark> contradictions;

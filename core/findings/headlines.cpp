@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 namespace {
@@ -13,9 +14,11 @@ namespace {
 Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
     const Figure& leakage = cylinder.leak_down->leakage.figure;
     const int number = cylinder.number;
+    if (const auto valve = retest_of(at, cylinder))
+        return say("cylinder.retest_leak", number, leakage, word_of(*valve));
     const Heard* heard = loudest(cylinder);
     if (!heard) {
-        if (cylinder.dry && cylinder.dry->state == State::good)
+        if (dry_counts(cylinder) && cylinder.dry->state == State::good)
             return say("cylinder.leaks_but_reads_well", number, cylinder.dry->final.figure, leakage);
         return say("cylinder.leaks_unheard", number, leakage);
     }
@@ -25,8 +28,8 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
         case ClearanceNeed::siblings:
             return say("cylinder.leaks_clearance_first", number, leakage, word_of(*heard->path));
         case ClearanceNeed::adjust:
-        case ClearanceNeed::retest:
             return say("cylinder.leaks_adjust_first", number, leakage, word_of(*heard->path));
+        case ClearanceNeed::retest:
         case ClearanceNeed::none:
             break;
     }
@@ -76,10 +79,11 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
         case State::fault:
             break;
     }
+    if (const auto valve = retest_of(at, cylinder))
+        return say("cylinder.retest_dry", number, final, word_of(*valve));
     if (const auto other = joint_neighbour(cylinder)) return say("cylinder.joint_with", number, *other);
     for (const Path valve : {Path::intake, Path::exhaust})
-        if (clearance_need(at, cylinder, valve) == ClearanceNeed::adjust ||
-            clearance_need(at, cylinder, valve) == ClearanceNeed::retest)
+        if (clearance_need(at, cylinder, valve) == ClearanceNeed::adjust)
             return say("cylinder.low_adjust_first", number, final, word_of(valve));
     for (const Path valve : {Path::intake, Path::exhaust})
         if (clearance_need(at, cylinder, valve) == ClearanceNeed::siblings)
@@ -125,7 +129,7 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
                                : "cylinder.wear",
                            number, leakage);
             case State::good:
-                if (cylinder.dry && cylinder.dry->state == State::fault &&
+                if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
                     !asks(cylinder, "question.decompressor"))
                     return say("cylinder.seals_but_reads_low", number, cylinder.dry->final.figure, leakage);
                 return say("cylinder.seals_well", number);

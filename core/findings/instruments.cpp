@@ -89,7 +89,7 @@ std::vector<DoubtShare> doubt_shares(std::initializer_list<std::pair<std::string
 
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
                 std::optional<TypedPressure> Reading::*field, const Gauge* dial,
-                const uncertainty::Repeatability& usual) {
+                const uncertainty::Repeatability& usual, std::string_view scatter) {
     std::vector<double> values;
     double step = 0.0;
     for (const Reading* reading : readings) {
@@ -115,7 +115,7 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
         const double by_gauge = std::hypot(errors.offset_pa, errors.gain_pa, errors.local_pa);
         out.from.doubts = doubt_shares({{"gauge", by_gauge},
                                         {"resolution", errors.resolution_pa},
-                                        {"scatter", scatter_u95(values, usual) / 2.0}});
+                                        {scatter, scatter_u95(values, usual) / 2.0}});
     }
     out.from.source = say("source.typed");
     out.from.notes = instrument.notes;

@@ -35,9 +35,10 @@ uncertainty::Repeatability usual_scatter(const Case& at, TestKind test,
 
 /// Mean of repeats with its 95 % uncertainty, and how it was made. `readings` isn't empty and each has
 /// `field`. Their scatter is pooled with the usual one, which stands alone for one reading.
+/// @param scatter what its part of the doubt is called: "doubt:" and this
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
                 std::optional<TypedPressure> Reading::*field, const Gauge* dial,
-                const uncertainty::Repeatability& usual);
+                const uncertainty::Repeatability& usual, std::string_view scatter = "scatter");
 
 /// What scatter adds to the doubt of a mean, 95 %. Unlike the gauge's own errors it never cancels. Values of
 /// any unit; not empty.

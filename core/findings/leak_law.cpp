@@ -55,6 +55,15 @@ std::optional<Remark> leak_law(const Case& at, const Tester* tester, const HeldO
                    input("other_set_pressure", "", other.set.figure),
                    input("other_held", "p′", other.held.figure),
                    input("gap_exponent", "", figure(Dimension::number, fit->gap_exponent))};
+    if (std::isfinite(fit->u)) {
+        const auto steady =
+            uncertainty::leak_law(before.gauge, after.gauge, !two_gauges, {one.tester, one.held.figure.si},
+                                  {other.tester, other.held.figure.si}, 0.0);
+        const double by_gauge = steady ? steady->u : fit->u;
+        from.doubts =
+            doubt_shares({{"gauge", by_gauge},
+                          {"droop", std::sqrt(std::max(0.0, fit->u * fit->u - by_gauge * by_gauge))}});
+    }
     from.source = say("source.physics", std::string("isentropic nozzle flow; a narrow gap between plates"));
     Remark out = remark(code_of(fit->verdict), exponent);
     out.from = {std::move(from)};

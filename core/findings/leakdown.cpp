@@ -6,6 +6,7 @@
 
 #include "core/findings/instruments.h"
 #include "core/findings/leak_sums.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 namespace {
@@ -51,6 +52,7 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
     out.leakage = shown->leakage;
     out.repeats = static_cast<int>(readings.size());
     out.tag = readings.back()->tag;
+    out.superseded = superseded(at, cylinder, out.tag, readings.back()->taken_at);
     out.oiled = readings.back()->oiled;
     for (const Reading* reading : readings)
         out.readings.push_back(reading->id);

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/touched.h"
 
 /// What is worth doing next, by simple rules in the order in which a careful mechanic works: doubts about the
 /// measurement first, then what costs nothing (clearance), then air, oil last since it stays on the rings. It
@@ -85,11 +86,19 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
         steps.add(Action::leak_down, number, "next.leak_down_decompressor");
     else if (low && !cylinder.leak_down)
         steps.add(Action::leak_down, number, "next.leak_down_low");
+    else if (leaks && cylinder.leak_down->superseded)
+        steps.add(Action::leak_down, number,
+                  say("next.leak_down_before", number, word_of(cylinder.leak_down->tag)));
+    else if (leaks && !cylinder.heard_earlier.empty())
+        steps.add(Action::listen, number,
+                  say("next.listen_again", number, word_of(cylinder.heard_earlier_tag)));
     else if (leaks && cylinder.exits.empty())
         steps.add(Action::listen, number, "next.listen");
     else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
              at.engine.fuel == Fuel::petrol && !at.decompressor_works())
         steps.add(Action::wet, number, "next.wet");
+    if (low && !dry_counts(cylinder))
+        steps.add(Action::dry, number, say("next.dry_before", number, word_of(cylinder.dry->tag)));
 }
 
 /// What lowered every dry reading and can be put right: a shut throttle before anything is made of them, cold

@@ -5,6 +5,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/case.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 namespace {
@@ -92,6 +93,9 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
         cylinder.questions.push_back(remark("question.oil_before_leak_down", number));
     if (cylinder.wet && !cylinder.dry)
         cylinder.questions.push_back(remark("question.wet_without_dry", number));
+    if (cylinder.wet && cylinder.dry && cylinder.wet->reading.tag != cylinder.dry->tag)
+        cylinder.questions.push_back(remark("question.wet_other_state", number, word_of(cylinder.dry->tag),
+                                            word_of(cylinder.wet->reading.tag)));
     for (const Heard& heard : cylinder.exits)
         if (heard.exit == Exit::next_plug_hole && heard.neighbour && heard.loudness != Loudness::nothing &&
             companions(at.engine, at.reference, number, *heard.neighbour))
@@ -99,6 +103,9 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
 }
 
 void add_contradictions(const Case& at, CylinderFindings& cylinder) {
+    if (!cylinder.heard_earlier.empty() && cylinder.state >= State::borderline)
+        cylinder.questions.push_back(
+            remark("question.heard_earlier", cylinder.number, word_of(cylinder.heard_earlier_tag)));
     if (const Heard* heard = loudest(cylinder);
         heard && cylinder.state >= State::borderline && !asks(cylinder, "question.tdc")) {
         const ClearanceNeed need = clearance_need(at, cylinder, *heard->path);
@@ -111,7 +118,9 @@ void add_contradictions(const Case& at, CylinderFindings& cylinder) {
                        *(heard->path == Path::intake ? cylinder.clearances.unjudged_intake
                                                      : cylinder.clearances.unjudged_exhaust)));
     }
-    if (!cylinder.dry || !cylinder.leak_down) return;
+    // What was read in another state contradicts nothing.
+    if (!cylinder.dry || !cylinder.leak_down || cylinder.dry->superseded != cylinder.leak_down->superseded)
+        return;
     const auto contradict = [&](std::string_view code) {
         Remark said = remark(code, cylinder.dry->final.figure, cylinder.leak_down->leakage.figure);
         said.from = {cylinder.dry->final.from, cylinder.leak_down->leakage.from};

@@ -125,6 +125,14 @@ struct WetRule {
     Basis basis;
 };
 
+/// Something that a file of an earlier version lacks and that was taken from this program's own.
+struct FilledIn {
+    std::string file;
+    std::string what;  ///< id of a number, exit, step, or key of the file
+
+    bool operator==(const FilledIn&) const = default;
+};
+
 /// Everything under assets/reference.
 struct Reference {
     std::vector<SpreadRule> spread;
@@ -137,6 +145,7 @@ struct Reference {
     std::vector<PrepareReason> prepare;
     std::vector<Caution> cautions;
     std::vector<Assumption> assumptions;
+    std::vector<FilledIn> filled_in;
 
     [[nodiscard]] const LeakageBand& deciding_band() const;  ///< the one that gives the state
     [[nodiscard]] const LeakageBand* band(std::string_view id) const;
@@ -160,7 +169,8 @@ struct ReferenceTexts {
 ReferenceTexts built_in_texts();
 
 /// Fails with "reference.malformed", naming file and place.
-Result<Reference> read_reference(const ReferenceTexts& texts);
+/// @param own what `texts` lack is taken from these, and named in `filled_in`; null: nothing may be missing
+Result<Reference> read_reference(const ReferenceTexts& texts, const ReferenceTexts* own = nullptr);
 
 Result<Reference> built_in_reference();
 

@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
+#include "core/findings/fill_in.h"
 #include "core/findings/reference.h"
 #include "core/units/typed.h"
 
@@ -251,35 +252,37 @@ void whole(const Reference& reference) {
 
 }  // namespace
 
-Result<Reference> read_reference(const ReferenceTexts& texts) {
+Result<Reference> read_reference(const ReferenceTexts& texts, const ReferenceTexts* own) {
     Reference out;
     const char* file = "";
-    const auto open = [&](const char* name, std::string_view text) {
+    const auto open = [&](const char* name, std::string_view ReferenceTexts::*text,
+                          const std::vector<WholeList>& lists = {}) {
         file = name;
-        json parsed = json::parse(text);
+        json parsed = json::parse(own ? fill_in(texts.*text, own->*text, name, lists, out.filled_in)
+                                      : std::string(texts.*text));
         if (const int version = parsed.at("version").get<int>(); version != 1)
             throw Malformed(fmt::format("version {} is not known here", version));
         return parsed;
     };
     try {
-        json at = open("limits.json", texts.limits);
+        json at = open("limits.json", &ReferenceTexts::limits);
         out.spread = each(at, "spread", spread_rule);
         out.typical_cranking = each(at, "typical_cranking", typical);
         out.testers = each(at, "testers", tester);
         out.leakage = each(at, "leakage", band);
-        at = open("wet.json", texts.wet);
+        at = open("wet.json", &ReferenceTexts::wet);
         out.wet = {share(at, "rise"), basis(at)};
-        at = open("exits.json", texts.exits);
+        at = open("exits.json", &ReferenceTexts::exits, {{"exits", "exit"}});
         out.exits_basis = basis(at);
         out.exits = each(at, "exits", [](const json& row) {
             return ExitPath{one_of<Exit>(row.at("exit")), path(row.at("four_stroke")),
                             path(row.at("two_stroke"))};
         });
-        at = open("prepare.json", texts.prepare);
+        at = open("prepare.json", &ReferenceTexts::prepare, {{"steps", "step"}});
         out.prepare = each(at, "steps", prepare_reason);
-        at = open("cautions.json", texts.cautions);
+        at = open("cautions.json", &ReferenceTexts::cautions);
         out.cautions = each(at, "cautions", caution);
-        at = open("assumptions.json", texts.assumptions);
+        at = open("assumptions.json", &ReferenceTexts::assumptions, {{"assumptions", "id"}});
         out.assumptions = each(at, "assumptions", assumption);
         file = "assets/reference";
         whole(out);

@@ -6,6 +6,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/findings/touched.h"
 
 namespace lapwing::findings {
 namespace {
@@ -14,7 +15,7 @@ namespace {
 enum class Verdict { none, rings, not_rings };
 
 State sealing(const CylinderFindings& cylinder) {
-    return worse(cylinder.dry ? cylinder.dry->state : State::none,
+    return worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
                  cylinder.leak_down ? cylinder.leak_down->state : State::none);
 }
 
@@ -27,7 +28,8 @@ Word verdict_word(Verdict verdict) {
 }
 
 Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
-    if (!cylinder.wet || !cylinder.wet->rise || at.engine.fuel == Fuel::diesel || at.decompressor_works())
+    if (!cylinder.wet || !cylinder.wet->rise || !dry_counts(cylinder) || at.engine.fuel == Fuel::diesel ||
+        at.decompressor_works())
         return Verdict::none;
     // In a cylinder that was found sound dry, oil has nothing to show.
     if (sealing(cylinder) == State::good) return Verdict::none;
@@ -71,7 +73,7 @@ double as_read(const Cranking& of) {
 /// First and last of several strokes against what the cylinder should reach. Every gauge builds up over
 /// several strokes, so only a build-up unlike that of a sound cylinder says anything.
 Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, const Cranking* highest, bool joint) {
-    if (!cylinder.dry || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
+    if (!dry_counts(cylinder) || !cylinder.dry->first || at.decompressor_works()) return Verdict::none;
     if (cylinder.dry->state < State::borderline || seals_well(cylinder)) return Verdict::none;
     const double highest_pa = highest->final.figure.si;
     const double should =
@@ -150,7 +152,7 @@ std::vector<Joint> leaking_joints(const Case& at, const std::vector<CylinderFind
         return std::ranges::find(cylinders, number, &CylinderFindings::number);
     };
     const auto low = [](const CylinderFindings& cylinder) {
-        return cylinder.dry && cylinder.dry->state == State::fault;
+        return dry_counts(cylinder) && cylinder.dry->state == State::fault;
     };
     for (const auto& [a, b] : neighbours(at.engine)) {
         const auto first = find(a);
@@ -223,6 +225,9 @@ void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders
             cylinder.points_at = Path::rings;
     }
     joint_rule(joints, cylinders);
+    // What leaked before a valve was put right may leak no more.
+    for (CylinderFindings& cylinder : cylinders)
+        if (retest_of(at, cylinder)) cylinder.points_at.reset();
 }
 
 }  // namespace lapwing::findings

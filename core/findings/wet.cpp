@@ -31,7 +31,8 @@ std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cran
     out.reading = std::move(*reading);
     if (at.engine.fuel != Fuel::diesel)
         if (const auto model = model_of(at, TestKind::wet, cylinder)) out.volume_rise = model->oil_rise;
-    if (!dry || !(dry->final.figure.si > 0.0)) return out;
+    // Between two states more than the oil has changed.
+    if (!dry || dry->tag != out.reading.tag || !(dry->final.figure.si > 0.0)) return out;
     const Tester* tester = tester_of(at, TestKind::wet, {});
     out.rise = rise_of(at, *dry, out.reading, tester ? &tester->gauge : nullptr);
     return out;

@@ -8,6 +8,7 @@
 #include <nlohmann/json.hpp>
 #include <stdexcept>
 
+#include "core/findings/fill_in.h"
 #include "core/units/quantity.h"
 
 namespace lapwing::odds {
@@ -142,10 +143,12 @@ void Assumptions::set(std::string_view id, double si) {
     if (const auto found = si_.find(id); found != si_.end()) found->second = si;
 }
 
-Result<Assumptions> read_assumptions(std::string_view text) {
+Result<Assumptions> read_assumptions(std::string_view text, std::string_view own) {
     Assumptions out;
     try {
-        const json file = json::parse(text);
+        const json file = json::parse(
+            own.empty() ? std::string(text)
+                        : findings::fill_in(text, own, "odds.json", {{"numbers", "id"}}, out.filled_in));
         out.version = file.at("version").get<int>();
         for (const json& at : file.at("numbers")) {
             out.numbers.push_back(number(at));

@@ -28,6 +28,7 @@ struct Assumptions {
     int version = 0;
     std::vector<findings::Assumption> numbers;  ///< as written, for whoever wants to see them
     std::vector<OtherAssumptions> others;
+    std::vector<findings::FilledIn> filled_in;
 
     /// In SI; every id that the code asks for is checked on reading.
     [[nodiscard]] double at(std::string_view id) const;
@@ -36,12 +37,12 @@ struct Assumptions {
     void set(std::string_view id, double si);
 
 private:
-    friend Result<Assumptions> read_assumptions(std::string_view);
+    friend Result<Assumptions> read_assumptions(std::string_view, std::string_view);
     std::map<std::string, double, std::less<>> si_;
 };
 
 /// Fails with "odds.malformed", naming the place.
-Result<Assumptions> read_assumptions(std::string_view json);
+Result<Assumptions> read_assumptions(std::string_view json, std::string_view own = {});
 
 /// As built into this program from assets/reference/odds.json.
 std::string_view built_in_text();

@@ -23,7 +23,9 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.tdc_first", "c"},              // wrong-TDC question: leak-down and exits left out
     {"odds.clearance_siblings", "cwLL"},  // a valve's clearance far below its siblings': no verdict before
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
+    {"odds.retest_adjusted", "cw"},  // that valve was put right after all that was read and heard
     {"odds.not_listened", "c"},
+    {"odds.not_listened_since", "c"},     // since parts were touched that the air was heard at
     {"odds.no_air", "c"},                 // cranking readings only
     {"odds.unsure_numbers", "c"},         // too few effective samples
     {"odds.earlier_state_apart", "cw"},   // readings of another state were not used; the state that was

@@ -21,7 +21,7 @@ findings::Message assumed() {
 
 }  // namespace
 
-Derivation shares_from(const findings::CylinderFindings& rules) {
+Derivation shares_from(const findings::CylinderFindings& rules, int assumptions_version) {
     Derivation out;
     out.title = findings::Word{"from:odds"};
     out.symbols = "P(A | E) ∝ P(E | A) P(A)";
@@ -36,6 +36,7 @@ Derivation shares_from(const findings::CylinderFindings& rules) {
     for (const findings::Heard& heard : rules.exits)
         out.inputs.push_back({findings::word_of(heard.exit), "", findings::word_of(heard.loudness)});
     if (rules.wet) add(out, "wet", "", rules.wet->reading.final.figure);
+    add(out, "assumptions_version", "", assumptions_version);
     out.source = assumed();
     return out;
 }

@@ -8,8 +8,8 @@
 /// "Where does this come from" of the odds.
 namespace lapwing::odds {
 
-/// How the odds of a cylinder are made, and what of its evidence went in.
-findings::Derivation shares_from(const findings::CylinderFindings& rules);
+/// How the odds of a cylinder are made, what of its evidence went in, and under which assumptions.
+findings::Derivation shares_from(const findings::CylinderFindings& rules, int assumptions_version);
 
 /// How the reading to expect after a repair is made.
 findings::Derivation after_repair_from(int cylinder, const AfterRepair& after);

@@ -10,6 +10,7 @@
 #include "core/findings/case.h"
 #include "core/findings/crank_model.h"
 #include "core/findings/leak_sums.h"
+#include "core/findings/touched.h"
 #include "core/odds/contradictions.h"
 #include "core/odds/evidence_parts.h"
 #include "core/odds/levels.h"
@@ -161,7 +162,11 @@ private:
             if (out_.joints[joint].first == out_.cylinders.size() ||
                 out_.joints[joint].second == out_.cylinders.size())
                 cylinder.joints.push_back(joint);
-        const std::vector<TestedState> states = states_of(visit_, number);
+        std::vector<TestedState> states = states_of(visit_, number);
+        if (!at_.options.tag) cylinder.put_right = put_right_since(states, number);
+        // A state that nothing was measured in yet.
+        if (cylinder.put_right)
+            states.insert(states.begin(), {Tag::after_adjustment, states.front().newest_ms});
         const Tag newest = states.empty() ? Tag::as_found : states.front().tag;
         cylinder.tag = at_.options.tag.value_or(newest);
         add_paths(cylinder);
@@ -169,6 +174,19 @@ private:
         read(cylinder);
         if (!at_.options.tag) add_earlier(states, cylinder);
         out_.cylinders.push_back(std::move(cylinder));
+    }
+
+    [[nodiscard]] std::optional<Path> put_right_since(const std::vector<TestedState>& states,
+                                                      int number) const {
+        if (states.empty() ||
+            std::ranges::find(states, Tag::after_adjustment, &TestedState::tag) != states.end())
+            return std::nullopt;
+        Timestamp when;
+        when.unix_ms = states.front().newest_ms;
+        for (const auto& [side, path] :
+             {std::pair(ValveSide::exhaust, Path::exhaust), std::pair(ValveSide::intake, Path::intake)})
+            if (findings::put_right_since(at_, number, side, states.front().tag, when)) return path;
+        return std::nullopt;
     }
 
     /// The readings of the cylinder that carry its tag.
@@ -191,7 +209,8 @@ private:
         for (std::size_t i = 1; i < states.size(); ++i) {
             const Tag done = states[i - 1].tag;
             for (std::size_t path = 0; path < same.size(); ++path)
-                same[path] = same[path] && !touches(done, cylinder.paths[path], visit_, cylinder.number);
+                same[path] =
+                    same[path] && !findings::touches(done, cylinder.paths[path], visit_, cylinder.number);
             ran = ran || done == Tag::after_running;
             if (done == Tag::after_adjustment) odds = fault_odds(cylinder, before_adjustment(visit_));
             apart = apart || anything_changes(done);

@@ -97,6 +97,8 @@ struct CylinderEvidence : StateReadings {
     std::vector<EarlierState> earlier;  ///< newest first
     std::vector<ExitEvidence> to_hear;  ///< exits that nobody listened at yet
     bool wrong_tdc_suspected = false;   ///< then its leak-down and exits are left out
+    /// The valve that was put right after all that was read and heard: nothing was measured in this state.
+    std::optional<findings::Path> put_right;
     std::vector<findings::Message> contradictions;
     std::vector<findings::Message> reasons;  ///< what was left out, and why
 };

@@ -5,11 +5,7 @@
 
 #include <algorithm>
 
-#include "core/findings/case.h"
-
 namespace lapwing::odds {
-
-using findings::Path;
 
 std::vector<TestedState> states_of(const Visit& visit, int cylinder) {
     std::vector<TestedState> out;
@@ -28,31 +24,6 @@ std::vector<TestedState> states_of(const Visit& visit, int cylinder) {
     for (const ExitNote* note : standing(visit.exits, cylinder))
         look(note->tag, note->at.unix_ms);
     return out;
-}
-
-bool touches(Tag done, Path path, const Visit& visit, int cylinder) {
-    switch (done) {
-        case Tag::after_staking:  // which valve was struck is not recorded
-            return findings::is_valve(path);
-        case Tag::after_adjustment: {
-            if (!findings::is_valve(path)) return false;
-            const auto clearances = standing(visit.clearances, cylinder);
-            const auto adjusted = [&](ValveSide side) {
-                return std::ranges::any_of(
-                    clearances, [&](const Clearance* one) { return one->side == side && one->left; });
-            };
-            const bool told = adjusted(ValveSide::intake) || adjusted(ValveSide::exhaust);
-            return !told || adjusted(path == Path::intake ? ValveSide::intake : ValveSide::exhaust);
-        }
-        case Tag::after_oil_soak:
-            return path == Path::rings;
-        case Tag::after_running:  // frees rings, clears seats, and a decompressor's as well
-            return path == Path::rings || path == Path::decompressor || findings::is_valve(path);
-        case Tag::as_found:
-        case Tag::after_repair:
-            break;
-    }
-    return true;
 }
 
 bool anything_changes(Tag done) {

@@ -21,9 +21,6 @@ struct TestedState {
 /// Newest first.
 std::vector<TestedState> states_of(const Visit& visit, int cylinder);
 
-/// Whether what a tag says was done made another part of this one. Joints between neighbours are touched by
-/// none of what leaves anything as it was.
-bool touches(Tag done, findings::Path path, const Visit& visit, int cylinder);
 /// Nothing that was known before stands for what is there now: a repair, or tags out of order.
 bool anything_changes(Tag done);
 

@@ -133,7 +133,7 @@ CylinderOdds summarise(const EngineModel& model, const Draws& draws, std::size_t
     CylinderOdds out;
     const auto& evidence = model.evidence().cylinders[cylinder];
     out.number = evidence.number;
-    out.measured = evidence.dry || evidence.wet || !evidence.leaks.empty() || !evidence.exits.empty();
+    out.measured = !evidence.empty() || !evidence.earlier.empty();
     const auto paths = reported_paths(model.evidence(), cylinder);
     const auto mains = draws.main(cylinder);
     std::vector<double> chances(paths.size() + 1, 0.0);

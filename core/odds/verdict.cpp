@@ -28,7 +28,8 @@ bool clearance_first(const CylinderOdds& cylinder) {
 /// Why nobody can know where it leaks: no air, or nobody listened to it; null where somebody did.
 const Message* unheard(const CylinderOdds& cylinder) {
     const auto why = std::ranges::find_if(cylinder.reasons, [](const Message& reason) {
-        return reason.code == "odds.not_listened" || reason.code == "odds.no_air";
+        return reason.code == "odds.not_listened" || reason.code == "odds.not_listened_since" ||
+               reason.code == "odds.no_air";
     });
     return why == cylinder.reasons.end() ? nullptr : &*why;
 }
@@ -114,8 +115,10 @@ Message headline_of(const CylinderOdds& cylinder, const findings::Reference& ref
     const int number = cylinder.number;
     if (!cylinder.measured) return say("odds.nothing_measured", number);
     if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
-    const auto low = std::ranges::find(cylinder.reasons, "odds.clearance_siblings", &Message::code);
-    if (low != cylinder.reasons.end()) return *low;
+    for (const char* first : {"odds.clearance_siblings", "odds.retest_adjusted"})
+        if (const auto said = std::ranges::find(cylinder.reasons, first, &Message::code);
+            said != cylinder.reasons.end())
+            return *said;
     if (!cylinder.contradictions.empty()) return say("odds.no_verdict", number);
     if (cylinder.unsure) return say("odds.unsure_numbers", number);
     const Message likeliest = likeliest_of(cylinder, reference);

@@ -16,6 +16,26 @@ namespace {
 
 using findings::say;
 
+/// Whether somebody listened at the cylinder as it is. What was heard before something was done counts as
+/// long as the loudest of it came out at a part that is the same.
+bool listened_to(const CylinderEvidence& evidence, StrokeCycle cycle, const findings::Reference& reference) {
+    if (!evidence.exits.empty()) return true;
+    std::vector<bool> same(evidence.paths.size(), true);
+    for (const EarlierState& then : evidence.earlier) {
+        for (std::size_t path = 0; path < same.size(); ++path)
+            same[path] = same[path] && then.same[path];
+        if (then.exits.empty()) continue;
+        const Loudness most = std::ranges::max(then.exits, {}, &ExitEvidence::loudness).loudness;
+        return std::ranges::all_of(then.exits, [&](const ExitEvidence& exit) {
+            const auto path = reference.path_of(exit.exit, cycle);
+            const auto place = path ? std::ranges::find(evidence.paths, *path) : evidence.paths.end();
+            return exit.loudness != most || place == evidence.paths.end() ||
+                   same[static_cast<std::size_t>(place - evidence.paths.begin())];
+        });
+    }
+    return false;
+}
+
 void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Reference& reference,
                  const CylinderEvidence& evidence, CylinderOdds& out) {
     const int number = evidence.number;
@@ -23,10 +43,18 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
     if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
     const auto any = [&](auto has) { return has(evidence) || std::ranges::any_of(evidence.earlier, has); };
     const bool air = any([](const StateReadings& state) { return !state.leaks.empty(); });
-    const bool listened = any([](const StateReadings& state) { return !state.exits.empty(); });
-    if (out.measured && !listened && !evidence.wrong_tdc_suspected && evidence.contradictions.empty() &&
-        out.seals_well < 1.0 - worth_saying)
-        out.reasons.push_back(say(air ? "odds.not_listened" : "odds.no_air", number));
+    const bool ever = any([](const StateReadings& state) { return !state.exits.empty(); });
+    const bool listened = listened_to(evidence, dossier.engine.cycle, reference);
+    if (evidence.put_right) {
+        out.reasons.push_back(say("odds.retest_adjusted", number, findings::word_of(*evidence.put_right)));
+        out.unsure = true;
+    }
+    if (out.measured && !listened && !evidence.put_right && !evidence.wrong_tdc_suspected &&
+        evidence.contradictions.empty() && out.seals_well < 1.0 - worth_saying)
+        out.reasons.push_back(say(ever  ? "odds.not_listened_since"
+                                  : air ? "odds.not_listened"
+                                        : "odds.no_air",
+                                  number));
     for (const ValveSide side : {ValveSide::intake, ValveSide::exhaust})
         if (const auto low = findings::far_below_siblings(dossier.engine, visit, reference, number, side)) {
             out.reasons.push_back(say("odds.clearance_siblings", number, findings::word_of(side),

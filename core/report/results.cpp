@@ -167,10 +167,15 @@ Cell same_leak_cell(const CylinderFindings& cylinder, std::size_t tester) {
     return cell({Range{low, high}});
 }
 
+/// What was heard, though it tells of an earlier state only.
+const std::vector<findings::Heard>& heard_at(const CylinderFindings& cylinder) {
+    return cylinder.exits.empty() ? cylinder.heard_earlier : cylinder.exits;
+}
+
 std::vector<Exit> exits_listened_at(const Findings& found) {
     std::vector<Exit> exits;
     for (const CylinderFindings& cylinder : found.cylinders)
-        for (const findings::Heard& heard : cylinder.exits)
+        for (const findings::Heard& heard : heard_at(cylinder))
             if (!std::ranges::count(exits, heard.exit)) exits.push_back(heard.exit);
     std::ranges::sort(exits);
     return exits;
@@ -179,7 +184,7 @@ std::vector<Exit> exits_listened_at(const Findings& found) {
 Cell exit_cell(const CylinderFindings& cylinder, Exit exit) {
     Cell cell;
     cell.peers = true;
-    for (const findings::Heard& heard : cylinder.exits) {
+    for (const findings::Heard& heard : heard_at(cylinder)) {
         if (heard.exit != exit) continue;
         Line line{word_of(heard.loudness)};
         if (heard.neighbour) line.emplace_back(*heard.neighbour);
@@ -320,13 +325,16 @@ Section exits(const Engine& engine, const Findings& found) {
         table.columns.push_back({{word_of(exit)}, listened_by_liquid(exit) ? 2.3 : 1.7});
     table.columns.push_back({{Label::points_at}, 2.2});
     for (const CylinderFindings& cylinder : found.cylinders) {
-        if (cylinder.exits.empty()) continue;
+        if (heard_at(cylinder).empty()) continue;
         std::vector<Cell> row{cylinder_cell(engine, cylinder.number)};
         for (Exit exit : listened_at)
             row.push_back(exit_cell(cylinder, exit));
         Cell points_at;
         points_at.peers = true;
-        if (cylinder.points_at) points_at.lines.push_back({word_of(*cylinder.points_at)});
+        if (cylinder.points_at)
+            points_at.lines.push_back({word_of(*cylinder.points_at)});
+        else if (cylinder.exits.empty())
+            points_at.lines.push_back({word_of(cylinder.heard_earlier_tag)});
         row.push_back(std::move(points_at));
         table.rows.push_back(std::move(row));
     }

@@ -30,7 +30,8 @@ Shares shares_of(const odds::CylinderOdds& odds) {
 
 /// Without anybody's ear, or without air, numbers alone say little: then that comes first.
 bool weighs_little(const findings::Message& message) {
-    return message.code == "odds.not_listened" || message.code == "odds.no_air";
+    return message.code == "odds.not_listened" || message.code == "odds.not_listened_since" ||
+           message.code == "odds.no_air";
 }
 
 /// What the odds come to where nobody listened: figures, and of little weight.

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/workflow/needs.h"
+#include "core/workflow/requests.h"
 
 namespace lapwing::workflow {
 
@@ -24,7 +25,8 @@ Intent keep_clearance(Clearance clearance) {
             if (!fresh.found) fresh.found = old->found;
         }
         std::vector<std::string> args{std::to_string(fresh.cylinder), std::string(word(fresh.side))};
-        return put_checked("clearance.keep", std::move(args), std::move(fresh));
+        return with_ticks(put_checked("clearance.keep", std::move(args), fresh),
+                          [&] { return ticked_by(now, *visit, fresh); });
     };
 }
 

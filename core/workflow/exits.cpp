@@ -5,7 +5,9 @@
 
 #include <algorithm>
 
+#include "core/findings/touched.h"
 #include "core/workflow/needs.h"
+#include "core/workflow/requests.h"
 
 namespace lapwing::workflow {
 namespace {
@@ -30,6 +32,8 @@ Intent keep_exit(ExitNote note) {
         if (fresh.cylinder != 0)
             if (auto there = check_cylinder(now, visit->session, fresh.cylinder); !there)
                 return tl::unexpected(there.error());
+        if (fresh.tag == Tag::as_found && fresh.at == Timestamp{})
+            fresh.tag = findings::tag_now(*visit, fresh.cylinder);
         complete(fresh, fresh.at, now);
         Command command{"exit.keep", {std::to_string(fresh.cylinder), std::string(word(fresh.exit))}, {}};
         for (const auto* standing_note : standing(visit->exits, fresh.cylinder)) {
@@ -37,7 +41,8 @@ Intent keep_exit(ExitNote note) {
             if (says_the_same(*standing_note, fresh)) return command;
             fresh.replaces = standing_note->id;
         }
-        return put_checked(std::move(command.name), std::move(command.args), std::move(fresh));
+        return with_ticks(put_checked(std::move(command.name), std::move(command.args), fresh),
+                          [&] { return ticked_by(now, *visit, fresh); });
     };
 }
 

@@ -144,6 +144,13 @@ private:
                               question.message, {});
             }
         if (asked) return;
+        // What was put right may have been all there was.
+        if (const auto valve = findings::retest_of(at_, cylinder);
+            valve && cylinder.state >= findings::State::borderline) {
+            quick(cylinder.number, say("propose.test_adjusted", findings::word_of(*valve)), cylinder.headline,
+                  {});
+            return;
+        }
         const auto parts = suspects(cylinder);
         // Where the air comes out costs nothing to hear: parts only come off for what was heard.
         const bool unheard = cylinder.leak_down && cylinder.exits.empty();
@@ -191,9 +198,7 @@ private:
                 quick(cylinder.number, say("propose.adjust_clearance", word), suspect.reason,
                       left(suspect.path), suspect.after);
                 return true;
-            case ClearanceNeed::retest:
-                quick(cylinder.number, say("propose.test_adjusted", word), suspect.reason, {});
-                return true;
+            case ClearanceNeed::retest:  // said before any suspect was looked at
             case ClearanceNeed::none:
                 break;
         }

@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <limits>
 
+#include "core/findings/touched.h"
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
 #include "core/workflow/waiting_photos.h"
@@ -49,14 +50,9 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
     return Oiled::no;
 }
 
-/// Nothing that is read after a valve's clearance was put right is as found any more.
 Tag tag_after(const Visit& visit, const Reading& reading) {
     if (reading.tag != Tag::as_found || reading.test == TestKind::crankcase) return reading.tag;
-    const bool put_right =
-        std::ranges::any_of(standing(visit.clearances, reading.cylinder), [](const Clearance* valve) {
-            return valve->found && valve->left && valve->found->si() != valve->left->si();
-        });
-    return put_right ? Tag::after_adjustment : Tag::as_found;
+    return findings::tag_now(visit, reading.cylinder);
 }
 
 /// What is taken now comes after what was taken before, though the clock was set back in between.
@@ -92,21 +88,17 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
     if (!oiled) return tl::unexpected(oiled.error());
     reading.oiled = *oiled;
     std::vector<std::string> args{std::string(word(reading.test)), std::to_string(reading.cylinder)};
-    // In the same step, so that Undo opens the request again.
-    auto ticked = ticked_by(now, visit, reading);
-    if (!ticked) return tl::unexpected(ticked.error());
     std::vector<Attachment> shown_by;
     if (taken_now)
         for (const auto* photo : waiting_photos(visit, reading.cylinder, reading.taken_at)) {
             shown_by.push_back(*photo);
             shown_by.back().tie = {TiedTo::reading, reading.id.uuid, {}, {}};
         }
-    auto command = put_checked(std::move(name), std::move(args), std::move(reading));
-    if (!command) return command;
-    for (Note& request : *ticked)
-        command->edits.emplace_back(Put{std::move(request)});
-    for (Attachment& photo : shown_by)
-        command->edits.emplace_back(Put{std::move(photo)});
+    auto command = with_ticks(put_checked(std::move(name), std::move(args), reading),
+                              [&] { return ticked_by(now, visit, reading); });
+    if (command)
+        for (Attachment& photo : shown_by)
+            command->edits.emplace_back(Put{std::move(photo)});
     return command;
 }
 

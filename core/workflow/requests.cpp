@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/findings/asked.h"
 #include "core/workflow/needs.h"
 
 namespace lapwing::workflow {
@@ -26,42 +27,84 @@ Result<std::optional<int>> cylinder_of(const Now& now, const Tie& tie) {
     return cylinder > 0 ? std::optional(cylinder) : std::nullopt;
 }
 
-}  // namespace
-
-bool carried_out(const Note& request, std::optional<int> cylinder, const Engine& engine, const Visit& visit) {
-    if (!request.test) return false;
-    const bool same = request.session == visit.session.id;
-    const auto measured = [&](int number) {
-        return std::ranges::any_of(visit.readings, [&](const Reading& reading) {
-            return reading.test == *request.test && reading.cylinder == number &&
-                   (!same || reading.taken_at.unix_ms > request.at.unix_ms);
-        });
-    };
-    if (*request.test == TestKind::crankcase) return measured(0);
-    if (cylinder) return measured(*cylinder);
-    return std::ranges::all_of(engine.cylinders, [&](const Cylinder& one) { return measured(one.number); });
+void add(Visit& visit, const Reading& reading) {
+    visit.readings.push_back(reading);
+}
+void add(Visit& visit, const ExitNote& note) {
+    visit.exits.push_back(note);
+}
+void add(Visit& visit, const Clearance& clearance) {
+    visit.clearances.push_back(clearance);
 }
 
-Result<std::vector<Note>> ticked_by(const Now& now, Visit visit, const Reading& reading) {
-    std::vector<Note> ticked;
+// Only what was asked for ticks a request: one that a person opened again stays open until it is done again.
+bool is_asked_for(const Note& request, const Reading& reading) {
+    return request.test ? request.test == reading.test
+                        : request.check == AskedCheck::staking && reading.tag == Tag::after_staking;
+}
+bool is_asked_for(const Note& request, const ExitNote& note) {
+    return request.check == AskedCheck::leak_hunt ||
+           (request.check == AskedCheck::staking && note.tag == Tag::after_staking);
+}
+bool is_asked_for(const Note& request, const Clearance&) {
+    return request.check == AskedCheck::clearances;
+}
+
+template <class Record>
+Result<std::vector<Note>> ticked(const Now& now, Visit visit, const Record& record) {
+    std::vector<Note> out;
     const auto requests = now.library.requests(visit.session.engine);
     if (!requests) return tl::unexpected(requests.error());
-    if (std::ranges::none_of(*requests, [](const Note& note) { return !note.done; })) return ticked;
+    if (std::ranges::none_of(*requests, [](const Note& note) { return !note.done; })) return out;
     const auto engine = need_engine(now, visit.session.engine);
     if (!engine) return tl::unexpected(engine.error());
-    visit.readings.push_back(reading);
+    add(visit, record);
     for (Note note : *requests) {
-        if (note.done || note.test != reading.test) continue;
+        if (note.done || !is_asked_for(note, record)) continue;
         const auto asked_in = need_session(now, note.session);
         if (!asked_in) return tl::unexpected(asked_in.error());
         if (visit.session.opened_at < asked_in->opened_at) continue;
         const auto cylinder = cylinder_of(now, note.tie);
         if (!cylinder) return tl::unexpected(cylinder.error());
-        if (!carried_out(note, *cylinder, *engine, visit)) continue;
+        if (!findings::has_what_was_asked(note, *cylinder, *engine, visit, {})) continue;
         note.done = true;
-        ticked.push_back(std::move(note));
+        out.push_back(std::move(note));
     }
-    return ticked;
+    return out;
+}
+
+}  // namespace
+
+Result<std::vector<Note>> ticked_by(const Now& now, Visit visit, const Reading& reading) {
+    return ticked(now, std::move(visit), reading);
+}
+
+Result<std::vector<Note>> ticked_by(const Now& now, Visit visit, const ExitNote& note) {
+    return ticked(now, std::move(visit), note);
+}
+
+Result<std::vector<Note>> ticked_by(const Now& now, Visit visit, const Clearance& clearance) {
+    return ticked(now, std::move(visit), clearance);
+}
+
+Result<std::vector<Note>> ticked_by_check(const Now& now, const Tester& tester) {
+    std::vector<Note> out;
+    const auto engines = now.library.engines();
+    if (!engines) return tl::unexpected(engines.error());
+    for (const auto& summary : *engines) {
+        const auto requests = now.library.requests(summary.id);
+        if (!requests) return tl::unexpected(requests.error());
+        for (Note note : *requests) {
+            if (note.done || note.check != AskedCheck::tester_check || !(note.at < tester.checks.back().at))
+                continue;
+            const auto session = need_session(now, note.session);
+            if (!session) return tl::unexpected(session.error());
+            if (!findings::is_about(note, *session, tester.id)) continue;
+            note.done = true;
+            out.push_back(std::move(note));
+        }
+    }
+    return out;
 }
 
 }  // namespace lapwing::workflow

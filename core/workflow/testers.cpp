@@ -4,6 +4,7 @@
 #include "core/workflow/testers.h"
 
 #include "core/workflow/needs.h"
+#include "core/workflow/requests.h"
 
 namespace lapwing::workflow {
 
@@ -29,7 +30,8 @@ Intent keep_check(TesterId id, TesterCheck check) {
             tester->gauge.zero_at_rest = dated.shown;
         tester->checks.push_back(std::move(dated));
         std::vector<std::string> args{tester->name, std::string(word(check.kind))};
-        return put_checked("tester.check", std::move(args), std::move(*tester));
+        return with_ticks(put_checked("tester.check", std::move(args), *tester),
+                          [&] { return ticked_by_check(now, *tester); });
     };
 }
 

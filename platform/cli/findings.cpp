@@ -59,6 +59,13 @@ private:
     format::Formatter format_;
 };
 
+/// What findings and odds rest on.
+struct Basis {
+    findings::Reference reference;
+    odds::Assumptions assumptions;
+    std::vector<odds::DataFile> files;
+};
+
 /// What the odds say about themselves (core/odds/codes.h).
 Json texts(const std::vector<findings::Message>& messages, const Sentences& say) {
     Json out = Json::array();
@@ -78,11 +85,13 @@ Json derivation_json(const findings::Derivation& from, const Sentences& say) {
     for (const findings::Input& input : from.inputs) {
         const auto* figure = std::get_if<findings::Figure>(&input.value);
         const auto* name = std::get_if<findings::Word>(&input.value);
+        const auto* count = std::get_if<int>(&input.value);
         inputs.push_back({{"name", key_of(input.name)},
                           {"symbol", input.symbol},
-                          {"value", figure ? Json(figure->si)
-                                    : name ? Json(key_of(*name))
-                                           : Json(nullptr)},
+                          {"value", figure  ? Json(figure->si)
+                                    : name  ? Json(key_of(*name))
+                                    : count ? Json(*count)
+                                            : Json(nullptr)},
                           {"text", say.of(input)}});
     }
     return {{"formula", from.symbols},
@@ -103,6 +112,23 @@ Json after_json(int cylinder, const odds::AfterRepair& after, const Sentences& s
             {"comparable_at_once", after.comparable_at_once},
             {"doubt_share", std::move(shares)},
             {"derivation", derivation_json(from, say)}};
+}
+
+/// Where shares and odds come from: the same for all of a cylinder's.
+Json odds_from_json(const findings::CylinderFindings& rules, const odds::WhereItLeaks& leaks,
+                    const std::vector<odds::DataFile>& data, const Sentences& say) {
+    Json out = derivation_json(odds::shares_from(rules, leaks.assumptions_version), say);
+    out["assumptions_version"] = leaks.assumptions_version;
+    out["reference_sum"] = odds::sum_of(data);
+    return out;
+}
+
+Json filled_json(const Basis& basis) {
+    Json out = Json::array();
+    for (const auto* list : {&basis.reference.filled_in, &basis.assumptions.filled_in})
+        for (const findings::FilledIn& one : *list)
+            out.push_back({{"file", one.file}, {"what", one.what}});
+    return out;
 }
 
 void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const Sentences& say,
@@ -175,8 +201,8 @@ Json cylinder_json(const findings::CylinderFindings& cylinder, const Sentences& 
 }
 
 void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
-                const Dossier& dossier, std::size_t at, const std::vector<odds::DataFile>& data,
-                const Sentences& say, const findings::Reference& reference) {
+                const Dossier& dossier, std::size_t at, const Basis& basis, const Sentences& say) {
+    const std::vector<odds::DataFile>& data = basis.files;
     const Session& session = dossier.visits[at].session;
     Json out;
     out["visit"] = {{"number", at + 1},
@@ -187,8 +213,10 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     for (const auto& cylinder : found.cylinders) {
         out["cylinders"].push_back(cylinder_json(cylinder, say));
         out["cylinders"].back()["since_repair"] = since_json(since_repair(since, cylinder.number), say);
-        if (const auto* of = leaks.cylinder(cylinder.number))
-            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say, reference);
+        if (const auto* of = leaks.cylinder(cylinder.number)) {
+            add_odds(out["cylinders"].back(), *of, dossier.engine.cycle, say, basis.reference);
+            out["cylinders"].back()["odds_derivation"] = odds_from_json(cylinder, leaks, data, say);
+        }
     }
     Json spread = Json::array();
     for (const auto* rules : {&found.spread, &found.leak_spread})
@@ -206,6 +234,7 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
     for (const odds::DataFile& file : data)
         out["engine"]["reference_data"][file.name] = {{"version", file.version}, {"sha256", file.sha256}};
     out["engine"]["reference_sum"] = odds::sum_of(data);
+    out["engine"]["filled_in"] = filled_json(basis);
     out["engine"]["seed"] = leaks.seed;
     // Steps in the order that the work goes, then tests that would tell something as well.
     out["next_tests"] = Json::array();
@@ -233,8 +262,8 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
 }
 
 void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks, const Since& since,
-                const Dossier& dossier, std::size_t at, const Sentences& say,
-                const findings::Reference& reference) {
+                const Dossier& dossier, std::size_t at, const Basis& basis, const Sentences& say) {
+    const findings::Reference& reference = basis.reference;
     const Session& session = dossier.visits[at].session;
     fmt::print("{}, visit {} of {}: {}, {}\n{}\n", dossier.engine.name, at + 1, dossier.visits.size(),
                session.title, to_rfc3339(session.opened_at).substr(0, 10), say.of(found.headline));
@@ -266,6 +295,10 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     for (const auto& step : found.next)
         fmt::print("    {}\n", say.of(step.reason));
     print_odds_of_engine(leaks, say.format(), reference);
+    for (const auto* list : {&reference.filled_in, &basis.assumptions.filled_in})
+        for (const findings::FilledIn& one : *list)
+            fmt::print("    {}: \"{}\" is missing there and was taken from this program.\n", one.file,
+                       one.what);
 }
 
 tl::expected<std::string, Failure> text_of(const std::filesystem::path& name, const char* what) {
@@ -276,13 +309,6 @@ tl::expected<std::string, Failure> text_of(const std::filesystem::path& name, co
             Failure{Exit::refused, fmt::format("{} can't be read. Give the {}.", name.string(), what)});
     return std::move(*text);
 }
-
-/// What findings and odds rest on.
-struct Basis {
-    findings::Reference reference;
-    odds::Assumptions assumptions;
-    std::vector<odds::DataFile> files;
-};
 
 /// This program's own, or that of files: an old report is worked out again with what it was made under.
 tl::expected<Basis, Failure> read_basis(Arguments& arguments) {
@@ -306,9 +332,11 @@ tl::expected<Basis, Failure> read_basis(Arguments& arguments) {
         if (!read) return tl::unexpected(read.error());
         odds = std::move(*read);
     }
-    auto reference = findings::read_reference(texts);
+    // A file of an earlier version lacks what this program has learned to ask since.
+    const findings::ReferenceTexts own = findings::built_in_texts();
+    auto reference = findings::read_reference(texts, &own);
     if (!reference) return refused(reference.error());
-    auto assumptions = odds::read_assumptions(odds);
+    auto assumptions = odds::read_assumptions(odds, odds::built_in_text());
     if (!assumptions) return refused(assumptions.error());
     return Basis{std::move(*reference), std::move(*assumptions), odds::data_files(texts, odds)};
 }
@@ -334,9 +362,9 @@ Outcome run(Arguments& arguments) {
     found.next = odds::steps_by_worth(found, *leaks, reference);
     const Since since = compare::since_repair_at(*dossier, visit, reference);
     if (arguments.json())
-        print_json(found, *leaks, since, *dossier, *at, basis->files, say, reference);
+        print_json(found, *leaks, since, *dossier, *at, *basis, say);
     else
-        print_text(found, *leaks, since, *dossier, *at, say, reference);
+        print_text(found, *leaks, since, *dossier, *at, *basis, say);
     return Exit::done;
 }
 
@@ -352,7 +380,7 @@ Verb findings_verb() {
           "of the random numbers behind the odds; the same seed gives the same odds; default 0"},
          {"--assumptions", "FILE",
           "working assumptions in the form of assets/reference/odds.json, to work out an old report again; "
-          "default this program's own"},
+          "what an older file lacks is taken from this program and named; default this program's own"},
          {"--reference", "FOLDER",
           "the other files of assets/reference, for the same; default this program's own"},
          json_option},
@@ -364,10 +392,11 @@ Verb findings_verb() {
         "lo, hi, comparable_at_once, doubt_share {rest_of_engine, sound_part, day, gauge_and_test}, "
         "derivation "
         "{formula, formula_in_words, inputs: name, symbol, value, text; source, notes}}}, unsure, "
-        "effective_samples, odds_headline, reasons), engine (state, headline, spread, "
+        "effective_samples, odds_headline, reasons, odds_derivation {as derivation; assumptions_version, "
+        "reference_sum}: where shares and odds come from), engine (state, headline, spread, "
         "contradictions, "
         "questions, weakened_by, reasons, assumptions_version, reference_data {file: {version, sha256}}, "
-        "reference_sum, "
+        "reference_sum, filled_in (file, what: missing in the files given and taken from this program), "
         "seed), next_tests (test, cylinder, reason, "
         "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "
         "engines.",

@@ -13,9 +13,10 @@
 namespace lapwing::cli {
 
 std::vector<Verb> all_verbs() {
-    return {sums_leak(),    sums_crank(),  sums_healthy(), sums_oil(),   sums_hose(),     sums_altitude(),
-            sums_torque(),  sums_unit(),   needle_verb(),  check_verb(), findings_verb(), compare_verb(),
-            history_verb(), report_verb(), csv_verb(),     demo_verb(),  merge_verb()};
+    return {sums_leak(),   sums_law(),   sums_crank(),    sums_healthy(), sums_turning(),
+            sums_oil(),    sums_hose(),  sums_altitude(), sums_torque(),  sums_unit(),
+            needle_verb(), check_verb(), findings_verb(), compare_verb(), history_verb(),
+            report_verb(), csv_verb(),   demo_verb(),     merge_verb()};
 }
 
 namespace {

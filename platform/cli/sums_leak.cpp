@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
-#include <array>
 #include <cmath>
 #include <optional>
 
@@ -14,30 +13,12 @@
 #include "core/uncertainty/leakage.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/cranking.h"
+#include "platform/cli/leak_sheet.h"
 #include "platform/cli/shop.h"
 #include "platform/cli/verbs.h"
 
 namespace lapwing::cli {
 namespace {
-
-/// The gauges' class as it stands on their dials: EN 837-1 "1.6", ASME B40.100 "B".
-tl::expected<uncertainty::AccuracyClass, Failure> read_class(Arguments& arguments, double assumed_percent) {
-    const std::string text = arguments.text("--gauge-class");
-    constexpr std::array<std::string_view, 4> grades{"A", "B", "C", "D"};
-    if (const auto grade = std::ranges::find(grades, std::string_view(text)); grade != grades.end())
-        return uncertainty::asme_b40_100(static_cast<uncertainty::AsmeGrade>(grade - grades.begin()));
-    const double number = arguments.number("--gauge-class", assumed_percent);
-    if (arguments.wrong()) return tl::unexpected(*arguments.wrong());
-    const auto found = uncertainty::en837_class(number);
-    if (!found) return refused(found.error());
-    return *found;
-}
-
-constexpr std::array<std::string_view, 2> gauges{"one", "two"};
-
-bool two_gauges(Arguments& arguments) {
-    return arguments.choice("--gauges", gauges) == 1;
-}
 
 struct Converted {
     double leakage = 0.0;
@@ -92,48 +73,6 @@ Outcome add_converted(Answer& answer, Arguments& arguments, const physics::Teste
     return Exit::done;
 }
 
-/// The same tester, reading and shop as the app's calculators take them, which say what all that is doubtful
-/// comes to.
-calculators::Worksheet worksheet(Arguments& arguments, const findings::Reference& reference) {
-    calculators::Worksheet out = calculators::empty_worksheet();
-    out.set = arguments.quantity<PressureTag>("--set");
-    out.held = arguments.quantity<PressureTag>("--held");
-    out.session.conditions.altitude = arguments.quantity<LengthTag>("--altitude");
-    out.session.conditions.station_pressure = arguments.quantity<PressureTag>("--ambient");
-    out.tester.restrictor = arguments.quantity<LengthTag>("--restrictor");
-    if (arguments.has("--restrictor-cd"))
-        if (auto cd = TypedRatio::make(arguments.text("--restrictor-cd"), units::one))
-            out.tester.restrictor_cd = *cd;
-    Gauge& gauge = out.tester.gauge;
-    gauge.full_scale =
-        arguments.quantity<PressureTag>("--gauge-span")
-            .value_or(TypedPressure::from(
-                Pressure::from_si(reference.assumed("unknown-scale") * out.set->si()), units::pa, 0));
-    gauge.accuracy = arguments.text("--gauge-class");
-    const bool letter = gauge.accuracy.size() == 1 && gauge.accuracy[0] >= 'A' && gauge.accuracy[0] <= 'D';
-    if (!gauge.accuracy.empty())
-        gauge.scheme = letter ? AccuracyScheme::asme_b40_100 : AccuracyScheme::en_837_1;
-    if (two_gauges(arguments)) out.tester.supply_gauge = gauge;
-    out.other_set = arguments.has("--to-set") ? arguments.quantity<PressureTag>("--to-set") : out.set;
-    out.other_restrictor =
-        arguments.has("--to-restrictor")
-            ? arguments.quantity<LengthTag>("--to-restrictor")
-            : TypedLength::from(Length::from_si(arguments.si<LengthTag>(
-                                    "--restrictor", reference.assumed("restrictor-diameter"))),
-                                units::m, 9);
-    return out;
-}
-
-/// Of one line of an answer; 0 where it has none.
-double u_of(const tl::expected<calculators::Answer, Error>& answer, std::string_view name) {
-    if (answer)
-        for (const calculators::Line& line : answer->lines)
-            if (line.name.code == name)
-                if (const auto* derived = std::get_if<findings::Derived>(&line.value))
-                    return 0.5 * derived->figure.u95.value_or(0.0);
-    return 0.0;
-}
-
 Outcome run(Arguments& arguments) {
     const auto reference = findings::built_in_reference();
     if (!reference) return tl::unexpected(Failure{Exit::internal, reference.error().english});
@@ -176,7 +115,12 @@ Outcome run(Arguments& arguments) {
     const bool inches =
         arguments.has("--restrictor") && arguments.quantity<LengthTag>("--restrictor")->unit() != units::mm;
     Answer answer;
-    const auto sheet = worksheet(arguments, *reference);
+    auto sheet = leak_sheet(arguments, *reference);
+    sheet.other_set = arguments.has("--to-set") ? arguments.quantity<PressureTag>("--to-set") : sheet.set;
+    sheet.other_restrictor =
+        arguments.has("--to-restrictor")
+            ? arguments.quantity<LengthTag>("--to-restrictor")
+            : TypedLength::from(Length::from_si(tester.restrictor_diameter_m), units::m, 9);
     const auto sized = calculators::work_out(calculators::Calculator::leakage, sheet, *reference);
     const double u_all = u_of(sized, "calc:leakage");
     answer.add("leakage", leak->leakage, "leakage", percent(leak->leakage, u_all));
@@ -205,12 +149,7 @@ Outcome run(Arguments& arguments) {
     }
     if (const auto added = add_converted(answer, arguments, tester, held->si(), unit, u_converted); !added)
         return added;
-    std::vector<std::string> assumed;
-    if (!arguments.has("--gauge-class")) assumed.emplace_back("gauge class");
-    if (!span) assumed.emplace_back("gauge span");
-    if (!arguments.has("--restrictor")) assumed.emplace_back("restrictor");
-    if (!arguments.has("--restrictor-cd")) assumed.emplace_back("restrictor's discharge coefficient");
-    if (!arguments.has("--altitude") && !arguments.has("--ambient")) assumed.emplace_back("sea level");
+    std::vector<std::string> assumed = assumed_of(arguments);
     if (leak->state == physics::LeakState::wide_open)
         answer.note("Nothing is held: the leak is larger than this tester can tell.");
     if (!assumed.empty()) answer.note(fmt::format("Assumed: {}.", fmt::join(assumed, ", ")));
@@ -227,19 +166,10 @@ Verb sums_leak() {
         {},
         joined({{"--set", "PRESSURE", "set pressure, outlet closed", true},
                 {"--held", "PRESSURE", "what the cylinder holds", true},
-                {"--restrictor", "LENGTH", "diameter of the tester's restrictor; default 0.040in"},
-                {"--restrictor-cd", "NUMBER", "its discharge coefficient; default 0.85"},
                 {"--to-set", "PRESSURE", "set pressure of the other tester; default the same"},
                 {"--to-restrictor", "LENGTH", "its restrictor; default the same"},
-                {"--to-ambient", "PRESSURE", "air pressure there, absolute; default the same"},
-                {"--gauge-class", "CLASS",
-                 "of both gauges: EN 837-1 like 1.6 (% of span), ASME B40.100 A to D; "
-                 "default 2.5"},
-                {"--gauge-span", "PRESSURE", "their full scale; default twice the set pressure"},
-                {"--gauges", "COUNT",
-                 "one after the restrictor (default): there the regulator's sag under flow is not seen, and "
-                 "counts as doubt; or two"}},
-               joined(shop_options(), {json_option})),
+                {"--to-ambient", "PRESSURE", "air pressure there, absolute; default the same"}},
+               joined(joined(tester_options(), shop_options()), {json_option})),
         "Leakage is (set - held) / set. The table's ± is two standard uncertainties of all that is doubtful, "
         "as in the app: gauges, what can be read off them, how one reading would repeat, the restrictor. "
         "Two laws are shown for the other tester because a leak may be a hole or a narrow gap; they are "

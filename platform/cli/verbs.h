@@ -11,10 +11,12 @@
 namespace lapwing::cli {
 
 Verb sums_leak();
+Verb sums_law();
 Verb sums_crank();
 Verb sums_healthy();
 Verb sums_oil();
 Verb sums_hose();
+Verb sums_turning();
 Verb sums_altitude();
 Verb sums_torque();
 Verb sums_unit();

@@ -146,6 +146,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Few repeats know their scatter badly: a usual one of %1 counts with it, as %2 further repeats."),
     SAY("note.one_reading", "One reading: a scatter of %1 is assumed."),
     SAY("note.leak_repeat", "One reading: the leak's area is assumed to vary by %1."),
+    SAY("note.leak_moves",
+        "The leak itself is never quite the same twice, and the needle moves with it: by about %1 here, most "
+        "where about half is lost. That part of the ± is not the gauge's."),
     SAY("note.put_right", "Readings put right first for what stood in their way, as limits mean them."),
     SAY("note.digits", "Sizes and angles are taken as exact to half the last digit typed."),
     SAY("note.class_unknown", "The gauge's class is not known: %1 of its full scale is assumed."),

@@ -49,6 +49,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1: the clearance of %2 is not known to be right. No strip-down for it before that: a "
         "valve without "
         "clearance looks burnt."),
+    SAY("odds.retest_adjusted",
+        "Cylinder %1: all that was read and heard is from before %2 was put right. No odds of what leaks now "
+        "before it is tested and listened to again."),
+    SAY("odds.not_listened_since",
+        "Nobody has listened at cylinder %1 since a part was touched that air was heard from: what was heard "
+        "before says nothing of it as it is."),
     SAY("odds.not_listened",
         "Nobody listened at cylinder %1 while the air was on: without that, numbers alone say little about "
         "where "

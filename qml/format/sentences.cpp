@@ -58,6 +58,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "without clearance looks burnt."),
     SAY("cylinder.leaks_adjust_first",
         "Cylinder %1 leaks %2 at %3, which had too little clearance. Adjust first, then test again."),
+    SAY("cylinder.retest_leak",
+        "Cylinder %1 leaked %2 before %3 was put right: without clearance a valve stands open. Test it again "
+        "and listen again before any verdict."),
+    SAY("cylinder.retest_dry",
+        "Cylinder %1 read %2 before %3 was put right: without clearance a valve stands open. Test it again "
+        "before any verdict."),
     SAY("cylinder.ask_tdc",
         "Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any "
         "verdict."),
@@ -281,6 +287,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("question.wet_on_diesel",
         "Oil was put into a diesel: the reading is not judged. The chamber is small and oil can lock it."),
     SAY("question.wet_without_dry", "Cylinder %1 has a wet test but no dry one: the rise is not known."),
+    SAY("question.wet_other_state",
+        "Cylinder %1: the dry test was done in the state \"%2\", the wet test in \"%3\". More than the oil "
+        "has changed in between: the rise says nothing of the rings."),
+    SAY("question.heard_earlier",
+        "Cylinder %1 was listened to in the state \"%2\". A part that the air may have come from was touched "
+        "since: what was heard does not count for what leaks now. Listen again."),
     SAY("question.above_high",
         "Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or "
         "limits?"),
@@ -323,6 +335,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.leak_down_all",
         "Leak-down test of every cylinder: if they seal well, the cause lies elsewhere."),
     SAY("next.listen", "Listen at cylinder %1's exits with the air on: where it comes out names the leak."),
+    SAY("next.listen_again",
+        "Listen at cylinder %1's exits again: what was heard in the state \"%2\" does not count for a part "
+        "that was touched since."),
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
         "Check the valve clearances of cylinder %1: a valve without clearance looks burnt."),
@@ -334,6 +349,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "manual and test again."),
     SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
     SAY("next.retest_adjusted", "The clearance of cylinder %1 was put right: test it again."),
+    SAY("next.dry_before",
+        "Dry test of cylinder %1 again: its reading is from the state \"%2\", and something was done since."),
+    SAY("next.leak_down_before",
+        "Leak-down test of cylinder %1 again: its reading is from the state \"%2\", and something was done "
+        "since."),
     SAY("next.turn_once",
         "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
     SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
@@ -358,10 +378,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since."),
     SAY("next.earlier_adjust",
         "An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since."),
-    SAY("next.earlier_request",
-        "Somebody asked for this test at an earlier visit, and it is still to do: %1."),
+    SAY("next.earlier_request", "Somebody asked for this at an earlier visit, and it is still to do: %1."),
     SAY("next.earlier_request_of",
-        "Somebody asked for this test of cylinder %1 at an earlier visit, and it is still to do: %2."),
+        "Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2."),
     SAY("next.name_tester",
         "Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder "
         "that seals well."),

@@ -57,6 +57,13 @@ public:
                 other();
                 shop();
                 break;
+            case Calculator::law:
+                reading();
+                second_reading();
+                tester();
+                supply_gauge();
+                shop();
+                break;
             case Calculator::restrictor:
                 drilled_hole();
                 tester_gauge();
@@ -76,6 +83,13 @@ public:
                 limit();
                 break;
             case Calculator::healthy:
+                engine();
+                cranking();
+                gauge();
+                shop();
+                break;
+            case Calculator::turning:
+                turning();
                 engine();
                 cranking();
                 gauge();
@@ -122,6 +136,45 @@ private:
         lines_.quantity(
             "held", held, sheet_.set ? led_by(sheet_.set->unit(), units) : units,
             [](auto& s) -> auto& { return s.held; });
+    }
+
+    void second_reading() {
+        lines_.section(Texts::tr("At another set pressure"));
+        lines_.quantity(
+            "second_set", Texts::tr("Set pressure"),
+            sheet_.set ? led_by(sheet_.set->unit(), forms::pressures(format_)) : forms::pressures(format_),
+            [](auto& s) -> auto& { return s.second_set; });
+        lines_.quantity(
+            "second_held", Texts::tr("Held pressure"),
+            sheet_.second_set ? led_by(sheet_.second_set->unit(), forms::pressures(format_))
+                              : forms::pressures(format_),
+            [](auto& s) -> auto& { return s.second_held; });
+        lines_.hint(
+            Texts::tr("The same leak, cylinder and tester. The further apart the two set pressures, the more "
+                      "they tell."));
+    }
+
+    /// Whether the tester shows the set pressure on a gauge of its own: then nothing sags unseen.
+    void supply_gauge() {
+        lines_.toggle_with("two_gauges", Texts::tr("A gauge of its own for the set pressure"),
+                           sheet_.tester.supply_gauge.has_value(), [](Worksheet& sheet, bool on) {
+                               sheet.tester.supply_gauge.reset();
+                               if (on) sheet.tester.supply_gauge.emplace();  // like the other one
+                           });
+    }
+
+    void turning() {
+        lines_.section(Texts::tr("Turned otherwise"));
+        lines_.quantity(
+            "slow", Texts::tr("Other cranking speed"), UnitList<RotationTag>{units::rpm},
+            [](auto& s) -> auto& { return s.slow; });
+        lines_.hint(Texts::tr("Leave it empty for that of a flat battery."));
+        lines_.quantity(
+            "fill", Texts::tr("Pressure at intake closing, of the air's"),
+            UnitList<RatioTag>{*Unit<RatioTag>::find("%")}, [](auto& s) -> auto& { return s.fill; });
+        lines_.hint(
+            Texts::tr("How far the throttle is shut: 100 % is wide open. Leave it empty for shut, with how "
+                      "far that goes as the range."));
     }
 
     void tester_gauge() {
@@ -347,6 +400,8 @@ QString calculator_title(Calculator calculator) {
             return Texts::tr("Leakage");
         case Calculator::other_tester:
             return Texts::tr("Another tester");
+        case Calculator::law:
+            return Texts::tr("Two set pressures");
         case Calculator::restrictor:
             return Texts::tr("Restrictor check");
         case Calculator::hose:
@@ -357,6 +412,8 @@ QString calculator_title(Calculator calculator) {
             return Texts::tr("Altitude");
         case Calculator::healthy:
             return Texts::tr("Healthy reading");
+        case Calculator::turning:
+            return Texts::tr("Speed and throttle");
         case Calculator::torque:
             return Texts::tr("Holding torque");
         case Calculator::units:
@@ -371,6 +428,9 @@ QString calculator_purpose(Calculator calculator) {
             return Texts::tr("What was lost of the set pressure, and how large the leak is");
         case Calculator::other_tester:
             return Texts::tr("The same leak behind another restrictor, at another set pressure");
+        case Calculator::law:
+            return Texts::tr(
+                "Whether a leak is like a hole or a narrow gap, is seated or opened by pressure");
         case Calculator::restrictor:
             return Texts::tr("A home-made tester's restrictor, by a drilled hole of known size");
         case Calculator::hose:
@@ -381,6 +441,8 @@ QString calculator_purpose(Calculator calculator) {
             return Texts::tr("A factory limit at the shop's altitude or air pressure");
         case Calculator::healthy:
             return Texts::tr("What a cylinder that seals well should read");
+        case Calculator::turning:
+            return Texts::tr("What slow cranking and a shut throttle take off a healthy reading");
         case Calculator::torque:
             return Texts::tr("What the crank must be held against with the air on");
         case Calculator::units:

@@ -147,7 +147,9 @@ void FindingsModel::refresh() {
         QVariantMap leaks_at;
         if (odds) {
             leaks_at = odds_map(cylinder, *odds, reference(), format());
-            leaks_at["from"] = line({}, {}, {}, odds_derivations(cylinder, *odds, reference()))["from"];
+            leaks_at["from"] =
+                line({}, {}, {},
+                     odds_derivations(cylinder, *odds, reference(), leaks()->assumptions_version))["from"];
         }
         cylinders_ << QVariantMap{{"number", cylinder.number},
                                   {"name", card ? QString::fromStdString(card->name) : QString()},

@@ -5,7 +5,7 @@
 
 #include <algorithm>
 
-#include "core/findings/case.h"
+#include "core/findings/touched.h"
 #include "core/workflow/exits.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/next_tdc_model.h"
@@ -62,7 +62,8 @@ const Reading* LeakHuntModel::airOn() const {
 /// Notes belong to the state of the valve that the air was on for.
 Tag LeakHuntModel::tag() const {
     if (staked_) return Tag::after_staking;
-    return airOn() ? airOn()->tag : Tag::as_found;
+    const Tag air = airOn() ? airOn()->tag : Tag::as_found;
+    return air == Tag::as_found ? findings::tag_now(visit(), cylinder()) : air;
 }
 
 QString LeakHuntModel::tagWord() const {

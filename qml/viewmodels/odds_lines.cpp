@@ -94,8 +94,9 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
 
 std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
                                                    const odds::CylinderOdds& odds,
-                                                   const findings::Reference& reference) {
-    std::vector<findings::Derivation> out{odds::shares_from(rules)};
+                                                   const findings::Reference& reference,
+                                                   int assumptions_version) {
+    std::vector<findings::Derivation> out{odds::shares_from(rules, assumptions_version)};
     if (!odds::has_verdict(odds)) return out;
     std::vector<const odds::AfterRepair*> told;
     for (const auto* path : odds::by_share(odds)) {

@@ -19,7 +19,8 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
 /// How the odds of a cylinder are made, and what of it went in; then how each reading after a repair is.
 std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
                                                    const odds::CylinderOdds& odds,
-                                                   const findings::Reference& reference);
+                                                   const findings::Reference& reference,
+                                                   int assumptions_version);
 
 /// Tests that would tell something and are not among the steps already, the most telling first: {title, text,
 /// page, args}.

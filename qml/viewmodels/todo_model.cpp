@@ -5,8 +5,8 @@
 
 #include <algorithm>
 
+#include "core/findings/asked.h"
 #include "core/workflow/remarks.h"
-#include "core/workflow/requests.h"
 #include "qml/viewmodels/again.h"
 #include "qml/viewmodels/opinion_words.h"
 #include "qml/viewmodels/step_place.h"
@@ -35,7 +35,8 @@ std::vector<Note> TodoModel::requests() const {
         const bool here = note.session == session().id;
         const bool earlier = asked_in->opened_at < session().opened_at;
         if (here ||
-            (earlier && (!note.done || workflow::carried_out(note, cylinderOf(note.tie), engine(), visit()))))
+            (earlier && (!note.done || findings::has_what_was_asked(note, cylinderOf(note.tie), engine(),
+                                                                    visit(), app()->desk().testers()))))
             list.push_back(std::move(note));
     }
     std::ranges::stable_sort(list, {}, &Note::done);

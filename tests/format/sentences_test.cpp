@@ -119,7 +119,7 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
     for (const auto& entry : files) {
         // Who reads the reference data names files, not messages.
         if (entry.path().extension() != ".cpp" || entry.path().stem() == "reference_json" ||
-            entry.path().stem() == "data_files")
+            entry.path().stem() == "data_files" || entry.path().stem() == "assumptions")
             continue;
         std::ifstream file(entry.path());
         std::stringstream content;

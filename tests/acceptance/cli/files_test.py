@@ -213,6 +213,29 @@ class RoundTrip(CliTest):
         again = self.json("findings", file, "--visit", "1", "--seed", "3", "--assumptions", old)
         self.assertEqual(again["engine"]["assumptions_version"], 990)
         self.assertNotEqual(again["cylinders"], found["cylinders"])
+        # A file of an earlier version lacks what is asked for since: it is taken from this program, and named.
+        self.assertEqual(found["engine"]["filled_in"], [])
+        older = json.loads(assumed)
+        older["numbers"] = [one for one in older["numbers"] if one["id"] not in ("loud-exits", "does-not-fit")]
+        old.write_text(json.dumps(older))
+        filled = self.json("findings", file, "--visit", "1", "--seed", "3", "--assumptions", old)
+        self.assertEqual(sorted(one["what"] for one in filled["engine"]["filled_in"]), ["does-not-fit", "loud-exits"])
+        self.assertEqual({one["file"] for one in filled["engine"]["filled_in"]}, {"odds.json"})
+        for one, other in zip(filled["cylinders"], found["cylinders"]):
+            self.assertEqual(one["path_share"], other["path_share"])
+        text = self.done("findings", file, "--visit", "1", "--assumptions", old)
+        self.assertIn('odds.json: "loud-exits" is missing there and was taken from this program.', text)
+        # Shares and odds say where they come from, as readings to expect do.
+        for cylinder in found["cylinders"]:
+            came = cylinder["odds_derivation"]
+            for said in (came["formula"], came["formula_in_words"], came["source"]):
+                self.assertTrue(said)
+            inputs = {one["name"]: one for one in came["inputs"]}
+            self.assertIn("bar", inputs["final"]["text"])
+            self.assertLess(inputs["held"]["value"], inputs["set"]["value"])
+            self.assertIn("exhaust", inputs)  # what was heard there
+            self.assertEqual(came["assumptions_version"], version)
+            self.assertEqual(came["reference_sum"], found["engine"]["reference_sum"])
         # The same of the other files: what they were stands with the result.
         data = found["engine"]["reference_data"]
         shelf = self.folder / "reference"
@@ -226,6 +249,14 @@ class RoundTrip(CliTest):
         other = self.json("findings", file, "--visit", "1", "--seed", "3", "--reference", shelf)
         self.assertNotEqual(other["engine"]["reference_data"], data)
         self.assertNotEqual(other["cylinders"], found["cylinders"])
+        numbers = json.loads((shelf / "assumptions.json").read_text())
+        numbers["assumptions"] = [one for one in numbers["assumptions"] if one["id"] != "named-from"]
+        (shelf / "assumptions.json").write_text(json.dumps(numbers))
+        lacking = self.json("findings", file, "--visit", "1", "--seed", "3", "--reference", shelf)
+        self.assertEqual(lacking["engine"]["filled_in"], [{"file": "assumptions.json", "what": "named-from"}])
+        numbers["assumptions"][0]["value"] = "much"
+        (shelf / "assumptions.json").write_text(json.dumps(numbers))
+        self.assertIn("assumptions.json", self.fails(REFUSED, "findings", file, "--reference", shelf))
         self.fails(REFUSED, "findings", file, "--reference", self.folder / "none")
         old.write_text("{}")
         self.assertIn("odds.json", self.fails(REFUSED, "findings", file, "--assumptions", old))

@@ -211,6 +211,46 @@ class Cranking(CliTest):
         self.near(high_up["value_pa"] / found["value_pa"], 99.85 / 120, 1e-3)
         self.fails(REFUSED, "sums", "healthy", *SMALL[:6], "--cr", "21", "--ivc", "50deg")
 
+    def test_law(self):
+        # Equal effective areas behind 0.040 in at 14.696 psi: 80 psi holds 61.77 (isentropic nozzle, published with the
+        # formula); the same hole at 30 psi is found by the tool's own conversion.
+        tester = ["--ambient", "14.696psi", "--restrictor", "0.040in", "--gauges", "two", "--gauge-class", "0.1", "--gauge-span", "100psi"]
+        there = self.json("sums", "leak", "--set", "80psi", "--held", "61.77psi", "--to-set", "30psi", *tester)["converted_held_pa"]
+        first = ["--set", "80psi", "--held", "61.77psi", "--second-set", "30psi"]
+        hole = self.json("sums", "law", *first, "--second-held", f"{there['orifice'] / PSI:.3f}psi", *tester)
+        self.assertEqual(hole["verdict"], ["hole"])
+        self.assertAlmostEqual(hole["exponent"], 0, delta=0.01)
+        self.assertAlmostEqual(hole["leak_area_m2"] / hole["second_leak_area_m2"], 1, delta=0.01)
+        gap = self.json("sums", "law", *first, "--second-held", f"{there['laminar'] / PSI:.3f}psi", *tester)
+        self.assertEqual(gap["verdict"], ["gap"])
+        self.assertAlmostEqual(gap["exponent"], gap["gap_exponent"], delta=0.02)
+        # One usual gauge can't tell them apart.
+        usual = self.json("sums", "law", *first, "--second-held", f"{there['laminar'] / PSI:.1f}psi")
+        self.assertEqual(usual["verdict"], ["undecided"])
+        self.assertIn("restrictor", usual["assumed"])
+        self.assertIn("narrow gap", self.done("sums", "law", *first, "--second-held", "21psi"))
+        self.assertIn("well apart", self.fails(REFUSED, "sums", "law", "--set", "80psi", "--held", "60psi", "--second-set", "79psi",
+                                               "--second-held", "59psi"))
+        self.fails(WRONG_USE, "sums", "law", "--set", "80psi", "--held", "60psi")
+
+    def test_turning(self):
+        found = self.json("sums", "turning", *SMALL, "--slow", "120rpm", "--fill-least", "0.7")
+        healthy = self.json("sums", "healthy", *SMALL)
+        self.assertAlmostEqual(found["value_pa"] / healthy["value_pa"], 1, delta=0.002)
+        self.assertLess(found["slow_pa"], found["value_pa"])
+        self.assertAlmostEqual(found["slow_pa"], found["value_pa"] * (1 - found["slow_loss"]), delta=1)
+        # p V^n: with 70 % of the air the absolute peak is 70 % of it; the gauge reading, and what is left of less air
+        # between cold walls, is less than that.
+        self.assertEqual(found["throttle_loss"]["least"], found["throttle_loss"]["most"])
+        self.assertGreater(found["throttle_loss"]["most"], 0.28)
+        self.assertLess(found["throttle_loss"]["most"], 0.42)
+        # At its own speed and wide open nothing is lost.
+        same = self.json("sums", "turning", *SMALL, "--slow", "250rpm", "--fill-least", "1")
+        self.assertAlmostEqual(same["slow_loss"], 0, delta=0.002)
+        self.assertAlmostEqual(same["throttle_loss"]["most"], 0, delta=1e-6)
+        self.fails(REFUSED, "sums", "turning", *SMALL, "--slow", "0rpm")
+        self.fails(REFUSED, "sums", "turning", *SMALL, "--fill-least", "0.9", "--fill-most", "0.5")
+
     def test_impossible_engine(self):
         sentence = self.fails(REFUSED, "sums", "crank", "--bore", "73mm", "--stroke", "59mm", "--rod", "20mm", "--cr",
                               "8.6", "--ivc", "65deg")

@@ -10,6 +10,7 @@
 #include <cmath>
 
 #include "core/calculators/tester_check.h"
+#include "core/physics/leakdown.h"
 
 namespace lapwing::calculators {
 namespace {
@@ -157,6 +158,88 @@ TEST(AltitudeSum, FollowsTheStandardAtmosphere) {
     EXPECT_NEAR(derived(answer(Calculator::altitude, sheet), "altitude").figure.si, 3012, 1.0);
 }
 
+TEST(LawSum, TellsAHoleFromANarrowGapOrLeavesItOpen) {
+    // Held behind equal effective areas (isentropic nozzle at 14.696 psi ambient, computed): a hole that
+    // holds 61.77 of 80 psi holds what physics::leakdown says it does of 30.
+    Worksheet sheet = leak("80", "61.77");
+    sheet.session.conditions.station_pressure = *TypedPressure::make("14.696", units::psi);
+    sheet.tester.restrictor = inches("0.040");
+    sheet.tester.gauge.full_scale = psi("100");
+    sheet.tester.gauge.scheme = AccuracyScheme::en_837_1;
+    sheet.tester.gauge.accuracy = "0.1";
+    sheet.tester.supply_gauge = sheet.tester.gauge;
+    EXPECT_EQ(refusal(Calculator::law, sheet), "calculator.needs");
+    sheet.second_set = psi("30");
+    physics::TesterPneumatics low;
+    low.set_gauge_pa = 30 * psi_pa;
+    low.ambient_pa = 14.696 * psi_pa;
+    physics::TesterPneumatics high = low;
+    high.set_gauge_pa = 80 * psi_pa;
+    const auto held_at_30 = [&](physics::LeakLaw law) {
+        const double pa = physics::held_on_other_tester_gauge_pa(high, 61.77 * psi_pa, low, law).value();
+        return TypedPressure::from(Pressure::from_si(pa), units::psi, 2);
+    };
+    sheet.second_held = held_at_30(physics::LeakLaw::orifice);
+    const Answer hole = answer(Calculator::law, sheet);
+    EXPECT_EQ(hole.lines.front().name.code, "calc:law_exponent");
+    EXPECT_NEAR(derived(hole, "law_exponent").figure.si, 0.0, 0.01);
+    EXPECT_EQ(hole.notes.front().code, "law.hole");
+    EXPECT_NEAR(derived(hole, "second_leak_area").figure.si, derived(hole, "leak_area").figure.si,
+                0.01 * derived(hole, "leak_area").figure.si);
+    sheet.second_held = held_at_30(physics::LeakLaw::laminar);
+    const Answer gap = answer(Calculator::law, sheet);
+    EXPECT_EQ(gap.notes.front().code, "law.gap");
+    EXPECT_GT(derived(gap, "law_exponent").figure.si, 0.3);
+    // A gauge of class 2.5 that sags unseen can't tell them apart (physics: about 1.5 psi at a small leak).
+    sheet.tester.gauge.accuracy = "2.5";
+    sheet.tester.supply_gauge.reset();
+    EXPECT_EQ(answer(Calculator::law, sheet).notes.front().code, "law.undecided");
+    sheet.second_set = psi("79");
+    sheet.second_held = psi("61");
+    EXPECT_EQ(refusal(Calculator::law, sheet), "calculator.law");
+    sheet.second_held = psi("90");
+    EXPECT_EQ(refusal(Calculator::law, sheet), "leakdown.held_above_set");
+}
+
+TEST(TurningSum, SlowerAndWithLessAirACylinderReadsLess) {
+    Worksheet sheet = small_car();
+    sheet.session.conditions.cranking_speed = *TypedRotation::make("250", units::rpm);
+    sheet.session.conditions.heat = EngineHeat::warm;
+    const auto healthy = range(answer(Calculator::healthy, sheet), "healthy");
+    sheet.slow = *TypedRotation::make("120", units::rpm);
+    const Answer slow = answer(Calculator::turning, sheet);
+    EXPECT_EQ(range(slow, "healthy").low.si, healthy.low.si);
+    EXPECT_GT(derived(slow, "speed_loss").figure.si, 0.01);
+    EXPECT_LT(derived(slow, "speed_loss").figure.si, 0.25);
+    EXPECT_LT(range(slow, "slow_reading").high.si, healthy.high.si);
+    EXPECT_LT(range(slow, "slow_reading").low.si, healthy.low.si);
+    // At the speed that it turned at nothing is taken off.
+    sheet.slow = *TypedRotation::make("250", units::rpm);
+    EXPECT_NEAR(derived(answer(Calculator::turning, sheet), "speed_loss").figure.si, 0.0, 2e-3);
+    // Turned faster it reads more.
+    sheet.slow = *TypedRotation::make("400", units::rpm);
+    EXPECT_LT(derived(answer(Calculator::turning, sheet), "speed_loss").figure.si, 0.0);
+
+    // With nothing typed the throttle is shut, as far as the working assumptions have it.
+    const auto shut = range(slow, "throttle_loss");
+    EXPECT_LT(shut.low.si, shut.high.si);
+    EXPECT_GT(shut.low.si, 0.0);
+    // A cylinder that closes at 70 % of the air's pressure compresses 70 % of the air: the absolute peak goes
+    // in proportion (p V^n), the gauge reading by a little more.
+    sheet.fill = *TypedRatio::make("70", *Unit<RatioTag>::find("%"));
+    const auto partly = range(answer(Calculator::turning, sheet), "throttle_loss");
+    EXPECT_GT(0.5 * (partly.low.si + partly.high.si), 0.28);
+    EXPECT_LT(0.5 * (partly.low.si + partly.high.si), 0.38);
+    sheet.fill = *TypedRatio::make("100", *Unit<RatioTag>::find("%"));
+    EXPECT_NEAR(range(answer(Calculator::turning, sheet), "throttle_loss").high.si, 0.0, 1e-6);
+
+    sheet.fill = *TypedRatio::make("1", *Unit<RatioTag>::find("%"));
+    EXPECT_EQ(refusal(Calculator::turning, sheet), "cranking.fill");
+    sheet.fill.reset();
+    sheet.slow = *TypedRotation::make("0", units::rpm);
+    EXPECT_EQ(refusal(Calculator::turning, sheet), "cranking.speed");
+}
+
 TEST(HealthySum, MeetsWhatMakersAskPerUnitOfRatio) {
     // Makers' ranges: 17 to 21 psi per unit of compression ratio (makers' manuals, several).
     const auto& expected = range(answer(Calculator::healthy, small_car()), "healthy");
@@ -244,9 +327,12 @@ TEST(EverySum, GivesEachFigureWithItsDoubtAndItsFormula) {
     sheet.off_tdc = *TypedAngle::make("5", units::deg);
     sheet.bar = mm("500");
     sheet.session.conditions.altitude = *TypedLength::make("240", units::m);
+    sheet.second_set = psi("30");
+    sheet.second_held = psi("20");
     for (const Calculator one :
-         {Calculator::leakage, Calculator::other_tester, Calculator::restrictor, Calculator::hose,
-          Calculator::oil, Calculator::altitude, Calculator::healthy, Calculator::torque}) {
+         {Calculator::leakage, Calculator::other_tester, Calculator::law, Calculator::restrictor,
+          Calculator::hose, Calculator::oil, Calculator::altitude, Calculator::healthy, Calculator::turning,
+          Calculator::torque}) {
         for (const Line& shown : answer(one, sheet).lines) {
             if (const auto* number = std::get_if<findings::Derived>(&shown.value)) {
                 EXPECT_GT(number->figure.u95.value_or(0.0), 0.0) << shown.name.code;
@@ -280,9 +366,10 @@ TEST(UnitsSum, AreThoseOfTheStandard) {
 
 TEST(Sums, SayWhatIsStillToBeTyped) {
     const Worksheet nothing = empty_worksheet();
-    for (const Calculator calculator : {Calculator::leakage, Calculator::other_tester, Calculator::restrictor,
-                                        Calculator::hose, Calculator::oil, Calculator::altitude,
-                                        Calculator::healthy, Calculator::torque, Calculator::units}) {
+    for (const Calculator calculator :
+         {Calculator::leakage, Calculator::other_tester, Calculator::law, Calculator::restrictor,
+          Calculator::hose, Calculator::oil, Calculator::altitude, Calculator::healthy, Calculator::turning,
+          Calculator::torque, Calculator::units}) {
         const auto out = work_out(calculator, nothing, reference());
         ASSERT_FALSE(out.has_value()) << word(calculator);
         EXPECT_EQ(out.error().code, "calculator.needs") << word(calculator);
@@ -332,8 +419,13 @@ RC_GTEST_PROP(Sums, NothingTypedBringsThemDown, (int set, int held, int bore, in
     sheet.engine.bore = on_card(mm(std::to_string(bore % 500)));
     sheet.engine.compression_ratio->value = *TypedRatio::make(std::to_string(ratio % 40), units::one);
     sheet.oil = cm3(std::to_string(oil % 200));
-    for (const Calculator calculator : {Calculator::leakage, Calculator::other_tester, Calculator::hose,
-                                        Calculator::oil, Calculator::healthy, Calculator::torque}) {
+    sheet.second_set = psi(std::to_string(held % 2000));
+    sheet.second_held = psi(std::to_string(set % 1000));
+    sheet.slow = *TypedRotation::make(std::to_string(bore % 3000), units::rpm);
+    sheet.fill = *TypedRatio::make(std::to_string(oil % 150), *Unit<RatioTag>::find("%"));
+    for (const Calculator calculator :
+         {Calculator::leakage, Calculator::other_tester, Calculator::law, Calculator::hose, Calculator::oil,
+          Calculator::healthy, Calculator::turning, Calculator::torque}) {
         const auto out = work_out(calculator, sheet, reference());
         if (out)
             RC_ASSERT(!out->lines.empty());

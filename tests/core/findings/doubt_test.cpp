@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "core/findings/instruments.h"
 #include "tests/core/findings/small_car.h"
 
 /// How sure the numbers are, what makes them doubtful, and what is told of readings that may not be final.
@@ -73,6 +74,34 @@ TEST(OneReading, OfALeakChangesAsLeaksDo) {
         same.supply_gauge = same.gauge;
         EXPECT_LT(*first(often.find()).leak_down->leakage.figure.u95, *leakage.figure.u95) << held;
     }
+}
+
+// A gauge shows low pressures no worse than high ones; what grows is what the leak itself does to the needle.
+TEST(OneReading, OfALargeLeakIsDoubtfulByTheLeakAndNotByTheGauge) {
+    const auto held = [](const char* digits) {
+        Bench bench(1);
+        bench.tester(TesterKind::leak_down, "10", "bar", "1.6");
+        bench.leak(1, "6.0", digits, "bar");
+        return first(bench.find()).leak_down->held;
+    };
+    const auto named = [](const Derived& of, std::string_view doubt) {
+        double out = 0.0;
+        for (const DoubtShare& one : of.from.doubts)
+            if (one.of.code == doubt) out += one.share;
+        return out;
+    };
+    const Derived large = held("2.8"), small = held("5.6");
+    EXPECT_GT(*large.figure.u95, 1.5 * *small.figure.u95);
+    EXPECT_LE(u95_without(large, "leak_repeat"), 1.05 * u95_without(small, "leak_repeat"));
+    EXPECT_GT(named(large, "doubt:leak_repeat"), 0.5);
+    EXPECT_NEAR(together(large.from.doubts), 1.0, 0.02);
+    // EN 837-1: class 1.6 of 10 bar may be out by 0.16 bar, whatever it shows.
+    EXPECT_NEAR(u95_without(large, "leak_repeat"), 0.16e5, 0.06e5);
+    const auto says = [](const Derived& of, std::string_view code) {
+        return std::ranges::any_of(of.from.notes, [&](const Message& note) { return note.code == code; });
+    };
+    EXPECT_TRUE(says(large, "note.leak_moves"));
+    EXPECT_FALSE(says(large, "note.one_reading"));
 }
 
 TEST(Restrictor, OfAnUnknownTesterForALargeBoreMayBeEither) {

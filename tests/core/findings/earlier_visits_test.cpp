@@ -90,6 +90,61 @@ TEST(EarlierVisits, ATestThatSomebodyAskedForIsStillToDo) {
     EXPECT_FALSE(gives_reason(again.bench.find(), "next.earlier_request_of"));
 }
 
+TEST(EarlierVisits, ACheckThatSomebodyAskedForIsStillToDo) {
+    const auto asked = [](AskedCheck check, std::optional<int> cylinder) {
+        return [=](Bench& then) {
+            then.dry_all({"150", "151"});
+            Note note;
+            note.kind = NoteKind::test_request;
+            note.check = check;
+            note.tie.to = cylinder ? TiedTo::cylinder : TiedTo::session;
+            note.tie.cylinder = cylinder;
+            then.visit().notes.push_back(note);
+        };
+    };
+    const auto open = [](const Findings& found) {
+        return gives_reason(found, "next.earlier_request") || gives_reason(found, "next.earlier_request_of");
+    };
+    Again hunt(2);
+    hunt.bench.dry_all({"150", "152"});
+    hunt.before(asked(AskedCheck::leak_hunt, 2));
+    EXPECT_TRUE(next_is(hunt.bench.find(), Action::listen, 2));
+    hunt.bench.hear(1, Exit::intake, Loudness::nothing);
+    EXPECT_TRUE(open(hunt.bench.find()));  // the other cylinder
+    hunt.bench.hear(2, Exit::intake, Loudness::nothing);
+    EXPECT_FALSE(open(hunt.bench.find()));
+
+    Again gaps(2);
+    gaps.bench.dry_all({"150", "152"});
+    gaps.before(asked(AskedCheck::clearances, {}));
+    EXPECT_TRUE(next_is(gaps.bench.find(), Action::clearances, {}));
+    for (const int cylinder : {1, 2}) {
+        gaps.bench.clearance(cylinder, ValveSide::intake, "0.10");
+        EXPECT_TRUE(open(gaps.bench.find()));  // every valve of every cylinder
+        gaps.bench.clearance(cylinder, ValveSide::exhaust, "0.15");
+    }
+    EXPECT_FALSE(open(gaps.bench.find()));
+
+    Again struck(2);
+    struck.bench.dry_all({"150", "152"});
+    struck.before(asked(AskedCheck::staking, {}));
+    EXPECT_TRUE(next_is(struck.bench.find(), Action::listen, {}));
+    struck.bench.leak(2, "80", "70").tag = Tag::after_staking;
+    EXPECT_FALSE(open(struck.bench.find()));
+
+    Again tester(1);
+    tester.bench.dry(1, "150");
+    tester.before(asked(AskedCheck::tester_check, {}));
+    // Of the visit where it was asked for, and of the one after it.
+    Tester& gauge = tester.bench.tester(TesterKind::compression_gauge, "300", "psi", "1.6");
+    tester.bench.dossier.visits.back().session.compression_gauge = gauge.id;
+    EXPECT_TRUE(next_is(tester.bench.find(), Action::tester_check, {}));
+    TesterCheck check;
+    check.at = tester.bench.session().opened_at;
+    gauge.checks.push_back(check);
+    EXPECT_FALSE(open(tester.bench.find()));
+}
+
 TEST(EarlierVisits, WhatTheNewestOneAskedForIsNotForgotten) {
     Again again(2);
     again.bench.dry_all({"150", "152"});

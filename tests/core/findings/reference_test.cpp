@@ -16,6 +16,43 @@ TEST(ReferenceData, BuiltInFilesRead) {
     EXPECT_EQ(reference->deciding_band().id, "trade");
 }
 
+// A file of an earlier version knows nothing of what is asked for since.
+TEST(ReferenceData, WhatAnOlderFileLacksIsTakenFromThisProgramAndNamed) {
+    const ReferenceTexts own = built_in_texts();
+    const auto without = [](std::string_view text, const std::string& id) {
+        std::string out(text);
+        const auto at = out.find("{ \"" + id);
+        const auto end = out.find("\n    {", at);
+        return at == std::string::npos || end == std::string::npos ? std::string() : out.erase(at, end - at);
+    };
+    ReferenceTexts older = own;
+    const std::string assumptions = without(own.assumptions, "id\": \"drift\"");
+    ASSERT_FALSE(assumptions.empty());
+    older.assumptions = assumptions;
+    EXPECT_EQ(read_reference(older).error().code, "reference.malformed");
+    const auto filled = read_reference(older, &own);
+    ASSERT_TRUE(filled.has_value()) << filled.error().english;
+    EXPECT_EQ(filled->filled_in, (std::vector<FilledIn>{{"assumptions.json", "drift"}}));
+    EXPECT_EQ(filled->assumed("drift"), Bench::reference().assumed("drift"));
+    // A number that is there stays, though this program's own is another.
+    std::string changed = assumptions;
+    const std::string was = "\"id\": \"battery-low\", \"value\": 11.8";
+    ASSERT_NE(changed.find(was), std::string::npos);
+    changed.replace(changed.find(was), was.size(), "\"id\": \"battery-low\", \"value\": 11.2");
+    older.assumptions = changed;
+    EXPECT_DOUBLE_EQ(read_reference(older, &own)->assumed("battery-low"), 11.2);
+    // Nothing is mended that is there and wrong.
+    changed.replace(changed.find("\"value\": 11.2"), 13, "\"value\": \"x\"");
+    older.assumptions = changed;
+    EXPECT_EQ(read_reference(older, &own).error().code, "reference.malformed");
+    EXPECT_TRUE(read_reference(own, &own)->filled_in.empty());
+    older = own;
+    older.exits = "[]";
+    EXPECT_EQ(read_reference(older, &own).error().code, "reference.malformed");
+    older.exits = R"({"version": 1, "exits": 3})";
+    EXPECT_EQ(read_reference(older, &own).error().code, "reference.malformed");
+}
+
 TEST(ReferenceData, EveryPublishedValueNamesItsSource) {
     const Reference& reference = Bench::reference();
     const auto check = [](const auto& list) {

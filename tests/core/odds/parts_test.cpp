@@ -44,6 +44,26 @@ TEST(Assumptions, AreReadInSi) {
     EXPECT_NEAR(read.at("ear-faint"), read.find("ear-faint")->value / 60e3, 1e-12);
 }
 
+TEST(Assumptions, WhatAnOlderFileLacksIsTakenFromThisProgramAndNamed) {
+    std::string older(built_in_text());
+    const auto at = older.find("{ \"id\": \"slip-seen\"");
+    ASSERT_NE(at, std::string::npos);
+    older.erase(at, older.find("\n    {", at) - at);
+    EXPECT_FALSE(read_assumptions(older));
+    const auto filled = read_assumptions(older, built_in_text());
+    ASSERT_TRUE(filled) << filled.error().english;
+    EXPECT_EQ(filled->filled_in, (std::vector<findings::FilledIn>{{"odds.json", "slip-seen"}}));
+    EXPECT_EQ(filled->at("slip-seen"), built_in_assumptions()->at("slip-seen"));
+    // What is there and can't be right is refused all the same.
+    const std::string was = "\"id\": \"rings-fault\", \"value\": 25";
+    ASSERT_NE(older.find(was), std::string::npos);
+    older.replace(older.find(was), was.size(), "\"id\": \"rings-fault\", \"value\": 125");
+    EXPECT_THAT(read_assumptions(older, built_in_text()).error().english, HasSubstr("rings-fault"));
+    EXPECT_FALSE(read_assumptions(R"({"version": 3})", built_in_text()));
+    EXPECT_FALSE(read_assumptions("[]", built_in_text()));
+    EXPECT_TRUE(read_assumptions(built_in_text(), built_in_text())->filled_in.empty());
+}
+
 TEST(Assumptions, RefuseWhatCannotBeRight) {
     const std::string good(built_in_text());
     const auto complaint = [](const std::string& text) {

@@ -5,7 +5,9 @@
 
 #include <gtest/gtest.h>
 
+#include "core/findings/touched.h"
 #include "core/odds/evidence.h"
+#include "core/odds/verdict.h"
 #include "tests/core/odds/bench.h"
 
 /// What stays of as-found evidence after something was done to the cylinder.
@@ -149,14 +151,44 @@ TEST(EarlierStates, AnAdjustedValveIsTheOneThatWasTouched) {
     as_found(bench);
     bench.clearance(1, ValveSide::intake, "0.00");
     bench.visit().clearances.back().left = bench.visit().clearances.back().found;
-    EXPECT_TRUE(touches(Tag::after_adjustment, Path::intake, bench.visit(), 1));
-    EXPECT_FALSE(touches(Tag::after_adjustment, Path::exhaust, bench.visit(), 1));
+    EXPECT_TRUE(findings::touches(Tag::after_adjustment, Path::intake, bench.visit(), 1));
+    EXPECT_FALSE(findings::touches(Tag::after_adjustment, Path::exhaust, bench.visit(), 1));
     bench.leak(1, "5.50", "2.70", "bar").tag = Tag::after_adjustment;
     EXPECT_GT(bench.first().path(Path::exhaust)->main, 0.9);
     // Which one was turned is not noted: it may have been either.
     bench.visit().clearances.clear();
-    EXPECT_TRUE(touches(Tag::after_adjustment, Path::exhaust, bench.visit(), 1));
-    EXPECT_FALSE(touches(Tag::after_adjustment, Path::rings, bench.visit(), 1));
+    EXPECT_TRUE(findings::touches(Tag::after_adjustment, Path::exhaust, bench.visit(), 1));
+    EXPECT_FALSE(findings::touches(Tag::after_adjustment, Path::rings, bench.visit(), 1));
+}
+
+TEST(EarlierStates, AValvePutRightSinceIsNoLongerWhatWasHeard) {
+    Odds bench(1);
+    bench.wanted_clearances();
+    as_found(bench);
+    bench.clearance(1, ValveSide::exhaust, "0.02");
+    const CylinderOdds before = bench.first();
+    EXPECT_GT(before.path(Path::exhaust)->main, 0.9);
+    bench.visit().clearances.back().left = Odds::mm("0.15");
+    const CylinderOdds now = bench.first();
+    EXPECT_TRUE(says(now.reasons, "odds.retest_adjusted"));
+    EXPECT_TRUE(now.unsure);
+    EXPECT_FALSE(has_verdict(now));
+    EXPECT_EQ(headline_of(now, Odds::reference()).code, "odds.retest_adjusted");
+    EXPECT_EQ(std::get<findings::Word>(headline_of(now, Odds::reference()).args.at(1)),
+              findings::word_of(Path::exhaust));
+    // Nothing that was measured tells of the valve as it is: it may well be sound.
+    EXPECT_LT(now.path(Path::exhaust)->fault, 0.5 * before.path(Path::exhaust)->fault);
+    const auto tests = bench.odds().next_tests;
+    EXPECT_TRUE(std::ranges::any_of(
+        tests, [](const NextTest& test) { return test.test == findings::Action::leak_down; }));
+    // Tested again, and not listened to: what was heard before is not what leaks now.
+    bench.leak(1, "5.50", "4.00", "bar").tag = Tag::after_adjustment;
+    const CylinderOdds again = bench.first();
+    EXPECT_FALSE(says(again.reasons, "odds.retest_adjusted"));
+    EXPECT_EQ(headline_of(again, Odds::reference()).code, "odds.not_listened_since");
+    hear_as(bench, Exit::intake, Loudness::strong);
+    bench.visit().exits.back().tag = Tag::after_adjustment;
+    EXPECT_FALSE(says(bench.first().reasons, "odds.not_listened_since"));
 }
 
 TEST(EarlierStates, AContradictionInOneIsNotBuiltOn) {

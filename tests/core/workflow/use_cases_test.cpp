@@ -232,6 +232,87 @@ TEST_F(UseCases, FindOilOnTheRingsFromASessionOfTheSameDay) {
     EXPECT_EQ(keep(begin("Next day"), TestKind::dry, 1), Oiled::no);
 }
 
+TEST_F(UseCases, TickAChecksRequestByDoingIt) {
+    // Asked for by somebody else, after everything that stands there.
+    const auto ask = [&](AskedCheck check, const Tie& tie) {
+        clock.move_by(std::chrono::minutes(1));
+        Note request = sample::note(session.id);
+        request.id = desk->make_id<NoteId>();
+        request.kind = NoteKind::test_request;
+        request.test.reset();
+        request.cause.reset();
+        request.done = false;
+        request.check = check;
+        request.tie = tie;
+        request.at = clock.now();
+        const auto asked = run(save_note(request));
+        EXPECT_TRUE(asked) << why(asked);
+        return request.id;
+    };
+    const auto done = [&](NoteId id) {
+        return std::get<Note>(*desk->record(RecordKind::note, id.uuid)).done;
+    };
+    const Tie second{.to = TiedTo::cylinder, .record = {}, .cylinder = 2, .finding = {}};
+    const auto hunt = ask(AskedCheck::leak_hunt, second);
+    const auto struck = ask(AskedCheck::staking, second);
+    const auto gaps = ask(AskedCheck::clearances, second);
+    Tie to_gauge;
+    to_gauge.to = TiedTo::tester;
+    to_gauge.record = gauge.id.uuid;
+    const auto checked_gauge = ask(AskedCheck::tester_check, to_gauge);
+
+    auto heard = sample::exit_note(session.id, 1);
+    heard.at = {};
+    ASSERT_TRUE(run(keep_exit(heard)));
+    EXPECT_FALSE(done(hunt));
+    heard = sample::exit_note(session.id, 2);
+    heard.at = {};
+    const auto listened = run(keep_exit(heard));
+    ASSERT_TRUE(listened) << why(listened);
+    EXPECT_TRUE(done(hunt));
+    EXPECT_FALSE(done(struck));
+    // In the same step.
+    ASSERT_TRUE(undo(listened->number));
+    EXPECT_FALSE(done(hunt));
+
+    heard.tag = Tag::after_staking;
+    ASSERT_TRUE(run(keep_exit(heard)));
+    EXPECT_TRUE(done(struck));
+
+    for (const ValveSide side : {ValveSide::intake, ValveSide::exhaust}) {
+        EXPECT_FALSE(done(gaps));
+        auto measured = sample::clearance(session.id, 2, side);
+        measured.at = {};
+        ASSERT_TRUE(run(keep_clearance(measured)));
+    }
+    EXPECT_TRUE(done(gaps));
+
+    ASSERT_FALSE(done(checked_gauge));
+    ASSERT_TRUE(run(keep_check(gauge.id, TesterCheck{})));
+    EXPECT_TRUE(done(checked_gauge));
+}
+
+TEST_F(UseCases, CallNothingAsFoundThatIsHeardAfterAClearanceWasPutRight) {
+    auto put_right = sample::clearance(session.id, 2, ValveSide::intake);
+    put_right.found = TypedLength::make("0.05", units::mm).value();
+    put_right.left = TypedLength::make("0.15", units::mm).value();
+    const auto keep = [&](int cylinder) {
+        auto heard = sample::exit_note(session.id, cylinder, Exit::exhaust);
+        heard.tag = Tag::as_found;
+        heard.at = {};
+        const auto kept = run(keep_exit(heard));
+        EXPECT_TRUE(kept) << why(kept);
+        return std::get<ExitNote>(*desk->record(RecordKind::exit_note, heard.id.uuid));
+    };
+    const auto before = keep(2);
+    EXPECT_EQ(before.tag, Tag::as_found);
+    ASSERT_TRUE(run(keep_clearance(put_right)));
+    const auto after = keep(2);
+    EXPECT_EQ(after.tag, Tag::after_adjustment);
+    EXPECT_FALSE(after.replaces);  // what was heard before stands for what it was
+    EXPECT_EQ(keep(1).tag, Tag::as_found);
+}
+
 TEST_F(UseCases, CallNothingAsFoundThatIsReadAfterAClearanceWasPutRight) {
     const auto keep = [&](int cylinder, Tag tag = Tag::as_found) {
         auto fresh = sample::reading(session.id, TestKind::leak_down, cylinder, "5.5");
