@@ -412,7 +412,7 @@
     </message>
     <message>
         <source>Leave it empty for that of a flat battery.</source>
-        <translation>Déjelo vacío para la de una batería descargada.</translation>
+        <translation>Dejarlo vacío para la de una batería descargada.</translation>
     </message>
     <message>
         <source>Pressure at intake closing, of the air&apos;s</source>
@@ -420,7 +420,7 @@
     </message>
     <message>
         <source>How far the throttle is shut: 100 % is wide open. Leave it empty for shut, with how far that goes as the range.</source>
-        <translation>Cuánto está cerrada la mariposa: 100 % es abierta del todo. Déjelo vacío para cerrada; el intervalo muestra hasta dónde llega eso.</translation>
+        <translation>Cuánto está cerrada la mariposa: 100 % es abierta del todo. Dejarlo vacío para cerrada; el intervalo muestra hasta dónde llega eso.</translation>
     </message>
     <message>
         <source>Tester</source>
@@ -6649,12 +6649,12 @@
     <message>
         <source>Cylinder %1 leaked %2 before %3 was put right: without clearance a valve stands open. Test it again and listen again before any verdict.</source>
         <extracomment>cylinder.retest_leak</extracomment>
-        <translation>El cilindro %1 perdía %2 antes de corregir %3: sin holgura una válvula queda abierta. Pruébelo y escúchelo de nuevo antes de cualquier veredicto.</translation>
+        <translation>El cilindro %1 perdía %2 antes de corregir %3: sin holgura una válvula queda abierta. Probarlo y escucharlo de nuevo antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 before %3 was put right: without clearance a valve stands open. Test it again before any verdict.</source>
         <extracomment>cylinder.retest_dry</extracomment>
-        <translation>El cilindro %1 marcaba %2 antes de corregir %3: sin holgura una válvula queda abierta. Pruébelo de nuevo antes de cualquier veredicto.</translation>
+        <translation>El cilindro %1 marcaba %2 antes de corregir %3: sin holgura una válvula queda abierta. Probarlo de nuevo antes de cualquier veredicto.</translation>
     </message>
     <message>
         <source>Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any verdict.</source>
@@ -7169,7 +7169,7 @@
     <message>
         <source>Cylinder %1 was listened to in the state &quot;%2&quot;. A part that the air may have come from was touched since: what was heard does not count for what leaks now. Listen again.</source>
         <extracomment>question.heard_earlier</extracomment>
-        <translation>El cilindro %1 se escuchó en el estado «%2». Desde entonces se tocó una pieza de la que pudo venir el aire: lo oído no cuenta para lo que fuga ahora. Escuche de nuevo.</translation>
+        <translation>El cilindro %1 se escuchó en el estado «%2». Desde entonces se tocó una pieza de la que pudo venir el aire: lo oído no cuenta para lo que fuga ahora. Escuchar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2, above the normal range: oil or carbon in the chamber, or the wrong gauge or limits?</source>
@@ -7279,7 +7279,7 @@
     <message>
         <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
         <extracomment>next.listen_again</extracomment>
-        <translation>Escuche de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
+        <translation>Escuchar de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -7759,7 +7759,7 @@
     <message>
         <source>What a cylinder that seals well reads, less what the other speed takes off.</source>
         <extracomment>from:slow_reading</extracomment>
-        <translation>Lo que marca un cilindro que cierra bien, menos lo que quita la otra velocidad.</translation>
+        <translation>Lo que marca un cilindro que sella bien, menos lo que quita la otra velocidad.</translation>
     </message>
     <message>
         <source>Reading with that throttle</source>
@@ -7769,7 +7769,7 @@
     <message>
         <source>What a cylinder that seals well reads, less what the throttle takes off.</source>
         <extracomment>from:throttle_reading</extracomment>
-        <translation>Lo que marca un cilindro que cierra bien, menos lo que quita la mariposa.</translation>
+        <translation>Lo que marca un cilindro que sella bien, menos lo que quita la mariposa.</translation>
     </message>
     <message>
         <source>Cold engine</source>
