@@ -47,11 +47,15 @@ void LeakHuntModel::setCylinder(int number) {
 
 QVariantList LeakHuntModel::cylinders() const {
     QVariantList list;
-    for (const auto& item : engine().cylinders)
+    for (const auto& item : engine().cylinders) {
+        // What was heard before a part was touched is to be heard again.
+        const auto* found = findings() ? findings()->cylinder(item.number) : nullptr;
+        const bool listened = found ? !found->exits.empty() : !standing(visit().exits, item.number).empty();
         list << QVariantMap{{"number", item.number},
                             {"name", QString::fromStdString(item.name)},
                             {"chosen", item.number == cylinder()},
-                            {"listened", !standing(visit().exits, item.number).empty()}};
+                            {"listened", listened}};
+    }
     return list;
 }
 

@@ -3,8 +3,9 @@
 
 #include <map>
 
+#include "core/workflow/clearances.h"
 #include "qml/viewmodels/leak_hunt_model.h"
-#include "tests/viewmodels/shop.h"
+#include "tests/viewmodels/measured_visit.h"
 
 namespace lapwing {
 
@@ -35,6 +36,45 @@ private slots:
                     offered.push_back(other);
             QCOMPARE(offered, beside.at(cylinder.number));
         }
+    }
+
+    /// After a clearance was put right nothing that is heard is as found, and what was heard is heard again.
+    void a_valve_that_was_put_right_is_listened_to_again() {
+        MeasuredVisit at;
+        at.burnt_valve();
+        LeakHuntModel hunt;
+        hunt.setSessionId(text_id(at.session));
+        complete(hunt, at.shop);
+        hunt.setCylinder(2);
+        const auto exhaust = [&] {
+            for (const auto& exit : hunt.exits())
+                if (exit.toMap()[QStringLiteral("key")] == QStringLiteral("exhaust"))
+                    return exit.toMap()[QStringLiteral("loudness")].toString();
+            return QString();
+        };
+        const auto listened = [&] {
+            return hunt.cylinders()[1].toMap()[QStringLiteral("listened")].toBool();
+        };
+        QCOMPARE(hunt.tagWord(), QStringLiteral("as found"));
+        QCOMPARE(exhaust(), QStringLiteral("strong"));
+        QVERIFY(listened());
+
+        Clearance valve;
+        valve.session = at.session;
+        valve.cylinder = 2;
+        valve.side = ValveSide::exhaust;
+        valve.found = TypedLength::make("0.02", units::mm).value();
+        valve.left = TypedLength::make("0.20", units::mm).value();
+        at.shop.desk->run(workflow::keep_clearance(valve));
+        at.shop.settle();
+        QCOMPARE(hunt.tagWord(), QStringLiteral("after clearance adjustment"));
+        QCOMPARE(exhaust(), QString());
+        QVERIFY(!listened());
+
+        hunt.note(QStringLiteral("exhaust"), 0, QStringLiteral("faint"));
+        at.shop.settle();
+        QCOMPARE(exhaust(), QStringLiteral("faint"));
+        QCOMPARE(at.stored().exits.back().tag, Tag::after_adjustment);
     }
 
     /// A diesel may have no throttle: nothing tells its mechanic to open one.

@@ -132,7 +132,7 @@ void Stops::add_two_cylinders(Stock& stock, EngineId engine, SessionId session) 
     add(QStringLiteral("Prepare"), here);
     add(QStringLiteral("Again"), with(here, {{"test", "dry"}, {"other", true}}));
     add(QStringLiteral("Calculators"), here);
-    for (const char* calculator : {"leakage", "oil", "healthy", "torque", "units"})
+    for (const char* calculator : {"leakage", "oil", "law", "healthy", "turning", "torque", "units"})
         add(QStringLiteral("Calculator"), with(here, {{"calculator", calculator}}));
     add(QStringLiteral("HandOver"), {{"engineId", id_text(engine)}, {"sessionId", id_text(session)}});
     add(QStringLiteral("Pad"), with(here, {{"test", "dry"}}), {QStringLiteral("more")});
