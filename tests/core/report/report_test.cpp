@@ -279,6 +279,28 @@ TEST(Report, TellsApartNotListenedFromNothingHeard) {
     EXPECT_EQ(std::get<findings::Word>(table.rows[0][1].lines[0][0]).code, "loudness:strong");
 }
 
+// What was heard before a valve was put right stays on record, and names no part.
+TEST(Report, SaysOfWhichStateAnExitTells) {
+    auto shop = sample::orchard();
+    shop.dossier.engine.valves.exhaust_clearance = {{sample::mm("0.13"), sample::mm("0.17")}, {}, {}};
+    Visit& visit = shop.dossier.visits.back();
+    visit.clearances.clear();
+    Clearance valve;
+    valve.cylinder = 1;
+    valve.side = ValveSide::exhaust;
+    valve.found = sample::mm("0.02");
+    valve.left = sample::mm("0.15");
+    visit.clearances.push_back(valve);
+    const Report report = shop.report();
+    const Table& table = *blocks<Table>(*section(report, Label::exits)).at(0);
+    ASSERT_EQ(table.rows.size(), 2u);
+    EXPECT_EQ(std::get<findings::Word>(table.rows[0][1].lines[0][0]).code, "loudness:strong");
+    EXPECT_EQ(std::get<findings::Word>(table.rows[0].back().lines[0][0]).code, "tag:as found");
+    EXPECT_EQ(std::get<findings::Word>(table.rows[1].back().lines[0][0]).code, "path:rings");
+    const auto verdicts = blocks<Verdicts>(*section(report, Label::in_short));
+    EXPECT_EQ(verdicts.at(0)->verdicts.at(0).headline.code, "cylinder.retest_leak");
+}
+
 TEST(Report, EveryTableIsFilled) {
     for (int cylinders : {1, 2, 6, 16}) {
         const Report report = sample::row_of(cylinders, "words").report();
