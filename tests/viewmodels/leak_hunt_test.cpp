@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <algorithm>
 #include <map>
 
 #include "core/workflow/clearances.h"
@@ -67,14 +68,17 @@ private slots:
         valve.left = TypedLength::make("0.20", units::mm).value();
         at.shop.desk->run(workflow::keep_clearance(valve));
         at.shop.settle();
-        QCOMPARE(hunt.tagWord(), QStringLiteral("after clearance adjustment"));
-        QCOMPARE(exhaust(), QString());
-        QVERIFY(!listened());
+        QTRY_COMPARE(hunt.tagWord(), QStringLiteral("after clearance adjustment"));
+        QTRY_COMPARE(exhaust(), QString());
+        QTRY_VERIFY(!listened());  // findings come from a thread of their own
 
         hunt.note(QStringLiteral("exhaust"), 0, QStringLiteral("faint"));
         at.shop.settle();
-        QCOMPARE(exhaust(), QStringLiteral("faint"));
-        QCOMPARE(at.stored().exits.back().tag, Tag::after_adjustment);
+        QTRY_COMPARE(exhaust(), QStringLiteral("faint"));
+        const auto kept = at.stored().exits;
+        QVERIFY(std::ranges::any_of(kept, [](const ExitNote& note) {
+            return note.tag == Tag::after_adjustment && note.loudness == Loudness::faint;
+        }));
     }
 
     /// A diesel may have no throttle: nothing tells its mechanic to open one.
