@@ -79,6 +79,8 @@ Result<std::vector<unsigned char>> bare_copy(Bytes photo) {
             ++at;
         if (at >= photo.size()) return broken();
         const int marker = photo[at++];
+        // No marker, but a coded 0xff, which has no place between segments.
+        if (marker == 0) return broken();
         if (marker == end_of_image) break;  // what hangs on after it are other pictures
         if (marker == 0x01 || (marker >= 0xd0 && marker <= 0xd7)) continue;  // markers without a length
         if (photo.size() - at < 2) return broken();

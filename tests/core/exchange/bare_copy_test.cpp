@@ -76,5 +76,12 @@ TEST(BareCopy, RefusesWhatIsNoWholeJpeg) {
     EXPECT_EQ(bare(start + "junk" + end), "photo.no_bare_copy");
 }
 
+// Taken out of between, what stands after a segment would run on from the pixels before it.
+TEST(BareCopy, RefusesACodedByteBetweenSegments) {
+    const std::vector<unsigned char> photo{0xff, 0xd8, 0xff, 0xda, 0, 2, 7,   0xff, 0xfe, 0,
+                                           3,    'x',  0xff, 0,    0, 3, 'y', 0xff, 0xd9};
+    EXPECT_FALSE(bare_copy(photo));
+}
+
 }  // namespace
 }  // namespace lapwing::exchange
