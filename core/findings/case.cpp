@@ -8,6 +8,8 @@
 #include <tuple>
 
 #include "core/base/apart.h"
+#include "core/findings/after_oil.h"
+#include "core/findings/crank_way.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/cranking.h"
 
@@ -108,6 +110,21 @@ bool holds_over_set(const Reading* reading) {
     return reading->set && reading->held && is_above(reading->held->si(), reading->set->si());
 }
 
+/// Of these readings, those over oiled rings, where some are from before the oil.
+std::vector<const Reading*> over_oil_among(const Case& at, std::vector<const Reading*> readings) {
+    const auto oiled = [&](const Reading* reading) {
+        return oil_on_rings(at.visit, *reading) == OnRings::oiled;
+    };
+    if (std::ranges::all_of(readings, oiled)) return {};
+    std::erase_if(readings, [&](const Reading* reading) { return !oiled(reading); });
+    return readings;
+}
+
+void leave_out(std::vector<const Reading*>& readings, const std::vector<const Reading*>& these) {
+    std::erase_if(readings,
+                  [&](const Reading* reading) { return std::ranges::find(these, reading) != these.end(); });
+}
+
 VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readings) {
     VeryLow out;
     const double very_low = at.reference.assumed("very-low-held");
@@ -126,12 +143,10 @@ VeryLow very_low_among(const Case& at, const std::vector<const Reading*>& readin
 
 std::vector<const Reading*> counted(const Case& at, TestKind test, int cylinder) {
     auto readings = of_one_tag(at, test, cylinder);
-    if (test != TestKind::leak_down) return readings;
-    std::erase_if(readings, holds_over_set);
-    const auto left_out = very_low_among(at, readings).readings;
-    std::erase_if(readings, [&](const Reading* reading) {
-        return std::ranges::find(left_out, reading) != left_out.end();
-    });
+    if (test == TestKind::wet) return readings;
+    if (test == TestKind::leak_down) std::erase_if(readings, holds_over_set);
+    leave_out(readings, over_oil_among(at, readings));
+    if (test == TestKind::leak_down) leave_out(readings, very_low_among(at, readings).readings);
     return readings;
 }
 
@@ -143,6 +158,13 @@ std::vector<const Reading*> over_set(const Case& at, int cylinder) {
     auto readings = of_one_tag(at, TestKind::leak_down, cylinder);
     std::erase_if(readings, [](const Reading* reading) { return !holds_over_set(reading); });
     return readings;
+}
+
+std::vector<const Reading*> after_oil(const Case& at, TestKind test, int cylinder) {
+    if (test == TestKind::wet) return {};
+    auto readings = of_one_tag(at, test, cylinder);
+    if (test == TestKind::leak_down) std::erase_if(readings, holds_over_set);
+    return over_oil_among(at, std::move(readings));
 }
 
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own) {

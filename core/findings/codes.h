@@ -21,6 +21,7 @@ inline constexpr auto all = std::to_array<Code>({
     // One plain sentence for a cylinder.
     {"cylinder.not_measured", "c"},
     {"cylinder.seals_well", "c"},
+    {"cylinder.earlier_fault", "c"},
     {"cylinder.reads_in_range", "cp"},
     {"cylinder.reads_no_limit", "cp"},
     {"cylinder.reads_as_expected", "cp"},
@@ -143,6 +144,7 @@ inline constexpr auto all = std::to_array<Code>({
     // Questions before any verdict.
     {"question.tdc", "c"},
     {"question.over_set", "cpp"},
+    {"question.after_oil", "cwp"},
     {"question.very_low_first", "cpp"},
     {"question.very_low_last", "cpp"},
     {"question.clearance", "cw"},
@@ -202,6 +204,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"crankcase.no_limit_timed", "ppT"},
     // Worth doing next.
     {"next.dry_all", ""},
+    {"next.dry_one", ""},
     {"next.dry", "c"},
     {"next.leak_down_low", "c"},
     {"next.leak_down_decompressor", "c"},
@@ -209,8 +212,8 @@ inline constexpr auto all = std::to_array<Code>({
     {"next.listen", "c"},
     {"next.listen_again", "cw"},
     {"next.wet", "c"},
-    {"next.clearances", "c"},
-    {"next.clearance_wanted", "c"},
+    {"next.clearances", "cw"},
+    {"next.clearance_wanted", "cw"},
     {"next.clearance_siblings", "c"},
     {"next.adjust", "c"},
     {"next.retest_adjusted", "c"},
@@ -219,6 +222,7 @@ inline constexpr auto all = std::to_array<Code>({
     {"next.turn_once", "c"},
     {"next.crankcase", ""},
     {"next.repeat_open", ""},
+    {"next.repeated_open", ""},
     {"next.repeat_open_warm", ""},
     {"next.repeat_warm", ""},
     // What an earlier visit left open.

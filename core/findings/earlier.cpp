@@ -5,6 +5,7 @@
 
 #include "core/findings/asked.h"
 #include "core/findings/case.h"
+#include "core/findings/left_open.h"
 
 /// A visit that settles nothing does not close what the one before left open.
 namespace lapwing::findings {
@@ -168,6 +169,13 @@ private:
 
 LeftOpen left_open_earlier(const Case& at, const Findings& findings) {
     return Earlier(at, findings).take();
+}
+
+CylinderList faults_left_open(const Findings& findings) {
+    for (const Remark& question : findings.questions)
+        if (question.message.code == "question.earlier_fault")
+            return std::get<CylinderList>(question.message.args.at(0));
+    return {};
 }
 
 }  // namespace lapwing::findings

@@ -56,13 +56,15 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
                 return true;
             case ClearanceNeed::record:
                 if (heard && heard->path == valve) {
-                    steps.add(Action::clearances, cylinder.number, "next.clearances");
+                    steps.add(Action::clearances, cylinder.number,
+                              say("next.clearances", cylinder.number, word_of(valve)));
                     return true;
                 }
                 break;
             case ClearanceNeed::wanted:
                 if (heard && heard->path == valve) {
-                    steps.add(Action::clearances, cylinder.number, "next.clearance_wanted");
+                    steps.add(Action::clearances, cylinder.number,
+                              say("next.clearance_wanted", cylinder.number, word_of(valve)));
                     return true;
                 }
                 break;
@@ -103,6 +105,16 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
 
 /// What lowered every dry reading and can be put right: a shut throttle before anything is made of them, cold
 /// after what tells more.
+/// A later visit did the dry test again with the throttle held open.
+bool repeated_open(const Case& at) {
+    return std::ranges::any_of(at.dossier.visits, [&](const Visit& later) {
+        return at.visit.session.opened_at < later.session.opened_at &&
+               later.session.conditions.throttle == Throttle::held_open &&
+               std::ranges::any_of(later.readings,
+                                   [](const Reading& one) { return one.test == TestKind::dry; });
+    });
+}
+
 void add_repeat(const Case& at, const Findings& findings, bool first, Steps& steps) {
     const bool dry = std::ranges::any_of(findings.cylinders,
                                          [](const CylinderFindings& cylinder) { return !!cylinder.dry; });
@@ -111,7 +123,12 @@ void add_repeat(const Case& at, const Findings& findings, bool first, Steps& ste
     const bool doubtful = std::ranges::any_of(findings.cylinders, [](const CylinderFindings& cylinder) {
         return cylinder.dry && cylinder.dry->state >= State::borderline;
     });
-    if (throttle_closed(at.visit.session, at.engine) == first && (first || (cold && doubtful)))
+    const bool shut = throttle_closed(at.visit.session, at.engine);
+    if (shut && first && repeated_open(at)) {
+        steps.add(Action::dry, {}, "next.repeated_open");
+        return;
+    }
+    if (shut == first && (first || (cold && doubtful)))
         steps.add(Action::dry, {},
                   !first ? "next.repeat_warm"
                   : cold ? "next.repeat_open_warm"
@@ -127,7 +144,7 @@ void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
         findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.leak_down.has_value(); });
     if (leak_down_everywhere) return;  // air says more than cranking
     if (missing.size() == at.engine.cylinders.size())
-        steps.add(Action::dry, {}, "next.dry_all");
+        steps.add(Action::dry, {}, missing.size() == 1 ? "next.dry_one" : "next.dry_all");
     else
         for (const int number : missing)
             steps.add(Action::dry, number, "next.dry");
@@ -151,8 +168,7 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
         steps.add(Action::tester_check, {}, "next.name_tester");
     for (const CylinderFindings* cylinder : worst_first)
         add_for_cylinder(at, *cylinder, steps);
-    if (at.two_stroke() && at.engine.crankcase.set && !findings.crankcase)
-        steps.add(Action::crankcase, {}, "next.crankcase");
+    if (at.two_stroke() && !findings.crankcase) steps.add(Action::crankcase, {}, "next.crankcase");
     if (findings.crankcase && !at.engine.crankcase.end_at_least)
         steps.add(Action::plan, {}, "next.crankcase_limit");
     const bool doubtful = findings.state >= State::borderline;

@@ -182,6 +182,7 @@ private:
         if (!shown) return;
         out_.value = shown->held;
         out_.leakage = shown->leakage;
+        out_.leakage_own_u95 = shown->own_u95;
         out_.leak_hole = leak_sizes(*shown).hole;
         const LeakageBand& band = at_.reference.deciding_band();
         out_.converted = on_tester(at_, *shown, band.set, band.restrictor);

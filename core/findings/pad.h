@@ -31,6 +31,7 @@ struct PadJudgement {
     State state = State::none;
     std::optional<Derived> value;       ///< final or held with its uncertainty
     std::optional<Derived> leakage;     ///< leak-down and crankcase
+    double leakage_own_u95 = 0.0;       ///< the part of its doubt that a repeat on this tester doesn't share
     std::optional<OnTester> converted;  ///< leak-down: on the tester that the bands belong to
     std::optional<Derived> leak_hole;   ///< leak-down: round hole that would leak as much
     std::optional<Derived> rise;        ///< wet: against the cylinder's dry reading

@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/base/apart.h"
+#include "core/findings/after_oil.h"
 #include "core/findings/case.h"
 #include "core/findings/touched.h"
 
@@ -35,8 +36,9 @@ void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
     if (at.decompressor_works()) {
         if (typical || under || final < low)
             cylinder.questions.push_back(remark("question.decompressor", cylinder.number));
-    } else if (at.engine.decompressor == Decompressor::unknown && typical &&
+    } else if (at.engine.decompressor == Decompressor::unknown && typical && !cylinder.leak_down &&
                at.engine.cylinders.size() == 1) {
+        // With air on it no decompressor lowers anything: a leak-down has answered that.
         cylinder.questions.push_back(remark("question.decompressor_unknown", cylinder.number,
                                             figure(Dimension::gauge_pressure, low),
                                             figure(Dimension::gauge_pressure, high)));
@@ -77,6 +79,11 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
     for (const Reading* reading : over_set(at, number))
         cylinder.questions.push_back(
             remark("question.over_set", number, figure_of(*reading->held), figure_of(*reading->set)));
+    for (const TestKind test : {TestKind::dry, TestKind::leak_down})
+        for (const Reading* reading : after_oil(at, test, number))
+            cylinder.questions.push_back(
+                remark("question.after_oil", number, word_of(test),
+                       figure_of(test == TestKind::dry ? *reading->final : *reading->held)));
     if (const VeryLow low = very_low_beside(at, number); !low.readings.empty()) {
         const Reading& last = *low.readings.back();
         const bool came_first = last.taken_at.unix_ms < low.against->taken_at.unix_ms;

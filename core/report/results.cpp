@@ -5,6 +5,7 @@
 #include <set>
 
 #include "core/compare/history.h"
+#include "core/findings/left_open.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -237,9 +238,14 @@ Section in_short(const Dossier& dossier, const Visit& visit, const Findings& fou
               cranking_bores(Label::wet_test, engine, found, wet, [](const auto&) { return State::none; }),
               any(found, [](const auto& cylinder) { return cylinder.wet.has_value(); }));
     Verdicts verdicts;
-    for (const CylinderFindings& cylinder : found.cylinders)
-        verdicts.verdicts.push_back(
-            {cylinder.number, name_of(engine, cylinder.number), state_of(cylinder), cylinder.headline});
+    // A leak of an earlier visit that no air was put on since hangs over what reads well now.
+    const auto open = findings::faults_left_open(found);
+    for (const CylinderFindings& cylinder : found.cylinders) {
+        const bool hangs =
+            cylinder.state == State::good && std::ranges::find(open, cylinder.number) != open.end();
+        verdicts.verdicts.push_back({cylinder.number, name_of(engine, cylinder.number),
+                                     hangs ? judged(State::none) : state_of(cylinder), cylinder.headline});
+    }
     add_block(section, verdicts, !verdicts.verdicts.empty());
     // Why it is believed stands with the earlier visits.
     Sentences since;

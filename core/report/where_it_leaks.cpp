@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/left_open.h"
 #include "core/odds/data_files.h"
 #include "core/odds/verdict.h"
 #include "core/report/pieces.h"
@@ -43,6 +44,11 @@ bool is_of_odds(const findings::Message& message) {
 /// two figures of one thing that don't agree.
 Sentences said_of(const odds::CylinderOdds& odds, const findings::Findings& found,
                   const findings::Reference& reference, bool figures) {
+    // What this visit read makes nothing sound in which air found a leak before.
+    const auto open = findings::faults_left_open(found);
+    if (odds::headline_of(odds, reference).code == "odds.seals" &&
+        std::ranges::find(open, odds.number) != open.end())
+        return {{{findings::say("cylinder.earlier_fault", odds.number), std::nullopt, odds.number}}};
     Sentences out{{{figures ? odds::headline_of(odds, reference) : odds::in_words(odds, reference),
                     std::nullopt, odds.number}}};
     for (findings::Message& message : odds::said_beside(odds, reference)) {

@@ -47,7 +47,8 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
         if (!earlier) return tl::unexpected(earlier.error());
         if (*earlier && has_wet(**earlier, reading.cylinder, at - oil_stays_ms, at)) return Oiled::before;
     }
-    return Oiled::no;
+    // Oil that no wet test tells of: whoever put it in says so.
+    return reading.oiled == Oiled::before ? Oiled::before : Oiled::no;
 }
 
 Tag tag_after(const Visit& visit, const Reading& reading) {
@@ -140,6 +141,18 @@ Intent redo_reading(ReadingId replaced, Reading reading) {
     };
 }
 
+Intent add_to_reading(ReadingId id, Addition more) {
+    return [id, more](const Now& now) -> Result<Command> {
+        auto kept = need<Reading>(now, id.uuid);
+        if (!kept) return tl::unexpected(kept.error());
+        if (more.first) kept->first = more.first;
+        if (more.pulls) kept->pulls = more.pulls;
+        if (more.oil_volume) kept->oil_volume = more.oil_volume;
+        std::vector<std::string> args{std::string(word(kept->test)), std::to_string(kept->cylinder)};
+        return put_checked("reading.add", std::move(args), std::move(*kept));
+    };
+}
+
 Intent remove_reading(ReadingId id) {
     return [id](const Now& now) -> Result<Command> {
         const auto old = need<Reading>(now, id.uuid);
@@ -149,9 +162,14 @@ Intent remove_reading(ReadingId id) {
         if (replacement_of(*visit, id) != nullptr)
             return fail("reading.redone_already",
                         "A later reading stands in for this one. Take that one out first.");
-        return Command{"reading.remove",
-                       {std::string(word(old->test)), std::to_string(old->cylinder)},
-                       {Remove{RecordKind::reading, id.uuid}}};
+        Command command{"reading.remove",
+                        {std::string(word(old->test)), std::to_string(old->cylinder)},
+                        {Remove{RecordKind::reading, id.uuid}}};
+        auto opened = opened_without(now, *visit, *old);
+        if (!opened) return tl::unexpected(opened.error());
+        for (Note& request : *opened)
+            command.edits.emplace_back(Put{std::move(request)});
+        return command;
     };
 }
 

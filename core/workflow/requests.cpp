@@ -107,4 +107,39 @@ Result<std::vector<Note>> ticked_by_check(const Now& now, const Tester& tester) 
     return out;
 }
 
+Result<std::vector<Note>> opened_without(const Now& now, const Visit& visit, const Reading& reading) {
+    std::vector<Note> opened;
+    const auto requests = now.library.requests(visit.session.engine);
+    if (!requests) return tl::unexpected(requests.error());
+    const auto engine = need_engine(now, visit.session.engine);
+    if (!engine) return tl::unexpected(engine.error());
+    Visit without = visit;
+    std::erase_if(without.readings, [&](const Reading& one) { return one.id == reading.id; });
+    for (Note note : *requests) {
+        if (!note.done || !is_asked_for(note, reading)) continue;
+        const auto cylinder = cylinder_of(now, note.tie);
+        if (!cylinder) return tl::unexpected(cylinder.error());
+        const auto does = [&](const Visit& one) {
+            return findings::has_what_was_asked(note, *cylinder, *engine, one, {});
+        };
+        const auto asked_in = need_session(now, note.session);
+        if (!asked_in) return tl::unexpected(asked_in.error());
+        if (visit.session.opened_at < asked_in->opened_at || !does(visit) || does(without)) continue;
+        // Another session may have it as well.
+        const auto sessions = now.library.sessions(visit.session.engine);
+        if (!sessions) return tl::unexpected(sessions.error());
+        bool elsewhere = false;
+        for (const Session& other : *sessions) {
+            if (other.id == visit.session.id || other.opened_at < asked_in->opened_at) continue;
+            const auto later = need_visit(now, other.id);
+            if (!later) return tl::unexpected(later.error());
+            elsewhere = elsewhere || does(*later);
+        }
+        if (elsewhere) continue;
+        note.done = false;
+        opened.push_back(std::move(note));
+    }
+    return opened;
+}
+
 }  // namespace lapwing::workflow

@@ -28,4 +28,8 @@ Result<Command> with_ticks(Result<Command> command, const Ticked& ticked) {
     return command;
 }
 
+/// The ticked requests of this engine that `visit` carries out with `reading` in it, and that nothing does
+/// without it: open again.
+Result<std::vector<Note>> opened_without(const Now& now, const Visit& visit, const Reading& reading);
+
 }  // namespace lapwing::workflow

@@ -28,8 +28,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.decompressor", "Adjust the decompressor so that it closes, then test again."),
     SAY("propose.low_but_seals", "Check valve timing, throttle, starter speed and hose, then test again."),
     SAY("propose.valve", "Head off: grind or renew %1, cut and lap its seat."),
-    SAY("propose.rings", "Cylinder off or piston out: measure the bore, hone it, new rings."),
-    SAY("propose.rings_two_stroke", "Cylinder off: measure bore and piston, new rings, hone the bore."),
+    SAY("propose.rings",
+        "Cylinder off or piston out: measure the bore, new rings. Hone an iron bore; a plated bore must not "
+        "be honed: as its manual says."),
+    SAY("propose.rings_two_stroke",
+        "Cylinder off: measure bore and piston, new rings. Hone an iron bore; a plated bore must not be "
+        "honed: as its manual says."),
     SAY("propose.gasket", "Head off: look for cracks, measure head and block for flatness, new head gasket."),
     SAY("propose.crankcase", "Renew what lets the crankcase leak: crank seals, base gasket, reed."),
     SAY("propose.crankcase_soap",

@@ -14,6 +14,9 @@ namespace {
 
 const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.not_measured", "Cylinder %1: not measured."),
+    SAY("cylinder.earlier_fault",
+        "Cylinder %1 reads well now, but leaked when air was last on it. Put air on it again before it is "
+        "called sound."),
     SAY("cylinder.seals_well", "Cylinder %1 seals well."),
     SAY("cylinder.reads_in_range", "Cylinder %1 reads %2: in range."),
     SAY("cylinder.reads_no_limit", "Cylinder %1 reads %2. There is no factory limit to hold it against."),
@@ -258,6 +261,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("question.over_set",
         "Cylinder %1 held %2 of %3, more than was set: that can't be, and it is not counted. Test again, and "
         "delete the wrong one."),
+    SAY("question.after_oil",
+        "Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read "
+        "before the oil."),
     SAY("question.very_low_first",
         "Cylinder %1 held %2, and %3 when it was tested again. Both can't be right: %2 looks like the wrong "
         "TDC and is not counted. If %3 was the wrong one, delete it or test again."),
@@ -328,6 +334,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine's manual has one."),
 
     SAY("next.dry_all", "Start with the dry test: it is quick and shows where to look further."),
+    SAY("next.dry_one", "Start with the dry test: it is quick and shows whether to look further."),
     SAY("next.dry", "Cylinder %1 has no dry reading yet: the others can't be compared with it."),
     SAY("next.leak_down_low",
         "Cylinder %1 is not in range: a leak-down test shows how much it leaks and where."),
@@ -340,10 +347,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "that was touched since."),
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
-        "Check the valve clearances of cylinder %1: a valve without clearance looks burnt."),
+        "Check the valve clearances of cylinder %1, first the %2's: a valve without clearance looks burnt."),
     SAY("next.clearance_wanted",
-        "Look up the clearance wanted for cylinder %1 in the engine's manual and put it on the engine card: "
-        "what was found can't be judged without it."),
+        "Look up in the engine's manual the clearance wanted for the %2, and put it on the engine card: what "
+        "was found at cylinder %1 can't be judged without it."),
     SAY("next.clearance_siblings",
         "Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine's "
         "manual and test again."),
@@ -360,6 +367,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.repeat_open",
         "Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which "
         "lowers every reading."),
+    SAY("next.repeated_open",
+        "The throttle was shut here. The dry test was done again with the throttle held open, in a later "
+        "session: hold the two side by side."),
     SAY("next.repeat_open_warm",
         "Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and "
         "shut "

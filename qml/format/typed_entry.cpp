@@ -29,9 +29,9 @@ Entry placePoint(QStringView typed, double fullScale, int decimals) {
     const bool plain = std::ranges::all_of(out.digits, [](QChar c) { return c >= u'0' && c <= u'9'; });
     if (own_point || !plain || out.digits.isEmpty() || decimals <= 0 || !(fullScale > 0.0)) return out;
     if (out.digits.toDouble() <= fullScale) return out;
-    // One digit at a time from the right, until the value fits the scale; at most one more than the gauge
-    // gives, for those who always type two places.
-    const auto most = std::min<qsizetype>(decimals + 1, out.digits.size() - 1);
+    // One digit at a time from the right, until the value fits the scale; at most two more than the gauge
+    // gives, for those who always type two places and one more: a point that stood there must not go away.
+    const auto most = std::min<qsizetype>(decimals + 2, out.digits.size() - 1);
     for (qsizetype places = 1; places <= most; ++places) {
         QString placed = out.digits;
         placed.insert(placed.size() - places, u'.');

@@ -81,6 +81,8 @@ TEST(TypedEntry, PlacesThePointByTheGaugesRange) {
     EXPECT_EQ(placePoint(u"105", 16.0, 1), (Entry{"10.5", true}));
     EXPECT_EQ(placePoint(u"12", 16.0, 1), (Entry{"12", false}));
     EXPECT_EQ(placePoint(u"350", 10.0, 1), (Entry{"3.50", true}));
+    // One digit more does not take the point away that stood there.
+    EXPECT_EQ(placePoint(u"2725", 10.0, 1), (Entry{"2.725", true}));
     EXPECT_EQ(placePoint(u"545", 6.0, 2), (Entry{"5.45", true}));
     EXPECT_EQ(placePoint(u"", 16.0, 1), (Entry{"", false}));
 }
@@ -90,7 +92,7 @@ TEST(TypedEntry, LeavesAloneWhatHasItsOwnPointOrFits) {
     EXPECT_EQ(placePoint(u"9,2", 16.0, 1), (Entry{"9.2", false}));
     EXPECT_EQ(placePoint(u"155", 300.0, 0), (Entry{"155", false}));
     EXPECT_EQ(placePoint(u"400", 300.0, 0), (Entry{"400", false}));
-    EXPECT_EQ(placePoint(u"9999", 16.0, 1), (Entry{"9999", false}));  // no place makes it fit
+    EXPECT_EQ(placePoint(u"99999", 16.0, 1), (Entry{"99999", false}));  // no place makes it fit
     EXPECT_EQ(placePoint(u"-9", 16.0, 1), (Entry{"-9", false}));
 }
 

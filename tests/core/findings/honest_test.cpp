@@ -77,6 +77,66 @@ TEST(VeryLowHeld, IsNotAveragedWithOneThatHeldWell) {
     EXPECT_EQ(open.next.front().action, Action::turn_once);
 }
 
+TEST(ShutThrottle, RepeatedInALaterVisitIsPointedToInsteadOfAskedForAgain) {
+    Bench bench(2);
+    bench.dry_all({"90", "140"});
+    bench.session().conditions.throttle = Throttle::closed;
+    bench.session().opened_at = Timestamp{1'000'000, 0};
+    bench.dossier.visits.push_back(bench.visit());
+    Visit& later = bench.dossier.visits.back();
+    FixedClock clock{Timestamp{9'000'000, 0}};
+    later.session.id = SessionId::make(clock);
+    later.session.opened_at = clock.now();
+    later.session.conditions.throttle = Throttle::held_open;
+    const Findings found = bench.find();
+    EXPECT_EQ(first_reason(found), "next.repeated_open");
+    // Shut again is no repeat, and one that was begun and not measured is none either.
+    later.session.conditions.throttle = Throttle::closed;
+    EXPECT_EQ(first_reason(bench.find()), "next.repeat_open");
+    later.session.conditions.throttle = Throttle::held_open;
+    later.readings.clear();
+    EXPECT_EQ(first_reason(bench.find()), "next.repeat_open");
+}
+
+TEST(AfterOil, AReadingIsNotAveragedWithOneFromBeforeIt) {
+    // 2.8 of 6 bar loses 53.3 %, 4.4 of 6 bar 26.7 % (arithmetic); their mean is the state of nothing.
+    Bench bench(1);
+    bench.leak(1, "6", "2.8", "bar");
+    bench.dry(1, "8.0", "bar").oiled = Oiled::no;
+    bench.wet(1, "9.6", "bar");
+    bench.leak(1, "6", "4.4", "bar").oiled = Oiled::before;
+    bench.dry(1, "9.0", "bar").oiled = Oiled::before;
+    const Findings found = bench.find();
+    const CylinderFindings& one = *found.cylinder(1);
+    EXPECT_NEAR(one.leak_down->leakage.figure.si, 3.2 / 6.0, 1e-9);
+    EXPECT_EQ(one.leak_down->repeats, 1);
+    EXPECT_NEAR(one.dry->final.figure.si, 8.0e5, 1.0);
+    EXPECT_TRUE(says(one.questions, "question.after_oil"));
+    // It says nothing of oil where the counted reading had none.
+    EXPECT_FALSE(says(one.questions, "question.oil_before_leak_down"));
+    // Alone it counts, and the oil is said.
+    Bench only(1);
+    only.wet(1, "9.6", "bar");
+    only.leak(1, "6", "4.4", "bar").oiled = Oiled::before;
+    const Findings alone = only.find();
+    EXPECT_NEAR(alone.cylinder(1)->leak_down->leakage.figure.si, 1.6 / 6.0, 1e-9);
+    EXPECT_FALSE(says(alone.cylinder(1)->questions, "question.after_oil"));
+    EXPECT_TRUE(says(alone.cylinder(1)->questions, "question.oil_before_leak_down"));
+}
+
+TEST(TwoStroke, CrankcaseIsNamedNextThoughTheCardHasNoLimitAndAirAnswersForADecompressor) {
+    Bench bench(1, StrokeCycle::two);
+    bench.engine().decompressor = Decompressor::unknown;
+    bench.dry(1, "5.2", "bar");
+    EXPECT_TRUE(says(bench.find().cylinder(1)->questions, "question.decompressor_unknown"));
+    bench.leak(1, "6", "2.5", "bar");
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    const Findings found = bench.find();
+    EXPECT_FALSE(says(found.cylinder(1)->questions, "question.decompressor_unknown"));
+    EXPECT_TRUE(std::ranges::any_of(found.next,
+                                    [](const NextStep& step) { return step.action == Action::crankcase; }));
+}
+
 TEST(HeldOverSet, IsAskedAboutAndNotCounted) {
     // 60 of 80 psi loses a quarter (arithmetic); 104 of 80 would make a mean that seals well.
     Bench bench(1);

@@ -511,6 +511,17 @@ TEST_F(UseCases, ATestThatWasAskedForIsTickedByDoingItInThatSessionOrALaterOne) 
     // One step: Undo asks for it again.
     ASSERT_TRUE(undo(step->number));
     EXPECT_FALSE(done(of_one));
+    // So does taking the reading out, unless another one has it as well.
+    ASSERT_TRUE(keep(TestKind::leak_down, 1));
+    const auto newest = [&] { return latest(desk->visit(later)->readings, TestKind::leak_down, 1)->id; };
+    ASSERT_TRUE(keep(TestKind::leak_down, 1));
+    ASSERT_TRUE(run(remove_reading(newest())));
+    EXPECT_TRUE(done(of_one));
+    const auto out = run(remove_reading(newest()));
+    ASSERT_TRUE(out) << why(out);
+    EXPECT_FALSE(done(of_one));
+    ASSERT_TRUE(undo(out->number));
+    EXPECT_TRUE(done(of_one));
     // What was asked of the engine takes all its cylinders.
     ASSERT_TRUE(keep(TestKind::dry, 1));
     EXPECT_FALSE(done(of_all));
@@ -541,6 +552,37 @@ TEST_F(UseCases, WhatWasMeasuredBeforeItWasAskedForAnswersNothing) {
     again.taken_at = {};
     ASSERT_TRUE(run(keep_reading(again)));
     EXPECT_TRUE(done());
+}
+
+TEST_F(UseCases, AddToAReadingWhatWasTypedAfterIt) {
+    Reading wet = sample::reading(session.id, TestKind::wet, 1);
+    wet.id = ReadingId::make(clock);
+    wet.taken_at = {};
+    wet.oil_volume.reset();
+    ASSERT_TRUE(run(keep_reading(wet)));
+    const auto kept = [&] { return std::get<Reading>(*desk->record(RecordKind::reading, wet.id.uuid)); };
+    const auto before = kept();
+    Addition oil;
+    oil.oil_volume = TypedVolume::make("5", units::ml).value();
+    const auto step = run(add_to_reading(wet.id, oil));
+    ASSERT_TRUE(step) << why(step);
+    EXPECT_EQ(kept().oil_volume, oil.oil_volume);
+    EXPECT_EQ(kept().final, before.final);
+    EXPECT_EQ(kept().taken_at, before.taken_at);
+    ASSERT_TRUE(undo(step->number));
+    EXPECT_EQ(kept().oil_volume, std::nullopt);
+}
+
+TEST_F(UseCases, BelieveWhoeverSaysThatOilWentIn) {
+    Reading air = sample::reading(session.id, TestKind::leak_down, 2);
+    for (const Oiled said : {Oiled::before, Oiled::unknown}) {
+        air.id = ReadingId::make(clock);
+        air.taken_at = {};
+        air.oiled = said;
+        ASSERT_TRUE(run(keep_reading(air)));
+        EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, air.id.uuid)).oiled,
+                  said == Oiled::before ? Oiled::before : Oiled::no);
+    }
 }
 
 TEST_F(UseCases, SayWhatIsMissing) {
