@@ -118,6 +118,16 @@ std::string name_of_its_own(const workflow::Desk& desk, const Dossier& dossier, 
     return name.insert(name.rfind('.'), own);
 }
 
+/// "… (2).pdf" where such a file lies there already: what was handed over once is not written over.
+std::filesystem::path beside_what_is_there(const std::filesystem::path& wanted) {
+    std::error_code error;
+    auto target = wanted;
+    for (int number = 2; std::filesystem::exists(target, error); ++number)
+        target.replace_filename(wanted.stem().string() + " (" + std::to_string(number) + ')' +
+                                wanted.extension().string());
+    return target;
+}
+
 }  // namespace
 
 Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::Reference& reference,
@@ -133,7 +143,8 @@ Result<HandedOver> write_hand_over(const workflow::Desk& desk, const findings::R
     if (error)
         return fail("hand_over.folder", "The folder {} can't be made: {}. Save a copy somewhere else.",
                     order.folder.string(), error.message());
-    const auto target = order.folder / name_of_its_own(desk, *dossier, visit->session, order.kind);
+    const auto target =
+        beside_what_is_there(order.folder / name_of_its_own(desk, *dossier, visit->session, order.kind));
 
     HandedOver out{target, {}};
     Status written;
