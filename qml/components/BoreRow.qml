@@ -5,7 +5,8 @@ pragma ComponentBehavior: Bound
 import QtQuick
 
 // The bores of an engine in one line, for cards and tiles. `cylinders` as in CylinderRail. The engine stands as it
-// stands, in every language; the line of them has its place as its surroundings want it.
+// stands, in every language; the line of them has its place as its surroundings want it. One that is `earlier`, from a
+// visit before the newest, is narrow and pale.
 Item {
     id: line
 
@@ -28,8 +29,11 @@ Item {
             BoreGlyph {
                 required property var modelData
 
-                width: line.boreWidth
+                readonly property bool earlier: modelData.earlier ?? false
+
+                width: line.boreWidth * (earlier ? 0.6 : 1)
                 height: line.boreHeight
+                opacity: earlier ? 0.6 : 1
                 measured: modelData.measured ?? false
                 state: modelData.state ?? "none"
                 value: modelData.value ?? NaN

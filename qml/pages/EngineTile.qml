@@ -18,6 +18,10 @@ Pressable {
     property var bores: []
     property string boreLine
     property string boreState: "none"
+    // The state is that of a visit before the newest one.
+    property bool boreEarlier: false
+    readonly property string stateWord: boreEarlier ? qsTr("%1, from an earlier visit").arg(States.word(boreState)) : States.word(boreState)
+    readonly property string paleWord: Array.from(bores).some(bore => bore.earlier ?? false) ? qsTr("some cylinders as an earlier visit left them") : ""
     property bool drawn: true
 
     targetKind: "primary"
@@ -25,7 +29,7 @@ Pressable {
     outlineColor: Theme.hairline
     padding: 14
     horizontalPadding: 14
-    text: drawn ? States.sentence([name, last, retest, boreLine === "" ? States.word(boreState) : boreLine, tags]) : name
+    text: drawn ? States.sentence([name, last, retest, boreLine === "" ? stateWord : boreLine, paleWord, tags]) : name
 
     inside: Column {
         spacing: 2

@@ -126,6 +126,7 @@ AppPage {
             required bores
             required boreLine
             required boreState
+            required boreEarlier
 
             objectName: "engine_" + engineId
             drawn: page.drawn

@@ -76,7 +76,7 @@ void EngineListModel::setLooking(bool looking) {
     if (looking_ == looking) return;
     looking_ = looking;
     emit lookingChanged();
-    if (looking_) tellAll({BoresRole, BoreLineRole, BoreStateRole});
+    if (looking_) tellAll({BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
 }
 
 void EngineListModel::setFilter(const QString& filter) {
@@ -112,6 +112,8 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             return glance(engine).line;
         case BoreStateRole:
             return glance(engine).state;
+        case BoreEarlierRole:
+            return glance(engine).earlier;
         case RetestRole:
             return retestLine(engine);
         default:
@@ -119,34 +121,21 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
     }
 }
 
-/// Bores as they were measured, and nothing of what they mean.
-static EngineGlance without_verdict(EngineGlance glance, int cylinders) {
-    for (auto& one : glance.bores) {
-        auto bore = one.toMap();
-        if (bore["measured"].toBool()) bore["state"] = not_judged_yet;
-        one = bore;
-    }
-    if (!glance.line.isEmpty()) glance.line = EngineGlance::blank(cylinders).line;
-    // What an earlier visit found is known already.
-    const bool known =
-        glance.before == QLatin1String("fault") || glance.before == QLatin1String("borderline");
-    glance.state = known ? glance.before : not_judged_yet;
-    return glance;
-}
-
 EngineGlance EngineListModel::glance(const workflow::EngineSummary& engine) const {
     if (!looking_) return EngineGlance::blank(engine.cylinders);
     auto glance = glances_->of(engine);
-    if (!app_->settings()->callFirst() || glance.session.is_nil()) return glance;
-    const auto visit = app_->desk().visit(glance.session);
-    return visit && call_wanted(*app_, *visit) ? without_verdict(std::move(glance), engine.cylinders)
-                                               : glance;
+    if (!app_->settings()->callFirst()) return glance;
+    std::vector<SessionId> hidden;
+    for (const SessionId& id : glance.sessions)
+        if (const auto visit = app_->desk().visit(id); visit && call_wanted(*app_, *visit))
+            hidden.push_back(id);
+    return hidden.empty() ? glance : glance.without(hidden, not_judged_yet, engine.cylinders);
 }
 
 QHash<int, QByteArray> EngineListModel::roleNames() const {
-    return {{IdRole, "engineId"},         {NameRole, "name"},    {LastRole, "last"},
-            {TagsRole, "tags"},           {BoresRole, "bores"},  {BoreLineRole, "boreLine"},
-            {BoreStateRole, "boreState"}, {RetestRole, "retest"}};
+    return {{IdRole, "engineId"},         {NameRole, "name"},     {LastRole, "last"},
+            {TagsRole, "tags"},           {BoresRole, "bores"},   {BoreLineRole, "boreLine"},
+            {BoreStateRole, "boreState"}, {RetestRole, "retest"}, {BoreEarlierRole, "boreEarlier"}};
 }
 
 QString EngineListModel::lastLine(const workflow::EngineSummary& summary) const {
@@ -178,7 +167,8 @@ void EngineListModel::tellAll(const QList<int>& roles) {
 void EngineListModel::showGlance(const QString& engineId) {
     for (int row = 0; row < count(); ++row)
         if (data(index(row), IdRole).toString() == engineId)
-            emit dataChanged(index(row), index(row), {BoresRole, BoreLineRole, BoreStateRole});
+            emit dataChanged(index(row), index(row),
+                             {BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
 }
 
 QVariantList EngineListModel::choices(const QString& words, int most) const {
@@ -195,7 +185,7 @@ QVariantList EngineListModel::choices(const QString& words, int most) const {
 }
 
 void EngineListModel::lookAgain() {
-    tellAll({BoresRole, BoreLineRole, BoreStateRole});
+    tellAll({BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
     emit refreshed();
 }
 

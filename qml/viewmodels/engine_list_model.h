@@ -38,7 +38,8 @@ public:
         BoresRole,
         BoreLineRole,
         BoreStateRole,
-        RetestRole
+        RetestRole,
+        BoreEarlierRole
     };
 
     using QAbstractListModel::QAbstractListModel;

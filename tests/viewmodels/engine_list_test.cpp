@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include "core/workflow/readings.h"
+#include "core/workflow/remarks.h"
 #include "qml/viewmodels/engine_list_model.h"
 #include "qml/viewmodels/engine_starter.h"
 #include "tests/viewmodels/shop.h"
@@ -107,6 +108,92 @@ private slots:
         keep_dry(shop, next, 2, "10.1");
         shop.settle();
         QTRY_COMPARE(state(), QStringLiteral("good"));
+    }
+
+    void a_first_reading_of_a_new_visit_does_not_make_a_fault_forgotten() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Three"), 3);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        const SessionId found = shop.open_session(engine, "As found");
+        keep_dry(shop, found, 1, "10.2");
+        keep_dry(shop, found, 2, "5.1");
+        keep_dry(shop, found, 3, "9.9");
+        Reading air;
+        air.session = found;
+        air.test = TestKind::leak_down;
+        air.cylinder = 3;
+        air.set = TypedPressure::make("6.0", units::bar).value();
+        air.held = TypedPressure::make("1.5", units::bar).value();
+        shop.desk->run(workflow::keep_reading(air));
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        const auto state = [&] { return shown(list, 0, EngineListModel::BoreStateRole); };
+        const auto earlier = [&] {
+            return list.data(list.index(0), EngineListModel::BoreEarlierRole).toBool();
+        };
+        const auto bore = [&](int at, const char* key) {
+            const auto bores = list.data(list.index(0), EngineListModel::BoresRole).toList();
+            return bores.value(at).toMap().value(QString::fromLatin1(key)).toString();
+        };
+        QTRY_COMPARE(state(), QStringLiteral("fault"));
+        QVERIFY(!earlier());
+        shop.clock.move_by(std::chrono::hours(1));
+        const SessionId next = shop.open_session(engine, "Again");
+        keep_dry(shop, next, 3, "9.8");
+        shop.settle();
+        QTRY_VERIFY(earlier());
+        QCOMPARE(state(), QStringLiteral("fault"));
+        QCOMPARE(bore(1, "state"), QStringLiteral("fault"));
+        QCOMPARE(bore(1, "earlier"), QStringLiteral("true"));
+        QCOMPARE(bore(2, "earlier"), QStringLiteral("false"));
+        // Cylinder 2 reads well now; what air found in cylinder 3 no dry test takes back.
+        keep_dry(shop, next, 2, "9.7");
+        shop.settle();
+        QTRY_COMPARE(bore(1, "earlier"), QStringLiteral("false"));
+        QCOMPARE(state(), QStringLiteral("fault"));
+        QVERIFY(earlier());
+        air.session = next;
+        air.held = TypedPressure::make("5.9", units::bar).value();
+        shop.desk->run(workflow::keep_reading(air));
+        keep_dry(shop, next, 1, "10.0");
+        shop.settle();
+        QTRY_COMPARE(state(), QStringLiteral("good"));
+        QVERIFY(!earlier());
+    }
+
+    void what_waits_for_a_call_says_nothing_and_an_earlier_fault_says_that_it_is_one() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        const SessionId found = shop.open_session(engine, "As found");
+        keep_dry(shop, found, 1, "10.2");
+        keep_dry(shop, found, 2, "5.1");
+        shop.settle();
+        Note call;
+        call.session = found;
+        call.author = shop.settings->author().toStdString();
+        call.cause = Cause::rings;
+        call.tie.to = TiedTo::cylinder;
+        call.tie.cylinder = 2;
+        shop.desk->run(workflow::commit_calls({call}));
+        shop.clock.move_by(std::chrono::hours(1));
+        const SessionId next = shop.open_session(engine, "Again");
+        keep_dry(shop, next, 1, "3.0");
+        shop.settle();
+        shop.settings->setCallFirst(true);
+        EngineListModel list;
+        complete(list, shop);
+        const auto bore = [&](int at) {
+            const auto bores = list.data(list.index(0), EngineListModel::BoresRole).toList();
+            return bores.value(at).toMap().value(QStringLiteral("state")).toString();
+        };
+        QTRY_COMPARE(bore(0), QStringLiteral("waiting"));
+        QCOMPARE(bore(1), QStringLiteral("fault"));
+        QCOMPARE(shown(list, 0, EngineListModel::BoreStateRole), QStringLiteral("fault"));
+        QVERIFY(list.data(list.index(0), EngineListModel::BoreEarlierRole).toBool());
     }
 
     void a_new_engine_is_what_was_chosen() {
