@@ -1644,6 +1644,28 @@
     </message>
 </context>
 <context>
+    <name>EngineTile</name>
+    <message>
+        <source>%1, from an earlier visit</source>
+        <translation>%1, von einem früheren Besuch</translation>
+    </message>
+    <message>
+        <source>some cylinders as an earlier visit left them</source>
+        <translation>einige Zylinder, wie ein früherer Besuch sie hinterließ</translation>
+    </message>
+</context>
+<context>
+    <name>EngineTilePictures</name>
+    <message>
+        <source>earlier</source>
+        <translation>früher</translation>
+    </message>
+    <message>
+        <source>pale: earlier</source>
+        <translation>blass: früher</translation>
+    </message>
+</context>
+<context>
     <name>EnginesEmpty</name>
     <message>
         <source>No engine yet</source>
@@ -6432,14 +6454,14 @@
         <translation>Kopf ab: %1 schleifen oder erneuern, den Sitz fräsen und das Ventil einschleifen.</translation>
     </message>
     <message>
-        <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
+        <source>Cylinder off or piston out: measure the bore, new rings. Hone an iron bore; a plated bore must not be honed: as its manual says.</source>
         <extracomment>propose.rings</extracomment>
-        <translation>Zylinder ab oder Kolben heraus: Bohrung messen, honen, neue Kolbenringe.</translation>
+        <translation>Zylinder ab oder Kolben heraus: Bohrung vermessen, neue Kolbenringe. Eine Graugussbohrung honen; eine beschichtete Bohrung darf nicht gehont werden: wie in ihrem Handbuch.</translation>
     </message>
     <message>
-        <source>Cylinder off: measure bore and piston, new rings, hone the bore.</source>
+        <source>Cylinder off: measure bore and piston, new rings. Hone an iron bore; a plated bore must not be honed: as its manual says.</source>
         <extracomment>propose.rings_two_stroke</extracomment>
-        <translation>Zylinder ab: Bohrung und Kolben messen, neue Kolbenringe, Bohrung honen.</translation>
+        <translation>Zylinder ab: Bohrung und Kolben vermessen, neue Kolbenringe. Eine Graugussbohrung honen; eine beschichtete Bohrung darf nicht gehont werden: wie in ihrem Handbuch.</translation>
     </message>
     <message>
         <source>Head off: look for cracks, measure head and block for flatness, new head gasket.</source>
@@ -6525,6 +6547,11 @@
         <source>Cylinder %1: not measured.</source>
         <extracomment>cylinder.not_measured</extracomment>
         <translation>Zylinder %1: nicht gemessen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads well now, but leaked when air was last on it. Put air on it again before it is called sound.</source>
+        <extracomment>cylinder.earlier_fault</extracomment>
+        <translation>Zylinder %1 liest sich jetzt gut, war aber undicht, als zuletzt Luft anlag. Erneut Luft anlegen, bevor er dicht genannt wird.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well.</source>
@@ -7107,6 +7134,11 @@
         <translation>Zylinder %1 hielt %2 von %3, mehr als eingestellt war: Das kann nicht sein und zählt nicht. Noch einmal prüfen und den falschen Wert löschen.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read before the oil.</source>
+        <extracomment>question.after_oil</extracomment>
+        <translation>Zylinder %1, %2: %3 wurde abgelesen, nachdem Öl hineinkam. Der Wert bleibt erhalten und zählt nicht mit dem, was vor dem Öl abgelesen wurde.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
         <extracomment>question.very_low_first</extracomment>
         <translation>Zylinder %1 hielt %2, und bei erneuter Prüfung %3. Beides kann nicht stimmen: %2 sieht nach dem falschen OT aus und zählt nicht. War %3 der falsche Wert, diesen löschen oder erneut prüfen.</translation>
@@ -7252,6 +7284,11 @@
         <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, wo es weiter nachzusehen gilt.</translation>
     </message>
     <message>
+        <source>Start with the dry test: it is quick and shows whether to look further.</source>
+        <extracomment>next.dry_one</extracomment>
+        <translation>Mit der Trockenprüfung anfangen: Sie geht schnell und zeigt, ob weiterzusuchen ist.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
         <translation>Zylinder %1 hat noch keinen trockenen Messwert: Die anderen lassen sich nicht mit ihm vergleichen.</translation>
@@ -7287,14 +7324,14 @@
         <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, first the %2&apos;s: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 prüfen: Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
+        <translation>Das Ventilspiel von Zylinder %1 prüfen, zuerst dieses: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>
     <message>
-        <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
+        <source>Look up in the engine&apos;s manual the clearance wanted for the %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
         <extracomment>next.clearance_wanted</extracomment>
-        <translation>Das Sollspiel für Zylinder %1 im Handbuch des Motors nachsehen und auf die Motorkarte schreiben: Ohne es ist das gefundene nicht zu beurteilen.</translation>
+        <translation>Das Sollspiel im Handbuch des Motors nachsehen (%2) und auf die Motorkarte schreiben: Ohne es ist das an Zylinder %1 gefundene nicht zu beurteilen.</translation>
     </message>
     <message>
         <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
@@ -7335,6 +7372,11 @@
         <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
         <extracomment>next.repeat_open</extracomment>
         <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Sie war geschlossen, das senkt jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
+        <extracomment>next.repeated_open</extracomment>
+        <translation>Die Drosselklappe war hier geschlossen. Die Trockenprüfung wurde in einer späteren Sitzung mit offen gehaltener Drosselklappe wiederholt: beide nebeneinanderhalten.</translation>
     </message>
     <message>
         <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
@@ -15461,24 +15503,44 @@
 <context>
     <name>RepeatSheet</name>
     <message>
-        <source>Were conditions changed?</source>
-        <translation>Wurde etwas geändert?</translation>
+        <source>Oil went in since</source>
+        <translation>Inzwischen kam Öl hinein</translation>
+    </message>
+    <message>
+        <source>What is different?</source>
+        <translation>Was ist anders?</translation>
+    </message>
+    <message>
+        <source>Oil stays on the rings and helps them to seal. What is read now can&apos;t be averaged with what was read before it: it is kept beside it, and not counted.</source>
+        <translation>Öl bleibt an den Ringen und hilft ihnen abzudichten. Was jetzt abgelesen wird, lässt sich nicht mit dem von vorher mitteln: Es bleibt daneben erhalten und zählt nicht.</translation>
     </message>
     <message>
         <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
         <translation>Mit anderer Drosselklappenstellung, wärmerem Motor oder anderem Manometer lassen sich die beiden nicht mitteln: Sie gehören in zwei Sitzungen.</translation>
     </message>
     <message>
-        <source>Nothing changed: keep as repeat</source>
-        <translation>Nichts geändert: als Wiederholung behalten</translation>
+        <source>Oil was used since: keep apart</source>
+        <translation>Inzwischen Öl benutzt: getrennt halten</translation>
+    </message>
+    <message>
+        <source>Something else changed: new session</source>
+        <translation>Etwas anderes geändert: neue Sitzung</translation>
+    </message>
+    <message>
+        <source>Nothing changed: keep both</source>
+        <translation>Nichts geändert: beide behalten</translation>
     </message>
     <message>
         <source>The first was wrong: replace it</source>
         <translation>Die erste war falsch: ersetzen</translation>
     </message>
     <message>
-        <source>Start a new session</source>
-        <translation>Neue Sitzung beginnen</translation>
+        <source>Keep as read after oil</source>
+        <translation>Als nach Öl abgelesen behalten</translation>
+    </message>
+    <message>
+        <source>Something changed: new session</source>
+        <translation>Etwas geändert: neue Sitzung</translation>
     </message>
 </context>
 <context>
@@ -16525,6 +16587,10 @@
         <translation>%1, Zylinder %2</translation>
     </message>
     <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
         <source>%1, new session</source>
         <translation>%1, neue Sitzung</translation>
     </message>
@@ -16535,6 +16601,10 @@
     <message>
         <source>%1, cylinder %2: measured again</source>
         <translation>%1, Zylinder %2: noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: added to</source>
+        <translation>%1, Zylinder %2: ergänzt</translation>
     </message>
     <message>
         <source>%1, cylinder %2: reading deleted</source>
@@ -16709,12 +16779,12 @@
         <translation>Daran hängt, wie weit einer Messung zu trauen ist. Ohne Angabe muss die App ein übliches annehmen.</translation>
     </message>
     <message>
-        <source>Add one</source>
-        <translation>Eines hinzufügen</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
+    </message>
+    <message>
+        <source>Add one</source>
+        <translation>Eines hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -17620,6 +17690,10 @@
         <translation>Zylinder %1, %2 %3, %4</translation>
     </message>
     <message>
+        <source>%1 (point placed; “%2” for %3)</source>
+        <translation>%1 (Komma gesetzt; „%2“ für %3)</translation>
+    </message>
+    <message>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
@@ -17664,8 +17738,8 @@
         <translation>Behalten, nächstes Ventil</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2 %3 kept</source>
-        <translation>Zylinder %1, %2 %3 behalten</translation>
+        <source>%1 kept: cylinder %2, %3 %4</source>
+        <translation>%1 behalten: Zylinder %2, %3 %4</translation>
     </message>
 </context>
 <context>
@@ -17718,6 +17792,10 @@
     <message>
         <source>%1 not measured</source>
         <translation>%1 nicht gemessen</translation>
+    </message>
+    <message>
+        <source>%1; %2 of them from an earlier visit</source>
+        <translation>%1; %2 davon von einem früheren Besuch</translation>
     </message>
     <message numerus="yes">
         <source>%n cylinders</source>
@@ -17924,6 +18002,13 @@
     </message>
 </context>
 <context>
+    <name>lapwing::KeyedModel</name>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Rückgängig gemacht: %1</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::LeakHuntModel</name>
     <message>
         <source>No leak-down reading of this cylinder yet</source>
@@ -17932,6 +18017,14 @@
     <message>
         <source>held %1 of %2</source>
         <translation>%1 von %2 gehalten</translation>
+    </message>
+    <message>
+        <source>%1, not counted</source>
+        <translation>%1, zählt nicht</translation>
+    </message>
+    <message>
+        <source>%1, leakage %2, mean of %3</source>
+        <translation>%1, Leckage %2, Mittel aus %3</translation>
     </message>
     <message>
         <source>%1, leakage %2</source>
@@ -18114,12 +18207,24 @@
         <translation>steht jetzt im OT</translation>
     </message>
     <message>
+        <source>turn about %1°</source>
+        <translation>etwa %1° drehen</translation>
+    </message>
+    <message>
         <source>turn %1°</source>
         <translation>%1° drehen</translation>
     </message>
     <message>
+        <source>about %1°</source>
+        <translation>etwa %1°</translation>
+    </message>
+    <message>
         <source>%1°</source>
         <translation>%1°</translation>
+    </message>
+    <message>
+        <source>The firing intervals are not on the engine card: taken as even. Make sure of the TDC at the plug hole.</source>
+        <translation>Die Zündabstände stehen nicht auf der Motorkarte: als gleichmäßig angenommen. Den OT am Kerzenloch sicherstellen.</translation>
     </message>
     <message>
         <source>With bore, stroke and rod on the engine card the app can say how hard %1 pushes on the crank.</source>
@@ -18160,8 +18265,16 @@
 <context>
     <name>lapwing::PadModel</name>
     <message>
-        <source>%1 after %2: further apart than gauge and scatter explain.</source>
-        <translation>%1 nach %2: weiter auseinander, als Manometer und Streuung erklären.</translation>
+        <source>Keep oil</source>
+        <translation>Öl behalten</translation>
+    </message>
+    <message>
+        <source>Keep first puff</source>
+        <translation>Ersten Hub behalten</translation>
+    </message>
+    <message>
+        <source>Keep what is new</source>
+        <translation>Neues behalten</translation>
     </message>
     <message>
         <source>Done</source>
@@ -18170,6 +18283,10 @@
     <message>
         <source>Next %1</source>
         <translation>Weiter %1</translation>
+    </message>
+    <message>
+        <source>Keep, oil not noted</source>
+        <translation>Behalten, Öl nicht notiert</translation>
     </message>
     <message>
         <source>Set first</source>
@@ -18208,12 +18325,47 @@
         <translation>Behalten, weiter %1</translation>
     </message>
     <message>
-        <source>Type the set pressure first: leakage is counted from it.</source>
-        <translation>Erst den eingestellten Druck eingeben: Von ihm aus zählt der Druckverlust.</translation>
+        <source>Set pressure?</source>
+        <translation>Solldruck?</translation>
     </message>
     <message>
-        <source>Type how many minutes it stood: without them the end pressure says little.</source>
-        <translation>Eingeben, wie viele Minuten es stand: Ohne sie sagt der Enddruck wenig.</translation>
+        <source>leakage is counted from it: type it first</source>
+        <translation>von ihm aus zählt die Leckage: zuerst eintippen</translation>
+    </message>
+    <message>
+        <source>Minutes?</source>
+        <translation>Minuten?</translation>
+    </message>
+    <message>
+        <source>without them the end pressure says little: type how long it stood</source>
+        <translation>ohne sie sagt der Enddruck wenig: eintippen, wie lange er stand</translation>
+    </message>
+    <message>
+        <source>How much oil?</source>
+        <translation>Wie viel Öl?</translation>
+    </message>
+    <message>
+        <source>what the rise means hangs on it: type it, or keep without</source>
+        <translation>davon hängt ab, was der Anstieg bedeutet: eintippen, oder ohne behalten</translation>
+    </message>
+    <message>
+        <source>oil %1</source>
+        <translation>Öl %1</translation>
+    </message>
+    <message>
+        <source>first puff %1</source>
+        <translation>erster Hub %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pulls</source>
+        <translation>
+            <numerusform>%n Hub</numerusform>
+            <numerusform>%n Hübe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %2 kept</source>
+        <translation>Zylinder %1: %2 behalten</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -18224,8 +18376,16 @@
         <translation>%1 behalten</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 kept</source>
-        <translation>Zylinder %1: %2 behalten</translation>
+        <source>After oil</source>
+        <translation>Nach Öl</translation>
+    </message>
+    <message>
+        <source>kept, and not counted with what was read before the oil</source>
+        <translation>bleibt erhalten und zählt nicht mit dem, was vor dem Öl abgelesen wurde</translation>
+    </message>
+    <message>
+        <source>%1 after %2: further apart than gauge and scatter explain.</source>
+        <translation>%1 nach %2: weiter auseinander, als Manometer und Streuung erklären.</translation>
     </message>
     <message>
         <source>First</source>
@@ -18337,6 +18497,10 @@
     <message>
         <source>measured again</source>
         <translation>noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>zählt nicht</translation>
     </message>
     <message>
         <source>its photo reads %1: not settled</source>
@@ -18527,6 +18691,10 @@
     <message>
         <source>throttle closed</source>
         <translation>Drosselklappe geschlossen</translation>
+    </message>
+    <message>
+        <source>throttle held open</source>
+        <translation>Drosselklappe offen gehalten</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>

@@ -171,6 +171,13 @@
 <context>
     <name>lapwing::PadModel</name>
     <message numerus="yes">
+        <source>%n pulls</source>
+        <translation>
+            <numerusform>%n pull</numerusform>
+            <numerusform>%n pulls</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>%1, %n pulls</source>
         <translation>
             <numerusform>%1, %n pull</numerusform>

@@ -1644,6 +1644,28 @@
     </message>
 </context>
 <context>
+    <name>EngineTile</name>
+    <message>
+        <source>%1, from an earlier visit</source>
+        <translation>%1, de una visita anterior</translation>
+    </message>
+    <message>
+        <source>some cylinders as an earlier visit left them</source>
+        <translation>algunos cilindros, como los dejó una visita anterior</translation>
+    </message>
+</context>
+<context>
+    <name>EngineTilePictures</name>
+    <message>
+        <source>earlier</source>
+        <translation>anterior</translation>
+    </message>
+    <message>
+        <source>pale: earlier</source>
+        <translation>pálido: anterior</translation>
+    </message>
+</context>
+<context>
     <name>EnginesEmpty</name>
     <message>
         <source>No engine yet</source>
@@ -6432,14 +6454,14 @@
         <translation>Quitar la culata: rectificar o cambiar %1, fresar y esmerilar su asiento.</translation>
     </message>
     <message>
-        <source>Cylinder off or piston out: measure the bore, hone it, new rings.</source>
+        <source>Cylinder off or piston out: measure the bore, new rings. Hone an iron bore; a plated bore must not be honed: as its manual says.</source>
         <extracomment>propose.rings</extracomment>
-        <translation>Quitar el cilindro o sacar el pistón: medir el cilindro, bruñirlo, segmentos nuevos.</translation>
+        <translation>Cilindro fuera o pistón fuera: medir el cilindro, segmentos nuevos. Bruñir un cilindro de hierro; un cilindro recubierto no se debe bruñir: según su manual.</translation>
     </message>
     <message>
-        <source>Cylinder off: measure bore and piston, new rings, hone the bore.</source>
+        <source>Cylinder off: measure bore and piston, new rings. Hone an iron bore; a plated bore must not be honed: as its manual says.</source>
         <extracomment>propose.rings_two_stroke</extracomment>
-        <translation>Quitar el cilindro: medir cilindro y pistón, segmentos nuevos, bruñir el cilindro.</translation>
+        <translation>Cilindro fuera: medir cilindro y pistón, segmentos nuevos. Bruñir un cilindro de hierro; un cilindro recubierto no se debe bruñir: según su manual.</translation>
     </message>
     <message>
         <source>Head off: look for cracks, measure head and block for flatness, new head gasket.</source>
@@ -6525,6 +6547,11 @@
         <source>Cylinder %1: not measured.</source>
         <extracomment>cylinder.not_measured</extracomment>
         <translation>Cilindro %1: no medido.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads well now, but leaked when air was last on it. Put air on it again before it is called sound.</source>
+        <extracomment>cylinder.earlier_fault</extracomment>
+        <translation>El cilindro %1 marca bien ahora, pero perdía cuando se le dio aire por última vez. Volver a darle aire antes de darlo por estanco.</translation>
     </message>
     <message>
         <source>Cylinder %1 seals well.</source>
@@ -7107,6 +7134,11 @@
         <translation>El cilindro %1 mantuvo %2 de %3, más de lo ajustado: no puede ser y no cuenta. Repetir la prueba y borrar la lectura equivocada.</translation>
     </message>
     <message>
+        <source>Cylinder %1, %2: %3 was read after oil had gone in. It is kept, and not counted with what was read before the oil.</source>
+        <extracomment>question.after_oil</extracomment>
+        <translation>Cilindro %1, %2: %3 se leyó después de echar aceite. Se guarda, y no se cuenta con lo leído antes del aceite.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 held %2, and %3 when it was tested again. Both can&apos;t be right: %2 looks like the wrong TDC and is not counted. If %3 was the wrong one, delete it or test again.</source>
         <extracomment>question.very_low_first</extracomment>
         <translation>El cilindro %1 mantuvo %2, y %3 al probarlo de nuevo. No pueden ser ciertas las dos: %2 parece el PMS equivocado y no cuenta. Si la equivocada es %3, borrarla o probar de nuevo.</translation>
@@ -7252,6 +7284,11 @@
         <translation>Empezar con la prueba en seco: es rápida y muestra dónde seguir mirando.</translation>
     </message>
     <message>
+        <source>Start with the dry test: it is quick and shows whether to look further.</source>
+        <extracomment>next.dry_one</extracomment>
+        <translation>Empezar por la prueba en seco: es rápida y muestra si hay que seguir buscando.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
         <extracomment>next.dry</extracomment>
         <translation>El cilindro %1 aún no tiene lectura en seco: los demás no se pueden comparar con él.</translation>
@@ -7287,14 +7324,14 @@
         <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, first the %2&apos;s: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
-        <translation>Revisar los juegos de válvulas del cilindro %1: una válvula sin juego parece quemada.</translation>
+        <translation>Comprobar el juego de válvulas del cilindro %1, primero este: %2. Una válvula sin juego parece quemada.</translation>
     </message>
     <message>
-        <source>Look up the clearance wanted for cylinder %1 in the engine&apos;s manual and put it on the engine card: what was found can&apos;t be judged without it.</source>
+        <source>Look up in the engine&apos;s manual the clearance wanted for the %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
         <extracomment>next.clearance_wanted</extracomment>
-        <translation>Buscar en el manual del motor el juego nominal para el cilindro %1 y ponerlo en la ficha del motor: sin él lo encontrado no se puede juzgar.</translation>
+        <translation>Buscar en el manual del motor el juego pedido (%2) y ponerlo en la ficha del motor: sin él no se puede juzgar lo encontrado en el cilindro %1.</translation>
     </message>
     <message>
         <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
@@ -7335,6 +7372,11 @@
         <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
         <extracomment>next.repeat_open</extracomment>
         <translation>Repetir la prueba en seco con la mariposa abierta del todo, como sesión aparte: estaba cerrada, y eso baja todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
+        <extracomment>next.repeated_open</extracomment>
+        <translation>La mariposa estaba cerrada aquí. La prueba en seco se repitió con la mariposa abierta en una sesión posterior: comparar las dos.</translation>
     </message>
     <message>
         <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
@@ -15461,24 +15503,44 @@
 <context>
     <name>RepeatSheet</name>
     <message>
-        <source>Were conditions changed?</source>
-        <translation>¿Cambiaron las condiciones?</translation>
+        <source>Oil went in since</source>
+        <translation>Entretanto entró aceite</translation>
+    </message>
+    <message>
+        <source>What is different?</source>
+        <translation>¿Qué es distinto?</translation>
+    </message>
+    <message>
+        <source>Oil stays on the rings and helps them to seal. What is read now can&apos;t be averaged with what was read before it: it is kept beside it, and not counted.</source>
+        <translation>El aceite queda en los segmentos y les ayuda a cerrar. Lo que se lee ahora no se puede promediar con lo de antes: se guarda al lado y no se cuenta.</translation>
     </message>
     <message>
         <source>With another throttle, a warmer engine or another gauge the two can&apos;t be averaged: they belong in two sessions.</source>
         <translation>Con la mariposa en otra posición, el motor más caliente u otro manómetro no se pueden promediar las dos: van en dos sesiones.</translation>
     </message>
     <message>
-        <source>Nothing changed: keep as repeat</source>
-        <translation>Nada cambió: guardar como repetición</translation>
+        <source>Oil was used since: keep apart</source>
+        <translation>Se usó aceite: guardar aparte</translation>
+    </message>
+    <message>
+        <source>Something else changed: new session</source>
+        <translation>Cambió otra cosa: sesión nueva</translation>
+    </message>
+    <message>
+        <source>Nothing changed: keep both</source>
+        <translation>Nada cambió: guardar ambas</translation>
     </message>
     <message>
         <source>The first was wrong: replace it</source>
         <translation>La primera estaba mal: reemplazarla</translation>
     </message>
     <message>
-        <source>Start a new session</source>
-        <translation>Empezar una sesión nueva</translation>
+        <source>Keep as read after oil</source>
+        <translation>Guardar como leída tras aceite</translation>
+    </message>
+    <message>
+        <source>Something changed: new session</source>
+        <translation>Algo cambió: sesión nueva</translation>
     </message>
 </context>
 <context>
@@ -16525,6 +16587,10 @@
         <translation>%1, cilindro %2</translation>
     </message>
     <message>
+        <source>Before and after</source>
+        <translation>Antes y después</translation>
+    </message>
+    <message>
         <source>%1, new session</source>
         <translation>%1, sesión nueva</translation>
     </message>
@@ -16535,6 +16601,10 @@
     <message>
         <source>%1, cylinder %2: measured again</source>
         <translation>%1, cilindro %2: medido de nuevo</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: added to</source>
+        <translation>%1, cilindro %2: completado</translation>
     </message>
     <message>
         <source>%1, cylinder %2: reading deleted</source>
@@ -16709,12 +16779,12 @@
         <translation>De él depende cuánto se puede confiar en una lectura. Sin uno, la app tiene que suponer uno corriente.</translation>
     </message>
     <message>
-        <source>Add one</source>
-        <translation>Añadir uno</translation>
-    </message>
-    <message>
         <source>Not now</source>
         <translation>Ahora no</translation>
+    </message>
+    <message>
+        <source>Add one</source>
+        <translation>Añadir uno</translation>
     </message>
 </context>
 <context>
@@ -17620,6 +17690,10 @@
         <translation>Cilindro %1, %2 %3, %4</translation>
     </message>
     <message>
+        <source>%1 (point placed; “%2” for %3)</source>
+        <translation>%1 (coma puesta; «%2» para %3)</translation>
+    </message>
+    <message>
         <source>%1 to %2</source>
         <translation>%1 a %2</translation>
     </message>
@@ -17664,8 +17738,8 @@
         <translation>Guardar, siguiente</translation>
     </message>
     <message>
-        <source>Cylinder %1, %2 %3 kept</source>
-        <translation>Cilindro %1, %2 %3 guardado</translation>
+        <source>%1 kept: cylinder %2, %3 %4</source>
+        <translation>%1 guardado: cilindro %2, %3 %4</translation>
     </message>
 </context>
 <context>
@@ -17718,6 +17792,10 @@
     <message>
         <source>%1 not measured</source>
         <translation>%1 sin medir</translation>
+    </message>
+    <message>
+        <source>%1; %2 of them from an earlier visit</source>
+        <translation>%1; %2 de ellos de una visita anterior</translation>
     </message>
     <message numerus="yes">
         <source>%n cylinders</source>
@@ -17924,6 +18002,13 @@
     </message>
 </context>
 <context>
+    <name>lapwing::KeyedModel</name>
+    <message>
+        <source>Undone: %1</source>
+        <translation>Deshecho: %1</translation>
+    </message>
+</context>
+<context>
     <name>lapwing::LeakHuntModel</name>
     <message>
         <source>No leak-down reading of this cylinder yet</source>
@@ -17932,6 +18017,14 @@
     <message>
         <source>held %1 of %2</source>
         <translation>mantuvo %1 de %2</translation>
+    </message>
+    <message>
+        <source>%1, not counted</source>
+        <translation>%1, no cuenta</translation>
+    </message>
+    <message>
+        <source>%1, leakage %2, mean of %3</source>
+        <translation>%1, fuga %2, media de %3</translation>
     </message>
     <message>
         <source>%1, leakage %2</source>
@@ -18114,12 +18207,24 @@
         <translation>está ahora en el PMS</translation>
     </message>
     <message>
+        <source>turn about %1°</source>
+        <translation>girar unos %1°</translation>
+    </message>
+    <message>
         <source>turn %1°</source>
         <translation>girar %1°</translation>
     </message>
     <message>
+        <source>about %1°</source>
+        <translation>unos %1°</translation>
+    </message>
+    <message>
         <source>%1°</source>
         <translation>%1°</translation>
+    </message>
+    <message>
+        <source>The firing intervals are not on the engine card: taken as even. Make sure of the TDC at the plug hole.</source>
+        <translation>Los intervalos de encendido no están en la ficha del motor: se toman como iguales. Asegurar el PMS en el orificio de la bujía.</translation>
     </message>
     <message>
         <source>With bore, stroke and rod on the engine card the app can say how hard %1 pushes on the crank.</source>
@@ -18160,8 +18265,16 @@
 <context>
     <name>lapwing::PadModel</name>
     <message>
-        <source>%1 after %2: further apart than gauge and scatter explain.</source>
-        <translation>%1 tras %2: más lejos de lo que explican el manómetro y la dispersión.</translation>
+        <source>Keep oil</source>
+        <translation>Guardar aceite</translation>
+    </message>
+    <message>
+        <source>Keep first puff</source>
+        <translation>Guardar primera embolada</translation>
+    </message>
+    <message>
+        <source>Keep what is new</source>
+        <translation>Guardar lo nuevo</translation>
     </message>
     <message>
         <source>Done</source>
@@ -18170,6 +18283,10 @@
     <message>
         <source>Next %1</source>
         <translation>Sigue %1</translation>
+    </message>
+    <message>
+        <source>Keep, oil not noted</source>
+        <translation>Guardar, aceite sin anotar</translation>
     </message>
     <message>
         <source>Set first</source>
@@ -18208,12 +18325,47 @@
         <translation>Guardar, sigue %1</translation>
     </message>
     <message>
-        <source>Type the set pressure first: leakage is counted from it.</source>
-        <translation>Escribir antes la presión ajustada: la pérdida se cuenta desde ella.</translation>
+        <source>Set pressure?</source>
+        <translation>¿Presión ajustada?</translation>
     </message>
     <message>
-        <source>Type how many minutes it stood: without them the end pressure says little.</source>
-        <translation>Escribir cuántos minutos estuvo: sin ellos la presión final dice poco.</translation>
+        <source>leakage is counted from it: type it first</source>
+        <translation>la fuga se cuenta desde ella: escribirla primero</translation>
+    </message>
+    <message>
+        <source>Minutes?</source>
+        <translation>¿Minutos?</translation>
+    </message>
+    <message>
+        <source>without them the end pressure says little: type how long it stood</source>
+        <translation>sin ellos la presión final dice poco: escribir cuánto estuvo</translation>
+    </message>
+    <message>
+        <source>How much oil?</source>
+        <translation>¿Cuánto aceite?</translation>
+    </message>
+    <message>
+        <source>what the rise means hangs on it: type it, or keep without</source>
+        <translation>de ello depende qué significa la subida: escribirlo, o guardar sin él</translation>
+    </message>
+    <message>
+        <source>oil %1</source>
+        <translation>aceite %1</translation>
+    </message>
+    <message>
+        <source>first puff %1</source>
+        <translation>primera embolada %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pulls</source>
+        <translation>
+            <numerusform>%n embolada</numerusform>
+            <numerusform>%n emboladas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Cylinder %1: %2 kept</source>
+        <translation>Cilindro %1: %2 guardado</translation>
     </message>
     <message>
         <source>%1 of %2</source>
@@ -18224,8 +18376,16 @@
         <translation>%1 guardado</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 kept</source>
-        <translation>Cilindro %1: %2 guardado</translation>
+        <source>After oil</source>
+        <translation>Tras aceite</translation>
+    </message>
+    <message>
+        <source>kept, and not counted with what was read before the oil</source>
+        <translation>se guarda, y no se cuenta con lo leído antes del aceite</translation>
+    </message>
+    <message>
+        <source>%1 after %2: further apart than gauge and scatter explain.</source>
+        <translation>%1 tras %2: más lejos de lo que explican el manómetro y la dispersión.</translation>
     </message>
     <message>
         <source>First</source>
@@ -18337,6 +18497,10 @@
     <message>
         <source>measured again</source>
         <translation>medido de nuevo</translation>
+    </message>
+    <message>
+        <source>not counted</source>
+        <translation>no cuenta</translation>
     </message>
     <message>
         <source>its photo reads %1: not settled</source>
@@ -18527,6 +18691,10 @@
     <message>
         <source>throttle closed</source>
         <translation>mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>throttle held open</source>
+        <translation>mariposa abierta</translation>
     </message>
     <message>
         <source>What the owner says, conditions, testers used</source>

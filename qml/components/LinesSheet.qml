@@ -26,7 +26,12 @@ Sheet {
             symbol: modelData.symbol ?? ""
             figure: modelData.figure ?? ""
             text: modelData.text ?? ""
-            onClicked: sheet.lineTapped(index)
+            onClicked: {
+                // Where it leads to a page, the sheet must not lie over that.
+                if (modelData.way)
+                    sheet.close();
+                sheet.lineTapped(index);
+            }
         }
     }
 }

@@ -10,6 +10,9 @@ import Lapwing.ViewModels
 KeyedPage {
     id: page
 
+    // The valve that a step asks for.
+    property string side
+
     heading: qsTr("Clearances")
     about: viewModel.engineName
     keyed: viewModel
@@ -20,6 +23,9 @@ KeyedPage {
         app: page.app
         sessionId: page.sessionId
     }
+
+    Component.onCompleted: if (side !== "")
+        viewModel.chooseSide(side)
 
     betweenWord: viewModel.valves[viewModel.valveIndex]?.label ?? ""
     betweenLong: viewModel.valves.length > 2

@@ -61,6 +61,7 @@ AppPage {
 
     corner: UndoCorner {
         app: page.app
+        keyed: page.keyed
     }
 
     Keys.onPressed: event => {

@@ -91,10 +91,28 @@ AppPage {
                         text: exit.modelData.name
                     }
 
-                    LText {
+                    // The hint keeps its lines once there is an answer: the buttons below must not jump under the thumb.
+                    Item {
                         width: parent.width
-                        role: "label"
-                        text: exit.modelData.by === "" ? exit.modelData.hint : qsTr("by %1").arg(exit.modelData.by)
+                        height: Math.max(hint.height, by.height)
+
+                        LText {
+                            id: hint
+
+                            width: parent.width
+                            role: "label"
+                            visible: exit.modelData.by === ""
+                            text: exit.modelData.hint
+                        }
+
+                        LText {
+                            id: by
+
+                            width: parent.width
+                            role: "label"
+                            visible: !hint.visible
+                            text: exit.modelData.by === "" ? "" : qsTr("by %1").arg(exit.modelData.by)
+                        }
                     }
 
                     ChoiceRow {

@@ -25,8 +25,14 @@ Sheet {
             return;
         problem = starter.addEngine(name, cylinders, cylinders.trim() === "1" ? "single" : arrangement, cycle, fuel);
         waiting = problem === "";
-        if (!waiting)
-            reveal(hint);
+        if (waiting)
+            return;
+        // To the field that is meant, with the sentence that says what it lacks in sight.
+        if (name.trim() === "")
+            nameRow.field.forceActiveFocus();
+        else
+            countRow.field.forceActiveFocus();
+        reveal(hint);
     }
 
     title: qsTr("Add an engine")

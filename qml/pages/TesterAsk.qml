@@ -63,21 +63,21 @@ Item {
             }
 
             SideButton {
-                objectName: "addTester"
+                objectName: "notNow"
                 width: parent.width
+                text: qsTr("Not now")
+                onClicked: sheet.close()
+            }
+
+            actions: BigButton {
+                objectName: "addTester"
+                focus: true
+                answersReturn: true
                 text: qsTr("Add one")
                 onClicked: {
                     asker.notNow();
                     sheets.show(newTester);
                 }
-            }
-
-            actions: BigButton {
-                objectName: "notNow"
-                focus: true
-                answersReturn: true
-                text: qsTr("Not now")
-                onClicked: sheet.close()
             }
         }
     }

@@ -11,6 +11,8 @@ Item {
     id: corner
 
     required property AppContext app
+    // A pad says in its head what was undone: a message would lie over the cylinder that its digits go back to.
+    property KeyedModel keyed: null
     property double step: -1
 
     implicitWidth: button.implicitWidth
@@ -29,7 +31,10 @@ Item {
         onClicked: {
             const step = corner.step;
             corner.step = -1;
-            corner.app.undo(step);
+            if (corner.keyed)
+                corner.keyed.undo(step);
+            else
+                corner.app.undo(step);
         }
     }
 

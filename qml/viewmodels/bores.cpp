@@ -24,6 +24,10 @@ double cranking_top_pa(const Findings& findings) {
         for (const auto test : {TestKind::dry, TestKind::wet})
             if (const auto* reading = cranking_of(cylinder, test))
                 top = std::max(top, reading->final.figure.si);
+    // One cylinder alone has nothing beside it: against itself it would always stand full. 12 bar: a usual
+    // petrol engine's (common practice, no source).
+    constexpr double usual_pa = 12e5;
+    if (findings.cylinders.size() == 1) top = std::max(top, usual_pa / 1.1);
     for (const auto* limit : {&findings.limits.high, &findings.limits.lowest})
         if (*limit) top = std::max(top, (*limit)->figure.si);
     return top * 1.1;

@@ -70,10 +70,14 @@ QVariantList ClearancesModel::rail() const {
                 worst = findings::worse(worst, stateOf(*clearance));
                 ++count;
             }
-        list << QVariantMap{
-            {"number", cylinder.number}, {"name", tr("%1 of %2").arg(count).arg(valvesOfCylinder().size())},
-            {"state", state_key(worst)}, {"measured", false},
-            {"row", cylinder.row},       {"column", cylinder.column}};
+        // The dashed ring would say that nothing was measured.
+        const bool unjudged = count > 0 && worst == findings::State::none;
+        list << QVariantMap{{"number", cylinder.number},
+                            {"name", tr("%1 of %2").arg(count).arg(valvesOfCylinder().size())},
+                            {"state", unjudged ? measured_only : state_key(worst)},
+                            {"measured", false},
+                            {"row", cylinder.row},
+                            {"column", cylinder.column}};
     }
     return list;
 }
@@ -100,8 +104,13 @@ QVariantList ClearancesModel::valves() const {
 }
 
 QVariantList ClearancesModel::fields() const {
+    // What was kept stands in its field until something else is typed.
+    const auto* kept = recordedAt(cylinder_, valve());
     const auto item = [&](const QString& key, const QString& label) {
-        return QVariantMap{{"key", key}, {"label", label}, {"value", localized(entry().typed(key))}};
+        const auto* before = !kept ? nullptr : key == found_field ? &kept->found : &kept->left;
+        QString value = placed(key).digits;
+        if (value.isEmpty() && before && *before) value = QString::fromStdString((*before)->digits());
+        return QVariantMap{{"key", key}, {"label", label}, {"value", localized(value)}};
     };
     return {item(found_field, tr("Found")), item(left_field, tr("Left"))};
 }
@@ -109,7 +118,27 @@ QVariantList ClearancesModel::fields() const {
 QString ClearancesModel::caption() const {
     const QString side = format().name(valve().side);
     const QString what = field_ == found_field ? tr("as found") : tr("as left");
-    return tr("Cylinder %1, %2 %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
+    const QString where = tr("Cylinder %1, %2 %3, %4").arg(cylinder_).arg(side).arg(valve().number).arg(what);
+    if (!placed(field_).pointPlaced) return where;
+    return tr("%1 (point placed; “%2” for %3)")
+        .arg(where, QString(format().locale().decimalPoint()), entry().typed(field_));
+}
+
+format::Entry ClearancesModel::placed(const QString& field) const {
+    const QString raw = entry().typed(field);
+    if (lengthUnit() != units::mm) return {raw, false};
+    // Whole millimetres are no clearance (common practice, no source): 15 is 0.15, and 005 is 0.05; what is
+    // longer may be over a millimetre: 105 is 1.05.
+    const bool own_point = raw.contains(QLatin1Char('.'));
+    if (raw.size() == 2 && !own_point) return {QStringLiteral("0.") + raw, true};
+    if (raw.size() > 2 && raw.startsWith(QLatin1Char('0')) && !own_point)
+        return {QStringLiteral("0.") + raw.mid(1), true};
+    const double most_mm = units::mm.number(Length::from_si(reference().assumed("clearance-very-wide")));
+    return raw.size() < 3 ? format::Entry{raw, false} : format::placePoint(raw, most_mm, 2);
+}
+
+QString ClearancesModel::typed() const {
+    return localized(placed(field_).digits);
 }
 
 QString ClearancesModel::placeholder() const {
@@ -119,7 +148,7 @@ QString ClearancesModel::placeholder() const {
 }
 
 std::optional<TypedLength> ClearancesModel::length(const QString& field) const {
-    const QString digits = entry().typed(field);
+    const QString digits = placed(field).digits;
     if (digits.isEmpty()) return std::nullopt;
     auto typed = TypedLength::make(digits.toStdString(), lengthUnit());
     return typed ? std::optional(*typed) : std::nullopt;
@@ -176,9 +205,18 @@ void ClearancesModel::chooseCylinder(int number) {
 }
 
 void ClearancesModel::chooseValve(int index) {
+    const bool other = valve_ != index || field_ != found_field;
     valve_ = index;
     field_ = found_field;
+    if (other) comeBack();
     changed();
+}
+
+void ClearancesModel::chooseSide(const QString& text) {
+    const auto side = from_word<ValveSide>(text.toStdString());
+    const auto valves = valvesOfCylinder();
+    const auto first = std::ranges::find_if(valves, [&](const Valve& one) { return one.side == side; });
+    if (first != valves.end()) chooseValve(static_cast<int>(first - valves.begin()));
 }
 
 void ClearancesModel::switchUnit() {
@@ -195,6 +233,7 @@ bool ClearancesModel::advance() {
     field_ = found_field;
     if (!lastValve()) {
         ++valve_;
+        comeBack();
         edited();
         return true;
     }
@@ -231,14 +270,21 @@ void ClearancesModel::keep() {
     // Typing only "left" for a valve that was measured keeps what was found.
     if (const auto* before = recordedAt(cylinder_, here); before && !clearance.found)
         clearance.found = before->found;
-    store(workflow::keep_clearance(clearance),
-          tr("Cylinder %1, %2 %3 kept").arg(cylinder_).arg(format().name(here.side)).arg(here.number));
+    // The value first: a narrow head cuts the end off.
+    const auto& newest = clearance.left ? clearance.left : clearance.found;
+    store(workflow::keep_clearance(clearance), tr("%1 kept: cylinder %2, %3 %4")
+                                                   .arg(newest ? format().typed(*newest) : QString())
+                                                   .arg(cylinder_)
+                                                   .arg(format().name(here.side))
+                                                   .arg(here.number));
     if (!advance()) edited();
 }
 
 void ClearancesModel::remove() {
-    if (const auto* clearance = recordedAt(cylinder_, valve()))
-        app()->run(workflow::remove_clearance(clearance->id), this);
+    const auto* clearance = recordedAt(cylinder_, valve());
+    if (!clearance) return;
+    if (clearance->id.uuid == lastKeptId()) forgetKept();
+    app()->run(workflow::remove_clearance(clearance->id), this);
 }
 
 // ---- Places and the draft: "1/0/2" is cylinder 1, intake, valve 2

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "qml/format/typed_entry.h"
 #include "qml/viewmodels/keyed_model.h"
 
 namespace lapwing {
@@ -25,6 +26,7 @@ public:
     [[nodiscard]] bool deletable() const { return entry().blank() && recordedAt(cylinder_, valve()); }
     [[nodiscard]] QVariantList fields() const override;
     [[nodiscard]] QString caption() const override;
+    [[nodiscard]] QString typed() const override;
     [[nodiscard]] QString placeholder() const override;
     [[nodiscard]] QString unit() const override;
     [[nodiscard]] QVariantList lines() const override;
@@ -32,6 +34,8 @@ public:
 
     Q_INVOKABLE void chooseCylinder(int number) override;
     Q_INVOKABLE void chooseValve(int index);
+    /// To the first valve of that side.
+    Q_INVOKABLE void chooseSide(const QString& word);
     Q_INVOKABLE void switchUnit();
     Q_INVOKABLE void keep() override;
     /// Takes the valve's newest entry out: the one before it, or none, stands again.
@@ -59,6 +63,8 @@ private:
     [[nodiscard]] std::vector<Valve> valvesOfCylinder() const;
     [[nodiscard]] Valve valve() const;
     [[nodiscard]] bool lastValve() const;
+    /// Digits as they will be taken: in mm the app places a point that nobody types.
+    [[nodiscard]] format::Entry placed(const QString& field) const;
     [[nodiscard]] std::optional<TypedLength> length(const QString& field) const;
     [[nodiscard]] const Clearance* recordedAt(int cylinder, Valve which) const;
     [[nodiscard]] std::optional<ClearanceRange> wanted(ValveSide side) const;

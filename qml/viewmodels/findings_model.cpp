@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/findings/case.h"
+#include "core/findings/left_open.h"
 #include "core/odds/verdict.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/derivation_item.h"
@@ -135,6 +137,7 @@ void FindingsModel::refresh() {
     cylinders_.clear();
     engine_lines_.clear();
     const QString question = QStringLiteral("question");
+    const auto open_faults = findings::faults_left_open(*findings());
     for (const auto& cylinder : findings()->cylinders) {
         const auto* card = find_cylinder(engine(), cylinder.number);
         QStringList exits;
@@ -147,6 +150,12 @@ void FindingsModel::refresh() {
         QVariantMap leaks_at;
         if (odds) {
             leaks_at = odds_map(cylinder, *odds, reference(), format());
+            if (odds::headline_of(*odds, reference()).code == "odds.seals" &&
+                std::ranges::find(open_faults, cylinder.number) != open_faults.end()) {
+                leaks_at["headline"] =
+                    format().text(findings::say("cylinder.earlier_fault", cylinder.number));
+                leaks_at["others"] = QString();
+            }
             leaks_at["from"] =
                 line({}, {}, {},
                      odds_derivations(cylinder, *odds, reference(), leaks()->assumptions_version))["from"];
@@ -243,7 +252,7 @@ QVariantList FindingsModel::nextSteps() const {
     QVariantList list;
     if (!ready()) return list;
     for (const auto& step : steps()) {
-        const StepPlace place = place_of(step, sessionId(), app()->desk().testers());
+        const StepPlace place = place_of(step, sessionId(), app()->desk());
         list << QVariantMap{{"title", step_title(step, format())},
                             {"text", format().text(step.reason)},
                             {"page", place.page},
@@ -275,7 +284,7 @@ QString FindingsModel::nextText() const {
 StepPlace FindingsModel::nextPlace() const {
     if (!ready()) return place_of(findings::Action::plan, {}, sessionId());
     const auto step = steps().front();
-    return place_of(step, sessionId(), app()->desk().testers());
+    return place_of(step, sessionId(), app()->desk());
 }
 
 QVariantList FindingsModel::derivation(int from) const {

@@ -4,10 +4,12 @@
 #include "qml/viewmodels/keyed_model.h"
 
 #include <QJsonDocument>
+#include <QPointer>
 #include <tuple>
 #include <utility>
 
 #include "qml/viewmodels/cylinder_order.h"
+#include "qml/viewmodels/step_text.h"
 
 namespace lapwing {
 namespace {
@@ -61,8 +63,14 @@ void KeyedModel::clear() {
 }
 
 void KeyedModel::focusField(const QString& key) {
+    const bool other = field_ != key;
     field_ = key;
+    if (other) comeBack();
     changed();
+}
+
+void KeyedModel::comeBack() {
+    if (!std::as_const(*this).entry().typed(field_).isEmpty()) entry().next_replaces = true;
 }
 
 void KeyedModel::choose(int index) {
@@ -77,8 +85,10 @@ void KeyedModel::chooseCylinder(int number) {
 }
 
 void KeyedModel::moveTo(int cylinder) {
+    const bool other = cylinder_ != cylinder || field_ != mainField();
     cylinder_ = cylinder;
     field_ = mainField();
+    if (other) comeBack();
     buildRail();
     edited();
 }
@@ -110,16 +120,48 @@ void KeyedModel::refresh() {
         entries_.read(draft["entries"].toObject(), [this](const Uuid& id) { return recorded(id); });
         readDraft(draft);
     }
+    if (last_kept_stands_ && !last_kept_stands_()) takeBack();
     // A cylinder can be taken off the engine card while the pad is open.
     if (!takes(cylinder_)) cylinder_ = numbers_in_order(engine()).front();
     if (field_.isEmpty()) field_ = mainField();
-    // Taken back since.
-    if (!last_kept_.isEmpty() && !recorded(last_kept_id_)) {
-        last_kept_.clear();
-        emit lastKeptChanged();
-    }
     buildRail();
     edited();
+}
+
+void KeyedModel::undo(qint64 step) {
+    app()->desk().undo(
+        step, [self = QPointer<KeyedModel>(this), app = app()](const Result<workflow::Step>& result) {
+            QMetaObject::invokeMethod(
+                app,
+                [self, app, result] {
+                    if (!result) return app->tell(result.error());
+                    if (!self) return;
+                    self->last_kept_ = tr("Undone: %1").arg(step_text(*result, app->format()));
+                    emit self->lastKeptChanged();
+                },
+                Qt::QueuedConnection);
+        });
+}
+
+void KeyedModel::forgetKept() {
+    last_kept_.clear();
+    last_kept_entry_ = {};
+    last_kept_stands_ = {};
+    emit lastKeptChanged();
+}
+
+/// What was kept last was undone: it stands where it was typed again, to be corrected.
+void KeyedModel::takeBack() {
+    const QString place = last_kept_place_;
+    KeyedEntry typed = last_kept_entry_;
+    forgetKept();
+    // Something else is typed there meanwhile.
+    if (!entries_.at(place).blank()) return;
+    typed.id = Uuid::make(app()->desk().clock());
+    typed.next_replaces = true;
+    entries_.put(place, typed);
+    goTo(place);
+    saveDraft();
 }
 
 void KeyedModel::writeDraft(QJsonObject& draft) const {
@@ -139,22 +181,34 @@ void KeyedModel::saveDraft() {
 }
 
 void KeyedModel::store(workflow::Intent intent, const QString& said, std::function<void()> then) {
+    const Uuid id = entry().id;
+    store(std::move(intent), said, std::move(then), [this, id] { return recorded(id); });
+}
+
+void KeyedModel::store(workflow::Intent intent, const QString& said, std::function<void()> then,
+                       std::function<bool()> stands) {
     const int here = cylinder_;
     const QString from = place();
     const KeyedEntry typed = entry();
     entries_.drop(from);
     ++on_their_way_[here];
     app()->run(std::move(intent), this,
-               [this, here, from, typed, said, then = std::move(then)](const Result<workflow::Step>& result) {
+               [this, here, from, typed, said, then = std::move(then),
+                stands = std::move(stands)](const Result<workflow::Step>& result) {
                    if (--on_their_way_[here] == 0) on_their_way_.erase(here);
                    if (!result) {
-                       entries_.put(from, typed);
+                       // Refused digits are not continued by the next one that is typed.
+                       KeyedEntry back = typed;
+                       back.next_replaces = true;
+                       entries_.put(from, std::move(back));
                        goTo(from);
                        return;
                    }
                    saveDraft();
                    last_kept_ = said;
-                   last_kept_id_ = typed.id;
+                   last_kept_entry_ = typed;
+                   last_kept_place_ = from;
+                   last_kept_stands_ = stands;
                    emit lastKeptChanged();
                    buildRail();
                    emit kept(here);

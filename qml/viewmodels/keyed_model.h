@@ -61,6 +61,8 @@ public:
     Q_INVOKABLE virtual void step(const QString&, int) {}
     /// Stores what stands on the pad and moves on; with nothing typed, only moves on.
     Q_INVOKABLE virtual void keep() = 0;
+    /// Takes back one step (by its number); the head says so.
+    Q_INVOKABLE void undo(qint64 step);
     /// How the number of that line was made, for the "Where does this come from" sheet.
     Q_INVOKABLE virtual QVariantList derivation(int line) const = 0;
 
@@ -101,9 +103,19 @@ protected:
     [[nodiscard]] const KeyedEntry& entry() const { return entries_.at(place()); }
     KeyedEntry& entry();
     [[nodiscard]] QString localized(QString digits) const;
+    /// To be called where one comes back to a field: its digits are replaced by the next one that is typed;
+    /// backspace edits them.
+    void comeBack();
     /// Takes the entry off the pad and runs the command that stores it. With the commit `said` becomes the
-    /// tick's words and `then` is called; if it fails, what was typed comes back.
+    /// tick's words and `then` is called; if it fails, what was typed comes back. It does so too when that is
+    /// undone: once `stands` says no, which is asked with every change.
+    void store(workflow::Intent intent, const QString& said, std::function<void()> then,
+               std::function<bool()> stands);
+    /// The same for an entry whose record bears its id.
     void store(workflow::Intent intent, const QString& said, std::function<void()> then = {});
+    /// What was kept last is taken out on purpose: it does not come back as a draft.
+    void forgetKept();
+    [[nodiscard]] const Uuid& lastKeptId() const { return last_kept_entry_.id; }
     [[nodiscard]] bool onItsWay(int cylinder) const { return on_their_way_.contains(cylinder); }
 
     int cylinder_ = 0;
@@ -111,11 +123,15 @@ protected:
     KeyedEntries entries_;
 
 private:
+    void takeBack();
+
     bool draft_read_ = false;
     QVariantList rail_;
     int shown_cylinder_ = -1;
     QString last_kept_;
-    Uuid last_kept_id_;
+    KeyedEntry last_kept_entry_;  ///< as it was typed
+    QString last_kept_place_;
+    std::function<bool()> last_kept_stands_;
     std::map<int, int> on_their_way_;  ///< keeps not committed yet, by cylinder
 };
 

@@ -82,9 +82,13 @@ QString LeakHuntModel::heldLine() const {
     if (reading->held->unit() == reading->set->unit()) figure = figure.section(QLatin1Char(' '), 0, 0);
     const QString held = tr("held %1 of %2").arg(figure, format().typed(*reading->set));
     const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
-    return found && found->leak_down
-               ? tr("%1, leakage %2").arg(held, format().text(found->leak_down->leakage.figure))
-               : held;
+    if (!found || !found->leak_down) return held;
+    const auto& counted = found->leak_down->readings;
+    // What the findings show may rest on others: a mean, or none of this reading.
+    if (std::ranges::find(counted, reading->id) == counted.end()) return tr("%1, not counted").arg(held);
+    const QString leakage = format().text(found->leak_down->leakage.figure);
+    return counted.size() > 1 ? tr("%1, leakage %2, mean of %3").arg(held, leakage).arg(counted.size())
+                              : tr("%1, leakage %2").arg(held, leakage);
 }
 
 const ExitNote* LeakHuntModel::standingNote(Exit exit, std::optional<int> neighbour) const {

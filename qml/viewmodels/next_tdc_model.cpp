@@ -16,6 +16,19 @@ namespace {
 /// How far a crank stands from TDC where it is not quite there, degrees as a person would read them.
 constexpr std::array angles{"2", "5", "10"};
 
+/// In-line engines of three and more cylinders fire evenly, hardly any but for a few cross-plane cranks
+/// (common practice, no source): where the card has the order alone, that gives about where to look for the
+/// next TDC.
+bool taken_as_even(const Engine& engine) {
+    return engine.firing_intervals.empty() && engine.arrangement == Arrangement::in_line &&
+           engine.firing_order.size() >= 3 && engine.firing_order.size() == engine.cylinders.size();
+}
+
+Engine with_even_intervals(Engine engine) {
+    if (taken_as_even(engine)) engine.firing_intervals = even_intervals(engine);
+    return engine;
+}
+
 }  // namespace
 
 Result<double> turn_between(const Engine& engine, int from, int to) {
@@ -70,12 +83,16 @@ QVariantList NextTdcModel::choices() const {
     auto order = engine().firing_order.empty() ? numbers_in_order(engine()) : engine().firing_order;
     const auto here = std::find(order.begin(), order.end(), from());
     if (here != order.end()) std::rotate(order.begin(), here, order.end());
+    const Engine even = with_even_intervals(engine());
+    const bool about = taken_as_even(engine());
     for (const int number : order) {
         const auto* cylinder = find_cylinder(engine(), number);
-        const auto turn = turn_between(engine(), from(), number);
+        const auto turn = turn_between(even, from(), number);
+        const QString degrees = turn ? format().locale().toString(*turn, 'f', 0) : QString();
         const QString text = number == from() ? tr("stands at TDC now")
-                             : turn           ? tr("turn %1°").arg(format().locale().toString(*turn, 'f', 0))
-                                              : QString();
+                             : !turn          ? QString()
+                             : about          ? tr("turn about %1°").arg(degrees)
+                                              : tr("turn %1°").arg(degrees);
         list << QVariantMap{{"number", number},
                             {"name", cylinder ? QString::fromStdString(cylinder->name) : QString()},
                             {"turn", text},
@@ -86,12 +103,18 @@ QVariantList NextTdcModel::choices() const {
 }
 
 QString NextTdcModel::turnText() const {
-    const auto turn = turn_between(engine(), from(), target());
-    return turn ? tr("%1°").arg(format().locale().toString(*turn, 'f', 0)) : QStringLiteral("–");
+    const auto turn = turn_between(with_even_intervals(engine()), from(), target());
+    if (!turn) return QStringLiteral("–");
+    const QString degrees = format().locale().toString(*turn, 'f', 0);
+    return taken_as_even(engine()) ? tr("about %1°").arg(degrees) : tr("%1°").arg(degrees);
 }
 
 QString NextTdcModel::problem() const {
     if (!found()) return {};
+    if (taken_as_even(engine()))
+        return tr(
+            "The firing intervals are not on the engine card: taken as even. Make sure of the TDC at the "
+            "plug hole.");
     const auto turn = turn_between(engine(), from(), target());
     return turn ? QString() : format().text(turn.error());
 }

@@ -6,8 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/base/apart.h"
-#include "core/workflow/readings.h"
+#include "core/findings/crank_way.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/my_call_model.h"
 
@@ -128,13 +127,26 @@ void PadModel::judge() {
     const auto judged = findings::judge_entry(dossier(), visit(), reference(), entry, modelFacts(entry));
     questioned_ = !empty() && !judged.questions.empty();
     lines_ = PadLines(judged, format(), !verdicts_wait(*app(), visit()));
+    oil_between_ = oilCameBetween();
     odd_repeat_ = apartFromStanding(judged);
+    if (oil_between_ && !empty())
+        lines_.tell(tr("After oil"), tr("kept, and not counted with what was read before the oil"));
     if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_);
     // Nobody keeps a wet reading without having seen how much oil it takes.
     if (test_ == TestKind::wet && typedFields().digits(pad_field::oil).isEmpty()) {
         const auto [figure, text] = oilToPutIn();
         lines_.tell(figure, text);
     }
+    tellLacking();
+}
+
+/// Readings of before the oil stand, and a wet test of this cylinder was kept since.
+bool PadModel::oilCameBetween() const {
+    if (test_ != TestKind::dry && test_ != TestKind::leak_down) return false;
+    if (redoing() || !latest(visit().readings, TestKind::wet, cylinder_)) return false;
+    return std::ranges::any_of(standing(visit().readings, test_, cylinder_), [this](const Reading* reading) {
+        return reading->tag == tag_ && findings::oil_on_rings(visit(), *reading) != findings::OnRings::oiled;
+    });
 }
 
 /// How far what is typed lies from the reading of this cylinder that stands, where gauges and the usual
@@ -144,15 +156,21 @@ QString PadModel::apartFromStanding(const findings::PadJudgement& judged) const 
     const auto* standing = latest(visit().readings, test_, cylinder_);
     // After staking or adjusting it is meant to differ.
     if (!cylinder || !standing || standing->tag != tag_) return {};
+    // It was asked when the first reading after the oil was kept.
+    if (oil_between_ && findings::oil_on_rings(visit(), *standing) == findings::OnRings::oiled) return {};
     const findings::Derived* before = nullptr;
     if (test_ == TestKind::dry && cylinder->dry) before = &cylinder->dry->final;
     if (test_ == TestKind::wet && cylinder->wet) before = &cylinder->wet->reading.final;
     if (test_ == TestKind::leak_down && cylinder->leak_down) before = &cylinder->leak_down->leakage;
     const auto& now = test_ == TestKind::leak_down ? judged.leakage : judged.value;
     if (!before || !now) return {};
-    const double doubt = std::hypot(before->figure.u95.value_or(0.0), now->figure.u95.value_or(0.0));
-    // Twice that: a repeat that is only a little off is what repeats are for.
-    if (std::abs(now->figure.si - before->figure.si) <= 2.0 * doubt) return {};
+    // Twice that: a repeat that is only a little off is what repeats are for. What one leak-down tester has
+    // wrong at both readings doesn't set them apart, and what is left is reckoned widely.
+    const double times = test_ == TestKind::leak_down ? 1.0 : 2.0;
+    const double doubt = test_ == TestKind::leak_down
+                             ? std::sqrt(2.0) * judged.leakage_own_u95
+                             : std::hypot(before->figure.u95.value_or(0.0), now->figure.u95.value_or(0.0));
+    if (std::abs(now->figure.si - before->figure.si) <= times * doubt) return {};
     return tr("%1 after %2: further apart than gauge and scatter explain.")
         .arg(format().valueText(now->figure), format().valueText(before->figure));
 }
@@ -187,115 +205,6 @@ const findings::ModelFacts* PadModel::modelFacts(const findings::PadEntry& entry
 
 QVariantList PadModel::derivation(int line) const {
     return lines_.derivation(line, format());
-}
-
-// ---- Keep
-
-QString PadModel::keepText() const {
-    const int next = nextOf(cylinder_);
-    if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
-    if (setLacks()) return tr("Set first");
-    if (!odd_repeat_.isEmpty()) return tr("Keep …");
-    if (questioned_) return tr("Keep all the same");
-    if (redoing()) return tr("Keep instead");
-    if (test_ == TestKind::leak_down) return tr("Keep, listen");
-    // Both will count: who mistyped the first wants Redo.
-    if (stands()) return next == 0 ? tr("Keep as well") : tr("Keep as well, next %1").arg(next);
-    return next == 0 ? tr("Keep") : tr("Keep, next %1").arg(next);
-}
-
-bool PadModel::stands() const {
-    return std::ranges::any_of(history(), [](const QVariant& earlier) {
-        return !earlier.toMap()[QStringLiteral("replaced")].toBool();
-    });
-}
-
-bool PadModel::setLacks() const {
-    return !is_cranking(test_) && !typedFields().pressure(pad_field::set);
-}
-
-bool PadModel::lacking() {
-    const auto typed = typedFields();
-    if (setLacks()) {
-        focusField(pad_field::set);
-        emit app()->told(tr("Type the set pressure first: leakage is counted from it."));
-        return true;
-    }
-    if (test_ == TestKind::crankcase && typed.digits(pad_field::hold).isEmpty()) {
-        focusField(pad_field::hold);
-        emit app()->told(tr("Type how many minutes it stood: without them the end pressure says little."));
-        return true;
-    }
-    return false;
-}
-
-void PadModel::keep() {
-    const int here = cylinder_;
-    if (empty()) {
-        const int next = nextOf(here);
-        if (next == 0)
-            emit finished();
-        else
-            moveTo(next);
-        return;
-    }
-    if (lacking()) return;
-    if (!odd_repeat_.isEmpty()) {
-        emit repeatAsked();
-        return;
-    }
-    keepAll();
-}
-
-void PadModel::keepRepeat() {
-    if (!empty() && !lacking()) keepAll();
-}
-
-void PadModel::keepAll() {
-    const int here = cylinder_;
-    Reading made = typedFields().reading(here, tag_);
-    made.session = session().id;
-    if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;
-    const auto redo = entry().redo;
-    QString digits = typed();
-    if (digits.endsWith(format().locale().decimalPoint())) digits.chop(1);
-    // Both pressures, whichever was typed last.
-    const QString shown = made.held && made.set
-                              ? tr("%1 of %2").arg(format().typed(*made.held), format().typed(*made.set))
-                              : digits + QLatin1Char(' ') + unit();
-    // Held above set is no leakage: there is nothing to listen for.
-    const bool above = made.held && made.set && is_above(made.held->si(), made.set->si());
-    const bool listens = test_ == TestKind::leak_down && !redo && !above;
-    store(redo ? workflow::redo_reading(ReadingId{*redo}, made) : workflow::keep_reading(made),
-          here == 0 ? tr("%1 kept").arg(shown) : tr("Cylinder %1: %2 kept").arg(here).arg(shown),
-          [this, here, listens] {
-              if (listens) emit listenTo(here);
-          });
-    const int next = nextOf(here);
-    moveTo(redo || test_ == TestKind::leak_down || next == 0 ? here : next);
-}
-
-void PadModel::startRedo(const QString& readingId) {
-    const auto id = ReadingId::parse(readingId.toStdString());
-    if (!id) return;
-    // Digits that are typed already are the new reading, unless others are typed now.
-    const auto text = std::as_const(*this).entry().text;
-    entries_.drop(place());
-    entry().text = text;
-    entry().next_replaces = !text.isEmpty();
-    entry().redo = id->uuid;
-    field_ = mainField();
-    changed();
-}
-
-void PadModel::cancelRedo() {
-    entries_.drop(place());
-    changed();
-}
-
-void PadModel::remove(const QString& readingId) {
-    if (const auto id = ReadingId::parse(readingId.toStdString()))
-        app()->run(workflow::remove_reading(*id), this);
 }
 
 // ---- The draft that outlives the process

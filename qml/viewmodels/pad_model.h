@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/workflow/readings.h"
 #include "qml/viewmodels/keyed_model.h"
 #include "qml/viewmodels/pad_fields.h"
 #include "qml/viewmodels/pad_lines.h"
@@ -29,6 +30,7 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(bool refused READ refused NOTIFY refreshed)
     Q_PROPERTY(QString oilAmount READ oilAmount NOTIFY refreshed)
     Q_PROPERTY(QString oddRepeat READ oddRepeat NOTIFY entryChanged)
+    Q_PROPERTY(bool oilBetween READ oilBetween NOTIFY entryChanged)
 
 public:
     using KeyedModel::KeyedModel;
@@ -64,6 +66,8 @@ public:
     [[nodiscard]] QString oilAmount() const;
     /// Set when what is typed is further from the reading that stands than gauges and scatter explain.
     [[nodiscard]] QString oddRepeat() const { return odd_repeat_; }
+    /// A wet test of this cylinder lies between the readings that stand and what is typed.
+    [[nodiscard]] bool oilBetween() const { return oil_between_; }
 
     /// Types how long the crankcase held, in minutes to a tenth.
     Q_INVOKABLE void enterHold(int seconds);
@@ -72,6 +76,8 @@ public:
     Q_INVOKABLE void keep() override;
     /// Keeps it beside the reading that stands, however far apart they are.
     Q_INVOKABLE void keepRepeat();
+    /// The same where oil went in since: it is not counted with what was read before the oil.
+    Q_INVOKABLE void keepOiled();
     Q_INVOKABLE void startRedo(const QString& readingId);
     Q_INVOKABLE void cancelRedo();
     Q_INVOKABLE void remove(const QString& readingId);
@@ -110,13 +116,22 @@ private:
     const findings::ModelFacts* modelFacts(const findings::PadEntry& entry);
     [[nodiscard]] bool measured(int cylinder) const;
     [[nodiscard]] int nextOf(int cylinder) const;
-    /// True when something has to be typed first: says so and goes there.
     /// A reading of this cylinder that counts is kept already.
     [[nodiscard]] bool stands() const;
     [[nodiscard]] bool setLacks() const;
+    [[nodiscard]] bool holdLacks() const;
+    [[nodiscard]] bool oilLacks() const;
+    /// True when something has to be typed first: goes there, and a line says what.
     [[nodiscard]] bool lacking();
+    void tellLacking();
+    /// What is typed beside an empty main field, for the reading that stands: oil, first puff, pulls.
+    [[nodiscard]] workflow::Addition addition() const;
+    [[nodiscard]] bool adds() const;
+    void keepAddition();
+    [[nodiscard]] bool oilCameBetween() const;
+    [[nodiscard]] bool countedIn(const Reading& reading) const;
     [[nodiscard]] QString apartFromStanding(const findings::PadJudgement& judged) const;
-    void keepAll();
+    void keepAll(Oiled oiled = Oiled::unknown);
     /// Figure, and the rest of the sentence.
     [[nodiscard]] std::pair<QString, QString> oilToPutIn() const;
 
@@ -126,6 +141,9 @@ private:
     PadLines lines_;
     bool questioned_ = false;
     QString odd_repeat_;
+    bool oil_between_ = false;
+    QString lacking_;               ///< the field that was asked for when Keep was pressed
+    std::optional<int> oil_asked_;  ///< the cylinder whose oil was asked for: once
     std::optional<findings::ModelFacts> expected_;
     std::optional<findings::ModelInputs> asked_;  ///< the model is working on these
     std::unique_ptr<workflow::Background> modeller_;

@@ -91,6 +91,21 @@ QVariantList PadModel::history() const {
     return *history_;
 }
 
+/// In what the findings show of the test: what held too much, or was read after oil went in, is not.
+bool PadModel::countedIn(const Reading& reading) const {
+    const auto* cylinder = findings() ? findings()->cylinder(reading.cylinder) : nullptr;
+    const auto in = [&](const auto& test) {
+        return !test || test->tag != reading.tag ||
+               std::ranges::find(test->readings, reading.id) != test->readings.end();
+    };
+    if (!cylinder) return true;
+    if (test_ == TestKind::dry) return in(cylinder->dry);
+    // Readings at another set pressure are counted by themselves.
+    return test_ != TestKind::leak_down || in(cylinder->leak_down) || !reading.set ||
+           std::abs(reading.set->si() - cylinder->leak_down->set.figure.si) >
+               reference().assumed("set-alike") * reading.set->si();
+}
+
 QVariantList PadModel::earlierReadings() const {
     QVariantList list;
     for (const auto& reading : visit().readings) {
@@ -108,6 +123,7 @@ QVariantList PadModel::earlierReadings() const {
             format().name(reading.tag) + QStringLiteral(" · ") + format().shortDateTime(reading.taken_at);
         if (reading.oiled == Oiled::before) about += QStringLiteral(" · ") + tr("rings oiled before");
         if (replaced) about += QStringLiteral(" · ") + tr("measured again");
+        if (!replaced && !countedIn(reading)) about += QStringLiteral(" · ") + tr("not counted");
         for (const auto& photo : visit().attachments)
             if (photo.tie.record == reading.id.uuid && findings::photo_unsettled(reading, photo) && !replaced)
                 about += QStringLiteral(" · ") +

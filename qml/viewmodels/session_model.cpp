@@ -33,7 +33,8 @@ QVariantMap tile(const char* key, const QString& title, const QString& text, Sta
 /// Steps that are worth doing whatever was measured, so that they give nothing away. (A check of the tester
 /// may be asked for because something is in doubt.)
 bool says_nothing(const findings::NextStep& step) {
-    static const std::array<std::string_view, 3> codes{"next.dry_all", "next.dry", "next.crankcase"};
+    static const std::array<std::string_view, 4> codes{"next.dry_all", "next.dry_one", "next.dry",
+                                                       "next.crankcase"};
     return std::ranges::find(codes, step.reason.code) != codes.end();
 }
 
@@ -93,6 +94,7 @@ QVariantMap SessionModel::visitTile() const {
         parts << tr("job %1").arg(QString::fromStdString(session().job_number));
     const Conditions& now = session().conditions;
     if (now.throttle == Throttle::closed) parts << tr("throttle closed");
+    if (now.throttle == Throttle::held_open) parts << tr("throttle held open");
     if (now.heat != EngineHeat::unknown) parts << format().name(now.heat);
     if (const auto* gauge = find_tester(dossier(), session().compression_gauge))
         parts << QString::fromStdString(gauge->name);
@@ -299,7 +301,7 @@ StepPlace SessionModel::nextPlace() const {
     const auto* step = next();
     if (!step || step->action == Action::plan)
         return {QStringLiteral("Findings"), {{"sessionId", sessionId()}}};
-    return place_of(*step, sessionId(), app()->desk().testers());
+    return place_of(*step, sessionId(), app()->desk());
 }
 
 QString SessionModel::nextPage() const {

@@ -46,6 +46,11 @@ const char* test_of(Action action) {
     }
 }
 
+/// It was done in a later session: what is left is to hold the two side by side.
+bool was_repeated(const findings::NextStep& step) {
+    return step.reason.code == "next.repeated_open";
+}
+
 }  // namespace
 
 StepPlace place_of(Action action, std::optional<int> cylinder, const QString& session_id) {
@@ -57,19 +62,39 @@ StepPlace place_of(Action action, std::optional<int> cylinder, const QString& se
     return place;
 }
 
-StepPlace place_of(const findings::NextStep& step, const QString& session_id,
-                   const std::vector<Tester>& testers) {
+StepPlace place_of(const findings::NextStep& step, const QString& session_id, const workflow::Desk& desk) {
+    if (was_repeated(step)) {
+        const auto id = SessionId::parse(session_id.toStdString());
+        const auto session = id ? desk.session(*id) : std::nullopt;
+        if (session)
+            return {QStringLiteral("Changes"),
+                    {{"engineId", QString::fromStdString(session->engine.text())}, {"beforeId", session_id}}};
+    }
     // Under other conditions it belongs in a session of its own.
     if (step.reason.code.starts_with("next.repeat_"))
         return {QStringLiteral("Again"),
                 {{"sessionId", session_id},
                  {"test", QString::fromLatin1(test_of(step.action))},
                  {"other", true}}};
-    const auto place = place_of(step.action, step.cylinder, session_id);
+    auto place = place_of(step.action, step.cylinder, session_id);
+    // The valve that is meant.
+    if (step.action == Action::clearances && step.reason.args.size() > 1) {
+        const auto* valve = std::get_if<findings::Word>(&step.reason.args[1]);
+        const bool exhaust = valve && *valve == findings::word_of(findings::Path::exhaust);
+        const auto id = SessionId::parse(session_id.toStdString());
+        const auto session = id ? desk.session(*id) : std::nullopt;
+        if (session && step.reason.code == "next.clearance_wanted")
+            return {QStringLiteral("EngineCard"),
+                    {{"engineId", QString::fromStdString(session->engine.text())},
+                     {"line",
+                      exhaust ? QStringLiteral("exhaust_clearance") : QStringLiteral("intake_clearance")}}};
+        place.args["side"] = exhaust ? QStringLiteral("exhaust") : QStringLiteral("intake");
+    }
     if (step.action != Action::tester_check || step.reason.args.size() < 2) return place;
     // The sentence names the tester and the check.
     const auto* name = std::get_if<std::string>(&step.reason.args[0]);
     const auto* check = std::get_if<findings::Word>(&step.reason.args[1]);
+    const auto testers = desk.testers();
     const auto tester =
         std::ranges::find_if(testers, [&](const Tester& one) { return name && one.name == *name; });
     if (tester == testers.end() || !check) return place;
@@ -99,6 +124,7 @@ QString step_title(Action action, std::optional<int> cylinder, const format::For
 }
 
 QString step_title(const findings::NextStep& step, const format::Formatter& format) {
+    if (was_repeated(step)) return QCoreApplication::translate("Steps", "Before and after");
     const QString title = step_title(step.action, step.cylinder, format);
     return step.reason.code.starts_with("next.repeat_")
                ? QCoreApplication::translate("Steps", "%1, new session").arg(title)

@@ -6,6 +6,7 @@
 #include <QVariantMap>
 
 #include "core/findings/findings.h"
+#include "core/workflow/desk.h"
 #include "qml/format/formatter.h"
 
 namespace lapwing {
@@ -18,10 +19,9 @@ struct StepPlace {
 
 /// The page of one session where this is done, at that cylinder if one is named.
 StepPlace place_of(findings::Action action, std::optional<int> cylinder, const QString& session_id);
-/// The same of a step; a check of a tester opens on that tester's card, if it is among `testers`; a test
-/// under other conditions opens where these are looked at.
-StepPlace place_of(const findings::NextStep& step, const QString& session_id,
-                   const std::vector<Tester>& testers);
+/// The same of a step; a check of a tester opens on that tester's card, if it is there; a test under other
+/// conditions opens where these are looked at, and one that was done under them in Before and after.
+StepPlace place_of(const findings::NextStep& step, const QString& session_id, const workflow::Desk& desk);
 
 /// The same of a check that somebody asks for; one of a tester that it names opens on that tester's card.
 StepPlace place_of(AskedCheck check, const Tie& tie, std::optional<int> cylinder, const QString& session_id);

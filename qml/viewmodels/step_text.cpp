@@ -33,6 +33,8 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "reading.redo")
         return Steps::tr("%1, cylinder %2: measured again")
             .arg(named<TestKind>(step, 0, format), plain(step, 1));
+    if (name == "reading.add")
+        return Steps::tr("%1, cylinder %2: added to").arg(named<TestKind>(step, 0, format), plain(step, 1));
     if (name == "reading.remove")
         return Steps::tr("%1, cylinder %2: reading deleted")
             .arg(named<TestKind>(step, 0, format), plain(step, 1));

@@ -16,16 +16,17 @@ bool VisitForm::read() {
     testers_ = app()->desk().testers();
     const auto engine = app()->desk().engine(session_.engine);
     engine_name_ = engine ? engine->name : std::string();
+    cycle_ = engine ? engine->cycle : StrokeCycle::four;
     return true;
 }
 
 void VisitForm::refresh() {
-    show(visit_lines(session_, testers_, format()).fields());
+    show(visit_lines(session_, cycle_, testers_, format()).fields());
 }
 
 Status VisitForm::take(const QString& key, const FormEntry& entry) {
     Session changed = session_;
-    if (auto taken = visit_lines(session_, testers_, format()).take(key, changed, entry); !taken)
+    if (auto taken = visit_lines(session_, cycle_, testers_, format()).take(key, changed, entry); !taken)
         return taken;
     auto possible = checked(std::move(changed));
     if (!possible) return tl::unexpected(possible.error());

@@ -30,6 +30,7 @@ protected:
 private:
     Session session_;
     std::string engine_name_;
+    StrokeCycle cycle_ = StrokeCycle::four;
     std::vector<Tester> testers_;
 };
 

@@ -144,7 +144,7 @@ std::optional<TesterUse> changed_tester(const Session& before, const Session& af
     return std::nullopt;
 }
 
-FormLines<Session> visit_lines(const Session& session, const std::vector<Tester>& testers,
+FormLines<Session> visit_lines(const Session& session, StrokeCycle cycle, const std::vector<Tester>& testers,
                                const format::Formatter& format) {
     Lines lines(session, format);
     add_visit(lines, session, format);
@@ -155,8 +155,10 @@ FormLines<Session> visit_lines(const Session& session, const std::vector<Tester>
                TesterKind::compression_gauge);
     add_tester(lines, session, testers, "leak_down", Texts::tr("Leak-down tester"), TesterUse::leak_down,
                TesterKind::leak_down);
-    add_tester(lines, session, testers, "crankcase", Texts::tr("Crankcase tester"), TesterUse::crankcase,
-               TesterKind::crankcase);
+    // Only a two-stroke's crankcase is tested; one that was named stays in sight.
+    if (cycle == StrokeCycle::two || session.crankcase_tester)
+        add_tester(lines, session, testers, "crankcase", Texts::tr("Crankcase tester"), TesterUse::crankcase,
+                   TesterKind::crankcase);
     lines.section(Texts::tr("Note"));
     lines.text(
         "note", Texts::tr("Note"), [](auto& s) -> auto& { return s.note; }, Kind::long_text);

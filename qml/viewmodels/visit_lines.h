@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/model/engine.h"
 #include "core/model/session.h"
 #include "core/model/tester.h"
 #include "core/workflow/sessions.h"
@@ -11,7 +12,7 @@
 namespace lapwing {
 
 /// The lines of the visit's form; `testers` are those of the shop, to choose from.
-FormLines<Session> visit_lines(const Session& session, const std::vector<Tester>& testers,
+FormLines<Session> visit_lines(const Session& session, StrokeCycle cycle, const std::vector<Tester>& testers,
                                const format::Formatter& format);
 
 std::optional<TesterId> tester_for(const Session& session, workflow::TesterUse use);

@@ -112,7 +112,7 @@ void HandsTest::keys_reach_no_pad_under_a_caution() {
     DO(thumb.appears(QStringLiteral("notNow")));
     settle(100);
     thumb.keys(QStringLiteral("91"));
-    thumb.key(Qt::Key_Return);  // no tester
+    thumb.key(Qt::Key_Escape);  // no tester; Return would add one
     DO(thumb.goes(QStringLiteral("notNow")));
     settle(100);
     QVERIFY(errands.visit()->readings.empty());

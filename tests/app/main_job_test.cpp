@@ -212,7 +212,7 @@ void MainJobTest::questions_refuse_nothing() {
     // Without a set pressure the leakage can't be counted: it is asked for, and what was typed stays.
     DO(thumb.type(QStringLiteral("6.5")));
     DO(thumb.touch(QStringLiteral("keep")));
-    DO(thumb.reads(QStringLiteral("Type the set pressure")));
+    DO(thumb.reads(QStringLiteral("Set pressure?")));
     DO(thumb.type(QStringLiteral("5.5")));
     DO(thumb.touch(QStringLiteral("tab_held")));
     QCOMPARE(readout(phone), QStringLiteral("6.5"));
@@ -236,6 +236,14 @@ void MainJobTest::undo_of_step_and_deletion() {
     DO(wait_until([&] { return errands.visit()->readings.size() == 1; }));
     QCOMPARE(digits(errands.visit()->readings[0].final), QStringLiteral("9.2"));
     DO(thumb.reads(QStringLiteral("Undone")));
+    // Back on its cylinder, to be put right; nothing lies over the cylinders meanwhile.
+    QCOMPARE(readout(phone), QStringLiteral("8.8"));
+    QVERIFY(!thumb.sees(QStringLiteral("snack")));
+    DO(errands.keep(QStringLiteral("89")));
+    QCOMPARE(errands.visit()->readings[1].cylinder, 2);
+    QCOMPARE(digits(errands.visit()->readings[1].final), QStringLiteral("8.9"));
+    DO(thumb.touch(QStringLiteral("undo")));
+    DO(wait_until([&] { return errands.visit()->readings.size() == 1; }));
 
     // A deletion, undone where it is offered.
     DO(errands.back_to(QStringLiteral("Session")));
@@ -362,7 +370,7 @@ void MainJobTest::other_conditions_get_a_session_of_their_own() {
     DO(errands.open_pad(QStringLiteral("dry")));
     DO(thumb.type(QStringLiteral("60")));
     DO(thumb.touch(QStringLiteral("keep")));
-    DO(thumb.reads(QStringLiteral("Were conditions changed?")));
+    DO(thumb.reads(QStringLiteral("What is different?")));
     QCOMPARE(phone.desk().visit(sessions.front().id)->readings.size(), std::size_t(1));
     DO(thumb.touch(QStringLiteral("keepInstead")));
     DO(wait_until([&] { return phone.desk().visit(sessions.front().id)->readings.size() == 2; }));

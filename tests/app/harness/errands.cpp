@@ -121,6 +121,10 @@ bool Errands::keep(const QString& digits) {
     const auto before = kept();
     if (!thumb.type(digits) || !thumb.touch(QStringLiteral("keep")))
         return failed(QStringLiteral("keeping ") + digits);
+    // How much oil went in is asked once.
+    if (kept() == before && thumb.words().contains(QStringLiteral("Keep, oil not noted")) &&
+        !thumb.touch(QStringLiteral("keep")))
+        return failed(QStringLiteral("keeping without oil ") + digits);
     if (!wait_until([&] { return kept() > before; })) {
         why_ = QStringLiteral("%1 was not kept; the screen reads: %2")
                    .arg(digits, thumb.words().join(QStringLiteral(" | ")));

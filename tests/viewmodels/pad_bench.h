@@ -1,0 +1,45 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#pragma once
+
+#include "qml/viewmodels/pad_model.h"
+#include "tests/viewmodels/shop.h"
+
+namespace lapwing {
+
+/// An engine with an open session, and the pads of it.
+struct PadBench {
+    explicit PadBench(int cylinders = 4)
+        : engine(shop.add_engine(QStringLiteral("Harbour four"), cylinders)),
+          session(shop.open_session(engine, "As found")) {}
+
+    template <class Model>
+    std::unique_ptr<Model> open(const QString& test = {}) {
+        auto model = std::make_unique<Model>();
+        model->setSessionId(text_id(session));
+        if constexpr (std::is_same_v<Model, PadModel>) model->setTest(test);
+        complete(*model, shop);
+        return model;
+    }
+    static void type(KeyedModel& pad, const QString& keys) {
+        for (const QChar key : keys)
+            pad.press(key);
+    }
+    Visit visit() const { return shop.desk->visit(session).value(); }
+
+    Shop shop;
+    Engine engine;
+    SessionId session;
+};
+
+/// All lines of the pad, as a person reads them.
+inline QString words(const KeyedModel& pad) {
+    QStringList lines;
+    for (const auto& line : pad.lines())
+        lines << line.toMap()[QStringLiteral("figure")].toString() + QLatin1Char(' ') +
+                     line.toMap()[QStringLiteral("text")].toString();
+    return lines.join(QLatin1Char('\n'));
+}
+
+}  // namespace lapwing
