@@ -124,6 +124,11 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
             case State::fault:
                 return leak_headline(at, cylinder);
             case State::borderline:
+                // A leak that may be none must not talk over a reading that is low for sure.
+                if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
+                    !asks(cylinder, "question.decompressor") &&
+                    !asks(cylinder, "question.decompressor_unknown"))
+                    return dry_headline(at, cylinder);
                 return say(says(cylinder.leak_down->why, "why.leak_tester_unknown")
                                ? "cylinder.leaks_tester_first"
                                : "cylinder.wear",

@@ -123,10 +123,12 @@ private slots:
         old.shop.desk->name_key(known, "Alex");
         old.shop.desk->name_key(wanted, "Kim");
         old.shop.desk->name_key(other, "Robin");
+        old.shop.settle();
         const QString file = place("keys.lapwing-backup");
         back_up(old, file);
         Desk2 fresh;
         fresh.shop.desk->name_key(known, "Sam");
+        fresh.shop.settle();
         fresh.model.open(file);
         QVERIFY(fresh.idle());
         const auto keys = fresh.model.keys();

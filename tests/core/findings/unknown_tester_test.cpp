@@ -23,6 +23,18 @@ TEST(UnknownTester, MakesNoFaultOfALeakThatMayBeNone) {
     EXPECT_EQ(found.next.front().reason.code, "next.name_tester");
 }
 
+TEST(UnknownTester, DoesNotTalkOverAReadingThatIsLowForSure) {
+    Bench bench(1);
+    bench.engine().limits.lowest = Bench::pressure("130", "psi");
+    bench.dry(1, "90");
+    bench.leak(1, "80", "58");
+    const Findings found = bench.find();
+    ASSERT_EQ(found.cylinders[0].dry->state, State::fault);
+    ASSERT_EQ(found.cylinders[0].leak_down->state, State::borderline);
+    EXPECT_TRUE(found.cylinders[0].headline.code.starts_with("cylinder.below_limit"))
+        << found.cylinders[0].headline.code;
+}
+
 TEST(UnknownTester, LeavesTheVerdictToATesterThatIsKnown) {
     Bench bench(1);
     Tester& tester = bench.tester(TesterKind::leak_down, "100", "psi", "1.0");
