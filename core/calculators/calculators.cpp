@@ -24,20 +24,26 @@ void add_readings(Worksheet& sheet, const Visit& visit) {
 
 }  // namespace
 
-Worksheet empty_worksheet() {
+TypedPressure usual_set(Unit<PressureTag> unit) {
+    return unit == units::psi
+               ? *TypedPressure::make("80", units::psi)
+               : TypedPressure::from(units::bar.quantity(5.5), unit, unit == units::bar ? 1 : 0);
+}
+
+Worksheet empty_worksheet(const TypedPressure& set) {
     Worksheet sheet;
     sheet.engine.cylinders.emplace_back();
     sheet.engine.decompressor = Decompressor::none;
     sheet.engine.valves.intake_closing_at = TimingAt::seat;
     sheet.gauge.check_valve_at = CheckValveAt::chamber_end;
-    sheet.set = *TypedPressure::make("80", units::psi);
-    sheet.other_set = sheet.set;
+    sheet.set = set;
+    sheet.other_set = usual_set();
     sheet.other_restrictor = *TypedLength::make("0.040", units::inch);
     return sheet;
 }
 
-Worksheet worksheet_of(const Dossier& dossier, const Visit& visit) {
-    Worksheet sheet = empty_worksheet();
+Worksheet worksheet_of(const Dossier& dossier, const Visit& visit, const TypedPressure& set) {
+    Worksheet sheet = empty_worksheet(set);
     sheet.engine = dossier.engine;
     sheet.session = visit.session;
     // Whoever asks for a sum wants it for the bare cylinder.

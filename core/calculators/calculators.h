@@ -66,11 +66,14 @@ struct Worksheet {
     std::optional<Typed<FlowTag>> flow;
 };
 
-/// An empty sheet with what nearly every shop has: 80 psi set, to be put behind the standard restrictor. The
-/// tester's own restrictor stays open: nobody has said that it is the standard one.
-Worksheet empty_worksheet();
-/// Filled from a visit: engine card, shop, testers, the newest readings.
-Worksheet worksheet_of(const Dossier& dossier, const Visit& visit);
+/// What a leak-down tester is set to where nobody says it: 80 psi, or as round a figure in `unit`.
+TypedPressure usual_set(Unit<PressureTag> unit = units::psi);
+
+/// An empty sheet with what nearly every shop has: `set` as set pressure, to be put behind the standard
+/// restrictor at 80 psi. The tester's own restrictor stays open: nobody has said that it is the standard one.
+Worksheet empty_worksheet(const TypedPressure& set = usual_set());
+/// Filled from a visit: engine card, shop, testers, the newest readings; `set` where no tester says it.
+Worksheet worksheet_of(const Dossier& dossier, const Visit& visit, const TypedPressure& set = usual_set());
 
 /// A value written in one unit of many: digits, and the unit's name as a person reads it.
 struct Written {

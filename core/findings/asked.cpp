@@ -88,6 +88,19 @@ private:
 
 }  // namespace
 
+Action action_of(AskedCheck check) {
+    switch (check) {
+        case AskedCheck::leak_hunt:
+        case AskedCheck::staking:  // done where one listens
+            return Action::listen;
+        case AskedCheck::clearances:
+            return Action::clearances;
+        case AskedCheck::tester_check:
+            break;
+    }
+    return Action::tester_check;
+}
+
 bool is_about(const Note& request, const Session& session, TesterId tester) {
     if (request.tie.to == TiedTo::tester && request.tie.record) return *request.tie.record == tester.uuid;
     return session.compression_gauge == tester || session.leak_down_tester == tester ||

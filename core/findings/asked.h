@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "core/findings/findings.h"
 #include "core/model/visit.h"
 
 namespace lapwing::findings {
@@ -16,6 +17,9 @@ namespace lapwing::findings {
 /// after it counts. False for one that asks for nothing in particular.
 bool has_what_was_asked(const Note& request, std::optional<int> cylinder, const Engine& engine,
                         const Visit& visit, const std::vector<Tester>& testers);
+
+/// What is done to answer such a check.
+Action action_of(AskedCheck check);
 
 /// Whether that tester is the one that a request is about: named by it, or one of this session's.
 bool is_about(const Note& request, const Session& session, TesterId tester);

@@ -8,7 +8,6 @@
 #include <tuple>
 
 #include "core/base/apart.h"
-#include "core/findings/after_oil.h"
 #include "core/findings/crank_way.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/cranking.h"

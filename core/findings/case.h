@@ -72,6 +72,10 @@ struct VeryLow {
 VeryLow very_low_beside(const Case& at, int cylinder);
 /// Leak-downs of that tag that held more than was set, which nothing can. Oldest first.
 std::vector<const Reading*> over_set(const Case& at, int cylinder);
+/// Dry or leak-down readings of the tag that counts that were taken over oiled rings, where the cylinder was
+/// read before the oil too. Oil helps rings to seal: a mean of both would be neither state, so they are not
+/// `counted`. Oldest first.
+std::vector<const Reading*> after_oil(const Case& at, TestKind test, int cylinder);
 /// The tester of a reading: its own, or the session's for that test; null when neither is said.
 const Tester* tester_of(const Case& at, TestKind test, const std::optional<TesterId>& own);
 

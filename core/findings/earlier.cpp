@@ -51,19 +51,6 @@ std::optional<Action> action_of(TestKind test) {
     return std::nullopt;
 }
 
-Action action_of(AskedCheck check) {
-    switch (check) {
-        case AskedCheck::leak_hunt:
-        case AskedCheck::staking:  // done where one listens
-            return Action::listen;
-        case AskedCheck::clearances:
-            return Action::clearances;
-        case AskedCheck::tester_check:
-            break;
-    }
-    return Action::tester_check;
-}
-
 class Earlier {
 public:
     Earlier(const Case& at, const Findings& now) : at_(at), now_(now), visits_(earlier_visits(at)) {}
@@ -101,7 +88,7 @@ private:
     void add_requests(std::size_t visit) {
         for (const Note& note : visits_[visit]->notes) {
             if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) continue;
-            const auto action = note.test ? action_of(*note.test) : action_of(*note.check);
+            const auto action = note.test ? action_of(*note.test) : findings::action_of(*note.check);
             const auto cylinder = cylinder_of(*visits_[visit], note.tie);
             const auto answers = [&](const Visit& later) {
                 return has_what_was_asked(note, cylinder, at_.engine, later, at_.dossier.testers);

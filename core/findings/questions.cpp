@@ -4,7 +4,6 @@
 #include <algorithm>
 
 #include "core/base/apart.h"
-#include "core/findings/after_oil.h"
 #include "core/findings/case.h"
 #include "core/findings/touched.h"
 

@@ -81,16 +81,15 @@ bool CalculatorModel::read() {
     const auto wanted = from_word<Calculator>(recordId().toStdString());
     if (!wanted) return false;
     calculator_ = *wanted;
-    sheet_ = calculators::empty_worksheet();
-    // In the units of who has no psi on the dial.
-    if (app()->settings()->pressureUnit() != QLatin1String("psi"))
-        sheet_.set = TypedPressure::make("5.5", units::bar).value();
+    const auto unit = Unit<PressureTag>::find(app()->settings()->pressureUnit().toStdString());
+    const TypedPressure set = calculators::usual_set(unit.value_or(units::bar));
+    sheet_ = calculators::empty_worksheet(set);
     if (!session_id_.isEmpty()) {
         const auto id = SessionId::parse(session_id_.toStdString());
         const auto visit = id ? app()->desk().visit(*id) : std::nullopt;
         const auto engine = visit ? app()->desk().engine(visit->session.engine) : std::nullopt;
         if (!engine) return false;
-        sheet_ = calculators::worksheet_of({*engine, app()->desk().testers(), {}, {}}, *visit);
+        sheet_ = calculators::worksheet_of({*engine, app()->desk().testers(), {}, {}}, *visit, set);
         // What a cylinder held says nothing of the drilled hole.
         if (calculator_ == Calculator::restrictor) sheet_.held.reset();
     }

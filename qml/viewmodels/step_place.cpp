@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/findings/asked.h"
+
 namespace lapwing {
 namespace {
 
@@ -104,18 +106,9 @@ StepPlace place_of(const findings::NextStep& step, const QString& session_id, co
 }
 
 StepPlace place_of(AskedCheck check, const Tie& tie, std::optional<int> cylinder, const QString& session_id) {
-    switch (check) {
-        case AskedCheck::leak_hunt:
-        case AskedCheck::staking:
-            return place_of(Action::listen, cylinder, session_id);
-        case AskedCheck::clearances:
-            return place_of(Action::clearances, cylinder, session_id);
-        case AskedCheck::tester_check:
-            break;
-    }
-    if (tie.to == TiedTo::tester && tie.record)
+    if (check == AskedCheck::tester_check && tie.to == TiedTo::tester && tie.record)
         return {QStringLiteral("TesterCard"), {{"testerId", QString::fromStdString(tie.record->text())}}};
-    return place_of(Action::tester_check, cylinder, session_id);
+    return place_of(findings::action_of(check), cylinder, session_id);
 }
 
 QString step_title(Action action, std::optional<int> cylinder, const format::Formatter& format) {

@@ -167,6 +167,24 @@ private slots:
         QCOMPARE(bench.visit.stored().attachments[0].tie.record, kept.id.uuid);
         QVERIFY(bench.model.offers().isEmpty());
     }
+
+    void a_number_that_is_kept_off_a_fresh_photo_is_undone_with_its_tie() {
+        Bench bench;
+        Attachment photo = bench.visit.stored().attachments[0];
+        photo.tie = {TiedTo::cylinder, {}, 1, {}};
+        photo.taken_at = bench.visit.shop.clock.now();
+        bench.visit.shop.desk->run(workflow::save_attachment(photo));
+        bench.visit.shop.settle();
+        const auto readings = bench.visit.stored().readings;
+        bench.model.keepAsReading(QStringLiteral("dry"));
+        bench.visit.shop.settle();
+        QCOMPARE(bench.visit.stored().attachments[0].tie.record,
+                 bench.visit.stored().readings.back().id.uuid);
+        bench.visit.shop.undo();
+        QCOMPARE(bench.visit.stored().readings, readings);
+        QCOMPARE(bench.visit.stored().attachments[0].tie.to, TiedTo::cylinder);
+        QCOMPARE(bench.visit.stored().attachments[0].tie.cylinder, 1);
+    }
 };
 
 }  // namespace lapwing

@@ -412,6 +412,14 @@ TEST(Worksheets, ASessionFillsThem) {
     EXPECT_EQ(sheet.engine.bore, dossier.engine.bore);
 }
 
+TEST(Sums, StartFromASetPressureInTheUnitOfTheDial) {
+    EXPECT_EQ(usual_set().text(), "80 psi");
+    EXPECT_EQ(usual_set(units::bar).text(), "5.5 bar");
+    EXPECT_EQ(usual_set(units::kpa).text(), "550 kPa");
+    // Where a session has no tester that says another.
+    EXPECT_EQ(worksheet_of(Dossier{}, Visit{}, usual_set(units::bar)).set, usual_set(units::bar));
+}
+
 RC_GTEST_PROP(Sums, NothingTypedBringsThemDown, (int set, int held, int bore, int ratio, int oil)) {
     Worksheet sheet = small_car();
     sheet.set = psi(std::to_string(set % 2000));
