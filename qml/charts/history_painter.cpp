@@ -10,6 +10,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "qml/charts/history_layout.h"
+
 namespace lapwing::charts {
 namespace {
 
@@ -64,37 +66,15 @@ QPainterPath shape_of(int line, QPointF middle, double radius) {
 QPen line_pen(int line, const QColor& ink, double width) {
     static const std::array<QList<qreal>, 4> dashes{QList<qreal>{}, {6, 3}, {2, 3}, {8, 3, 2, 3}};
     QPen pen(ink, width, Qt::SolidLine, Qt::FlatCap, Qt::RoundJoin);
-    if (const auto& dash = dashes[static_cast<std::size_t>(line) % dashes.size()]; !dash.isEmpty())
+    if (const auto& dash = dashes[static_cast<std::size_t>(line + line / shapes) % dashes.size()];
+        !dash.isEmpty())
         pen.setDashPattern(dash);
     return pen;
 }
 
-/// The drawing's inner rectangle, and where a point of it stands.
-struct Frame {
-    QRectF inner;
-
-    [[nodiscard]] double x(double share) const { return inner.left() + share * inner.width(); }
-    [[nodiscard]] double y(double share) const {
-        return inner.bottom() - std::clamp(share, -0.05, 1.05) * inner.height();
-    }
-    [[nodiscard]] QPointF at(const HistoryPlot::Point& point) const { return {x(point.x), y(point.y)}; }
-};
-
-Frame frame_of(const QRectF& area, const HistoryPlot& plot, const HistoryLook& look) {
-    const QFontMetricsF metrics(look.font);
-    double left = metrics.horizontalAdvance(plot.unit);
-    for (const auto& tick : plot.values)
-        left = std::max(left, metrics.horizontalAdvance(tick.text));
-    double right = 0.0;
-    for (const auto& line : plot.lines)
-        right = std::max(right, metrics.horizontalAdvance(line.name));
-    const double gap = 6.0 * look.unit;
-    return {
-        area.adjusted(left + gap, metrics.height() + gap, -(right + 3.0 * gap), -(metrics.height() + gap))};
-}
-
 /// Dates below the axis: the first, the last, and what finds room between them.
-void paint_times(QPainter& painter, const Frame& frame, const HistoryPlot& plot, const HistoryLook& look) {
+void paint_times(QPainter& painter, const QRectF& area, const HistoryFrame& frame, const HistoryPlot& plot,
+                 const HistoryLook& look) {
     const QFontMetricsF metrics(look.font);
     const double gap = 6.0 * look.unit;
     std::vector<std::size_t> order(plot.times.size());
@@ -108,8 +88,7 @@ void paint_times(QPainter& painter, const Frame& frame, const HistoryPlot& plot,
         painter.setPen(QPen(look.quiet, look.unit));
         painter.drawLine(QPointF(x, frame.inner.bottom()), QPointF(x, frame.inner.bottom() + gap / 2.0));
         const double width = metrics.horizontalAdvance(tick.text);
-        const double from = std::max(frame.inner.left() - 4.0 * gap,
-                                     std::min(x - width / 2.0, frame.inner.right() + 3.0 * gap - width));
+        const double from = std::max(area.left(), std::min(x - width / 2.0, area.right() - width));
         const bool free = std::ranges::none_of(taken, [&](const auto& other) {
             return from < other.second + gap && other.first < from + width + gap;
         });
@@ -119,7 +98,8 @@ void paint_times(QPainter& painter, const Frame& frame, const HistoryPlot& plot,
     }
 }
 
-void paint_axes(QPainter& painter, const Frame& frame, const HistoryPlot& plot, const HistoryLook& look) {
+void paint_axes(QPainter& painter, const QRectF& area, const HistoryFrame& frame, const HistoryPlot& plot,
+                const HistoryLook& look) {
     const QFontMetricsF metrics(look.font);
     const double gap = 6.0 * look.unit;
     QColor faint = look.quiet;
@@ -136,14 +116,13 @@ void paint_axes(QPainter& painter, const Frame& frame, const HistoryPlot& plot, 
     painter.drawText(QPointF(frame.inner.left() - gap - metrics.horizontalAdvance(plot.unit),
                              frame.inner.top() - gap - metrics.descent()),
                      plot.unit);
-    paint_times(painter, frame, plot, look);
+    paint_times(painter, area, frame, plot, look);
     painter.setPen(QPen(look.quiet, look.unit));
     painter.drawLine(frame.inner.bottomLeft(), frame.inner.bottomRight());
 }
 
-void paint_whisker(QPainter& painter, const Frame& frame, const HistoryPlot::Point& point, double half,
-                   double shift) {
-    const double x = frame.x(point.x) + shift;
+void paint_whisker(QPainter& painter, const HistoryFrame& frame, const HistoryPlot::Point& point, double x,
+                   double half) {
     const double top = frame.y(point.y + point.u);
     const double bottom = frame.y(point.y - point.u);
     painter.drawLine(QPointF(x, top), QPointF(x, bottom));
@@ -151,34 +130,64 @@ void paint_whisker(QPainter& painter, const Frame& frame, const HistoryPlot::Poi
         painter.drawLine(QPointF(x - half, y), QPointF(x + half, y));
 }
 
-/// Names at the lines' ends, moved apart where they would cover each other.
-void paint_names(QPainter& painter, const Frame& frame, const HistoryPlot& plot, const HistoryLook& look) {
-    struct Name {
-        const HistoryPlot::Line* line;
-        double x;
-        double y;
-    };
-    std::vector<Name> names;
-    for (const auto& line : plot.lines)
-        if (!line.points.empty())
-            names.push_back({&line, frame.x(line.points.back().x), frame.y(line.points.back().y)});
-    std::ranges::sort(names, {}, [](const Name& name) { return std::pair(name.x, name.y); });
+/// What is drawn of one line, quieter where another one is picked.
+HistoryLook look_of(const HistoryPlot::Line& line, const HistoryLook& look) {
+    HistoryLook out = look;
+    if (look.picked && look.picked != line.number) out.ink.setAlphaF(0.45F);
+    return out;
+}
+
+void paint_mark(QPainter& painter, QPointF middle, double radius, int line, const HistoryLook& look,
+                bool filled) {
+    painter.setPen(QPen(look.ink, 0.4 * radius));
+    painter.setBrush(filled ? look.ink : look.paper);
+    painter.drawPath(shape_of(line, middle, radius));
+}
+
+/// From a line's end to its name. Where a line ends at an earlier visit its leader is dotted up to the edge.
+void paint_leader(QPainter& painter, const HistoryLayout& layout, QPointF end, double until,
+                  const QRectF& box, const HistoryLook& look) {
+    const QPointF edge(layout.frame.inner.right(), end.y());
+    const double width = 0.8 * look.unit;
+    painter.setPen(QPen(look.quiet, width, Qt::DotLine));
+    const double from = end.x() + 7.0 * look.unit;
+    const double solid = std::max(from, until);
+    if (from < solid) painter.drawLine(QPointF(from, end.y()), QPointF(solid, end.y()));
+    painter.setPen(QPen(look.quiet, width));
+    if (solid < edge.x()) painter.drawLine(QPointF(solid, end.y()), edge);
+    painter.drawLine(edge, QPointF(box.left() - 2.0 * look.unit, box.center().y()));
+}
+
+void paint_leaders(QPainter& painter, const HistoryLayout& layout, const HistoryPlot& plot,
+                   const HistoryLook& look) {
+    if (!layout.led) return;
+    const double last_visit = layout.frame.x(1.0) - layout.frame.free;
+    for (const auto& name : layout.names)
+        for (const std::size_t i : name.lines)
+            paint_leader(painter, layout, layout.frame.at(plot.lines[i].points.back(), i), last_visit,
+                         name.box, look);
+}
+
+/// The marks and names of the lines, right of the drawing, where none covers another or a reading.
+void paint_names(QPainter& painter, const HistoryLayout& layout, const HistoryPlot& plot,
+                 const HistoryLook& look) {
     const QFontMetricsF metrics(look.font);
-    const double least = 0.95 * metrics.height();
-    for (std::size_t i = 1; i < names.size(); ++i)
-        if (names[i].x == names[i - 1].x) names[i].y = std::max(names[i].y, names[i - 1].y + least);
-    // What was pushed below the frame is pushed up again.
-    for (std::size_t i = names.size(); i-- > 0;) {
-        const bool above = i + 1 < names.size() && names[i].x == names[i + 1].x;
-        names[i].y = std::min(names[i].y, above ? names[i + 1].y - least : frame.inner.bottom());
-    }
-    for (const Name& name : names) {
-        QFont font = look.font;
-        font.setBold(!look.picked || look.picked == name.line->number);
-        painter.setFont(font);
-        painter.setPen(look.ink);
-        painter.drawText(QPointF(name.x + 12.0 * look.unit, name.y + 0.35 * metrics.ascent()),
-                         name.line->name);
+    for (const auto& name : layout.names) {
+        double x = name.box.left();
+        const double y = name.box.center().y();
+        for (const std::size_t i : name.lines) {
+            const auto& line = plot.lines[i];
+            if (line.name.isEmpty()) continue;
+            const double radius = name_mark(look);
+            paint_mark(painter, {x + radius, y}, radius, static_cast<int>(i), look_of(line, look), true);
+            QFont font = look.font;
+            font.setBold(!look.picked || look.picked == line.number);
+            painter.setFont(font);
+            painter.setPen(look.ink);
+            painter.drawText(QPointF(x + 2.0 * radius + 3.0 * look.unit, y + 0.36 * metrics.ascent()),
+                             line.name);
+            x += name_width(line, look) + between_names(look);
+        }
     }
     painter.setFont(look.font);
 }
@@ -186,41 +195,32 @@ void paint_names(QPainter& painter, const Frame& frame, const HistoryPlot& plot,
 }  // namespace
 
 void paint_history_mark(QPainter& painter, QPointF middle, int line, const HistoryLook& look, bool filled) {
-    const QPainterPath shape = shape_of(line, middle, 5.0 * look.unit);
-    painter.setPen(QPen(look.ink, 2.0 * look.unit));
-    painter.setBrush(filled ? look.ink : look.paper);
-    painter.drawPath(shape);
+    paint_mark(painter, middle, 5.0 * look.unit, line, look, filled);
 }
 
 void paint_history(QPainter& painter, const QRectF& area, const HistoryPlot& plot, const HistoryLook& look) {
     painter.save();
     painter.setRenderHint(QPainter::Antialiasing);
     painter.setFont(look.font);
-    const Frame frame = frame_of(area, plot, look);
-    paint_axes(painter, frame, plot, look);
-    const auto count = static_cast<double>(plot.lines.size());
+    const HistoryLayout layout = lay_out(area, plot, look);
+    const HistoryFrame& frame = layout.frame;
+    paint_axes(painter, area, frame, plot, look);
+    paint_leaders(painter, layout, plot, look);
     for (std::size_t i = 0; i < plot.lines.size(); ++i) {
         const auto& line = plot.lines[i];
         const bool quiet = look.picked && look.picked != line.number;
-        HistoryLook own = look;
-        if (quiet) own.ink.setAlphaF(0.45F);
-        // Whiskers of one visit stand side by side.
-        const double shift =
-            (static_cast<double>(i) - (count - 1.0) / 2.0) * std::min(3.0, 18.0 / count) * look.unit;
+        const HistoryLook own = look_of(line, look);
         painter.setPen(line_pen(static_cast<int>(i), own.ink, (quiet ? 1.2 : 2.0) * look.unit));
         for (std::size_t p = 1; p < line.points.size(); ++p)
             if (!line.points[p].broken && line.points[p].counted && line.points[p - 1].counted)
-                painter.drawLine(frame.at(line.points[p - 1]) + QPointF(shift, 0.0),
-                                 frame.at(line.points[p]) + QPointF(shift, 0.0));
+                painter.drawLine(frame.at(line.points[p - 1], i), frame.at(line.points[p], i));
         painter.setPen(QPen(own.ink, 1.2 * look.unit));
-        for (const auto& point : line.points) {
-            if (!quiet) paint_whisker(painter, frame, point, 3.0 * look.unit, shift);
-        }
         for (const auto& point : line.points)
-            paint_history_mark(painter, frame.at(point) + QPointF(shift, 0.0), static_cast<int>(i), own,
-                               point.counted);
+            if (!quiet) paint_whisker(painter, frame, point, frame.at(point, i).x(), 3.0 * look.unit);
+        for (const auto& point : line.points)
+            paint_history_mark(painter, frame.at(point, i), static_cast<int>(i), own, point.counted);
     }
-    paint_names(painter, frame, plot, look);
+    paint_names(painter, layout, plot, look);
     painter.restore();
 }
 

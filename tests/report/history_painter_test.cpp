@@ -7,7 +7,10 @@
 
 #include <QImage>
 #include <QPainter>
+#include <random>
+#include <set>
 
+#include "qml/charts/history_layout.h"
 #include "qml/charts/history_plot.h"
 
 namespace lapwing::charts {
@@ -81,6 +84,118 @@ TEST(HistoryPainter, MarksDifferByTheirShape) {
             EXPECT_GT(apart, 60) << a << " and " << b;
         }
     }
+}
+
+/// Any readings: of 1 to 16 cylinders, equal ones among them, lines that end early, ends outside of the axes.
+HistoryPlot any_plot(std::mt19937& random) {
+    const auto up_to = [&](int most) { return std::uniform_int_distribution<int>(0, most)(random); };
+    HistoryPlot plot;
+    plot.unit = "bar";
+    for (int i = 0; i <= 5; ++i)
+        plot.values.push_back({i / 5.0, QString::number(8 + i)});
+    const int visits = 1 + up_to(4);
+    // Few steps: many readings are the same.
+    const int steps = 1 + up_to(40);
+    const int lines = 1 + up_to(15);
+    for (int line = 0; line < lines; ++line) {
+        HistoryPlot::Line drawn{QString::number(line + 1), line + 1, {}};
+        for (int visit = 0; visit < visits; ++visit)
+            if (up_to(5) > 0)
+                drawn.points.push_back({visits == 1 ? 0.5 : static_cast<double>(visit) / (visits - 1),
+                                        -0.1 + 1.2 * up_to(steps) / steps, 0.05, up_to(3) > 0, false});
+        plot.lines.push_back(drawn);
+    }
+    return plot;
+}
+
+void expect_names_stand_free(const HistoryLayout& layout, const HistoryPlot& plot, const QRectF& area,
+                             double mark) {
+    std::set<std::size_t> named;
+    for (std::size_t i = 0; i < layout.names.size(); ++i) {
+        const QRectF& box = layout.names[i].box;
+        EXPECT_TRUE(area.adjusted(-0.01, -0.01, 0.01, 0.01).contains(box));
+        for (std::size_t j = 0; j < i; ++j)
+            EXPECT_FALSE(box.adjusted(0.01, 0.01, -0.01, -0.01).intersects(layout.names[j].box));
+        for (const std::size_t line : layout.names[i].lines)
+            EXPECT_TRUE(named.insert(line).second);
+        for (std::size_t line = 0; line < plot.lines.size(); ++line)
+            for (const auto& point : plot.lines[line].points) {
+                const QPointF at = layout.frame.at(point, line);
+                EXPECT_GE(box.left(), at.x() + mark);
+                EXPECT_GE(at.x() - mark, layout.frame.inner.left());
+            }
+    }
+    for (std::size_t line = 0; line < plot.lines.size(); ++line)
+        EXPECT_EQ(named.contains(line), !plot.lines[line].points.empty()) << line;
+}
+
+TEST(HistoryLayout, NoNameCoversAnotherOrAReading) {
+    // A phone's chart, the same with twice the text, a column of a printed page (pixels of it a point each).
+    struct Place {
+        QSizeF size;
+        int text;
+        double unit;
+    };
+    std::mt19937 random(1);
+    for (const Place& place : {Place{{360, 220}, 13, 1.0}, Place{{288, 260}, 26, 1.0},
+                               Place{{244, 113}, 8, 0.75}, Place{{510, 113}, 8, 0.75}}) {
+        for (int i = 0; i < 400; ++i) {
+            const HistoryPlot plot = any_plot(random);
+            HistoryLook with = look();
+            with.font.setPixelSize(place.text);
+            with.unit = place.unit;
+            const QRectF area(QPointF(7, 11), place.size);
+            expect_names_stand_free(lay_out(area, plot, with), plot, area, 5.0 * place.unit);
+            if (HasFailure()) return;
+        }
+    }
+}
+
+HistoryPlot ending_at(const std::vector<double>& ends) {
+    HistoryPlot plot;
+    for (std::size_t i = 0; i < ends.size(); ++i) {
+        const int number = static_cast<int>(i) + 1;
+        plot.lines.push_back({QString::number(number), number, {{0.0, 0.5}, {1.0, ends[i]}}});
+    }
+    return plot;
+}
+
+TEST(HistoryLayout, EqualEndsShareOneName) {
+    // Cylinders 1, 4 and 6 end in one place.
+    const HistoryPlot plot = ending_at({0.8, 0.2, 0.4, 0.8, 0.6, 0.8});
+    const HistoryLayout layout = lay_out({0, 0, 360, 220}, plot, look());
+    ASSERT_EQ(layout.names.size(), 4U);
+    EXPECT_EQ(layout.names[0].lines, (std::vector<std::size_t>{0, 3, 5}));
+    EXPECT_NEAR(layout.names[0].box.center().y(), layout.frame.y(0.8), 0.01);
+    EXPECT_FALSE(layout.led);
+}
+
+TEST(HistoryLayout, CloseEndsAreSpreadAndLed) {
+    const HistoryPlot plot = ending_at({0.50, 0.52, 0.54});
+    const HistoryLayout layout = lay_out({0, 0, 360, 220}, plot, look());
+    ASSERT_EQ(layout.names.size(), 3U);
+    EXPECT_TRUE(layout.led);
+    // From above: the highest reading first, the middle one level with its end.
+    EXPECT_EQ(layout.names[0].lines, std::vector<std::size_t>{2});
+    EXPECT_NEAR(layout.names[1].box.center().y(), layout.frame.y(0.52), 0.01);
+    // The leaders are drawn, in the quiet ink.
+    HistoryLook inked = look();
+    const long without = ink_of(drawn(plot, inked));
+    inked.quiet = Qt::black;
+    EXPECT_GT(ink_of(drawn(plot, inked)), without);
+}
+
+TEST(HistoryPainter, NoTwoOfSixteenLinesLookAlike) {
+    std::vector<QImage> lines;
+    for (std::size_t i = 0; i < 16; ++i) {
+        HistoryPlot plot = two_points(false);
+        plot.lines.insert(plot.lines.begin(), i, HistoryPlot::Line{});
+        plot.lines.resize(16);
+        lines.push_back(drawn(plot, look()));
+    }
+    for (std::size_t a = 0; a < lines.size(); ++a)
+        for (std::size_t b = a + 8; b < lines.size(); b += 8)
+            EXPECT_GT(std::abs(ink_of(lines[a]) - ink_of(lines[b])), 2'000) << a << " and " << b;
 }
 
 TEST(HistoryPlot, StandsOnRoundFiguresInTheChosenUnit) {

@@ -4,30 +4,13 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
-#include <QCoreApplication>
-#include <QTranslator>
-
 #include "tests/report/demo.h"
 #include "tests/report/paper.h"
+#include "tests/report/spoken.h"
 
 /// Every visit of the demo in the languages that the app speaks, as an owner is handed it.
 namespace lapwing::print {
 namespace {
-
-class Spoken {
-public:
-    explicit Spoken(const QString& language) {
-        if (!texts_.load(QStringLiteral(LAPWING_TEXTS "/lapwing_%1.qm").arg(language)))
-            throw std::runtime_error("no texts in " + language.toStdString());
-        QCoreApplication::installTranslator(&texts_);
-    }
-    ~Spoken() { QCoreApplication::removeTranslator(&texts_); }
-    Spoken(const Spoken&) = delete;
-    Spoken& operator=(const Spoken&) = delete;
-
-private:
-    QTranslator texts_;
-};
 
 struct Case {
     demo::VisitOf visit;

@@ -1,0 +1,79 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include "core/odds/where_it_leaks.h"
+#include "tests/report/paper.h"
+#include "tests/report/shops.h"
+#include "tests/report/spoken.h"
+
+/// Engines of every kind in the languages that the app speaks, as an owner is handed them: with their odds.
+namespace lapwing::print {
+namespace {
+
+namespace sample = report::sample;
+
+struct Kind {
+    const char* name;
+    sample::Shop (*shop)();
+};
+constexpr Kind kinds[] = {{"Four", sample::petrol_four},
+                          {"Eight", sample::vee_eight},
+                          {"Diesel", sample::diesel_four},
+                          {"TwoStroke", sample::two_stroke_twin},
+                          {"Years", sample::six_over_years}};
+
+/// The odds take their time: each report is made once.
+const report::Report& report_of(const Kind& kind) {
+    static std::map<std::string, report::Report> made;
+    auto at = made.find(kind.name);
+    if (at == made.end()) {
+        const sample::Shop shop = kind.shop();
+        const auto reference = findings::built_in_reference().value();
+        const auto leaks = odds::where_it_leaks(shop.dossier, shop.dossier.visits.back(), reference);
+        if (!leaks) throw std::runtime_error(leaks.error().english);
+        report::Options options;
+        options.made_at = sample::day("2026-03-15");
+        options.leaks = &*leaks;
+        at = made.emplace(kind.name, shop.report(options)).first;
+    }
+    return at->second;
+}
+
+struct Case {
+    Kind kind;
+    const char* language;
+};
+
+class Shops : public testing::TestWithParam<Case> {
+protected:
+    Spoken spoken_{GetParam().language};
+    const report::Report& report_ = report_of(GetParam().kind);
+    format::Formatter format_{{}, QLocale(QString::fromLatin1(GetParam().language))};
+};
+
+TEST_P(Shops, TakeAtMostFourPages) {
+    const Paper on_a4(report_, format_);
+    EXPECT_LE(on_a4.pages(), 4);
+    expect_nothing_overlaps_or_leaves_the_page(on_a4, a4);
+    const Paper on_letter(report_, format_, PageSize::letter);
+    EXPECT_LE(on_letter.pages(), 4);
+    expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
+}
+
+std::vector<Case> cases() {
+    std::vector<Case> out;
+    for (const Kind& kind : kinds)
+        for (const char* language : {"en", "de", "es"})
+            out.push_back({kind, language});
+    return out;
+}
+
+INSTANTIATE_TEST_SUITE_P(Kinds, Shops, testing::ValuesIn(cases()), [](const auto& info) {
+    return std::string(info.param.kind.name) + "_" + info.param.language;
+});
+
+}  // namespace
+}  // namespace lapwing::print
