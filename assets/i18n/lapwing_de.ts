@@ -6249,9 +6249,9 @@
         <translation>Zylinder %1: Kompressionswerte von vor dem Laufen zählen nicht; da war er noch kälter.</translation>
     </message>
     <message>
-        <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>
+        <source>Cylinder %1: under the app&apos;s assumptions the likeliest answer is: %2. That depends on them; with others it would be: %3.</source>
         <extracomment>odds.depends_on_assumptions</extracomment>
-        <translation>Zylinder %1: Das hängt von Annahmen ab. Mit anderen wäre die wahrscheinlichste Antwort: %2.</translation>
+        <translation>Zylinder %1: unter den Annahmen der App ist die wahrscheinlichste Antwort: %2. Das hängt von ihnen ab; mit anderen wäre es: %3.</translation>
     </message>
     <message>
         <source>If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don&apos;t compare before that.</source>
@@ -6662,6 +6662,11 @@
         <source>Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at_joint</extracomment>
         <translation>Zylinder %1 verliert %2, nach dem Gehör das meiste am Dichtungssteg zu Zylinder %3.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, and air comes out of the plug hole of cylinder %3: through the joint, or past a valve. Listen at intake and exhaust too.</source>
+        <extracomment>cylinder.leaks_joint_or_valve</extracomment>
+        <translation>Zylinder %1 verliert %2, und Luft kommt aus dem Kerzenloch von Zylinder %3: durch den Dichtungssteg dazwischen oder an einem Ventil vorbei. Auch an Einlass und Auslass horchen.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
@@ -7214,6 +7219,16 @@
         <translation>Zylinder %1 und %2 stehen gemeinsam im oberen Totpunkt. Luft im Kerzenloch von %2 bedeutet den Dichtungssteg nur, wenn dessen Ventile geschlossen sind: %2 aus der Ventilüberschneidung drehen oder seine Kipphebel ansehen.</translation>
     </message>
     <message>
+        <source>While cylinder %1 stands at its TDC, cylinder %2 has its valves open on one side. What leaks past %3 of cylinder %1 can come out of the plug hole of %2 through the manifold: listen at that valve&apos;s exit before calling it the joint.</source>
+        <extracomment>question.neighbour_open</extracomment>
+        <translation>Steht Zylinder %1 auf seinem OT, hat Zylinder %2 auf einer Seite die Ventile offen. Was bei Zylinder %1 hier entweicht: %3, kann durch ein gemeinsames Sammelrohr aus dem Kerzenloch von %2 kommen: am Ausgang dieses Ventils horchen, bevor es der Dichtungssteg sein soll.</translation>
+    </message>
+    <message>
+        <source>While cylinder %1 stands at its TDC, the valves of cylinder %2 may not be shut: look at its rockers. What leaks past %3 of cylinder %1 can then come out of the plug hole of %2 through the manifold: listen at that valve&apos;s exit before calling it the joint.</source>
+        <extracomment>question.neighbour_may_be_open</extracomment>
+        <translation>Steht Zylinder %1 auf seinem OT, sind die Ventile von Zylinder %2 vielleicht nicht zu: seine Kipphebel ansehen. Was bei Zylinder %1 hier entweicht: %3, kann dann durch ein gemeinsames Sammelrohr aus dem Kerzenloch von %2 kommen: am Ausgang dieses Ventils horchen, bevor es der Dichtungssteg sein soll.</translation>
+    </message>
+    <message>
         <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
         <extracomment>clearance.none</extracomment>
         <translation>Zylinder %1, %2 %3: kein Spiel. Das Ventil wird offen gehalten: erst einstellen.</translation>
@@ -7317,6 +7332,11 @@
         <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
         <extracomment>next.listen_again</extracomment>
         <translation>An den Austritten von Zylinder %1 neu horchen: Was im Zustand „%2“ zu hören war, zählt nicht für ein Teil, an dem seither gearbeitet wurde.</translation>
+    </message>
+    <message>
+        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
+        <extracomment>next.listen_valves</extracomment>
+        <translation>An Einlass und Auslass von Zylinder %1 horchen: die Luft im Kerzenloch von %2 kann an einem Ventil vorbeigekommen sein.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -11200,6 +11220,41 @@
         <translation>Etwa so lange, wie beide Ventilsätze von ihren Sitzen sein können.</translation>
     </message>
     <message>
+        <source>Before this after bottom dead centre no intake valve is taken as shut, where the card does not give its closing.</source>
+        <extracomment>intake-closes-earliest, text</extracomment>
+        <translation>Vor diesem Winkel nach dem unteren Totpunkt gilt kein Einlassventil als geschlossen, wenn die Karte sein Schließen nicht nennt.</translation>
+    </message>
+    <message>
+        <source>Valve timings of road engines close it 40 to 75 degrees after, at the seat; ten degrees to either side are left for those that are not usual. Racing cams reach further: put the closing on the card.</source>
+        <extracomment>intake-closes-earliest, comment</extracomment>
+        <translation>Steuerzeiten von Straßenmotoren schließen es 40 bis 75 Grad danach, am Sitz; zehn Grad nach beiden Seiten bleiben für die, die nicht üblich sind. Rennnockenwellen gehen weiter: das Schließen auf die Karte schreiben.</translation>
+    </message>
+    <message>
+        <source>And after this it is taken as shut for sure.</source>
+        <extracomment>intake-closes-latest, text</extracomment>
+        <translation>Und danach gilt es sicher als geschlossen.</translation>
+    </message>
+    <message>
+        <source>As above.</source>
+        <extracomment>intake-closes-latest, comment; exhaust-opens-latest, comment; decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
+        <translation>Wie oben.</translation>
+    </message>
+    <message>
+        <source>Up to this before bottom dead centre an exhaust valve is taken as shut for sure.</source>
+        <extracomment>exhaust-opens-earliest, text</extracomment>
+        <translation>Bis zu diesem Winkel vor dem unteren Totpunkt gilt ein Auslassventil sicher als geschlossen.</translation>
+    </message>
+    <message>
+        <source>Valve timings of road engines open it 40 to 75 degrees before, at the seat; ten degrees to either side are left for those that are not usual.</source>
+        <extracomment>exhaust-opens-earliest, comment</extracomment>
+        <translation>Steuerzeiten von Straßenmotoren öffnen es 40 bis 75 Grad davor, am Sitz; zehn Grad nach beiden Seiten bleiben für die, die nicht üblich sind.</translation>
+    </message>
+    <message>
+        <source>And from this on as open for sure.</source>
+        <extracomment>exhaust-opens-latest, text</extracomment>
+        <translation>Und ab diesem sicher als offen.</translation>
+    </message>
+    <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
         <extracomment>neighbours-close, text</extracomment>
         <translation>Zwei niedrige Nachbarn gelten als gleich, wenn ihre Messwerte innerhalb dieses Anteils voneinander liegen.</translation>
@@ -11273,11 +11328,6 @@
         <source>And no later than this.</source>
         <extracomment>decompressor-closing-most, text</extracomment>
         <translation>Und spätestens so lange danach.</translation>
-    </message>
-    <message>
-        <source>As above.</source>
-        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
-        <translation>Wie oben.</translation>
     </message>
     <message>
         <source>How far the weather moves the air pressure from the standard atmosphere&apos;s at an altitude.</source>

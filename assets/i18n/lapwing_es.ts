@@ -6249,9 +6249,9 @@
         <translation>Cilindro %1: las lecturas de compresión de antes de que funcionara no cuentan; entonces estaba más frío.</translation>
     </message>
     <message>
-        <source>Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2.</source>
+        <source>Cylinder %1: under the app&apos;s assumptions the likeliest answer is: %2. That depends on them; with others it would be: %3.</source>
         <extracomment>odds.depends_on_assumptions</extracomment>
-        <translation>Cilindro %1: esto depende de supuestos. Con otros, la respuesta más probable sería: %2.</translation>
+        <translation>Cilindro %1: con los supuestos de la app la respuesta más probable es: %2. Depende de ellos; con otros sería: %3.</translation>
     </message>
     <message>
         <source>If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don&apos;t compare before that.</source>
@@ -6662,6 +6662,11 @@
         <source>Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell.</source>
         <extracomment>cylinder.leaks_at_joint</extracomment>
         <translation>El cilindro %1 pierde %2, la mayor parte por la junta con el cilindro %3 hasta donde alcanza el oído.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaks %2, and air comes out of the plug hole of cylinder %3: through the joint, or past a valve. Listen at intake and exhaust too.</source>
+        <extracomment>cylinder.leaks_joint_or_valve</extracomment>
+        <translation>El cilindro %1 pierde %2 y sale aire por el agujero de bujía del cilindro %3: por la junta entre ambos o por una válvula. Escuchar también en admisión y escape.</translation>
     </message>
     <message>
         <source>Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve without clearance looks burnt.</source>
@@ -7214,6 +7219,16 @@
         <translation>Los cilindros %1 y %2 están a la vez en el punto muerto superior. El aire en el agujero de bujía del %2 significa la junta solo si sus válvulas están cerradas: girar el %2 fuera del cruce de válvulas o mirar sus balancines.</translation>
     </message>
     <message>
+        <source>While cylinder %1 stands at its TDC, cylinder %2 has its valves open on one side. What leaks past %3 of cylinder %1 can come out of the plug hole of %2 through the manifold: listen at that valve&apos;s exit before calling it the joint.</source>
+        <extracomment>question.neighbour_open</extracomment>
+        <translation>Mientras el cilindro %1 está en su PMS, el cilindro %2 tiene abiertas las válvulas de un lado. Lo que escapa del cilindro %1 por aquí: %3, puede salir por un colector unido y el agujero de bujía de %2: escuchar en la salida de esa válvula antes de culpar a la junta.</translation>
+    </message>
+    <message>
+        <source>While cylinder %1 stands at its TDC, the valves of cylinder %2 may not be shut: look at its rockers. What leaks past %3 of cylinder %1 can then come out of the plug hole of %2 through the manifold: listen at that valve&apos;s exit before calling it the joint.</source>
+        <extracomment>question.neighbour_may_be_open</extracomment>
+        <translation>Mientras el cilindro %1 está en su PMS, las válvulas del cilindro %2 quizá no estén cerradas: mirar sus balancines. Lo que escapa del cilindro %1 por aquí: %3, puede entonces salir por un colector unido y el agujero de bujía de %2: escuchar en la salida de esa válvula antes de culpar a la junta.</translation>
+    </message>
+    <message>
         <source>Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first.</source>
         <extracomment>clearance.none</extracomment>
         <translation>Cilindro %1, %2 %3: sin juego. La válvula queda abierta: ajustar primero.</translation>
@@ -7317,6 +7332,11 @@
         <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
         <extracomment>next.listen_again</extracomment>
         <translation>Escuchar de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
+    </message>
+    <message>
+        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
+        <extracomment>next.listen_valves</extracomment>
+        <translation>Escuchar en admisión y escape del cilindro %1: el aire en el agujero de bujía de %2 puede haber pasado por una válvula.</translation>
     </message>
     <message>
         <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
@@ -11200,6 +11220,41 @@
         <translation>Más o menos lo que ambos juegos de válvulas pueden estar fuera de sus asientos.</translation>
     </message>
     <message>
+        <source>Before this after bottom dead centre no intake valve is taken as shut, where the card does not give its closing.</source>
+        <extracomment>intake-closes-earliest, text</extracomment>
+        <translation>Antes de este ángulo después del punto muerto inferior ninguna válvula de admisión se da por cerrada si la ficha no indica su cierre.</translation>
+    </message>
+    <message>
+        <source>Valve timings of road engines close it 40 to 75 degrees after, at the seat; ten degrees to either side are left for those that are not usual. Racing cams reach further: put the closing on the card.</source>
+        <extracomment>intake-closes-earliest, comment</extracomment>
+        <translation>Los diagramas de distribución de motores de calle la cierran de 40 a 75 grados después, en el asiento; se dejan diez grados a cada lado para los que no son habituales. Los árboles de competición van más lejos: anotar el cierre en la ficha.</translation>
+    </message>
+    <message>
+        <source>And after this it is taken as shut for sure.</source>
+        <extracomment>intake-closes-latest, text</extracomment>
+        <translation>Y después de este se da por cerrada con seguridad.</translation>
+    </message>
+    <message>
+        <source>As above.</source>
+        <extracomment>intake-closes-latest, comment; exhaust-opens-latest, comment; decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
+        <translation>Como arriba.</translation>
+    </message>
+    <message>
+        <source>Up to this before bottom dead centre an exhaust valve is taken as shut for sure.</source>
+        <extracomment>exhaust-opens-earliest, text</extracomment>
+        <translation>Hasta este ángulo antes del punto muerto inferior una válvula de escape se da por cerrada con seguridad.</translation>
+    </message>
+    <message>
+        <source>Valve timings of road engines open it 40 to 75 degrees before, at the seat; ten degrees to either side are left for those that are not usual.</source>
+        <extracomment>exhaust-opens-earliest, comment</extracomment>
+        <translation>Los diagramas de distribución de motores de calle la abren de 40 a 75 grados antes, en el asiento; se dejan diez grados a cada lado para los que no son habituales.</translation>
+    </message>
+    <message>
+        <source>And from this on as open for sure.</source>
+        <extracomment>exhaust-opens-latest, text</extracomment>
+        <translation>Y desde este, por abierta con seguridad.</translation>
+    </message>
+    <message>
         <source>Two low neighbours count as alike when they read within this share of each other.</source>
         <extracomment>neighbours-close, text</extracomment>
         <translation>Dos vecinos bajos cuentan como iguales cuando sus lecturas no difieren en más de esta parte.</translation>
@@ -11273,11 +11328,6 @@
         <source>And no later than this.</source>
         <extracomment>decompressor-closing-most, text</extracomment>
         <translation>Y no después de este.</translation>
-    </message>
-    <message>
-        <source>As above.</source>
-        <extracomment>decompressor-closing-most, comment; closed-throttle-fill-most, comment; masking-from, comment; held-usual, comment</extracomment>
-        <translation>Como arriba.</translation>
     </message>
     <message>
         <source>How far the weather moves the air pressure from the standard atmosphere&apos;s at an altitude.</source>

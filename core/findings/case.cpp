@@ -240,6 +240,14 @@ std::optional<int> heard_neighbour(const CylinderFindings& cylinder) {
     return found ? found->neighbour : std::nullopt;
 }
 
+std::optional<int> doubted_joint(const CylinderFindings& cylinder) {
+    if (cylinder.exits.empty()) return std::nullopt;
+    const Heard& first = cylinder.exits.front();
+    if (first.exit != Exit::next_plug_hole || first.loudness == Loudness::nothing || first.path)
+        return std::nullopt;
+    return heard_neighbour(cylinder);
+}
+
 bool seals_well(const CylinderFindings& cylinder) {
     return cylinder.leak_down && cylinder.leak_down->state == State::good;
 }

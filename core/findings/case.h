@@ -85,6 +85,9 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder);
 std::optional<Wet> wet_of(const Case& at, int cylinder, const std::optional<Cranking>& dry);
 /// The loudest standing note of each exit, of one tag as `counted`; what of it counts now: touched.h.
 std::vector<Heard> exits_of(const Case& at, int cylinder);
+/// Takes its path from what was heard in a neighbour's plug hole where it may have come through a valve: the
+/// neighbour's may be open, and nobody listened at the exit of this cylinder's own.
+void doubt_joints(const Case& at, int cylinder, std::vector<Heard>& exits);
 Clearances clearances_of(const Case& at, int cylinder);
 /// Found with too little clearance, by the card's range or beside its siblings, and left with enough.
 bool was_put_right(const Case& at, const Clearance& valve);
@@ -174,6 +177,8 @@ bool asks(const CylinderFindings& cylinder, std::string_view code);
 const Heard* loudest(const CylinderFindings& cylinder);
 /// The neighbour in whose plug hole air was heard loudest, where exactly one stands out.
 std::optional<int> heard_neighbour(const CylinderFindings& cylinder);
+/// The same where that is the loudest exit of all, and yet no proof of the joint (`doubt_joints`).
+std::optional<int> doubted_joint(const CylinderFindings& cylinder);
 /// Leakage in range: what air still passes is what rings may let by.
 bool seals_well(const CylinderFindings& cylinder);
 

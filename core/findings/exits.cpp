@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/firing.h"
 
 namespace lapwing::findings {
 
@@ -31,6 +32,17 @@ std::vector<Heard> exits_of(const Case& at, int cylinder) {
     }
     std::ranges::stable_sort(out, std::greater{}, &Heard::loudness);
     return out;
+}
+
+void doubt_joints(const Case& at, int cylinder, std::vector<Heard>& exits) {
+    const auto listened = [&](Exit exit) { return std::ranges::count(exits, exit, &Heard::exit) > 0; };
+    for (Heard& heard : exits) {
+        if (heard.exit != Exit::next_plug_hole || !heard.neighbour) continue;
+        const Neighbour there = neighbour_while_tested(at.engine, at.reference, cylinder, *heard.neighbour);
+        // Past a valve most of the air leaves by that valve's own exit: who listened there has heard it.
+        if ((there.by_intake && !listened(Exit::intake)) || (there.by_exhaust && !listened(Exit::exhaust)))
+            heard.path.reset();
+    }
 }
 
 }  // namespace lapwing::findings

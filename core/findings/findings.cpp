@@ -27,6 +27,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         cylinder.wet = wet_of(at, number, cylinder.dry);
         ExitsNow exits = exits_now(at, number);
         cylinder.exits = std::move(exits.heard);
+        doubt_joints(at, number, cylinder.exits);
         cylinder.heard_earlier = std::move(exits.earlier);
         cylinder.heard_earlier_tag = exits.earlier_tag;
         cylinder.clearances = clearances_of(at, number);

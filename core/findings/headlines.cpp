@@ -18,6 +18,8 @@ Message leak_headline(const Case& at, const CylinderFindings& cylinder) {
         return say("cylinder.retest_leak", number, leakage, word_of(*valve));
     const Heard* heard = loudest(cylinder);
     if (!heard) {
+        if (const auto other = doubted_joint(cylinder))
+            return say("cylinder.leaks_joint_or_valve", number, leakage, *other);
         if (dry_counts(cylinder) && cylinder.dry->state == State::good)
             return say("cylinder.leaks_but_reads_well", number, cylinder.dry->final.figure, leakage);
         return say("cylinder.leaks_unheard", number, leakage);

@@ -96,6 +96,8 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
                   say("next.listen_again", number, word_of(cylinder.heard_earlier_tag)));
     else if (leaks && cylinder.exits.empty())
         steps.add(Action::listen, number, "next.listen");
+    else if (const auto other = doubted_joint(cylinder); leaks && other)
+        steps.add(Action::listen, number, say("next.listen_valves", number, *other));
     else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
              at.engine.fuel == Fuel::petrol && !at.decompressor_works())
         steps.add(Action::wet, number, "next.wet");

@@ -5,6 +5,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/case.h"
+#include "core/findings/firing.h"
 #include "core/findings/touched.h"
 
 namespace lapwing::findings {
@@ -66,6 +67,25 @@ void ask_siblings(const Case& at, CylinderFindings& cylinder) {
                                                 figure(Dimension::length, low->siblings)));
 }
 
+/// Air in the plug hole of a neighbour whose valves are not shut for sure.
+void ask_neighbours(const Case& at, CylinderFindings& cylinder) {
+    const int number = cylinder.number;
+    for (const Heard& heard : cylinder.exits) {
+        if (heard.exit != Exit::next_plug_hole || !heard.neighbour || heard.loudness == Loudness::nothing)
+            continue;
+        if (companions(at.engine, at.reference, number, *heard.neighbour)) {
+            cylinder.questions.push_back(remark("question.companion", number, *heard.neighbour));
+            continue;
+        }
+        if (heard.path) continue;
+        const Neighbour there = neighbour_while_tested(at.engine, at.reference, number, *heard.neighbour);
+        cylinder.questions.push_back(
+            remark(there.valves == NeighbourValves::open ? "question.neighbour_open"
+                                                         : "question.neighbour_may_be_open",
+                   number, *heard.neighbour, word_of(there.by_intake ? Path::intake : Path::exhaust)));
+    }
+}
+
 }  // namespace
 
 void add_questions(const Case& at, CylinderFindings& cylinder) {
@@ -102,10 +122,7 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
     if (cylinder.wet && cylinder.dry && cylinder.wet->reading.tag != cylinder.dry->tag)
         cylinder.questions.push_back(remark("question.wet_other_state", number, word_of(cylinder.dry->tag),
                                             word_of(cylinder.wet->reading.tag)));
-    for (const Heard& heard : cylinder.exits)
-        if (heard.exit == Exit::next_plug_hole && heard.neighbour && heard.loudness != Loudness::nothing &&
-            companions(at.engine, at.reference, number, *heard.neighbour))
-            cylinder.questions.push_back(remark("question.companion", number, *heard.neighbour));
+    ask_neighbours(at, cylinder);
 }
 
 void add_contradictions(const Case& at, CylinderFindings& cylinder) {

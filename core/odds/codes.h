@@ -25,14 +25,14 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
     {"odds.retest_adjusted", "cw"},  // that valve was put right after all that was read and heard
     {"odds.not_listened", "c"},
-    {"odds.not_listened_since", "c"},     // since parts were touched that the air was heard at
-    {"odds.no_air", "c"},                 // cranking readings only
-    {"odds.unsure_numbers", "c"},         // too few effective samples
-    {"odds.earlier_state_apart", "cw"},   // readings of another state were not used; the state that was
-    {"odds.earlier_state_shared", "cw"},  // they were, of what was not touched before this state
-    {"odds.earlier_state_ran", "c"},      // cranking readings from before it ran were not
-    {"odds.depends_on_assumptions", "cw"},
-    {"odds.fresh_hone", "c"},  // reading after new rings not comparable at first
+    {"odds.not_listened_since", "c"},        // since parts were touched that the air was heard at
+    {"odds.no_air", "c"},                    // cranking readings only
+    {"odds.unsure_numbers", "c"},            // too few effective samples
+    {"odds.earlier_state_apart", "cw"},      // readings of another state were not used; the state that was
+    {"odds.earlier_state_shared", "cw"},     // they were, of what was not touched before this state
+    {"odds.earlier_state_ran", "c"},         // cranking readings from before it ran were not
+    {"odds.depends_on_assumptions", "cww"},  // under these, under another set
+    {"odds.fresh_hone", "c"},                // reading after new rings not comparable at first
     {"odds.companion", "cc"},
     {"odds.decompressor", ""},         // cranking readings compare cylinders only: not used
     {"odds.compare_only_ratio", "n"},  // above that compression ratio

@@ -77,12 +77,17 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
             dossier.engine.valves.adjuster != Adjuster::hydraulic &&
             !recorded(path.path == findings::Path::intake ? ValveSide::intake : ValveSide::exhaust))
             out.reasons.push_back(say("odds.clearance_first", number, findings::word_of(path.path)));
-    if (out.depends_on_assumptions)
-        for (const UnderOther& other : out.under_others)
-            if (other.main != out.main)
-                out.reasons.push_back(
-                    say("odds.depends_on_assumptions", number,
-                        other.main ? findings::word_of(*other.main) : findings::Word{"outcome:seals_well"}));
+    const auto outcome = [](const std::optional<findings::Path>& main) {
+        return main ? findings::word_of(*main) : findings::Word{"outcome:seals_well"};
+    };
+    // Two other sets may come to the same answer: said once.
+    std::vector<std::optional<findings::Path>> said{out.main};
+    for (const UnderOther& other : out.under_others)
+        if (std::ranges::find(said, other.main) == said.end()) {
+            said.push_back(other.main);
+            out.reasons.push_back(
+                say("odds.depends_on_assumptions", number, outcome(out.main), outcome(other.main)));
+        }
     const PathOdds* rings = out.path(findings::Path::rings);
     if (rings && worth_repairing(*rings, reference) && !out.expected_after.empty())
         out.reasons.push_back(say("odds.fresh_hone", number));

@@ -74,7 +74,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.earlier_state_ran",
         "Cylinder %1: cranking readings from before it ran are left out; it was colder then."),
     SAY("odds.depends_on_assumptions",
-        "Cylinder %1: this depends on assumptions. With other ones the likeliest answer would be: %2."),
+        "Cylinder %1: under the app's assumptions the likeliest answer is: %2. That depends on them; with "
+        "others it would be: %3."),
     SAY("odds.fresh_hone",
         "If cylinder %1 gets new rings: in a fresh hone they read low until they have run in. Don't compare "
         "before that."),

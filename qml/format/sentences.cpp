@@ -56,6 +56,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.leaks_at", "Cylinder %1 leaks %2, most of it at %3 as far as the ear can tell."),
     SAY("cylinder.leaks_at_joint",
         "Cylinder %1 leaks %2, most of it at the joint to cylinder %3 as far as the ear can tell."),
+    SAY("cylinder.leaks_joint_or_valve",
+        "Cylinder %1 leaks %2, and air comes out of the plug hole of cylinder %3: through the joint, or past "
+        "a valve. Listen at intake and exhaust too."),
     SAY("cylinder.leaks_clearance_first",
         "Cylinder %1 leaks %2 and the air points at %3. Check its clearance before any verdict: a valve "
         "without clearance looks burnt."),
@@ -306,6 +309,17 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinders %1 and %2 stand at top dead centre together. Air in the plug hole of %2 means the joint "
         "only if "
         "its valves are shut: turn %2 away from overlap or look at its rockers."),
+    SAY("question.neighbour_open",
+        "While cylinder %1 stands at its TDC, cylinder %2 has its valves open on one side. What leaks past "
+        "%3 "
+        "of cylinder %1 can come out of the plug hole of %2 through the manifold: listen at that valve's "
+        "exit "
+        "before calling it the joint."),
+    SAY("question.neighbour_may_be_open",
+        "While cylinder %1 stands at its TDC, the valves of cylinder %2 may not be shut: look at its "
+        "rockers. "
+        "What leaks past %3 of cylinder %1 can then come out of the plug hole of %2 through the manifold: "
+        "listen at that valve's exit before calling it the joint."),
     SAY("clearance.none", "Cylinder %1, %2 %3: no clearance. The valve is held open: adjust first."),
     SAY("clearance.too_small", "Cylinder %1, %2 %3: %4, less than the least of %5. Adjust first."),
     SAY("clearance.no_range",
@@ -345,6 +359,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.listen_again",
         "Listen at cylinder %1's exits again: what was heard in the state \"%2\" does not count for a part "
         "that was touched since."),
+    SAY("next.listen_valves",
+        "Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a "
+        "valve."),
     SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
     SAY("next.clearances",
         "Check the valve clearances of cylinder %1, first the %2's: a valve without clearance looks burnt."),

@@ -7,6 +7,7 @@
 #include <array>
 
 #include "core/findings/cautions.h"
+#include "core/findings/firing.h"
 #include "core/physics/holding_torque.h"
 #include "qml/viewmodels/derivation_item.h"
 
@@ -16,16 +17,8 @@ namespace {
 /// How far a crank stands from TDC where it is not quite there, degrees as a person would read them.
 constexpr std::array angles{"2", "5", "10"};
 
-/// In-line engines of three and more cylinders fire evenly, hardly any but for a few cross-plane cranks
-/// (common practice, no source): where the card has the order alone, that gives about where to look for the
-/// next TDC.
-bool taken_as_even(const Engine& engine) {
-    return engine.firing_intervals.empty() && engine.arrangement == Arrangement::in_line &&
-           engine.firing_order.size() >= 3 && engine.firing_order.size() == engine.cylinders.size();
-}
-
 Engine with_even_intervals(Engine engine) {
-    if (taken_as_even(engine)) engine.firing_intervals = even_intervals(engine);
+    if (findings::fires_evenly_as_assumed(engine)) engine.firing_intervals = even_intervals(engine);
     return engine;
 }
 
@@ -84,7 +77,7 @@ QVariantList NextTdcModel::choices() const {
     const auto here = std::find(order.begin(), order.end(), from());
     if (here != order.end()) std::rotate(order.begin(), here, order.end());
     const Engine even = with_even_intervals(engine());
-    const bool about = taken_as_even(engine());
+    const bool about = findings::fires_evenly_as_assumed(engine());
     for (const int number : order) {
         const auto* cylinder = find_cylinder(engine(), number);
         const auto turn = turn_between(even, from(), number);
@@ -106,12 +99,13 @@ QString NextTdcModel::turnText() const {
     const auto turn = turn_between(with_even_intervals(engine()), from(), target());
     if (!turn) return QStringLiteral("–");
     const QString degrees = format().locale().toString(*turn, 'f', 0);
-    return taken_as_even(engine()) ? tr("about %1°").arg(degrees) : tr("%1°").arg(degrees);
+    return findings::fires_evenly_as_assumed(engine()) ? tr("about %1°").arg(degrees)
+                                                       : tr("%1°").arg(degrees);
 }
 
 QString NextTdcModel::problem() const {
     if (!found()) return {};
-    if (taken_as_even(engine()))
+    if (findings::fires_evenly_as_assumed(engine()))
         return tr(
             "The firing intervals are not on the engine card: taken as even. Make sure of the TDC at the "
             "plug hole.");

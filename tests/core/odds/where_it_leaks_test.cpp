@@ -382,6 +382,27 @@ TEST(WhereItLeaks, ExpectsNothingOfARepairWhereTodaysReadingWouldDo) {
     EXPECT_TRUE(says(odds.reasons, "odds.no_expectation"));
 }
 
+TEST(WhereItLeaks, WhatDependsOnAssumptionsIsToldWithBothAnswers) {
+    Odds bench(1);
+    bench.dry(1, "6.0", "bar");
+    Assumptions rare = *built_in_assumptions();
+    rare.others.front().change = {{"rings-fault", 0.001}, {"exhaust-fault", 0.9}};
+    rare.others.resize(1);
+    OddsOptions options;
+    options.seed = 1;
+    options.assumptions = &rare;
+    const auto odds = *where_it_leaks(bench.dossier, bench.visit(), Odds::reference(), options);
+    const CylinderOdds& cylinder = odds.cylinders.front();
+    ASSERT_EQ(cylinder.main, Path::rings);
+    ASSERT_EQ(cylinder.under_others.front().main, Path::exhaust);
+    EXPECT_TRUE(cylinder.depends_on_assumptions);
+    const auto said =
+        std::ranges::find(cylinder.reasons, "odds.depends_on_assumptions", &findings::Message::code);
+    ASSERT_NE(said, cylinder.reasons.end());
+    EXPECT_EQ(std::get<findings::Word>(said->args[1]), findings::Word{"path:rings"});
+    EXPECT_EQ(std::get<findings::Word>(said->args[2]), findings::Word{"path:exhaust"});
+}
+
 TEST(WhereItLeaks, AFarPriorThatFewDrawsStandBehindMakesItUnsure) {
     Odds bench(1);
     bench.dry(1, "6.5", "bar");
