@@ -6349,9 +6349,59 @@
         <translation>Zylinder %1 dichtet gut: %2.</translation>
     </message>
     <message>
-        <source>Sealing well: %1 (%2).</source>
+        <source>%1 seal well: %2.</source>
         <extracomment>odds.likely_sound</extracomment>
-        <translation>Gut dicht: %1 (%2).</translation>
+        <translation>%1 dichten gut: %2.</translation>
+    </message>
+    <message>
+        <source>%1 leak mostly at %2: %3.</source>
+        <extracomment>odds.likely_main_several</extracomment>
+        <translation>%1 sind hauptsächlich hier undicht: %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1 may leak at %2, or they may still be sound: the readings do not settle it.</source>
+        <extracomment>odds.leak_or_sound_several</extracomment>
+        <translation>%1 können hier undicht sein: %2. Oder sie sind noch in Ordnung: Die Messwerte entscheiden das nicht.</translation>
+    </message>
+    <message>
+        <source>Nobody listened there: that can turn it round.</source>
+        <extracomment>odds.turned_by_listening</extracomment>
+        <translation>Dort hat niemand gehorcht: Das kann die Antwort noch ändern.</translation>
+    </message>
+    <message>
+        <source>Nobody listened there, and another answer is possible: %1.</source>
+        <extracomment>odds.turned_by_listening_or</extracomment>
+        <translation>Dort hat niemand gehorcht, und eine andere Antwort ist möglich: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has listened there since a part was touched: that can turn it round.</source>
+        <extracomment>odds.turned_by_listening_again</extracomment>
+        <translation>Dort hat niemand gehorcht, seit an einem Teil gearbeitet wurde: Das kann die Antwort noch ändern.</translation>
+    </message>
+    <message>
+        <source>No leak-down was done there: one can turn this round.</source>
+        <extracomment>odds.turned_by_air</extracomment>
+        <translation>Dort fehlt die Druckverlustprüfung: Das kann die Antwort noch ändern.</translation>
+    </message>
+    <message>
+        <source>No leak-down was done there, and another answer is possible: %1.</source>
+        <extracomment>odds.turned_by_air_or</extracomment>
+        <translation>Dort fehlt die Druckverlustprüfung, und eine andere Antwort ist möglich: %1.</translation>
+    </message>
+    <message>
+        <source>A rule of thumb names another answer: %1.</source>
+        <extracomment>odds.turned_by_rule</extracomment>
+        <translation>Eine Faustregel nennt eine andere Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>With other assumptions the answer would be: %1.</source>
+        <extracomment>odds.turned_by_assumptions</extracomment>
+        <translation>Mit anderen Annahmen wäre die Antwort: %1.</translation>
+    </message>
+    <message>
+        <source>cylinder %1, %2</source>
+        <extracomment>odds.repair_of</extracomment>
+        <translation>Zylinder %1, %2</translation>
     </message>
     <message>
         <source>Cylinder %1 may leak at %2, or it may still be sound: the readings do not settle it.</source>
@@ -16068,6 +16118,10 @@
         <translation>Beschreibung</translation>
     </message>
     <message>
+        <source>Its past</source>
+        <translation>Vorgeschichte</translation>
+    </message>
+    <message>
         <source>Cycle</source>
         <translation>Arbeitsverfahren</translation>
     </message>
@@ -16210,6 +16264,10 @@
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
         <translation>Wie wahrscheinlich etwas ist, beruht auf den Annahmen der App; an wirklichen Motoren wurde es noch nicht ausgezählt.</translation>
+    </message>
+    <message>
+        <source>For the mechanic:</source>
+        <translation>Für die Werkstatt:</translation>
     </message>
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>

@@ -6349,9 +6349,59 @@
         <translation>Cilindro %1: sella bien (%2).</translation>
     </message>
     <message>
-        <source>Sealing well: %1 (%2).</source>
+        <source>%1 seal well: %2.</source>
         <extracomment>odds.likely_sound</extracomment>
-        <translation>Sellan bien: %1 (%2).</translation>
+        <translation>%1: sellan bien (%2).</translation>
+    </message>
+    <message>
+        <source>%1 leak mostly at %2: %3.</source>
+        <extracomment>odds.likely_main_several</extracomment>
+        <translation>%1: pierden sobre todo por %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%1 may leak at %2, or they may still be sound: the readings do not settle it.</source>
+        <extracomment>odds.leak_or_sound_several</extracomment>
+        <translation>%1: pueden perder por %2, o pueden estar sanos todavía; las lecturas no lo deciden.</translation>
+    </message>
+    <message>
+        <source>Nobody listened there: that can turn it round.</source>
+        <extracomment>odds.turned_by_listening</extracomment>
+        <translation>Allí no escuchó nadie: eso puede cambiar la respuesta.</translation>
+    </message>
+    <message>
+        <source>Nobody listened there, and another answer is possible: %1.</source>
+        <extracomment>odds.turned_by_listening_or</extracomment>
+        <translation>Allí no escuchó nadie, y cabe otra respuesta: %1.</translation>
+    </message>
+    <message>
+        <source>Nobody has listened there since a part was touched: that can turn it round.</source>
+        <extracomment>odds.turned_by_listening_again</extracomment>
+        <translation>Allí no ha escuchado nadie desde que se tocó una pieza: eso puede cambiar la respuesta.</translation>
+    </message>
+    <message>
+        <source>No leak-down was done there: one can turn this round.</source>
+        <extracomment>odds.turned_by_air</extracomment>
+        <translation>Allí no se hizo la prueba de estanqueidad: puede cambiar la respuesta.</translation>
+    </message>
+    <message>
+        <source>No leak-down was done there, and another answer is possible: %1.</source>
+        <extracomment>odds.turned_by_air_or</extracomment>
+        <translation>Allí no se hizo la prueba de estanqueidad, y cabe otra respuesta: %1.</translation>
+    </message>
+    <message>
+        <source>A rule of thumb names another answer: %1.</source>
+        <extracomment>odds.turned_by_rule</extracomment>
+        <translation>Una regla práctica da otra respuesta: %1.</translation>
+    </message>
+    <message>
+        <source>With other assumptions the answer would be: %1.</source>
+        <extracomment>odds.turned_by_assumptions</extracomment>
+        <translation>Con otros supuestos la respuesta sería: %1.</translation>
+    </message>
+    <message>
+        <source>cylinder %1, %2</source>
+        <extracomment>odds.repair_of</extracomment>
+        <translation>cilindro %1, %2</translation>
     </message>
     <message>
         <source>Cylinder %1 may leak at %2, or it may still be sound: the readings do not settle it.</source>
@@ -16068,6 +16118,10 @@
         <translation>Descripción</translation>
     </message>
     <message>
+        <source>Its past</source>
+        <translation>Antecedentes</translation>
+    </message>
+    <message>
         <source>Cycle</source>
         <translation>Ciclo</translation>
     </message>
@@ -16210,6 +16264,10 @@
     <message>
         <source>How likely each is rests on the app&apos;s working assumptions; it was not yet counted on real engines.</source>
         <translation>Lo probable de cada cosa se basa en los supuestos de trabajo de la app; aún no se ha contado en motores reales.</translation>
+    </message>
+    <message>
+        <source>For the mechanic:</source>
+        <translation>Para el mecánico:</translation>
     </message>
     <message>
         <source>After a repair the reading is expected within its range in nine cases of ten.</source>

@@ -55,6 +55,16 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.likely_main_clearance", "cww"},  // of a valve whose clearance is not recorded
     {"odds.likely_seals", "cw"},
     {"odds.likely_sound", "lw"},
+    {"odds.likely_main_several", "lww"},
+    {"odds.leak_or_sound_several", "lw"},
+    {"odds.turned_by_listening", ""},      // one of these behind it
+    {"odds.turned_by_listening_or", "w"},  // another answer
+    {"odds.turned_by_listening_again", ""},
+    {"odds.turned_by_air", ""},
+    {"odds.turned_by_air_or", "w"},
+    {"odds.turned_by_rule", "w"},
+    {"odds.turned_by_assumptions", "w"},
+    {"odds.repair_of", "cw"},
     {"odds.leaks_or_sound", "cw"},  // likeliest path; that it seals well is not much less likely
     {"odds.likely_open", "cww"},    // the two likeliest outcomes
     // Beside the rules of thumb.

@@ -136,21 +136,59 @@ findings::Word likelihood_word(double chance, const findings::Reference& referen
 
 Message in_words(const CylinderOdds& cylinder, const findings::Reference& reference) {
     Message said = headline_of(cylinder, reference);
+    if (const Message* why = unheard(cylinder); why && said == *why) said = likeliest_of(cylinder, reference);
     const int number = cylinder.number;
     const findings::Word main = outcome_word(cylinder.main);
     const findings::Word how = likelihood_word(shown_chance(cylinder.main_chance).si, reference);
     if (said.code == "odds.open")
         return say("odds.likely_open", number, main, outcome_word(runner_up(cylinder).first));
-    const bool of_leak = said.code == "odds.main" || said.code == "odds.main_clearance";
+    const bool of_leak =
+        said.code == "odds.main" || said.code == "odds.main_clearance" || said.code == "odds.main_unheard";
     if (!of_leak && said.code != "odds.seals") return said;
     const auto [other, other_chance] = runner_up(cylinder);
     if (cylinder.main_chance < reference.assumed("likely")) {
         if (!cylinder.main && other) return say("odds.leaks_or_sound", number, outcome_word(other));
-        if (said.code == "odds.main" && !other) return say("odds.leaks_or_sound", number, main);
+        if (said.code != "odds.main_clearance" && of_leak && !other)
+            return say("odds.leaks_or_sound", number, main);
     }
     if (!of_leak) return say("odds.likely_seals", number, how);
-    return say(said.code == "odds.main" ? "odds.likely_main" : "odds.likely_main_clearance", number, main,
-               how);
+    return say(said.code == "odds.main_clearance" ? "odds.likely_main_clearance" : "odds.likely_main", number,
+               main, how);
+}
+
+std::optional<Message> turned_by(const CylinderOdds& cylinder, const std::optional<findings::Path>& points_at,
+                                 const findings::Reference& reference) {
+    const Message said = in_words(cylinder, reference);
+    // Questions come before any answer, and a sound cylinder turns little.
+    const auto answers = {"odds.likely_main", "odds.likely_main_clearance", "odds.likely_open",
+                          "odds.leaks_or_sound"};
+    if (std::ranges::none_of(answers, [&](std::string_view code) { return said.code == code; }))
+        return std::nullopt;
+    const auto named = [&](const findings::Arg& word) {
+        return std::ranges::find(said.args, word) != said.args.end() ||
+               (said.code == "odds.leaks_or_sound" && word == findings::Arg(outcome_word(std::nullopt)));
+    };
+    std::optional<Message> other;
+    if (points_at && !named(outcome_word(points_at)))
+        other = say("odds.turned_by_rule", outcome_word(points_at));
+    for (const Message& reason : cylinder.reasons)
+        if (reason.code == "odds.depends_on_assumptions" && !other && !named(reason.args.at(1)))
+            other = {"odds.turned_by_assumptions", {reason.args.at(1)}};
+    const Message* why = unheard(cylinder);
+    if (!why) return other;
+    const bool air = why->code == "odds.no_air";
+    if (other) return Message{air ? "odds.turned_by_air_or" : "odds.turned_by_listening_or", other->args};
+    return say(air                                ? "odds.turned_by_air"
+               : why->code == "odds.not_listened" ? "odds.turned_by_listening"
+                                                  : "odds.turned_by_listening_again");
+}
+
+bool said_in_words(const Message& reason) {
+    for (const char* code :
+         {"odds.main_unheard", "odds.open", "odds.main", "odds.main_clearance", "odds.seals", "odds.no_air",
+          "odds.not_listened", "odds.not_listened_since", "odds.depends_on_assumptions"})
+        if (reason.code == code) return true;
+    return false;
 }
 
 std::vector<Message> said_beside(const CylinderOdds& cylinder, const findings::Reference& reference) {

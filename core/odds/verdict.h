@@ -19,8 +19,17 @@ bool has_verdict(const CylinderOdds& cylinder);
 findings::Message headline_of(const CylinderOdds& cylinder, const findings::Reference& reference);
 
 /// The same without a percentage, for who reads the report and not the odds. A share of the leak beside the
-/// odds of there being one would be two figures that seem to contradict each other.
+/// odds of there being one would be two figures that seem to contradict each other. It has the likeliest
+/// answer even where nobody listened: `turned_by` says that then.
 findings::Message in_words(const CylinderOdds& cylinder, const findings::Reference& reference);
+/// What most of all may turn the sentence of `in_words` round, in one short sentence that names no cylinder:
+/// that nobody listened or no air was put on, that a rule of thumb (`points_at`) or other assumptions have
+/// another answer that it does not name. Nothing where there is no such thing.
+std::optional<findings::Message> turned_by(const CylinderOdds& cylinder,
+                                           const std::optional<findings::Path>& points_at,
+                                           const findings::Reference& reference);
+/// Whether `in_words` or `turned_by` has said the same, in the words of the odds.
+bool said_in_words(const findings::Message& reason);
 /// "likely:very", "likely:likely", "likely:more" or "likely:even" (assets/reference/assumptions.json:
 /// likely-very, likely, likely-more).
 findings::Word likelihood_word(double chance, const findings::Reference& reference);

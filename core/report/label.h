@@ -167,6 +167,7 @@ enum class Label {
     how_rules,
     how_odds,
     how_likely,
+    for_the_mechanic,
     how_expected,
     how_chart
 };

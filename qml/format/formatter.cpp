@@ -118,7 +118,12 @@ QString Formatter::text(const findings::Message& message) const {
         const auto* words = std::get_if<std::string>(&arg);
         args += words && tellsAnError(code) ? error(*words) : text(arg);
     }
-    return filled(translated(english, code), args);
+    QString said = filled(translated(english, code), args);
+    // "cylinders 2 and 3" at the beginning of a sentence
+    if (!message.args.empty() && std::holds_alternative<findings::CylinderList>(message.args.front()) &&
+        !said.isEmpty())
+        said.front() = said.front().toUpper();
+    return said;
 }
 
 bool Formatter::tellsAnError(std::string_view code) {

@@ -251,7 +251,7 @@ const char* english(report::Label label) {
         case Label::description:
             return QT_TRANSLATE_NOOP("Report", "Description");
         case Label::history:
-            return QT_TRANSLATE_NOOP("Report", "History");
+            return QT_TRANSLATE_NOOP("Report", "Its past");
         case Label::cycle:
             return QT_TRANSLATE_NOOP("Report", "Cycle");
         case Label::fuel:
@@ -348,6 +348,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report",
                                      "How likely each is rests on the app's working assumptions; it was not "
                                      "yet counted on real engines.");
+        case Label::for_the_mechanic:
+            return QT_TRANSLATE_NOOP("Report", "For the mechanic:");
         case Label::how_expected:
             return QT_TRANSLATE_NOOP("Report",
                                      "After a repair the reading is expected within its range in nine cases "

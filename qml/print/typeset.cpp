@@ -28,6 +28,14 @@ QFont font_of(const Style& style) {
     return font;
 }
 
+/// "once run / in": a last line of one short word is no line.
+void keep_short_end(QString& text) {
+    constexpr qsizetype short_word = 4;
+    if (text.endsWith(u' ')) return;
+    const qsizetype at = text.lastIndexOf(u' ');
+    if (at > 0 && text.size() - at - 1 <= short_word && text.lastIndexOf(u'\n') < at) text[at] = QChar::Nbsp;
+}
+
 }  // namespace
 
 Pieces typeset(const QString& text, const Style& style, double width) {
@@ -38,6 +46,7 @@ Pieces typeset(const QString& lead, const QString& text, const Style& style, dou
     Pieces pieces;
     QString shown = lead.isEmpty() || text.isEmpty() ? lead + text : lead + QStringLiteral("  ") + text;
     if (shown.isEmpty()) return pieces;
+    keep_short_end(shown);
     shown.replace(QStringLiteral("\r\n"), QStringLiteral("\n")).replace(u'\n', QChar::LineSeparator);
     auto layout = std::make_shared<QTextLayout>(shown, font_of(style));
     QTextOption option(style.align);

@@ -191,6 +191,26 @@ inline Shop two_stroke_twin() {
     return shop;
 }
 
+/// Cylinders 2 and 3 are low side by side: dry readings, one leak-down, and nobody listened.
+inline Shop six_unheard() {
+    Shop shop(6);
+    Engine& engine = shop.dossier.engine;
+    engine.name = "Quay six";
+    engine.description = "Launch engine, 2993 cm³";
+    engine.history = "Stood two winters in the boathouse.";
+    engine.firing_order = {1, 5, 3, 6, 2, 4};
+    fill_card(engine, "84", "90", "9.2");
+    fill_limits(engine, "10.0", "13.0", "8.8");
+    shop.shelve_testers();
+    Visit& visit = shop.visit("2026-03-14", "As found");
+    fill_conditions(visit.session);
+    const std::array dry{"11.8", "7.6", "7.4", "11.7", "11.8", "11.6"};
+    for (int number = 1; number <= 6; ++number)
+        shop.dry(visit, number, dry[static_cast<std::size_t>(number - 1)]);
+    shop.leak(visit, 2, "5.5", "3.4");
+    return shop;
+}
+
 /// A six at three visits: cylinder 2 loses from year to year, and four cylinders read the same at the end.
 inline Shop six_over_years() {
     Shop shop(6);

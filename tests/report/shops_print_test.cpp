@@ -19,11 +19,9 @@ struct Kind {
     const char* name;
     sample::Shop (*shop)();
 };
-constexpr Kind kinds[] = {{"Four", sample::petrol_four},
-                          {"Eight", sample::vee_eight},
-                          {"Diesel", sample::diesel_four},
-                          {"TwoStroke", sample::two_stroke_twin},
-                          {"Years", sample::six_over_years}};
+constexpr Kind kinds[] = {{"Four", sample::petrol_four},    {"Eight", sample::vee_eight},
+                          {"Diesel", sample::diesel_four},  {"TwoStroke", sample::two_stroke_twin},
+                          {"Unheard", sample::six_unheard}, {"Years", sample::six_over_years}};
 
 /// The odds take their time: each report is made once.
 const report::Report& report_of(const Kind& kind) {

@@ -118,6 +118,45 @@ TEST(Verdict, NamesNoPathInThePlainSentenceWhereNobodyListened) {
     }
 }
 
+/// An owner reads a first answer even there, with what may turn it round in one sentence.
+TEST(Verdict, HasAFirstAnswerInWordsAndOneSentenceThatMayTurnIt) {
+    auto cylinder = odds_of(0.8, 0.1);
+    EXPECT_EQ(in_words(cylinder, reference()).code, "odds.likely_main");
+    EXPECT_EQ(word_at(in_words(cylinder, reference()), 1), "path:rings");
+    EXPECT_FALSE(turned_by(cylinder, {}, reference()));
+    EXPECT_FALSE(turned_by(cylinder, Path::rings, reference()));  // the same answer
+    EXPECT_EQ(turned_by(cylinder, Path::exhaust, reference())->code, "odds.turned_by_rule");
+
+    cylinder.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::exhaust))};
+    EXPECT_EQ(*turned_by(cylinder, {}, reference()),
+              say("odds.turned_by_assumptions", findings::word_of(Path::exhaust)));
+    // What a rule of thumb names stands in the headline: that is explained first.
+    EXPECT_EQ(*turned_by(cylinder, Path::next_cylinder, reference()),
+              say("odds.turned_by_rule", findings::word_of(Path::next_cylinder)));
+
+    for (const auto& [why, alone, with_other] :
+         {std::tuple{"odds.not_listened", "odds.turned_by_listening", "odds.turned_by_listening_or"},
+          std::tuple{"odds.no_air", "odds.turned_by_air", "odds.turned_by_air_or"}}) {
+        auto unheard = odds_of(0.8, 0.1);
+        unheard.reasons = {say(why, 2)};
+        EXPECT_EQ(in_words(unheard, reference()).code, "odds.likely_main");
+        EXPECT_EQ(*turned_by(unheard, {}, reference()), say(alone));
+        EXPECT_EQ(*turned_by(unheard, Path::gasket, reference()),
+                  say(with_other, findings::word_of(Path::gasket)));
+        auto sealing = odds_of(0.1, 0.05);
+        sealing.reasons = {say(why, 2)};
+        EXPECT_FALSE(turned_by(sealing, {}, reference()));
+    }
+    // Both answers are named already: nothing turns to a third one.
+    auto open = odds_of(0.45, 0.40);
+    open.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::exhaust))};
+    EXPECT_EQ(in_words(open, reference()).code, "odds.likely_open");
+    EXPECT_FALSE(turned_by(open, {}, reference()));
+    // A question stands before any answer.
+    open.reasons.push_back(say("odds.tdc_first", 2));
+    EXPECT_FALSE(turned_by(open, Path::gasket, reference()));
+}
+
 TEST(Verdict, DrawsOfAShareWhatIsSureOfIt) {
     EXPECT_DOUBLE_EQ(drawn_share({0.92, 0.21, 1.0}), 0.21);
     EXPECT_DOUBLE_EQ(drawn_share({0.8, 0.78, 0.82}), 0.78);

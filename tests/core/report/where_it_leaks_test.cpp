@@ -102,6 +102,69 @@ TEST(ReportOdds, SpeakInWordsToTheOwner) {
         EXPECT_NE(std::ranges::find(said, code), said.end()) << code;
 }
 
+/// Four cylinders with a dry reading each; `sealing` are the chances that each seals well, else its rings
+/// leak.
+Section owners(const std::vector<std::string>& dry, const std::vector<double>& sealing) {
+    sample::Shop shop(static_cast<int>(dry.size()));
+    shop.shelve_testers();
+    Visit& visit = shop.visit("2026-03-14", "");
+    std::vector<odds::CylinderOdds> all;
+    for (std::size_t i = 0; i < dry.size(); ++i) {
+        const int number = static_cast<int>(i) + 1;
+        shop.dry(visit, number, dry[i]);
+        odds::CylinderOdds one;
+        one.number = number;
+        one.measured = true;
+        one.seals_well = sealing[i];
+        one.paths = {{Path::rings, {1.0, 1.0, 1.0}, 1.0 - sealing[i], 1.0 - sealing[i]}};
+        one.leak_area_m2.mean = 1e-6 * number;
+        if (sealing[i] < 0.5) one.main = Path::rings;
+        one.main_chance = std::max(sealing[i], 1.0 - sealing[i]);
+        all.push_back(one);
+    }
+    const auto leaks = sample::odds_with(std::move(all));
+    Options options;
+    options.leaks = &leaks;
+    return *section(shop.report(options), Label::where_it_leaks);
+}
+
+std::vector<findings::Message> said_in(const Section& section) {
+    std::vector<findings::Message> out;
+    for (const auto* sentences : blocks<Sentences>(section))
+        for (const Sentence& sentence : sentences->sentences)
+            if (const auto* message = std::get_if<findings::Message>(&sentence.text)) out.push_back(*message);
+    return out;
+}
+
+/// 11.4 and 11.6 bar on a gauge of 16 bar, class 1.6: +-0.26 bar by its class alone (EN 837-1: per cent of
+/// span).
+TEST(ReportOdds, DoNotTellApartWhatTheGaugeCannot) {
+    const auto said = said_in(owners({"11.6", "11.4", "11.7", "11.5"}, {0.9, 0.6, 0.8, 0.55}));
+    ASSERT_EQ(said.size(), 1u);
+    // As sure as the least sure one: 55 % is about as likely as not (assumptions.json: likely-more 60 %).
+    EXPECT_EQ(said[0],
+              say("odds.likely_sound", findings::CylinderList{1, 2, 3, 4}, findings::Word{"likely:even"}));
+    // What reads lower for sure is told apart.
+    const auto lower = said_in(owners({"11.6", "9.0", "11.7", "11.5"}, {0.9, 0.6, 0.9, 0.9}));
+    ASSERT_EQ(lower.size(), 2u);
+    EXPECT_EQ(lower[0], say("odds.leaks_or_sound", 2, findings::word_of(Path::rings)));
+    EXPECT_EQ(lower[1],
+              say("odds.likely_sound", findings::CylinderList{1, 3, 4}, findings::Word{"likely:very"}));
+}
+
+TEST(ReportOdds, SayTheSameOfSeveralCylindersOnceTheLeakingOnesFirst) {
+    const auto said = said_in(owners({"11.6", "6.4", "11.7", "6.6"}, {0.95, 0.02, 0.95, 0.03}));
+    ASSERT_EQ(said.size(), 2u);
+    EXPECT_EQ(said[0], say("odds.likely_main_several", findings::CylinderList{2, 4},
+                           findings::word_of(Path::rings), findings::Word{"likely:very"}));
+    EXPECT_EQ(said[1].code, "odds.likely_sound");
+    // The larger leak first where the words differ: cylinder 4's is (its area above).
+    const auto apart = said_in(owners({"11.6", "7.4", "11.7", "6.6"}, {0.95, 0.2, 0.95, 0.03}));
+    ASSERT_EQ(apart.size(), 3u);
+    EXPECT_EQ(std::get<int>(apart[0].args[0]), 4);
+    EXPECT_EQ(std::get<int>(apart[1].args[0]), 2);
+}
+
 TEST(ReportOdds, WithoutAVerdictThereIsNoBar) {
     auto leaks = sample::odds_of_orchard();
     leaks.cylinders[0].unsure = true;
