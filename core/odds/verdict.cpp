@@ -172,8 +172,8 @@ std::optional<Message> turned_by(const CylinderOdds& cylinder, const std::option
     if (points_at && !named(outcome_word(points_at)))
         other = say("odds.turned_by_rule", outcome_word(points_at));
     for (const Message& reason : cylinder.reasons)
-        if (reason.code == "odds.depends_on_assumptions" && !other && !named(reason.args.at(1)))
-            other = {"odds.turned_by_assumptions", {reason.args.at(1)}};
+        if (reason.code == "odds.depends_on_assumptions" && !other && !named(reason.args.back()))
+            other = {"odds.turned_by_assumptions", {reason.args.back()}};
     const Message* why = unheard(cylinder);
     if (!why) return other;
     const bool air = why->code == "odds.no_air";

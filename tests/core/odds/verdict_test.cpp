@@ -127,7 +127,8 @@ TEST(Verdict, HasAFirstAnswerInWordsAndOneSentenceThatMayTurnIt) {
     EXPECT_FALSE(turned_by(cylinder, Path::rings, reference()));  // the same answer
     EXPECT_EQ(turned_by(cylinder, Path::exhaust, reference())->code, "odds.turned_by_rule");
 
-    cylinder.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::exhaust))};
+    cylinder.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::rings),
+                            findings::word_of(Path::exhaust))};
     EXPECT_EQ(*turned_by(cylinder, {}, reference()),
               say("odds.turned_by_assumptions", findings::word_of(Path::exhaust)));
     // What a rule of thumb names stands in the headline: that is explained first.
@@ -149,7 +150,8 @@ TEST(Verdict, HasAFirstAnswerInWordsAndOneSentenceThatMayTurnIt) {
     }
     // Both answers are named already: nothing turns to a third one.
     auto open = odds_of(0.45, 0.40);
-    open.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::exhaust))};
+    open.reasons = {say("odds.depends_on_assumptions", 2, findings::word_of(Path::rings),
+                        findings::word_of(Path::exhaust))};
     EXPECT_EQ(in_words(open, reference()).code, "odds.likely_open");
     EXPECT_FALSE(turned_by(open, {}, reference()));
     // A question stands before any answer.
