@@ -89,9 +89,13 @@ void Flow::put(Row row) {
     place_in_parts(std::move(row));
 }
 
+void Flow::keep_room(double share) {
+    if (room() < body_.height() * share && !at_top_of_page()) new_column();
+}
+
 void Flow::begin_columns(int count, double between, double type) {
     // Too little is left at a page's foot to be worth reading across.
-    if (room() < body_.height() * least_columns_share && !at_top_of_page()) new_column();
+    keep_room(least_columns_share);
     if (!at_top_of_page()) y_ += above_columns;
     columns_ = count;
     type_ = type;

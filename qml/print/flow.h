@@ -47,6 +47,8 @@ public:
     /// `most` of a page: then they are parted as ever.
     void begin_whole(double most = 0.45);
     void end_whole();
+    /// Begins a new page where less than this share of one is left.
+    void keep_room(double share);
     /// Repeats this row at the top of every page or column until `end_repeat`.
     void repeat(Row header);
     void end_repeat();

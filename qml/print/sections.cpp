@@ -34,8 +34,8 @@ Manner manner_of(const report::Section& section) {
     switch (section.heading) {
         case Label::worth_doing_next:
         case Label::cautions:
-            return {1, 1.0};
         case Label::where_it_leaks:
+            return {1, 1.0};
         case Label::weakened:
         case Label::limits:
             return {2, evidence_type};
@@ -146,6 +146,9 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
 
 namespace {
 
+/// Of a page, about.
+constexpr double chart_with_table = 0.3;
+
 /// What is said of the history stands across the page, so that its charts can stand side by side below it.
 std::size_t said_first(const report::Section& section) {
     if (section.heading != Label::earlier_visits) return 0;
@@ -163,10 +166,14 @@ void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& 
         const Manner manner = manner_of(section);
         if (manner.group != group && group != 0) flow.end_columns();
         const auto drawn = section.blocks.begin() + static_cast<std::ptrdiff_t>(said_first(section));
-        const bool across = drawn != section.blocks.begin();
+        const bool said = drawn != section.blocks.begin();
+        // The heads of charts side by side stand on one line, so that the section's own one stands across.
+        const bool across = said || (section.heading == Label::earlier_visits && manner.group != 0);
         if (across) {
+            if (!said) flow.keep_room(chart_with_table);
             put_heading(flow, text_of(section.heading));
             put_blocks(flow, means, {section.blocks.begin(), drawn});
+            if (!said) flow.put({{{0.0, {gap(0.0)}}}});
         }
         if (manner.group != group && manner.group != 0) flow.begin_columns(2, between_columns, manner.type);
         group = manner.group;

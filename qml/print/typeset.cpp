@@ -36,6 +36,15 @@ void keep_short_end(QString& text) {
     if (at > 0 && text.size() - at - 1 <= short_word && text.lastIndexOf(u'\n') < at) text[at] = QChar::Nbsp;
 }
 
+/// "6.9– / 12.2 bar": a range is not broken behind its dash.
+void keep_ranges(QString& text) {
+    constexpr QChar dash(0x2013);
+    constexpr QChar word_joiner(0x2060);
+    for (qsizetype at = text.indexOf(dash); at >= 0; at = text.indexOf(dash, at + 1))
+        if (at > 0 && at + 1 < text.size() && text[at - 1].isDigit() && text[at + 1].isDigit())
+            text.insert(at + 1, word_joiner);
+}
+
 }  // namespace
 
 Pieces typeset(const QString& text, const Style& style, double width) {
@@ -47,6 +56,7 @@ Pieces typeset(const QString& lead, const QString& text, const Style& style, dou
     QString shown = lead.isEmpty() || text.isEmpty() ? lead + text : lead + QStringLiteral("  ") + text;
     if (shown.isEmpty()) return pieces;
     keep_short_end(shown);
+    keep_ranges(shown);
     shown.replace(QStringLiteral("\r\n"), QStringLiteral("\n")).replace(u'\n', QChar::LineSeparator);
     auto layout = std::make_shared<QTextLayout>(shown, font_of(style));
     QTextOption option(style.align);

@@ -43,13 +43,8 @@ TEST_P(Languages, NamesACylinderOnce) {
     EXPECT_FALSE(match.hasMatch()) << words.mid(match.capturedStart(), 120).toStdString();
 }
 
-/// No line begins with the sign or the unit of the figure before it, and none with a lone doubt.
 TEST_P(Languages, KeepsFiguresOnOneLine) {
-    const QString text = run("pdftotext", {"-raw", Paper(report_, format_).file(), "-"});
-    static const QRegularExpression broken("^(%|±|bar|psi|mm) \\S", QRegularExpression::MultilineOption);
-    const auto match = broken.match(text);
-    EXPECT_FALSE(match.hasMatch())
-        << text.mid(std::max<qsizetype>(0, match.capturedStart() - 80), 160).toStdString();
+    expect_figures_on_one_line(Paper(report_, format_));
 }
 
 std::vector<Case> cases() {

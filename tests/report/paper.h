@@ -108,6 +108,17 @@ inline void expect_nothing_overlaps_or_leaves_the_page(const Paper& paper, QSize
         }
 }
 
+/// No line begins with the sign or the unit of the figure before it, none with a lone doubt, and none ends
+/// within a range.
+inline void expect_figures_on_one_line(const Paper& paper) {
+    const QString text = run("pdftotext", {"-raw", paper.file(), "-"});
+    static const QRegularExpression broken("^(%|±|bar|psi|mm) \\S|\\d\u2013$",
+                                           QRegularExpression::MultilineOption);
+    const auto match = broken.match(text);
+    EXPECT_FALSE(match.hasMatch())
+        << text.mid(std::max<qsizetype>(0, match.capturedStart() - 80), 160).toStdString();
+}
+
 inline constexpr QSizeF a4(595.3, 841.9);
 inline constexpr QSizeF letter(612, 792);
 

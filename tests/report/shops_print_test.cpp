@@ -61,6 +61,28 @@ TEST_P(Shops, TakeAtMostFourPages) {
     expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
 }
 
+TEST_P(Shops, KeepFiguresOnOneLine) {
+    expect_figures_on_one_line(Paper(report_, format_));
+    expect_figures_on_one_line(Paper(report_, format_, PageSize::letter));
+}
+
+TEST(ShopsHistory, HasTheHeadsOfItsChartsOnOneLine) {
+    const Paper paper(report_of({"Years", sample::six_over_years}));
+    const auto words = paper.boxes();
+    const auto history =
+        std::ranges::find_if(words, [](const auto& word) { return word.text == "History" && word.page > 1; });
+    ASSERT_NE(history, words.end());
+    const auto head = [&](const char* text) {
+        return std::ranges::find_if(words, [&](const auto& word) {
+            return word.page == history->page && word.box.top() > history->box.bottom() && word.text == text;
+        });
+    };
+    ASSERT_NE(head("Dry"), words.end());
+    ASSERT_NE(head("Leak-down"), words.end());
+    EXPECT_NEAR(head("Dry")->box.top(), head("Leak-down")->box.top(), 1.0);
+    EXPECT_GT(head("Leak-down")->box.left(), a4.width() / 2.0);
+}
+
 std::vector<Case> cases() {
     std::vector<Case> out;
     for (const Kind& kind : kinds)
