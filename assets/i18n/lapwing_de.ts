@@ -25,6 +25,13 @@
     </message>
 </context>
 <context>
+    <name>AppPage</name>
+    <message>
+        <source>Where does this come from?</source>
+        <translation>Woher kommt das?</translation>
+    </message>
+</context>
+<context>
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
@@ -753,6 +760,22 @@
         <source>filled from the session</source>
         <translation>aus der Sitzung gefüllt</translation>
     </message>
+    <message>
+        <source>Filled from which engine&apos;s card?</source>
+        <translation>Aus welcher Motorkarte ausfüllen?</translation>
+    </message>
+    <message>
+        <source>None: I type it all</source>
+        <translation>Keine: Ich gebe alles selbst ein</translation>
+    </message>
+    <message>
+        <source>Bore, stroke and the rest from</source>
+        <translation>Bohrung, Hub und übrige Daten von</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keinem</translation>
+    </message>
 </context>
 <context>
     <name>CaptureTrouble</name>
@@ -859,6 +882,17 @@
     <message>
         <source>Hand over</source>
         <translation>Übergeben</translation>
+    </message>
+</context>
+<context>
+    <name>ChooseFile</name>
+    <message>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Öffnen</translation>
     </message>
 </context>
 <context>
@@ -1023,10 +1057,10 @@
         <translation>%1 löschen?</translation>
     </message>
     <message numerus="yes">
-        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
+        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</source>
         <translation>
-            <numerusform>Damit geht %n Sitzung verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, solange es angeboten wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
-            <numerusform>Damit gehen %n Sitzungen verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, solange es angeboten wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
+            <numerusform>Damit geht %n Sitzung verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, auch später unter „Mehr“, bis etwas anderes getan wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
+            <numerusform>Damit gehen %n Sitzungen verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, auch später unter „Mehr“, bis etwas anderes getan wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
         </translation>
     </message>
     <message>
@@ -1481,8 +1515,16 @@
         <translation>Auslassöffnen angegeben bei</translation>
     </message>
     <message>
+        <source>Injector, glow plug, decompressor</source>
+        <translation>Einspritzdüse, Glühkerze, Dekompressor</translation>
+    </message>
+    <message>
         <source>Plug and decompressor</source>
         <translation>Kerze und Dekompressor</translation>
+    </message>
+    <message>
+        <source>Thread of injector or glow plug</source>
+        <translation>Gewinde der Einspritzdüse oder Glühkerze</translation>
     </message>
     <message>
         <source>Plug thread</source>
@@ -1491,6 +1533,10 @@
     <message>
         <source>As in M14x1.25.</source>
         <translation>Etwa M14x1,25.</translation>
+    </message>
+    <message>
+        <source>Reach of injector or glow plug</source>
+        <translation>Gewindelänge der Einspritzdüse oder Glühkerze</translation>
     </message>
     <message>
         <source>Plug reach</source>
@@ -1693,6 +1739,10 @@
     <message>
         <source>More</source>
         <translation>Mehr</translation>
+    </message>
+    <message>
+        <source>Undo the last step</source>
+        <translation>Letzten Schritt rückgängig machen</translation>
     </message>
     <message>
         <source>New session</source>
@@ -8291,7 +8341,7 @@
     <message>
         <source>staking a valve</source>
         <extracomment>asked_check:staking</extracomment>
-        <translation>ein Ventil anklopfen</translation>
+        <translation>ein Ventil freiklopfen</translation>
     </message>
     <message>
         <source>tester check</source>
@@ -8441,7 +8491,7 @@
     <message>
         <source>after staking</source>
         <extracomment>tag:after staking</extracomment>
-        <translation>nach dem Anklopfen</translation>
+        <translation>nach dem Freiklopfen</translation>
     </message>
     <message>
         <source>after oil soak</source>
@@ -10223,6 +10273,14 @@
         <translation>Jetzt den antippen, mit dem getauscht wird.</translation>
     </message>
     <message>
+        <source>All stand in one row; it goes on in the next line.</source>
+        <translation>Alle stehen in einer Reihe; sie geht in der nächsten Zeile weiter.</translation>
+    </message>
+    <message>
+        <source>Each row takes %1 lines here.</source>
+        <translation>Jede Reihe nimmt hier %1 Zeilen ein.</translation>
+    </message>
+    <message>
         <source>Number and name</source>
         <translation>Nummer und Name</translation>
     </message>
@@ -10259,7 +10317,7 @@
     </message>
     <message>
         <source>Staked a valve?</source>
-        <translation>Ventil angeklopft?</translation>
+        <translation>Ventil freigeklopft?</translation>
     </message>
     <message>
         <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
@@ -10271,7 +10329,7 @@
     </message>
     <message>
         <source>After staking</source>
-        <translation>Nach dem Anklopfen</translation>
+        <translation>Nach dem Freiklopfen</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -10340,8 +10398,28 @@
 <context>
     <name>MyCalls</name>
     <message>
-        <source>Calls</source>
-        <translation>Einschätzungen</translation>
+        <source>Calls and findings</source>
+        <translation>Eigene Urteile und Befund</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: same</source>
+        <translation>Zylinder %1: gleich</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: different</source>
+        <translation>Zylinder %1: verschieden</translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation>Zylinder %1</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Geurteilt</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Befund</translation>
     </message>
 </context>
 <context>
@@ -10859,6 +10937,13 @@
     <message>
         <source>The file of this photo is missing from the library. Settings, Storage says what can be done.</source>
         <translation>Die Datei dieses Fotos fehlt im Bestand. Unter „Einstellungen“, „Speicher“ steht, was sich tun lässt.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoReadsSheet</name>
+    <message>
+        <source>Which one holds?</source>
+        <translation>Was gilt?</translation>
     </message>
 </context>
 <context>
@@ -12177,7 +12262,7 @@
     <message>
         <source>Staking a valve: make sure that the piston is clear. Light, square taps on the stem only. Springs and collets can jump: protect your eyes.</source>
         <extracomment>staking, text</extracomment>
-        <translation>Ein Ventil anklopfen: sicherstellen, dass der Kolben weit genug vom Ventil entfernt steht. Leichte, gerade Schläge, und nur auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
+        <translation>Ein Ventil freiklopfen: sicherstellen, dass der Kolben weit genug vom Ventil entfernt steht. Leichte, gerade Schläge, und nur auf den Schaft. Federn und Ventilkeile können herausspringen: die Augen schützen.</translation>
     </message>
     <message>
         <source>Leave the coolant cap of a hot engine closed: it scalds. Let it cool first.</source>
@@ -14112,7 +14197,7 @@
     <message>
         <source>Staking a valve</source>
         <extracomment>staking, title</extracomment>
-        <translation>Ein Ventil anklopfen</translation>
+        <translation>Ein Ventil freiklopfen</translation>
     </message>
     <message>
         <source>Carbon on the seat can leak like a burnt valve</source>
@@ -14157,7 +14242,7 @@
     <message>
         <source>Note it in the Leak hunt under &quot;After staking&quot;: the valve is in a new state, and the old reading stays beside it.</source>
         <extracomment>staking, how</extracomment>
-        <translation>In der Lecksuche unter „Nach dem Anklopfen“ notieren: Das Ventil ist in einem neuen Zustand, und der alte Messwert bleibt daneben stehen.</translation>
+        <translation>In der Lecksuche unter „Nach dem Freiklopfen“ notieren: Das Ventil ist in einem neuen Zustand, und der alte Messwert bleibt daneben stehen.</translation>
     </message>
     <message>
         <source>Holds better afterwards</source>
@@ -14212,7 +14297,7 @@
     <message>
         <source>Staking, and what follows from the result</source>
         <extracomment>staking, for</extracomment>
-        <translation>Anklopfen und was aus dem Ergebnis folgt</translation>
+        <translation>Freiklopfen und was aus dem Ergebnis folgt</translation>
     </message>
     <message>
         <source>Wet test</source>
@@ -15307,7 +15392,7 @@
     <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
-        <translation>Über dem Kolben gibt es nur Kolbenringe, Zylinderkopfdichtung und Dekompressor. Luft von den Kolbenringen geht durch Auslassschlitz und Vergaser hinaus. Es gibt keine Tellerventile, und nichts wird angeklopft.</translation>
+        <translation>Über dem Kolben gibt es nur Kolbenringe, Zylinderkopfdichtung und Dekompressor. Luft von den Kolbenringen geht durch Auslassschlitz und Vergaser hinaus. Es gibt keine Tellerventile, und nichts wird freigeklopft.</translation>
     </message>
     <message>
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
@@ -16433,8 +16518,8 @@
         <translation>Diese Sitzung löschen?</translation>
     </message>
     <message>
-        <source>Its readings, photos and notes go with it. Undo is offered for a moment only.</source>
-        <translation>Messwerte, Fotos und Notizen gehen mit ihr verloren. „Rückgängig“ gibt es nur für einen Augenblick.</translation>
+        <source>Its readings, photos and notes go with it. Undo brings them back, also later from More in the list of engines, until something else is done.</source>
+        <translation>Ihre Messwerte, Fotos und Notizen gehen mit ihr. „Rückgängig“ holt sie zurück, auch später unter „Mehr“ in der Liste der Motoren, bis etwas anderes getan wird.</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -16709,6 +16794,14 @@
     <message>
         <source>%1, cylinder %2: measured again</source>
         <translation>%1, Zylinder %2: noch einmal gemessen</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: the photo&apos;s figure stands</source>
+        <translation>%1, Zylinder %2: Es gilt der Wert vom Foto</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: the typed figure stands</source>
+        <translation>%1, Zylinder %2: Es gilt der eingegebene Wert</translation>
     </message>
     <message>
         <source>%1, cylinder %2: added to</source>
@@ -17706,8 +17799,8 @@
         <translation>Abgebrochen nach %1 von %2 Motoren. Diese sind vollständig hier; noch einmal wiederherstellen, um den Rest zu holen.</translation>
     </message>
     <message>
-        <source>Restored, engines: %1. Nothing that was here was taken away.</source>
-        <translation>Wiederhergestellt, Motoren: %1. Nichts, was hier war, wurde weggenommen.</translation>
+        <source>Of the backup&apos;s %1 engines %2 are here now with all that was in it. Nothing that was here was taken away.</source>
+        <translation>Von den %1 Motoren der Sicherung sind jetzt %2 mit allem, was darin war, hier. Nichts, was hier war, wurde weggenommen.</translation>
     </message>
     <message>
         <source>Not restored, because damaged in the backup: %1.</source>
@@ -17953,6 +18046,14 @@
 <context>
     <name>lapwing::FindingsModel</name>
     <message>
+        <source>Cylinder %1: %2</source>
+        <translation>Zylinder %1: %2</translation>
+    </message>
+    <message>
+        <source>Another cause: %1</source>
+        <translation>Andere Ursache: %1</translation>
+    </message>
+    <message>
         <source>dry test, mean of %1</source>
         <translation>Trockenprüfung, Mittel aus %1</translation>
     </message>
@@ -18032,8 +18133,8 @@
 <context>
     <name>lapwing::HandOverModel</name>
     <message>
-        <source>Session</source>
-        <translation>Sitzung</translation>
+        <source>Session, nothing measured</source>
+        <translation>Sitzung, nichts gemessen</translation>
     </message>
     <message>
         <source>Show in folder</source>
@@ -18222,14 +18323,6 @@
         <translation>%1 %2 von %3</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2</source>
-        <translation>Zylinder %1: %2</translation>
-    </message>
-    <message>
-        <source>Another cause: %1</source>
-        <translation>Andere Ursache: %1</translation>
-    </message>
-    <message>
         <source>(Called after a report with the findings was written.)</source>
         <translation>(Eingeschätzt, nachdem ein Bericht mit dem Befund geschrieben war.)</translation>
     </message>
@@ -18385,6 +18478,10 @@
         <translation>Neues behalten</translation>
     </message>
     <message>
+        <source>End pressure first</source>
+        <translation>Erst Enddruck</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
@@ -18449,6 +18546,14 @@
         <translation>ohne sie sagt der Enddruck wenig: eintippen, wie lange er stand</translation>
     </message>
     <message>
+        <source>End pressure?</source>
+        <translation>Enddruck?</translation>
+    </message>
+    <message>
+        <source>type what the gauge shows after the minutes</source>
+        <translation>eingeben, was das Manometer nach den Minuten zeigt</translation>
+    </message>
+    <message>
         <source>How much oil?</source>
         <translation>Wie viel Öl?</translation>
     </message>
@@ -18492,8 +18597,32 @@
         <translation>bleibt erhalten und zählt nicht mit dem, was vor dem Öl abgelesen wurde</translation>
     </message>
     <message>
+        <source>Kept: %1</source>
+        <translation>Behalten: %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>von %1</translation>
+    </message>
+    <message>
         <source>%1 after %2: further apart than gauge and scatter explain.</source>
         <translation>%1 nach %2: weiter auseinander, als Manometer und Streuung erklären.</translation>
+    </message>
+    <message>
+        <source>You typed %1, the photo reads %2.</source>
+        <translation>Eingegeben: %1, das Foto zeigt %2.</translation>
+    </message>
+    <message>
+        <source>Keep %1 as the photo reads</source>
+        <translation>%1 behalten, wie das Foto zeigt</translation>
+    </message>
+    <message>
+        <source>Keep %1 as typed</source>
+        <translation>%1 behalten, wie eingegeben</translation>
+    </message>
+    <message>
+        <source>Keep as typed, leave open which holds</source>
+        <translation>Wie eingegeben behalten, offen lassen, was gilt</translation>
     </message>
     <message>
         <source>First</source>
@@ -18513,11 +18642,11 @@
     </message>
     <message>
         <source>Set</source>
-        <translation>Eingestellt</translation>
+        <translation>Prüfdruck</translation>
     </message>
     <message>
         <source>End</source>
-        <translation>Ende</translation>
+        <translation>Enddruck</translation>
     </message>
     <message>
         <source>Held</source>
@@ -18707,6 +18836,14 @@
 <context>
     <name>lapwing::PrepareModel</name>
     <message>
+        <source>All injectors or glow plugs out</source>
+        <translation>Alle Einspritzdüsen oder Glühkerzen heraus</translation>
+    </message>
+    <message>
+        <source>Wells of injectors or glow plugs blown out</source>
+        <translation>Schächte der Einspritzdüsen oder Glühkerzen ausgeblasen</translation>
+    </message>
+    <message>
         <source>%1 of %2 done</source>
         <translation>%1 von %2 getan</translation>
     </message>
@@ -18792,6 +18929,22 @@
 </context>
 <context>
     <name>lapwing::SessionModel</name>
+    <message>
+        <source>leakage of cylinder %1</source>
+        <translation>Druckverlust von Zylinder %1</translation>
+    </message>
+    <message>
+        <source>cylinder %1</source>
+        <translation>Zylinder %1</translation>
+    </message>
+    <message>
+        <source>factory limit here</source>
+        <translation>Werksgrenzwert hier</translation>
+    </message>
+    <message>
+        <source>most allowed between cylinders</source>
+        <translation>höchstens zwischen Zylindern zulässig</translation>
+    </message>
     <message>
         <source>job %1</source>
         <translation>Auftrag %1</translation>

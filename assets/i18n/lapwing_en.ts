@@ -84,10 +84,10 @@
 <context>
     <name>DeleteEngineSheet</name>
     <message numerus="yes">
-        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
+        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</source>
         <translation>
-            <numerusform>With it goes %n session: readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</numerusform>
-            <numerusform>With it go %n sessions: readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</numerusform>
+            <numerusform>With it goes %n session: readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</numerusform>
+            <numerusform>With it go %n sessions: readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</numerusform>
         </translation>
     </message>
 </context>

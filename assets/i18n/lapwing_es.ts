@@ -25,6 +25,13 @@
     </message>
 </context>
 <context>
+    <name>AppPage</name>
+    <message>
+        <source>Where does this come from?</source>
+        <translation>¿De dónde sale esto?</translation>
+    </message>
+</context>
+<context>
     <name>AssumptionsPage</name>
     <message>
         <source>Working assumptions</source>
@@ -753,6 +760,22 @@
         <source>filled from the session</source>
         <translation>tomado de la sesión</translation>
     </message>
+    <message>
+        <source>Filled from which engine&apos;s card?</source>
+        <translation>¿Con la ficha de qué motor se rellena?</translation>
+    </message>
+    <message>
+        <source>None: I type it all</source>
+        <translation>Ninguna: lo escribo todo yo</translation>
+    </message>
+    <message>
+        <source>Bore, stroke and the rest from</source>
+        <translation>Diámetro, carrera y demás datos de</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>ninguno</translation>
+    </message>
 </context>
 <context>
     <name>CaptureTrouble</name>
@@ -859,6 +882,17 @@
     <message>
         <source>Hand over</source>
         <translation>Entregar</translation>
+    </message>
+</context>
+<context>
+    <name>ChooseFile</name>
+    <message>
+        <source>Save</source>
+        <translation>Guardar</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Abrir</translation>
     </message>
 </context>
 <context>
@@ -1023,10 +1057,10 @@
         <translation>¿Borrar %1?</translation>
     </message>
     <message numerus="yes">
-        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.</source>
+        <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</source>
         <translation>
-            <numerusform>Con él se va %n sesión: lecturas, fotos, notas de voz, planes. Deshacer lo devuelve todo mientras se ofrezca; después, solo una copia de seguridad o un archivo de sesión.</numerusform>
-            <numerusform>Con él se van %n sesiones: lecturas, fotos, notas de voz, planes. Deshacer lo devuelve todo mientras se ofrezca; después, solo una copia de seguridad o un archivo de sesión.</numerusform>
+            <numerusform>Con él se va %n sesión: lecturas, fotos, notas de voz, planes. «Deshacer» lo recupera todo, también más tarde desde «Más», hasta que se haga otra cosa; después solo una copia de seguridad o un archivo de sesión.</numerusform>
+            <numerusform>Con él se van %n sesiones: lecturas, fotos, notas de voz, planes. «Deshacer» lo recupera todo, también más tarde desde «Más», hasta que se haga otra cosa; después solo una copia de seguridad o un archivo de sesión.</numerusform>
         </translation>
     </message>
     <message>
@@ -1481,8 +1515,16 @@
         <translation>Apertura de escape indicada a</translation>
     </message>
     <message>
+        <source>Injector, glow plug, decompressor</source>
+        <translation>Inyector, bujía de precalentamiento, descompresor</translation>
+    </message>
+    <message>
         <source>Plug and decompressor</source>
         <translation>Bujía y descompresor</translation>
+    </message>
+    <message>
+        <source>Thread of injector or glow plug</source>
+        <translation>Rosca del inyector o de la bujía de precalentamiento</translation>
     </message>
     <message>
         <source>Plug thread</source>
@@ -1491,6 +1533,10 @@
     <message>
         <source>As in M14x1.25.</source>
         <translation>Como M14x1.25.</translation>
+    </message>
+    <message>
+        <source>Reach of injector or glow plug</source>
+        <translation>Alcance del inyector o de la bujía de precalentamiento</translation>
     </message>
     <message>
         <source>Plug reach</source>
@@ -1693,6 +1739,10 @@
     <message>
         <source>More</source>
         <translation>Más</translation>
+    </message>
+    <message>
+        <source>Undo the last step</source>
+        <translation>Deshacer el último paso</translation>
     </message>
     <message>
         <source>New session</source>
@@ -10223,6 +10273,14 @@
         <translation>Tocar ahora el otro para el intercambio.</translation>
     </message>
     <message>
+        <source>All stand in one row; it goes on in the next line.</source>
+        <translation>Todos están en una fila; sigue en la línea siguiente.</translation>
+    </message>
+    <message>
+        <source>Each row takes %1 lines here.</source>
+        <translation>Cada fila ocupa aquí %1 líneas.</translation>
+    </message>
+    <message>
         <source>Number and name</source>
         <translation>Número y nombre</translation>
     </message>
@@ -10340,8 +10398,28 @@
 <context>
     <name>MyCalls</name>
     <message>
-        <source>Calls</source>
-        <translation>Opiniones</translation>
+        <source>Calls and findings</source>
+        <translation>Juicios propios y resultados</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: same</source>
+        <translation>Cilindro %1: igual</translation>
+    </message>
+    <message>
+        <source>Cylinder %1: different</source>
+        <translation>Cilindro %1: distinto</translation>
+    </message>
+    <message>
+        <source>Cylinder %1</source>
+        <translation>Cilindro %1</translation>
+    </message>
+    <message>
+        <source>Called</source>
+        <translation>Juicio propio</translation>
+    </message>
+    <message>
+        <source>Findings</source>
+        <translation>Diagnóstico</translation>
     </message>
 </context>
 <context>
@@ -10859,6 +10937,13 @@
     <message>
         <source>The file of this photo is missing from the library. Settings, Storage says what can be done.</source>
         <translation>Falta en la biblioteca el archivo de esta foto. En Ajustes, Almacenamiento se dice qué se puede hacer.</translation>
+    </message>
+</context>
+<context>
+    <name>PhotoReadsSheet</name>
+    <message>
+        <source>Which one holds?</source>
+        <translation>¿Cuál vale?</translation>
     </message>
 </context>
 <context>
@@ -16433,8 +16518,8 @@
         <translation>¿Borrar esta sesión?</translation>
     </message>
     <message>
-        <source>Its readings, photos and notes go with it. Undo is offered for a moment only.</source>
-        <translation>Sus lecturas, fotos y notas se van con ella. Deshacer solo se ofrece un momento.</translation>
+        <source>Its readings, photos and notes go with it. Undo brings them back, also later from More in the list of engines, until something else is done.</source>
+        <translation>Sus lecturas, fotos y notas se van con ella. «Deshacer» las recupera, también más tarde desde «Más» en la lista de motores, hasta que se haga otra cosa.</translation>
     </message>
     <message>
         <source>Hand over</source>
@@ -16709,6 +16794,14 @@
     <message>
         <source>%1, cylinder %2: measured again</source>
         <translation>%1, cilindro %2: medido de nuevo</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: the photo&apos;s figure stands</source>
+        <translation>%1, cilindro %2: vale la cifra de la foto</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2: the typed figure stands</source>
+        <translation>%1, cilindro %2: vale la cifra escrita</translation>
     </message>
     <message>
         <source>%1, cylinder %2: added to</source>
@@ -17706,8 +17799,8 @@
         <translation>Parado después de %1 de %2 motores. Esos están aquí enteros; restaurar de nuevo para incorporar los demás.</translation>
     </message>
     <message>
-        <source>Restored, engines: %1. Nothing that was here was taken away.</source>
-        <translation>Restaurados, motores: %1. No se quitó nada de lo que había aquí.</translation>
+        <source>Of the backup&apos;s %1 engines %2 are here now with all that was in it. Nothing that was here was taken away.</source>
+        <translation>De los %1 motores de la copia, %2 están ahora aquí con todo lo que había en ella. No se quitó nada de lo que había aquí.</translation>
     </message>
     <message>
         <source>Not restored, because damaged in the backup: %1.</source>
@@ -17953,6 +18046,14 @@
 <context>
     <name>lapwing::FindingsModel</name>
     <message>
+        <source>Cylinder %1: %2</source>
+        <translation>Cilindro %1: %2</translation>
+    </message>
+    <message>
+        <source>Another cause: %1</source>
+        <translation>Otra causa: %1</translation>
+    </message>
+    <message>
         <source>dry test, mean of %1</source>
         <translation>prueba en seco, media de %1</translation>
     </message>
@@ -18032,8 +18133,8 @@
 <context>
     <name>lapwing::HandOverModel</name>
     <message>
-        <source>Session</source>
-        <translation>Sesión</translation>
+        <source>Session, nothing measured</source>
+        <translation>Sesión, nada medido</translation>
     </message>
     <message>
         <source>Show in folder</source>
@@ -18222,14 +18323,6 @@
         <translation>%1 %2 de %3</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2</source>
-        <translation>Cilindro %1: %2</translation>
-    </message>
-    <message>
-        <source>Another cause: %1</source>
-        <translation>Otra causa: %1</translation>
-    </message>
-    <message>
         <source>(Called after a report with the findings was written.)</source>
         <translation>(Dictamen dado después de escribirse un informe con el diagnóstico.)</translation>
     </message>
@@ -18385,6 +18478,10 @@
         <translation>Guardar lo nuevo</translation>
     </message>
     <message>
+        <source>End pressure first</source>
+        <translation>Antes, presión final</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Listo</translation>
     </message>
@@ -18449,6 +18546,14 @@
         <translation>sin ellos la presión final dice poco: escribir cuánto estuvo</translation>
     </message>
     <message>
+        <source>End pressure?</source>
+        <translation>¿Presión final?</translation>
+    </message>
+    <message>
+        <source>type what the gauge shows after the minutes</source>
+        <translation>escribir lo que marca el manómetro tras los minutos</translation>
+    </message>
+    <message>
         <source>How much oil?</source>
         <translation>¿Cuánto aceite?</translation>
     </message>
@@ -18492,8 +18597,32 @@
         <translation>se guarda, y no se cuenta con lo leído antes del aceite</translation>
     </message>
     <message>
+        <source>Kept: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>of %1</source>
+        <translation>de %1</translation>
+    </message>
+    <message>
         <source>%1 after %2: further apart than gauge and scatter explain.</source>
         <translation>%1 tras %2: más lejos de lo que explican el manómetro y la dispersión.</translation>
+    </message>
+    <message>
+        <source>You typed %1, the photo reads %2.</source>
+        <translation>Se escribió %1, la foto marca %2.</translation>
+    </message>
+    <message>
+        <source>Keep %1 as the photo reads</source>
+        <translation>Guardar %1, como marca la foto</translation>
+    </message>
+    <message>
+        <source>Keep %1 as typed</source>
+        <translation>Guardar %1, como se escribió</translation>
+    </message>
+    <message>
+        <source>Keep as typed, leave open which holds</source>
+        <translation>Guardar lo escrito y dejar abierto cuál vale</translation>
     </message>
     <message>
         <source>First</source>
@@ -18505,7 +18634,7 @@
     </message>
     <message>
         <source>Pulls</source>
-        <translation>Ciclos</translation>
+        <translation>Emboladas</translation>
     </message>
     <message>
         <source>Oil</source>
@@ -18707,6 +18836,14 @@
 <context>
     <name>lapwing::PrepareModel</name>
     <message>
+        <source>All injectors or glow plugs out</source>
+        <translation>Todos los inyectores o bujías de precalentamiento fuera</translation>
+    </message>
+    <message>
+        <source>Wells of injectors or glow plugs blown out</source>
+        <translation>Alojamientos de inyectores o bujías de precalentamiento soplados</translation>
+    </message>
+    <message>
         <source>%1 of %2 done</source>
         <translation>%1 de %2 hechos</translation>
     </message>
@@ -18792,6 +18929,22 @@
 </context>
 <context>
     <name>lapwing::SessionModel</name>
+    <message>
+        <source>leakage of cylinder %1</source>
+        <translation>fuga del cilindro %1</translation>
+    </message>
+    <message>
+        <source>cylinder %1</source>
+        <translation>cilindro %1</translation>
+    </message>
+    <message>
+        <source>factory limit here</source>
+        <translation>límite de fábrica aquí</translation>
+    </message>
+    <message>
+        <source>most allowed between cylinders</source>
+        <translation>máximo admitido entre cilindros</translation>
+    </message>
     <message>
         <source>job %1</source>
         <translation>orden %1</translation>

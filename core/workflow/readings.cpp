@@ -7,6 +7,7 @@
 #include <cstdlib>
 #include <limits>
 
+#include "core/findings/photo_reading.h"
 #include "core/findings/touched.h"
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
@@ -76,7 +77,8 @@ std::optional<TesterId> tester_for(TestKind test, const Session& session) {
     return session.compression_gauge;
 }
 
-Result<Command> keep(const Now& now, const Visit& visit, std::string name, Reading reading) {
+Result<Command> keep(const Now& now, const Visit& visit, std::string name, Reading reading,
+                     std::optional<ReadSettled> settled) {
     const bool whole_crankcase = reading.test == TestKind::crankcase && reading.cylinder == 0;
     if (!whole_crankcase)
         if (auto there = check_cylinder(now, visit.session, reading.cylinder); !there)
@@ -94,6 +96,7 @@ Result<Command> keep(const Now& now, const Visit& visit, std::string name, Readi
         for (const auto* photo : waiting_photos(visit, reading.cylinder, reading.taken_at)) {
             shown_by.push_back(*photo);
             shown_by.back().tie = {TiedTo::reading, reading.id.uuid, {}, {}};
+            if (settled && findings::photo_unsettled(reading, *photo)) shown_by.back().read_settled = settled;
         }
     auto command = with_ticks(put_checked(std::move(name), std::move(args), reading),
                               [&] { return ticked_by(now, visit, reading); });
@@ -111,20 +114,20 @@ const Reading* replacement_of(const Visit& visit, ReadingId id) {
 
 }  // namespace
 
-Intent keep_reading(Reading reading) {
-    return [reading](const Now& now) -> Result<Command> {
+Intent keep_reading(Reading reading, std::optional<ReadSettled> settled) {
+    return [reading, settled](const Now& now) -> Result<Command> {
         const auto visit = need_visit(now, reading.session);
         if (!visit) return tl::unexpected(visit.error());
         Reading fresh = reading;
         fresh.replaces.reset();
         // A redo keeps the tag of what it puts right.
         if (fresh.taken_at == Timestamp{}) fresh.tag = tag_after(*visit, fresh);
-        return keep(now, *visit, "reading.keep", std::move(fresh));
+        return keep(now, *visit, "reading.keep", std::move(fresh), settled);
     };
 }
 
-Intent redo_reading(ReadingId replaced, Reading reading) {
-    return [replaced, reading](const Now& now) -> Result<Command> {
+Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettled> settled) {
+    return [replaced, reading, settled](const Now& now) -> Result<Command> {
         const auto old = need<Reading>(now, replaced.uuid);
         if (!old) return tl::unexpected(old.error());
         const auto visit = need_visit(now, old->session);
@@ -137,7 +140,7 @@ Intent redo_reading(ReadingId replaced, Reading reading) {
         fresh.session = old->session;
         fresh.test = old->test;
         fresh.cylinder = old->cylinder;
-        return keep(now, *visit, "reading.redo", std::move(fresh));
+        return keep(now, *visit, "reading.redo", std::move(fresh), settled);
     };
 }
 

@@ -15,13 +15,14 @@ namespace lapwing::workflow {
 /// later dry and leak-down readings are marked before. Where no wet test tells, a caller that says before is
 /// believed; otherwise no. Requests for this test that stand in this session or an earlier one of the engine
 /// and are carried out with it are ticked. Photos of the gauge that wait for this reading (see
-/// waiting_photos) are tied to it. Refused: a session or cylinder that isn't there, a reading that can't
-/// exist (model's checked).
-Intent keep_reading(Reading reading);
+/// waiting_photos) are tied to it; those that read otherwise are noted as `settled`, where somebody said
+/// which holds. Refused: a session or cylinder that isn't there, a reading that can't exist (model's
+/// checked).
+Intent keep_reading(Reading reading, std::optional<ReadSettled> settled = {});
 
 /// Redo: keeps `reading` in place of `replaced`, which stays in the history ("reading.redo"). Session, test
 /// and cylinder are those of the replaced one.
-Intent redo_reading(ReadingId replaced, Reading reading);
+Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettled> settled = {});
 
 /// What belongs to a reading that was kept without it; what is left out stays as it is.
 struct Addition {

@@ -12,6 +12,7 @@ FileDialog {
     signal chosen(file: url)
 
     objectName: "chooseFile"
+    acceptLabel: saving ? qsTr("Save") : qsTr("Open")
     fileMode: saving ? FileDialog.SaveFile : FileDialog.OpenFile
     onAccepted: chosen(selectedFile)
 }

@@ -15,6 +15,8 @@ FocusScope {
     property string title
     property string subtitle
     property bool backVisible: true
+    // The subtitle has a figure in it, and a touch on the words asks where that comes from.
+    property bool explained: false
 
     readonly property alias body: body
     readonly property bool compact: Theme.isCompact(width, height)
@@ -30,6 +32,7 @@ FocusScope {
     readonly property real titleRight: cornerItems.width > 0 ? cornerItems.width + Theme.space : Theme.space / 2
 
     signal back
+    signal explain
 
     LayoutMirroring.enabled: Theme.rightToLeft
     LayoutMirroring.childrenInherit: true
@@ -90,6 +93,9 @@ FocusScope {
                 text: page.title
                 width: parent.width
                 font.pixelSize: Theme.frameSize(20, page.headFolds)
+                // A long word in one line rather gets smaller than loses its end.
+                fontSizeMode: page.headLines === 1 ? Text.HorizontalFit : Text.FixedSize
+                minimumPixelSize: 15
                 maximumLineCount: page.linesShown
                 elide: Text.ElideRight
             }
@@ -102,13 +108,27 @@ FocusScope {
                 visible: text !== ""
                 width: parent.width
                 font.pixelSize: Theme.frameSize(14, page.headFolds)
+                font.underline: page.explained
                 maximumLineCount: page.linesShown
                 elide: Text.ElideRight
             }
         }
 
+        Pressable {
+            objectName: "explainHead"
+            visible: page.explained && (!page.headFolds || page.headOpened)
+            targetKind: "minor"
+            fill: "transparent"
+            anchors.fill: words
+            anchors.topMargin: -Math.max(0, (Theme.minorTarget - words.height) / 2)
+            anchors.bottomMargin: anchors.topMargin
+            text: page.subtitle
+            Accessible.description: qsTr("Where does this come from?")
+            onClicked: page.explain()
+        }
+
         TapHandler {
-            enabled: page.headFolds
+            enabled: page.headFolds && !(page.explained && page.headOpened)
             onTapped: page.headOpened = !page.headOpened
         }
 

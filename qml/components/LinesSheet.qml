@@ -21,14 +21,16 @@ Sheet {
             required property var modelData
             required property int index
 
+            objectName: "sheetLine_" + index
             width: parent.width
             mark: modelData.mark ?? ""
             symbol: modelData.symbol ?? ""
             figure: modelData.figure ?? ""
             text: modelData.text ?? ""
+            explained: modelData.from !== -1
             onClicked: {
-                // Where it leads to a page, the sheet must not lie over that.
-                if (modelData.way)
+                // Where it leads to a page or a question, the sheet must not lie over that.
+                if (modelData.way || modelData.asks)
                     sheet.close();
                 sheet.lineTapped(index);
             }

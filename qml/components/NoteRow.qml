@@ -33,6 +33,7 @@ Column {
         id: area
 
         property string targetKind: "secondary"
+        property bool byTouch: false
 
         objectName: "field"
         width: parent.width
@@ -44,7 +45,8 @@ Column {
         font.family: Theme.family
         font.pixelSize: Theme.bodySize
         wrapMode: TextEdit.Wrap
-        selectByMouse: true
+        // A finger that drags in it scrolls the page, a mouse selects.
+        selectByMouse: !byTouch
         KeyNavigation.priority: KeyNavigation.BeforeItem
         KeyNavigation.tab: nextItemInFocusChain(true)
         Accessible.name: row.label
@@ -52,6 +54,18 @@ Column {
             row.edited(text)
         onEditingFinished: row.finished(text)
         Component.onCompleted: text = row.text
+
+        PointHandler {
+            acceptedDevices: PointerDevice.TouchScreen | PointerDevice.Stylus
+            onActiveChanged: if (active)
+                area.byTouch = true
+        }
+
+        PointHandler {
+            acceptedDevices: PointerDevice.Mouse | PointerDevice.TouchPad
+            onActiveChanged: if (active)
+                area.byTouch = false
+        }
 
         background: Rectangle {
             radius: Theme.corner

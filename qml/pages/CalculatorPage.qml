@@ -13,6 +13,7 @@ AppPage {
     required property AppContext app
     required property string calculator
     property string sessionId
+    property string engineId
 
     title: sheet.title
     subtitle: sheet.purpose
@@ -23,6 +24,7 @@ AppPage {
         app: page.app
         recordId: page.calculator
         sessionId: page.sessionId
+        engineId: page.engineId
         onAttached: page.back()
     }
 
@@ -34,8 +36,8 @@ AppPage {
             objectName: "result"
             width: parent.width
             results: sheet.results
-            problem: sheet.found ? sheet.problem : qsTr("This session is gone: it was deleted. Undo brings it back.")
-            onExplain: from => derivation.show(from)
+            problem: sheet.found ? sheet.problem : page.engineId !== "" ? qsTr("This engine is gone: it was deleted. Undo brings it back.") : qsTr("This session is gone: it was deleted. Undo brings it back.")
+            onExplain: from => derivation.show(sheet.derivation(from))
         }
 
         Repeater {
@@ -72,21 +74,7 @@ AppPage {
         onClicked: sheet.attach()
     }
 
-    Loader {
+    Explainer {
         id: derivation
-
-        property int from: -1
-
-        function show(index: int) {
-            from = index;
-            active = index >= 0;
-        }
-
-        active: false
-        sourceComponent: DerivationSheet {
-            steps: sheet.derivation(derivation.from)
-            onClosed: derivation.active = false
-            Component.onCompleted: open()
-        }
     }
 }

@@ -9,7 +9,7 @@ ConfirmSheet {
     required property EngineCardForm card
 
     title: qsTr("Delete %1?").arg(card.name)
-    text: qsTr("With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back as long as it is offered; after that only a backup or a session file does.", "", card.visits.length)
+    text: qsTr("With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.", "", card.visits.length)
     doIt: qsTr("Delete all of it")
     leaveIt: qsTr("Keep the engine")
     onConfirmed: card.remove()

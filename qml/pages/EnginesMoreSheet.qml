@@ -14,6 +14,10 @@ Sheet {
     // Where the page's own button goes on with a session.
     property bool offersSession: false
 
+    // What was done last and can still be taken back when its message is gone: {step, text}, or empty.
+    property var undoable: ({})
+
+    signal undo
     signal newSession
     signal go(name: string, args: var)
     signal addEngine
@@ -21,6 +25,20 @@ Sheet {
     signal demo
 
     title: qsTr("More")
+
+    ListRow {
+        objectName: "undoLast"
+        width: parent.width
+        visible: sheet.undoable.step !== undefined
+        symbol: "undo"
+        forward: false
+        text: qsTr("Undo the last step")
+        detail: sheet.undoable.text ?? ""
+        onClicked: {
+            sheet.close();
+            sheet.undo();
+        }
+    }
 
     ListRow {
         objectName: "newSession"

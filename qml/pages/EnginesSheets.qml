@@ -68,6 +68,8 @@ Item {
 
         EnginesMoreSheet {
             lastSession: extras.engines.onlySession()
+            undoable: extras.engines.lastStep()
+            onUndo: extras.app.undo(undoable.step)
             offersSession: Object.keys(extras.engines.goOn).length > 0
             onNewSession: extras.chooseEngine()
             onGo: (name, args) => extras.go(name, args)

@@ -42,7 +42,7 @@ AppPage {
 
         MyCalls {
             width: parent.width
-            calls: gate.calls
+            calls: viewModel.calls
         }
 
         LText {
@@ -73,7 +73,7 @@ AppPage {
                 width: parent.width
                 findings: modelData
                 oddsState: viewModel.oddsState
-                onExplain: from => derivation.show(from)
+                onExplain: from => derivation.show(viewModel.derivation(from))
             }
         }
 
@@ -100,7 +100,7 @@ AppPage {
                 FindingLines {
                     width: parent.width
                     lines: viewModel.engineLines
-                    onExplain: from => derivation.show(from)
+                    onExplain: from => derivation.show(viewModel.derivation(from))
                 }
             }
         }
@@ -140,7 +140,7 @@ AppPage {
                 FindingLines {
                     width: parent.width
                     lines: viewModel.weakenedBy
-                    onExplain: from => derivation.show(from)
+                    onExplain: from => derivation.show(viewModel.derivation(from))
                 }
             }
         }
@@ -235,21 +235,7 @@ AppPage {
         }
     ]
 
-    Loader {
+    Explainer {
         id: derivation
-
-        property int from: -1
-
-        function show(index: int) {
-            from = index;
-            active = index >= 0;
-        }
-
-        active: false
-        sourceComponent: DerivationSheet {
-            steps: viewModel.derivation(derivation.from)
-            onClosed: derivation.active = false
-            Component.onCompleted: open()
-        }
     }
 }

@@ -15,6 +15,8 @@ Loader {
     readonly property int revision: form ? form.revision : 0
     readonly property var field: revision > 0 ? form.field(key) : ({})
     readonly property string kind: field.kind ?? ""
+    // Something was written on its sheet and not kept.
+    readonly property bool halfWritten: revision > 0 && form.draft(key) !== ""
     readonly property string origin: {
         switch (field.origin) {
         case "manual":
@@ -40,7 +42,7 @@ Loader {
             width: line.width
             label: line.field.label ?? ""
             value: line.field.shown ?? ""
-            detail: [line.origin, line.field.originNote].filter(part => part).join(", ")
+            detail: [line.halfWritten ? qsTr("written, not kept yet") : "", line.origin, line.field.originNote].filter(part => part).join(", ")
             onClicked: line.edit()
         }
     }

@@ -39,6 +39,8 @@ AppPage {
     property alias buttons: bar.data
 
     signal go(name: string, args: var)
+    // A touch on a line that asks something.
+    signal asked(what: string)
 
     function closeFold() {
         readout.closeFold();
@@ -49,8 +51,10 @@ AppPage {
         const line = keyed.lines[index] ?? {};
         if (line.way)
             go(line.way, line.args);
+        else if (line.asks)
+            asked(line.asks);
         else
-            derivation.show(index);
+            derivation.show(keyed.derivation(index));
     }
 
     title: heading
@@ -161,24 +165,7 @@ AppPage {
         implicitWidth: 1
     }
 
-    Loader {
+    Explainer {
         id: derivation
-
-        property int line: 0
-
-        function show(index: int) {
-            const steps = page.keyed.derivation(index);
-            if (steps.length === 0)
-                return;
-            line = index;
-            active = true;
-        }
-
-        active: false
-        sourceComponent: DerivationSheet {
-            steps: page.keyed.derivation(derivation.line)
-            onClosed: derivation.active = false
-            Component.onCompleted: open()
-        }
     }
 }

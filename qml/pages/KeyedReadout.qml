@@ -143,7 +143,8 @@ Item {
         anchors.bottom: parent.bottom
         leftPadding: marked && !mirrored ? 30 : 6
         rightPadding: marked && mirrored ? 30 : 6
-        text: first.figure ? first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
+        // The shape is not left without its word.
+        text: first.figure ? marked ? States.word(first.mark) + "\n" + first.figure : first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
         onClicked: allLines.active = true
 
         inside: LText {

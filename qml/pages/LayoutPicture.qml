@@ -18,7 +18,8 @@ Panel {
     readonly property real inner: width - 2 * padding
     readonly property real cellHeight: Math.max(64, Theme.numeralSize + Theme.labelSize + 24)
     // On narrow screens a row goes on below rather than have places narrower than a finger.
-    readonly property int across: Math.max(1, Math.min(columns, Math.floor((inner + Theme.space) / (1.7 * Theme.numeralSize + Theme.space))))
+    readonly property real leastWidth: Math.max(Theme.minorTarget, 1.3 * Theme.numeralSize)
+    readonly property int across: Math.max(1, Math.min(columns, Math.floor((inner + Theme.space) / (leastWidth + Theme.space))))
     readonly property int linesOfRow: Math.ceil(columns / across)
     readonly property real cellWidth: Math.min(110, (inner - (across - 1) * Theme.space) / across)
 
@@ -98,6 +99,14 @@ Panel {
             role: "label"
             visible: picture.cylinders.length > 1 || picture.held >= 0
             text: picture.held < 0 ? qsTr("Touch one to change it, or drag it onto another one to swap their places.") : qsTr("Now touch the one to swap it with.")
+        }
+
+        LText {
+            objectName: "goesOn"
+            width: parent.width
+            role: "label"
+            visible: picture.linesOfRow > 1
+            text: picture.rows.length === 1 ? qsTr("All stand in one row; it goes on in the next line.") : qsTr("Each row takes %1 lines here.").arg(picture.linesOfRow)
         }
 
         SideButton {

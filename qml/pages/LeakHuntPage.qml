@@ -17,6 +17,7 @@ AppPage {
 
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true
+    readonly property bool wholeWidth: true
 
     // Exits without an answer yet.
     readonly property var unheard: Array.from(viewModel.exits).filter(exit => exit.loudness === "")
@@ -29,6 +30,8 @@ AppPage {
 
     title: qsTr("Leak hunt, cylinder %1").arg(viewModel.cylinder)
     subtitle: viewModel.heldLine
+    explained: viewModel.explained
+    onExplain: derivation.show(viewModel.derivation())
 
     LeakHuntModel {
         id: viewModel
@@ -248,6 +251,10 @@ AppPage {
                 read: true
             }
         }
+    }
+
+    Explainer {
+        id: derivation
     }
 
     SheetLoader {

@@ -17,7 +17,6 @@ Loader {
     readonly property bool closed: call.wanted
     readonly property bool complete: call.complete
     readonly property bool single: call.cylinders.length === 1
-    readonly property alias calls: call.committed
 
     function commit() {
         call.commit();

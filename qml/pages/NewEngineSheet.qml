@@ -17,6 +17,7 @@ Sheet {
     property string cycle: "four-stroke"
     property string fuel: "petrol"
     property string problem
+    readonly property bool lacksName: name.trim() === ""
     // On its way to the storage, which may refuse it: what was typed stays until then.
     property bool waiting: false
 
@@ -27,12 +28,10 @@ Sheet {
         waiting = problem === "";
         if (waiting)
             return;
-        // To the field that is meant, with the sentence that says what it lacks in sight.
-        if (name.trim() === "")
-            nameRow.field.forceActiveFocus();
-        else
-            countRow.field.forceActiveFocus();
-        reveal(hint);
+        // To the field that is meant, with the sentence that says what it lacks under it.
+        const meant = lacksName ? nameRow : countRow;
+        meant.field.forceActiveFocus();
+        reveal(meant);
     }
 
     title: qsTr("Add an engine")
@@ -59,6 +58,7 @@ Sheet {
         label: qsTr("Name")
         text: sheet.name
         placeholder: qsTr("As you call it in the shop")
+        problem: sheet.lacksName ? sheet.problem : ""
         onEdited: text => {
             sheet.name = text;
             sheet.problem = "";
@@ -80,6 +80,7 @@ Sheet {
         width: parent.width
         label: qsTr("Number of cylinders")
         text: sheet.cylinders
+        problem: sheet.lacksName ? "" : sheet.problem
         onEdited: text => {
             sheet.cylinders = text;
             sheet.problem = "";
@@ -123,10 +124,7 @@ Sheet {
     }
 
     FieldHint {
-        id: hint
-
         width: parent.width
-        problem: sheet.problem
         hint: qsTr("Everything else on the card can wait. A rotary engine is not supported.")
     }
 

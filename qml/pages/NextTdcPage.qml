@@ -145,7 +145,7 @@ AppPage {
                         figure: modelData.figure
                         text: modelData.text
                         explained: modelData.from >= 0
-                        onClicked: derivation.show(modelData.from)
+                        onClicked: derivation.show(viewModel.derivation(modelData.from))
                     }
                 }
             }
@@ -173,21 +173,7 @@ AppPage {
         })
     }
 
-    Loader {
+    Explainer {
         id: derivation
-
-        property int from: -1
-
-        function show(index: int) {
-            from = index;
-            active = index >= 0;
-        }
-
-        active: false
-        sourceComponent: DerivationSheet {
-            steps: viewModel.derivation(derivation.from)
-            onClosed: derivation.active = false
-            Component.onCompleted: open()
-        }
     }
 }

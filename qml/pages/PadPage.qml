@@ -52,6 +52,7 @@ KeyedPage {
     about: viewModel.subtitle
     keyed: viewModel
     shut: viewModel.refused
+    onAsked: what => sheets.show(what === "photo" ? photoReads : repeated)
 
     PadModel {
         id: viewModel
@@ -60,6 +61,7 @@ KeyedPage {
         sessionId: page.sessionId
         test: page.test
         onRepeatAsked: sheets.show(repeated)
+        onPhotoAsked: sheets.show(photoReads)
         onListenTo: cylinder => page.go("LeakHunt", {
             sessionId: page.sessionId,
             cylinder: cylinder
@@ -201,6 +203,14 @@ KeyedPage {
                 cylinder: viewModel.cylinder,
                 other: true
             })
+        }
+    }
+
+    Component {
+        id: photoReads
+
+        PhotoReadsSheet {
+            model: viewModel
         }
     }
 

@@ -167,22 +167,8 @@ AppPage {
         id: sheets
     }
 
-    Loader {
+    Explainer {
         id: derivation
-
-        property var steps: []
-
-        function show(of: var) {
-            steps = of;
-            active = of.length > 0;
-        }
-
-        active: false
-        sourceComponent: DerivationSheet {
-            steps: derivation.steps
-            onClosed: derivation.active = false
-            Component.onCompleted: open()
-        }
     }
 
     Component {

@@ -16,6 +16,18 @@ AppPage {
 
     signal go(name: string, args: var)
 
+    function explainFigure(from: int) {
+        derivation.show(viewModel.derivation(from));
+    }
+
+    // One figure tells at once where it comes from, of several one is picked first.
+    function figuresAsked(tile: var) {
+        if (tile.lines.length === 1)
+            return explainFigure(tile.lines[0].from);
+        sheets.tile = tile;
+        sheets.show(figures);
+    }
+
     title: viewModel.engineName
     subtitle: viewModel.visitLine
 
@@ -91,15 +103,11 @@ AppPage {
                     text: qsTr("Keep in mind")
                 }
 
-                Repeater {
-                    model: viewModel.circumstances
-
-                    LText {
-                        required property string modelData
-
-                        width: parent.width
-                        text: modelData
-                    }
+                FindingLines {
+                    objectName: "circumstances"
+                    width: parent.width
+                    lines: viewModel.circumstances
+                    onExplain: from => page.explainFigure(from)
                 }
             }
         }
@@ -119,17 +127,13 @@ AppPage {
         Repeater {
             model: viewModel.tiles.length
 
-            Tile {
+            SessionTile {
                 required property int index
-                readonly property var tile: viewModel.tiles[index]
 
-                objectName: "tile_" + tile.key
+                tile: viewModel.tiles[index]
                 width: parent.width
-                title: tile.title
-                detail: tile.text
-                state: ["visit", "exits", "plan"].includes(tile.key) ? "" : tile.state
-                cylinders: tile.bores
-                onClicked: page.go(tile.page, tile.args)
+                onOpened: page.go(tile.page, tile.args)
+                onFiguresAsked: page.figuresAsked(tile)
             }
         }
 
@@ -226,8 +230,24 @@ AppPage {
         }
     }
 
+    Explainer {
+        id: derivation
+    }
+
     SheetLoader {
         id: sheets
+
+        property var tile: ({})
+    }
+
+    Component {
+        id: figures
+
+        LinesSheet {
+            title: sheets.tile.title
+            lines: sheets.tile.lines
+            onLineTapped: index => page.explainFigure(lines[index].from)
+        }
     }
 
     Component {
@@ -235,7 +255,7 @@ AppPage {
 
         ConfirmSheet {
             title: qsTr("Delete this session?")
-            text: qsTr("Its readings, photos and notes go with it. Undo is offered for a moment only.")
+            text: qsTr("Its readings, photos and notes go with it. Undo brings them back, also later from More in the list of engines, until something else is done.")
             doIt: qsTr("Delete this session")
             onConfirmed: {
                 viewModel.removeSession();

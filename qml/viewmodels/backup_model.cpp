@@ -301,7 +301,10 @@ void BackupModel::restore() {
                  const auto lacks = left_out(done.damaged);
                  forget();
                  QString said =
-                     tr("Restored, engines: %1. Nothing that was here was taken away.").arg(done.engines);
+                     tr("Of the backup's %1 engines %2 are here now with all that was in it. Nothing that "
+                        "was here was taken away.")
+                         .arg(done.of)
+                         .arg(done.engines);
                  if (!lacks.isEmpty())
                      said +=
                          QLatin1Char(' ') + tr("Not restored, because damaged in the backup: %1.").arg(lacks);

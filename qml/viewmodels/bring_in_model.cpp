@@ -10,6 +10,7 @@
 
 #include "core/store/attachment_files.h"
 #include "core/workflow/full_backup.h"
+#include "core/workflow/together.h"
 #include "qml/viewmodels/demo_texts.h"
 #include "qml/viewmodels/news.h"
 #include "qml/viewmodels/record_items.h"
@@ -208,34 +209,31 @@ void BringInModel::bringIn() {
     }
     busy_ = true;
     emit refreshed();
-    next(std::make_shared<std::vector<Waiting>>(std::exchange(waiting_, {})), only);
-}
-
-void BringInModel::next(const Left& left, const Arrived& only) {
-    if (left->empty()) {
-        stop();
-        emit broughtIn(only.engine, only.new_engine, only.session);
-        return;
-    }
-    const auto one = std::make_shared<Waiting>(std::move(left->back()));
-    left->pop_back();
-    // Photos and voice notes first: a record must never name bytes that are not there.
-    const auto give_up = [this, one, left] {
-        left->push_back(std::move(*one));
-        waiting_ = std::move(*left);
+    const auto all = std::make_shared<std::vector<Waiting>>(std::exchange(waiting_, {}));
+    const auto give_up = [this, all] {
+        waiting_ = std::move(*all);
         stop();
     };
-    if (auto kept = workflow::keep_files(app_->desk(), one->incoming); !kept) {
-        give_up();
-        return app_->tell(kept.error());
+    std::vector<std::string> names;
+    std::vector<workflow::Intent> intents;
+    for (const auto& one : *all) {
+        // Photos and voice notes first: a record must never name bytes that are not there.
+        if (auto kept = workflow::keep_files(app_->desk(), one.incoming); !kept) {
+            give_up();
+            return app_->tell(kept.error());
+        }
+        names.push_back(one.incoming.dossier.engine.name);
+        intents.push_back(workflow::bring_in(one.incoming.dossier, removed_));
     }
-    app_->run(workflow::bring_in(one->incoming.dossier, removed_), this,
-              [this, one, left, only, give_up](const Result<workflow::Step>& step) {
+    app_->run(workflow::together("dossier.bring_in", std::move(names), std::move(intents)), this,
+              [this, all, only, give_up](const Result<workflow::Step>& step) {
                   if (!step) return give_up();
-                  if (!one->preview.new_engine)
-                      add_news(app_->desk(), one->incoming.dossier.engine.id, one->preview,
-                               QString::fromStdString(one->by.name));
-                  next(left, only);
+                  for (const auto& one : *all)
+                      if (!one.preview.new_engine)
+                          add_news(app_->desk(), one.incoming.dossier.engine.id, one.preview,
+                                   QString::fromStdString(one.by.name));
+                  stop();
+                  emit broughtIn(only.engine, only.new_engine, only.session);
               });
 }
 

@@ -94,14 +94,12 @@ private:
         bool new_engine = false;
         QString session;
     };
-    using Left = std::shared_ptr<std::vector<Waiting>>;
 
     /// `language` for the demo, whose words are then the app's.
     void read(const QString& heading, const std::vector<std::filesystem::path>& files,
               const QString& language = {});
     void take(Read read);
     void show();
-    void next(const Left& left, const Arrived& only);
     void stop();
     [[nodiscard]] QVariantMap item(const Waiting& one) const;
 

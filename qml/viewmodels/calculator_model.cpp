@@ -73,8 +73,16 @@ void CalculatorModel::setSessionId(const QString& id) {
     reload();
 }
 
+void CalculatorModel::setEngineId(const QString& id) {
+    if (engine_id_ == id) return;
+    engine_id_ = id;
+    emit sessionIdChanged();
+    reload();
+}
+
 QString CalculatorModel::draftRoom() const {
-    return QStringLiteral("calculator/") + session_id_ + QLatin1Char('/') + recordId();
+    return QStringLiteral("calculator/") + (session_id_.isEmpty() ? engine_id_ : session_id_) +
+           QLatin1Char('/') + recordId();
 }
 
 bool CalculatorModel::read() {
@@ -92,6 +100,11 @@ bool CalculatorModel::read() {
         sheet_ = calculators::worksheet_of({*engine, app()->desk().testers(), {}, {}}, *visit, set);
         // What a cylinder held says nothing of the drilled hole.
         if (calculator_ == Calculator::restrictor) sheet_.held.reset();
+    } else if (!engine_id_.isEmpty()) {
+        const auto id = EngineId::parse(engine_id_.toStdString());
+        const auto engine = id ? app()->desk().engine(*id) : std::nullopt;
+        if (!engine) return false;
+        sheet_ = calculators::worksheet_of({*engine, {}, {}, {}}, Visit{}, set);
     }
     layKeptOver();
     return true;

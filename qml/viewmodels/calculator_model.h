@@ -22,11 +22,13 @@ public:
 };
 
 /// One calculator: a form over its worksheet, and what comes out. `recordId` is the calculator's word. Opened
-/// from a session the sheet is filled from it; what was typed is kept and laid over it the next time.
+/// from a session, or for an engine, the sheet is filled from it; what was typed is kept and laid over it the
+/// next time.
 class CalculatorModel : public lapwing::CardForm {
     Q_OBJECT
     QML_ELEMENT
     Q_PROPERTY(QString sessionId READ sessionId WRITE setSessionId NOTIFY sessionIdChanged)
+    Q_PROPERTY(QString engineId READ engineId WRITE setEngineId NOTIFY sessionIdChanged)
     Q_PROPERTY(QString title READ title NOTIFY reset)
     Q_PROPERTY(QString purpose READ purpose NOTIFY reset)
     Q_PROPERTY(QVariantList results READ results NOTIFY reset)
@@ -39,6 +41,9 @@ public:
 
     [[nodiscard]] QString sessionId() const { return session_id_; }
     void setSessionId(const QString& id);
+    /// Without a session: the engine whose card fills the sheet; empty for none.
+    [[nodiscard]] QString engineId() const { return engine_id_; }
+    void setEngineId(const QString& id);
     [[nodiscard]] QString title() const;
     [[nodiscard]] QString purpose() const;
     /// {name, value, doubt, from}: the first is the result; `from` is an index for derivation(), -1 for none.
@@ -72,6 +77,7 @@ private:
     [[nodiscard]] QString remark() const;
 
     QString session_id_;
+    QString engine_id_;
     calculators::Calculator calculator_ = calculators::Calculator::leakage;
     calculators::Worksheet sheet_;
     Result<calculators::Answer> answer_;

@@ -92,7 +92,12 @@ QString CardForm::summaryOf(const QString& section) const {
 }
 
 void CardForm::keepDraft(const QString& key, const QString& text) {
+    const bool before = !draft(key).isEmpty();
     app_->keepDraft(draftRoom() + QLatin1Char('/') + key, text);
+    // Its line says that something was written and not kept.
+    if (before != text.isEmpty()) return;
+    ++revision_;
+    emit revised();
 }
 
 QString CardForm::draft(const QString& key) const {

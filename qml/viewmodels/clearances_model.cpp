@@ -184,13 +184,14 @@ QVariantList ClearancesModel::lines() const {
         now.found = *value;
         const auto fit = findings::fit_of(engine(), now);
         if (const auto state = findings::state_of(fit); state != findings::State::none)
-            list << QVariantMap{
+            // First: it is what was asked, and a small screen shows no second line.
+            list.prepend(QVariantMap{
                 {"mark", state_key(state)},
                 {"figure", format().name(state)},
                 {"text",
                  findings::too_small(fit) ? tr("adjust it, then test again, before any verdict on the valve")
                  : fit == findings::Fit::large ? tr("it opens late and is noisy, but it seats: adjust it")
-                                               : QString()}};
+                                               : QString()}});
         if (is_above(value->si(), reference().assumed("clearance-very-wide")))
             list << QVariantMap{{"symbol", "question"},
                                 {"figure", ""},

@@ -219,14 +219,18 @@ void add_valves(Lines& lines, const Engine& engine, const format::Formatter& for
         [](auto& e) -> auto& { return e.valves.exhaust_opening_at; });
 }
 
-void add_plug(Lines& lines, const format::Formatter& format) {
-    lines.section(Texts::tr("Plug and decompressor"));
+/// Where the adapter goes: a diesel has no spark plug.
+void add_plug(Lines& lines, const Engine& engine, const format::Formatter& format) {
+    const bool diesel = engine.fuel == Fuel::diesel;
+    lines.section(diesel ? Texts::tr("Injector, glow plug, decompressor")
+                         : Texts::tr("Plug and decompressor"));
     lines.text(
-        "plug_thread", Texts::tr("Plug thread"), [](auto& e) -> auto& { return e.plug_thread; });
+        "plug_thread", diesel ? Texts::tr("Thread of injector or glow plug") : Texts::tr("Plug thread"),
+        [](auto& e) -> auto& { return e.plug_thread; });
     lines.hint(Texts::tr("As in M14x1.25."));
     lines.quantity(
-        "plug_reach", Texts::tr("Plug reach"), forms::millimetres(format),
-        [](auto& e) -> auto& { return e.plug_reach; });
+        "plug_reach", diesel ? Texts::tr("Reach of injector or glow plug") : Texts::tr("Plug reach"),
+        forms::millimetres(format), [](auto& e) -> auto& { return e.plug_reach; });
     lines.choice<Decompressor>(
         "decompressor", Texts::tr("Decompressor"), [](auto& e) -> auto& { return e.decompressor; });
     lines.hint(Texts::tr("With one, a low cranking reading is no proof of a leak."));
@@ -291,7 +295,7 @@ FormLines<Engine> engine_card_lines(const Engine& engine, const format::Formatte
     add_firing(lines, engine, format);
     add_dimensions(lines, engine, format);
     if (engine.cycle == StrokeCycle::four) add_valves(lines, engine, format);
-    add_plug(lines, format);
+    add_plug(lines, engine, format);
     add_limits(lines, format);
     if (engine.cycle == StrokeCycle::two) add_crankcase(lines, format);
     lines.section(Texts::tr("Shop"));

@@ -8,6 +8,7 @@
 
 #include "qml/viewmodels/engine_glances.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/step_text.h"
 
 namespace lapwing {
 namespace {
@@ -196,6 +197,14 @@ QVariantMap EngineListModel::goOn() const {
     if (!newest.last_opened_at || day(*newest.last_opened_at) != day(app_->desk().clock().now())) return {};
     return {{QStringLiteral("sessionId"), QString::fromStdString(newest.last_session->text())},
             {QStringLiteral("name"), QString::fromStdString(newest.name)}};
+}
+
+QVariantMap EngineListModel::lastStep() const {
+    const auto step = app_ ? app_->desk().last_step() : std::nullopt;
+    // A call that was committed stands.
+    if (!step || step->name == "note.call") return {};
+    return {{QStringLiteral("step"), QVariant::fromValue<qint64>(step->number)},
+            {QStringLiteral("text"), step_text(*step, app_->format())}};
 }
 
 QString EngineListModel::onlySession() const {

@@ -69,6 +69,8 @@ public:
     Q_INVOKABLE QString onlyEngine() const;
     /// The last session of the only engine; empty when there is none or there are several engines.
     Q_INVOKABLE QString onlySession() const;
+    /// {step, text}: what was done last in the library and can be taken back; empty when there is nothing.
+    [[nodiscard]] Q_INVOKABLE QVariantMap lastStep() const;
 
     void classBegin() override {}
     void componentComplete() override;

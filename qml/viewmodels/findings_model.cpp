@@ -9,7 +9,6 @@
 #include "core/findings/left_open.h"
 #include "core/odds/verdict.h"
 #include "qml/viewmodels/bores.h"
-#include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/odds_lines.h"
 
 namespace lapwing {
@@ -60,15 +59,11 @@ QString FindingsModel::state() const {
 
 QVariantMap FindingsModel::line(const QString& mark, const QString& figure, const QString& text,
                                 std::vector<findings::Derivation> from) {
-    const int index = from.empty() ? -1 : static_cast<int>(derivations_.size());
-    if (!from.empty()) derivations_.push_back(std::move(from));
-    return {{"mark", mark}, {"figure", figure}, {"text", text}, {"from", index}};
+    return explained_.line(mark, figure, text, std::move(from));
 }
 
 QVariantMap FindingsModel::remark(const findings::Remark& remark, const QString& symbol) {
-    auto map = line({}, {}, format().text(remark.message), remark.from);
-    map["symbol"] = symbol;
-    return map;
+    return explained_.remark(remark, symbol, format());
 }
 
 QVariantList FindingsModel::remarks(const std::vector<findings::Remark>& list, const QString& symbol) {
@@ -133,7 +128,7 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
 
 void FindingsModel::refresh() {
     if (!found() || !ready()) return;
-    derivations_.clear();
+    explained_.clear();
     cylinders_.clear();
     engine_lines_.clear();
     const QString question = QStringLiteral("question");
@@ -288,8 +283,7 @@ StepPlace FindingsModel::nextPlace() const {
 }
 
 QVariantList FindingsModel::derivation(int from) const {
-    if (from < 0 || from >= static_cast<int>(derivations_.size())) return {};
-    return derivation_items(derivations_[static_cast<std::size_t>(from)], format());
+    return explained_.derivation(from, format());
 }
 
 }  // namespace lapwing

@@ -6,6 +6,7 @@
 #include <QVariantList>
 
 #include "core/compare/history.h"
+#include "qml/viewmodels/explained_lines.h"
 #include "qml/viewmodels/odds_backed.h"
 #include "qml/viewmodels/step_place.h"
 
@@ -25,6 +26,7 @@ class FindingsModel : public lapwing::OddsBacked {
     Q_PROPERTY(QVariantList testersMissing READ testersMissing NOTIFY refreshed)
     Q_PROPERTY(QVariantList nextSteps READ nextSteps NOTIFY refreshed)
     Q_PROPERTY(QVariantList settling READ settling NOTIFY refreshed)
+    Q_PROPERTY(QVariantList calls READ calls NOTIFY refreshed)
     Q_PROPERTY(QStringList oddsRestOn READ oddsRestOn NOTIFY refreshed)
     Q_PROPERTY(QString nextText READ nextText NOTIFY refreshed)
     Q_PROPERTY(QString nextPage READ nextPage NOTIFY refreshed)
@@ -48,6 +50,10 @@ public:
     [[nodiscard]] QVariantList testersMissing() const { return testers_missing_; }
     /// {title, text, page, args}
     [[nodiscard]] QVariantList nextSteps() const;
+    /// {number, calls: {text, detail}, finding, same: whether one of the calls names what the findings do;
+    /// absent where they don't come down on one} of the cylinders that were called before the findings were
+    /// seen; after them, with number 0, what was called of the engine and other causes named since.
+    [[nodiscard]] QVariantList calls() const;
     /// Tests beside those steps that would tell where it leaks, as tests_to_settle has them.
     [[nodiscard]] QVariantList settling() const;
     /// What the odds of the whole engine rest on, with the version of the working assumptions.
@@ -80,7 +86,7 @@ private:
     QVariantList engine_lines_;
     QVariantList weakened_by_;
     QVariantList testers_missing_;
-    std::vector<std::vector<findings::Derivation>> derivations_;
+    ExplainedLines explained_;
     std::vector<compare::CylinderSince> since_repair_;
     std::unique_ptr<workflow::Background> historian_;
 };

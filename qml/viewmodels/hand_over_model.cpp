@@ -7,6 +7,7 @@
 #include "core/workflow/bare_photos.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/record_items.h"
+#include "qml/viewmodels/session_name.h"
 
 namespace lapwing {
 namespace {
@@ -32,12 +33,14 @@ bool HandOverModel::chosen(SessionId id) const {
 QVariantList HandOverModel::visits() const {
     QVariantList list;
     if (!found()) return list;
-    for (const auto& session : app()->desk().sessions(engine().id))
-        list << QVariantMap{
-            {"id", QString::fromStdString(session.id.text())},
-            {"title", session.title.empty() ? tr("Session") : QString::fromStdString(session.title)},
-            {"date", format().shortDateTime(session.opened_at)},
-            {"chosen", chosen(session.id)}};
+    for (const auto& session : app()->desk().sessions(engine().id)) {
+        const auto whole = session.title.empty() ? app()->desk().visit(session.id) : std::nullopt;
+        const QString name = session_name(whole.value_or(Visit{session, {}, {}, {}, {}, {}, {}}), format());
+        list << QVariantMap{{"id", QString::fromStdString(session.id.text())},
+                            {"title", name.isEmpty() ? tr("Session, nothing measured") : name},
+                            {"date", format().shortDateTime(session.opened_at)},
+                            {"chosen", chosen(session.id)}};
+    }
     return list;
 }
 

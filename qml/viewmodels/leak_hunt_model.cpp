@@ -8,6 +8,7 @@
 #include "core/findings/touched.h"
 #include "core/workflow/exits.h"
 #include "qml/viewmodels/cylinder_order.h"
+#include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/next_tdc_model.h"
 
 namespace lapwing {
@@ -83,12 +84,24 @@ QString LeakHuntModel::heldLine() const {
     const QString held = tr("held %1 of %2").arg(figure, format().typed(*reading->set));
     const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
     if (!found || !found->leak_down) return held;
+    const auto* counts = leakDown();
+    if (!counts) return tr("%1, not counted").arg(held);
+    const QString leakage = format().text(counts->leakage.figure);
+    const auto readings = counts->readings.size();
+    return readings > 1 ? tr("%1, leakage %2, mean of %3").arg(held, leakage).arg(readings)
+                        : tr("%1, leakage %2").arg(held, leakage);
+}
+
+const findings::LeakDown* LeakHuntModel::leakDown() const {
+    const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
+    if (!found || !found->leak_down || !airOn()) return nullptr;
     const auto& counted = found->leak_down->readings;
     // What the findings show may rest on others: a mean, or none of this reading.
-    if (std::ranges::find(counted, reading->id) == counted.end()) return tr("%1, not counted").arg(held);
-    const QString leakage = format().text(found->leak_down->leakage.figure);
-    return counted.size() > 1 ? tr("%1, leakage %2, mean of %3").arg(held, leakage).arg(counted.size())
-                              : tr("%1, leakage %2").arg(held, leakage);
+    return std::ranges::find(counted, airOn()->id) != counted.end() ? &*found->leak_down : nullptr;
+}
+
+QVariantList LeakHuntModel::derivation() const {
+    return explained() ? derivation_items({leakDown()->leakage.from}, format()) : QVariantList();
 }
 
 const ExitNote* LeakHuntModel::standingNote(Exit exit, std::optional<int> neighbour) const {

@@ -16,6 +16,7 @@ class LeakHuntModel : public lapwing::SessionBacked {
     Q_PROPERTY(int cylinder READ cylinder WRITE setCylinder NOTIFY refreshed)
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
     Q_PROPERTY(QString heldLine READ heldLine NOTIFY refreshed)
+    Q_PROPERTY(bool explained READ explained NOTIFY refreshed)
     Q_PROPERTY(QVariantList exits READ exits NOTIFY refreshed)
     Q_PROPERTY(QVariantList loudnesses READ loudnesses NOTIFY refreshed)
     Q_PROPERTY(QVariantList methods READ methods NOTIFY refreshed)
@@ -37,6 +38,9 @@ public:
     [[nodiscard]] QVariantList cylinders() const;
     /// "held 3.50 of 5.5 bar, leakage 36 %"
     [[nodiscard]] QString heldLine() const;
+    /// Whether there is a leakage to tell the origin of.
+    [[nodiscard]] bool explained() const { return leakDown() != nullptr; }
+    Q_INVOKABLE QVariantList derivation() const;  ///< of the leakage
     /// {key, neighbour, name, hint, loudness, by, record, photos, voices} with loudness "" for not listened
     [[nodiscard]] QVariantList exits() const;
     [[nodiscard]] QVariantList loudnesses() const;
@@ -63,6 +67,9 @@ private:
     [[nodiscard]] ExitNoteId firstOf(const ExitNote& note) const;
     [[nodiscard]] int attached(AttachmentKind kind, ExitNoteId note) const;
     [[nodiscard]] const Reading* airOn() const;
+    /// What the findings make of this cylinder's leak-down where the reading with the air on counts; else
+    /// null.
+    [[nodiscard]] const findings::LeakDown* leakDown() const;
     [[nodiscard]] Tag tag() const;
 
     int cylinder_ = 0;

@@ -108,27 +108,6 @@ QVariantList MyCallModel::causes() const {
     return cause_choices(engine(), format());
 }
 
-QVariantList MyCallModel::committed() const {
-    QVariantList list;
-    add(NoteKind::my_call, list);
-    if (!list.isEmpty()) add(NoteKind::other_cause, list);
-    return list;
-}
-
-void MyCallModel::add(NoteKind kind, QVariantList& list) const {
-    for (const auto& note : visit().notes) {
-        if (note.kind != kind || !note.cause) continue;
-        const QString what = format().name(*note.cause);
-        QString call = note.tie.cylinder ? tr("Cylinder %1: %2").arg(*note.tie.cylinder).arg(what) : what;
-        if (kind == NoteKind::other_cause) call = tr("Another cause: %1").arg(call);
-        QStringList detail;
-        if (!note.text.empty()) detail << QString::fromStdString(note.text);
-        if (!note.author.empty()) detail << QString::fromStdString(note.author);
-        detail << format().shortDateTime(note.at);
-        list << QVariantMap{{"text", call}, {"detail", detail.join(QStringLiteral(" · "))}};
-    }
-}
-
 void MyCallModel::refresh() {
     if (read_ || !found()) return;
     read_ = true;

@@ -30,7 +30,6 @@ class MyCallModel : public lapwing::SessionBacked {
     Q_PROPERTY(bool reported READ reported NOTIFY refreshed)
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
     Q_PROPERTY(QVariantList causes READ causes NOTIFY refreshed)
-    Q_PROPERTY(QVariantList committed READ committed NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
@@ -42,9 +41,6 @@ public:
     /// measured.
     [[nodiscard]] QVariantList cylinders() const;
     [[nodiscard]] QVariantList causes() const;  ///< {value, text}
-    /// {text, detail} of calls that are committed, whoever's they are; after them the other causes that were
-    /// named since, so that both stand side by side.
-    [[nodiscard]] QVariantList committed() const;
 
     /// Adds the cause or takes it away again; a cylinder that seals well has no other.
     Q_INVOKABLE void choose(int cylinder, const QString& cause);
@@ -65,7 +61,6 @@ private:
     };
     [[nodiscard]] std::vector<int> measured() const;
     [[nodiscard]] QString measuredAt(int cylinder) const;
-    void add(NoteKind kind, QVariantList& list) const;
     void keep();
 
     QMap<int, Call> calls_;

@@ -18,6 +18,8 @@
 #include "core/store/attachment_files.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
+#include "core/workflow/together.h"
+#include "qml/viewmodels/read_off.h"
 
 namespace lapwing {
 namespace {
@@ -27,24 +29,6 @@ using namespace std::chrono_literals;
 constexpr double drawn_width = 1000;
 /// From which confidence on a reading counts that the tester's card contradicts.
 constexpr double sure = 0.8;
-
-/// As many decimals as an uncertainty of that size lets stand.
-int decimals_for(double u) {
-    return u > 0 ? std::clamp(int(std::ceil(-std::log10(2 * u))), 0, 4) : 2;
-}
-
-/// One step: done and undone together, under the name of the first.
-workflow::Intent together(std::vector<workflow::Intent> all) {
-    return [all = std::move(all)](const workflow::Now& now) -> Result<workflow::Command> {
-        auto command = all.front()(now);
-        for (std::size_t i = 1; command && i < all.size(); ++i) {
-            auto more = all[i](now);
-            if (!more) return more;
-            command->edits.insert(command->edits.end(), more->edits.begin(), more->edits.end());
-        }
-        return command;
-    };
-}
 
 QByteArray whole(const QString& name) {
     QFile file(name);
@@ -216,12 +200,7 @@ QString NeedleModel::line() const {
     if (looking_) return tr("Reading the needle ...");
     const auto* one = photo();
     if (!one || !one->read_value) return {};
-    QString text = tr("Reads %1").arg(format().typed(*one->read_value));
-    if (one->read_uncertainty) {
-        const double both = 2 * one->read_uncertainty->number();
-        text += QStringLiteral(" ± ") +
-                format().locale().toString(both, 'f', decimals_for(one->read_uncertainty->number()));
-    }
+    QString text = tr("Reads %1").arg(read_off(*one, format()));
     if (const auto typed = this->typed()) text += tr(", you typed %1").arg(format().typed(*typed));
     if (!one->read_confidence) text += tr(" (needle set by hand)");
     return text;
@@ -275,7 +254,11 @@ void NeedleModel::settle(const QString& text) {
         other.tie.record = instead.id.uuid;
         all.push_back(workflow::save_attachment(other));
     }
-    app()->run(together(std::move(all)), this);
+    app()->run(workflow::together(
+                   "photo.settle",
+                   {std::string(word(typed->test)), std::to_string(typed->cylinder), std::string(word(*way))},
+                   std::move(all)),
+               this);
 }
 
 QString NeedleModel::plane(double radius, double deg) const {
@@ -355,7 +338,10 @@ void NeedleModel::keepAsReading(const QString& test) {
     (*kind == TestKind::leak_down ? read.held : read.final) = photo()->read_value;
     Attachment changed = *photo();
     changed.tie = {TiedTo::reading, read.id.uuid, {}, {}};
-    app()->run(together({workflow::keep_reading(read), workflow::save_attachment(changed)}), this);
+    app()->run(
+        workflow::together("reading.keep", {std::string(word(read.test)), std::to_string(read.cylinder)},
+                           {workflow::keep_reading(read), workflow::save_attachment(changed)}),
+        this);
 }
 
 QString NeedleModel::again() const {

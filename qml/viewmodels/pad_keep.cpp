@@ -19,10 +19,11 @@ QString PadModel::keepText() const {
         if (more.oil_volume && !more.first && !more.pulls) return tr("Keep oil");
         return more.first && !more.oil_volume && !more.pulls ? tr("Keep first puff") : tr("Keep what is new");
     }
+    if (endLacks()) return tr("End pressure first");
     if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
     if (oil_asked_ == cylinder_ && oilLacks()) return tr("Keep, oil not noted");
     if (setLacks()) return tr("Set first");
-    if (!odd_repeat_.isEmpty()) return tr("Keep …");
+    if (!odd_repeat_.isEmpty() || (otherwise() && photo_asked_ != asTyped())) return tr("Keep …");
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
     if (test_ == TestKind::leak_down) return tr("Keep, listen");
@@ -58,6 +59,8 @@ void PadModel::tellLacking() {
         lines_.tell(tr("Set pressure?"), tr("leakage is counted from it: type it first"));
     else if (lacking_ == pad_field::hold && holdLacks())
         lines_.tell(tr("Minutes?"), tr("without them the end pressure says little: type how long it stood"));
+    else if (lacking_ == mainField() && endLacks())
+        lines_.tell(tr("End pressure?"), tr("type what the gauge shows after the minutes"));
     else if (lacking_ == pad_field::oil && oilLacks() && oil_asked_ == cylinder_)
         lines_.tell(tr("How much oil?"), tr("what the rise means hangs on it: type it, or keep without"));
     else
@@ -66,6 +69,11 @@ void PadModel::tellLacking() {
 
 bool PadModel::holdLacks() const {
     return test_ == TestKind::crankcase && typedFields().digits(pad_field::hold).isEmpty();
+}
+
+bool PadModel::endLacks() const {
+    return test_ == TestKind::crankcase && empty() &&
+           (!entry().typed(pad_field::set).isEmpty() || !entry().typed(pad_field::hold).isEmpty());
 }
 
 bool PadModel::oilLacks() const {
@@ -111,6 +119,11 @@ void PadModel::keepAddition() {
 void PadModel::keep() {
     const int here = cylinder_;
     if (adds()) return keepAddition();
+    if (endLacks()) {
+        lacking_ = mainField();
+        focusField(lacking_);
+        return;
+    }
     if (empty()) {
         const int next = nextOf(here);
         if (next == 0)
@@ -120,6 +133,13 @@ void PadModel::keep() {
         return;
     }
     if (lacking()) return;
+    if (otherwise() && photo_asked_ != asTyped()) {
+        photo_asked_ = asTyped();
+        photo_settled_.reset();
+        edited();
+        emit photoAsked();
+        return;
+    }
     if (!odd_repeat_.isEmpty()) {
         emit repeatAsked();
         return;
@@ -141,6 +161,14 @@ void PadModel::keepAll(Oiled oiled) {
     made.session = session().id;
     made.oiled = oiled;
     oil_asked_.reset();
+    if (const auto read = takenOff()) {
+        (made.held ? made.held : made.final) = read;
+        made.from = ReadingFrom::photo;
+    }
+    const auto settled = photo_asked_ == asTyped() ? photo_settled_ : std::nullopt;
+    photo_settled_.reset();
+    photo_asked_.clear();
+    photo_taken_.clear();
     if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;
     const auto redo = entry().redo;
     QString digits = typed();
@@ -152,7 +180,8 @@ void PadModel::keepAll(Oiled oiled) {
     // Held above set is no leakage: there is nothing to listen for.
     const bool above = made.held && made.set && is_above(made.held->si(), made.set->si());
     const bool listens = test_ == TestKind::leak_down && !redo && !above;
-    store(redo ? workflow::redo_reading(ReadingId{*redo}, made) : workflow::keep_reading(made),
+    store(redo ? workflow::redo_reading(ReadingId{*redo}, made, settled)
+               : workflow::keep_reading(made, settled),
           here == 0 ? tr("%1 kept").arg(shown) : tr("Cylinder %1: %2 kept").arg(here).arg(shown),
           [this, here, listens] {
               if (listens) emit listenTo(here);

@@ -59,13 +59,15 @@ void PadLines::add(const QString& mark, const QString& symbol, const QString& fi
     from_.push_back(std::move(from));
 }
 
-void PadLines::prepend(const QString& symbol, const QString& figure, const QString& text) {
-    shown_.prepend(QVariantMap{{"mark", QString()}, {"symbol", symbol}, {"figure", figure}, {"text", text}});
+void PadLines::prepend(const QString& symbol, const QString& figure, const QString& text,
+                       const QString& asks) {
+    shown_.prepend(QVariantMap{
+        {"mark", QString()}, {"symbol", symbol}, {"figure", figure}, {"text", text}, {"asks", asks}});
     from_.emplace(from_.begin());
 }
 
-void PadLines::ask(const QString& question) {
-    prepend(QStringLiteral("question"), {}, question);
+void PadLines::ask(const QString& question, const QString& asks) {
+    prepend(QStringLiteral("question"), {}, question, asks);
 }
 
 void PadLines::tell(const QString& figure, const QString& text) {

@@ -21,10 +21,11 @@ public:
     /// Without `verdicts` nothing is said of whether it is good: figures, limits and questions only.
     PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts = true);
 
-    void ask(const QString& question);                      ///< before all that is there
-    void tell(const QString& figure, const QString& text);  ///< likewise
+    /// Before all that is there. `asks` names what a touch on it asks: "photo", "repeat".
+    void ask(const QString& question, const QString& asks = {});
+    void tell(const QString& figure, const QString& text);  ///< before all that is there, too
 
-    /// {mark, symbol, figure, text}
+    /// {mark, symbol, figure, text, asks}
     [[nodiscard]] const QVariantList& shown() const { return shown_; }
     /// How the figure of that line was made; empty for a line that has none.
     [[nodiscard]] QVariantList derivation(int line, const format::Formatter& format) const;
@@ -32,7 +33,7 @@ public:
 private:
     void add(const QString& mark, const QString& symbol, const QString& figure, const QString& text,
              std::vector<findings::Derivation> from);
-    void prepend(const QString& symbol, const QString& figure, const QString& text);
+    void prepend(const QString& symbol, const QString& figure, const QString& text, const QString& asks = {});
     void add_converted(const findings::OnTester& other, const format::Formatter& format);
 
     QVariantList shown_;

@@ -126,18 +126,31 @@ void PadModel::judge() {
     const auto entry = typedFields().pad_entry(cylinder_, tag_);
     const auto judged = findings::judge_entry(dossier(), visit(), reference(), entry, modelFacts(entry));
     questioned_ = !empty() && !judged.questions.empty();
-    lines_ = PadLines(judged, format(), !verdicts_wait(*app(), visit()));
+    lines_ = PadLines(judged, inGaugeUnit(), !verdicts_wait(*app(), visit()));
     oil_between_ = oilCameBetween();
     odd_repeat_ = apartFromStanding(judged);
     if (oil_between_ && !empty())
         lines_.tell(tr("After oil"), tr("kept, and not counted with what was read before the oil"));
-    if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_);
+    if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_, QStringLiteral("repeat"));
+    if (const QString reads = photoReads(); !reads.isEmpty()) lines_.ask(reads, QStringLiteral("photo"));
     // Nobody keeps a wet reading without having seen how much oil it takes.
     if (test_ == TestKind::wet && typedFields().digits(pad_field::oil).isEmpty()) {
         const auto [figure, text] = oilToPutIn();
         lines_.tell(figure, text);
     }
+    tellKept();
     tellLacking();
+}
+
+/// What stands of this cylinder, while nothing else is typed.
+void PadModel::tellKept() {
+    const auto* kept = empty() && found() ? latest(visit().readings, test_, cylinder_) : nullptr;
+    if (!kept) return;
+    if (kept->held && kept->set)
+        lines_.tell(tr("Kept: %1").arg(format().typed(*kept->held)),
+                    tr("of %1").arg(format().typed(*kept->set)));
+    else if (kept->final)
+        lines_.tell(tr("Kept: %1").arg(format().typed(*kept->final)), {});
 }
 
 /// Readings of before the oil stand, and a wet test of this cylinder was kept since.
@@ -203,8 +216,15 @@ const findings::ModelFacts* PadModel::modelFacts(const findings::PadEntry& entry
     return nullptr;
 }
 
+/// What is typed and what it is held against stand in one unit: the one that the gauge shows.
+format::Formatter PadModel::inGaugeUnit() const {
+    auto choice = format().choice();
+    choice.pressure = pressureUnit();
+    return format::Formatter(choice, format().locale());
+}
+
 QVariantList PadModel::derivation(int line) const {
-    return lines_.derivation(line, format());
+    return lines_.derivation(line, inGaugeUnit());
 }
 
 // ---- The draft that outlives the process
@@ -220,11 +240,13 @@ bool PadModel::recorded(const Uuid& id) const {
 void PadModel::writeDraft(QJsonObject& draft) const {
     KeyedModel::writeDraft(draft);
     draft["tag"] = tag();
+    draft["taken off"] = photo_taken_;
 }
 
 void PadModel::readDraft(const QJsonObject& draft) {
     KeyedModel::readDraft(draft);
     tag_ = from_word<Tag>(draft["tag"].toString().toStdString()).value_or(Tag::as_found);
+    photo_taken_ = draft["taken off"].toString();
     if (test_ == TestKind::crankcase) {
         cylinder_ = 0;
         field_.clear();

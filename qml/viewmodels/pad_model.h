@@ -31,6 +31,8 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(QString oilAmount READ oilAmount NOTIFY refreshed)
     Q_PROPERTY(QString oddRepeat READ oddRepeat NOTIFY entryChanged)
     Q_PROPERTY(bool oilBetween READ oilBetween NOTIFY entryChanged)
+    Q_PROPERTY(QString photoReads READ photoReads NOTIFY entryChanged)
+    Q_PROPERTY(QVariantList photoChoices READ photoChoices NOTIFY entryChanged)
 
 public:
     using KeyedModel::KeyedModel;
@@ -69,6 +71,11 @@ public:
     /// A wet test of this cylinder lies between the readings that stand and what is typed.
     [[nodiscard]] bool oilBetween() const { return oil_between_; }
 
+    /// "You typed 4.6 bar, the photo reads 4.06 bar ± 0.01": a photo of this gauge was taken in between, and
+    /// nobody has said which holds; else empty.
+    [[nodiscard]] QString photoReads() const;
+    [[nodiscard]] QVariantList photoChoices() const;  ///< {value, text}: ways to settle that
+
     /// Types how long the crankcase held, in minutes to a tenth.
     Q_INVOKABLE void enterHold(int seconds);
     Q_INVOKABLE void dropPoint();  ///< takes the placed decimal point away again
@@ -78,6 +85,8 @@ public:
     Q_INVOKABLE void keepRepeat();
     /// The same where oil went in since: it is not counted with what was read before the oil.
     Q_INVOKABLE void keepOiled();
+    /// Says which of the two holds and keeps it; "left open" keeps what was typed with the difference.
+    Q_INVOKABLE void settlePhoto(const QString& way);
     Q_INVOKABLE void startRedo(const QString& readingId);
     Q_INVOKABLE void cancelRedo();
     Q_INVOKABLE void remove(const QString& readingId);
@@ -89,6 +98,8 @@ signals:
     void listenTo(int cylinder);
     /// A repeat far from what stands is not kept before it was asked whether conditions were changed.
     void repeatAsked();
+    /// A photo in between reads otherwise: nothing is kept before it was asked, once, which one holds.
+    void photoAsked();
 
 protected:
     void refresh() override {
@@ -124,6 +135,10 @@ private:
     /// True when something has to be typed first: goes there, and a line says what.
     [[nodiscard]] bool lacking();
     void tellLacking();
+    void tellKept();
+    [[nodiscard]] format::Formatter inGaugeUnit() const;
+    /// Crankcase: set pressure or minutes were typed, but not what was left in the end.
+    [[nodiscard]] bool endLacks() const;
     /// What is typed beside an empty main field, for the reading that stands: oil, first puff, pulls.
     [[nodiscard]] workflow::Addition addition() const;
     [[nodiscard]] bool adds() const;
@@ -132,6 +147,17 @@ private:
     [[nodiscard]] bool countedIn(const Reading& reading) const;
     [[nodiscard]] QString apartFromStanding(const findings::PadJudgement& judged) const;
     void keepAll(Oiled oiled = Oiled::unknown);
+    /// The photo of this gauge that waits for the reading and reads otherwise than the digits; null where
+    /// none does, or it was said already which of them holds.
+    [[nodiscard]] const Attachment* otherwise() const;
+    /// What the photo waiting for this reading shows, where the digits were taken off it.
+    [[nodiscard]] std::optional<TypedPressure> takenOff() const;
+    /// Place and digits as they stand, to know later whether something else was typed.
+    [[nodiscard]] QString asTyped() const {
+        return place() + QLatin1Char(' ') + typedFields().digits(mainField());
+    }
+    /// Shows the photo that waits for this reading, if any was read.
+    [[nodiscard]] const Attachment* waitingPhoto() const;
     /// Figure, and the rest of the sentence.
     [[nodiscard]] std::pair<QString, QString> oilToPutIn() const;
 
@@ -142,6 +168,9 @@ private:
     bool questioned_ = false;
     QString odd_repeat_;
     bool oil_between_ = false;
+    QString photo_asked_;  ///< as typed when it was asked which holds: once
+    QString photo_taken_;  ///< as typed when the digits were taken off the photo
+    std::optional<ReadSettled> photo_settled_;
     QString lacking_;               ///< the field that was asked for when Keep was pressed
     std::optional<int> oil_asked_;  ///< the cylinder whose oil was asked for: once
     std::optional<findings::ModelFacts> expected_;

@@ -36,6 +36,7 @@ protected:
     [[nodiscard]] bool wantsFindings() const override { return false; }
 
 private:
+    [[nodiscard]] QString nameOf(PrepareStep step) const;
     QVariantList steps_;
 };
 

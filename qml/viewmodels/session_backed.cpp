@@ -5,6 +5,8 @@
 
 #include <QStringList>
 
+#include "qml/viewmodels/session_name.h"
+
 namespace lapwing {
 
 SessionBacked::SessionBacked(QObject* parent) : QObject(parent) {
@@ -45,8 +47,8 @@ QString SessionBacked::engineName() const {
 QString SessionBacked::visitLine() const {
     if (!found_) return {};
     QStringList parts{format().shortDate(session().opened_at)};
-    if (!session().title.empty()) parts << QString::fromStdString(session().title);
-    if (session().conditions.altitude) parts << format().typed(*session().conditions.altitude);
+    // No altitude: beside sessions that name their mileage it would read as one.
+    if (const QString name = session_name(visit(), format()); !name.isEmpty()) parts << name;
     return parts.join(QStringLiteral(" · "));
 }
 

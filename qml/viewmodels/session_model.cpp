@@ -74,12 +74,17 @@ void SessionModel::refresh() {
     if (!found()) return;
     steps_ = steps();
     tiles_.clear();
+    explained_.clear();
     tiles_ << visitTile() << prepareTile();
     if (engine().cycle == StrokeCycle::four) tiles_ << clearancesTile();
     tiles_ << testTile(TestKind::dry) << testTile(TestKind::leak_down) << exitsTile()
            << testTile(TestKind::wet);
     if (engine().cycle == StrokeCycle::two) tiles_ << crankcaseTile();
     tiles_ << findingsTile() << planTile();
+    circumstances_.clear();
+    if (findings())
+        for (const auto& remark : findings()->weakened_by)
+            if (!remark.from.empty()) circumstances_ << explained_.remark(remark, {}, format());
 }
 
 QVariantMap SessionModel::visitTile() const {
@@ -150,29 +155,26 @@ QVariantList SessionModel::bores(TestKind test) const {
     return list;
 }
 
-QVariantMap SessionModel::testTile(TestKind test) const {
+QVariantMap SessionModel::testTile(TestKind test) {
     const auto total = static_cast<int>(engine().cylinders.size());
     const int measured = cylinders_with(visit(), engine(), test);
     State worst = State::none;
     QStringList figures;
     if (findings())
         for (const auto& cylinder : findings()->cylinders) {
-            const State state = state_of(&cylinder, test);
-            worst = findings::worse(worst, state);
-            QString figure;
-            if (test == TestKind::leak_down && cylinder.leak_down)
-                figure = format().valueText(cylinder.leak_down->leakage.figure);
-            if (test == TestKind::dry && cylinder.dry) figure = format().digits(cylinder.dry->final.figure);
-            if (test == TestKind::wet && cylinder.wet)
-                figure = format().digits(cylinder.wet->reading.final.figure);
+            worst = findings::worse(worst, state_of(&cylinder, test));
+            const auto* derived = shownOf(cylinder, test);
+            if (!derived) continue;
+            const QString figure = test == TestKind::leak_down ? format().valueText(derived->figure)
+                                                               : format().digits(derived->figure);
             // With some of them missing it has to be said whose it is.
-            if (!figure.isEmpty())
-                figures << (measured < total ? tr("%1: %2").arg(cylinder.number).arg(figure) : figure);
+            figures << (measured < total ? tr("%1: %2").arg(cylinder.number).arg(figure) : figure);
         }
     // What was not measured can't be in range.
     if (measured < total && worst == State::good) worst = State::none;
     const bool unjudged = measured > 0 && worst == State::none;
     QString text;
+    QStringList said;
     if (measured == 0) {
         if (test == TestKind::wet)
             text = engine().fuel == Fuel::diesel ? tr("Never on a diesel: oil can lock it")
@@ -183,23 +185,23 @@ QVariantMap SessionModel::testTile(TestKind test) const {
         const QString unit = test == TestKind::leak_down
                                  ? QString()
                                  : QLatin1Char(' ') + format().unitOf(findings::Dimension::gauge_pressure);
-        text = figures.join(QStringLiteral(" · ")) + unit;
-        if (measured < total) text += QStringLiteral("; ") + tr("%1 of %2 measured").arg(measured).arg(total);
+        if (!figures.isEmpty()) said << figures.join(QStringLiteral(" · ")) + unit;
+        if (measured < total) text = tr("%1 of %2 measured").arg(measured).arg(total);
     } else {
         text = tr("%1 of %2 measured").arg(measured).arg(total);
     }
     if (test == TestKind::dry && findings() && findings()->limits.lowest && measured > 0)
-        text += QStringLiteral("; ") +
-                tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
+        said << tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
     const bool waits = verdicts_wait(*app(), visit());
     if (test == TestKind::dry && findings() && !waits)
         for (const auto& expected : findings()->expectation)
             if (expected.message.code == "model.healthy")
-                text += QStringLiteral("; ") + tr("the model expects %1 to %2")
-                                                   .arg(format().text(expected.message.args[0]),
-                                                        format().text(expected.message.args[1]));
+                said << tr("the model expects %1 to %2")
+                            .arg(format().text(expected.message.args[0]),
+                                 format().text(expected.message.args[1]));
     const char* key = test == TestKind::dry ? "dry" : test == TestKind::wet ? "wet" : "leak-down";
-    if (half_typed(*app(), sessionId(), key)) text += QStringLiteral("; ") + tr("digits typed and not kept");
+    if (half_typed(*app(), sessionId(), key))
+        text += (text.isEmpty() ? QString() : QStringLiteral("; ")) + tr("digits typed and not kept");
     QVariantMap args{{"sessionId", sessionId()}, {"test", QString::fromLatin1(key)}};
     // Oil goes into the cylinder that read low, not into the first one of the engine.
     if (test == TestKind::wet && !waits)
@@ -208,6 +210,8 @@ QVariantMap SessionModel::testTile(TestKind test) const {
     auto made = tile(key, format().heading(test), text, worst, "Pad", args, bores(test));
     if (unjudged) made["state"] = measured_only;
     if (waits && measured > 0) made["state"] = not_judged_yet;
+    made["lines"] = figuresOf(test);
+    made["figures"] = said.join(QStringLiteral("; "));
     return made;
 }
 
@@ -230,7 +234,7 @@ QVariantMap SessionModel::exitsTile() const {
     return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt", args);
 }
 
-QVariantMap SessionModel::crankcaseTile() const {
+QVariantMap SessionModel::crankcaseTile() {
     const bool measured = findings() && findings()->crankcase;
     const bool waits = measured && verdicts_wait(*app(), visit());
     const QString text = measured && !waits ? format().text(findings()->crankcase->remark.message)
@@ -243,13 +247,15 @@ QVariantMap SessionModel::crankcaseTile() const {
     return made;
 }
 
-QVariantMap SessionModel::findingsTile() const {
+QVariantMap SessionModel::findingsTile() {
     if (call_wanted(*app(), visit()))
         return tile("findings", tr("Findings"), tr("Your own call first"), State::none, "Findings",
                     {{"sessionId", sessionId()}});
     const QString text = findings() ? format().text(findings()->headline) : QString();
-    return tile("findings", tr("Findings"), text, findings() ? findings()->state : State::none, "Findings",
-                {{"sessionId", sessionId()}});
+    auto made = tile("findings", tr("Findings"), text, findings() ? findings()->state : State::none,
+                     "Findings", {{"sessionId", sessionId()}});
+    addSpread(made);
+    return made;
 }
 
 QVariantMap SessionModel::planTile() const {
@@ -344,14 +350,6 @@ QStringList SessionModel::remarks() const {
     for (const Note& note : visit().notes)
         if (note.tie.to == TiedTo::session && note.kind == NoteKind::note)
             texts << QString::fromStdString(note.text);
-    return texts;
-}
-
-QStringList SessionModel::circumstances() const {
-    QStringList texts;
-    if (!findings()) return texts;
-    for (const auto& remark : findings()->weakened_by)
-        if (!remark.from.empty()) texts << format().text(remark.message);
     return texts;
 }
 

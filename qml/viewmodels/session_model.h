@@ -5,6 +5,7 @@
 
 #include <QVariantList>
 
+#include "qml/viewmodels/explained_lines.h"
 #include "qml/viewmodels/session_backed.h"
 #include "qml/viewmodels/step_place.h"
 
@@ -22,12 +23,13 @@ class SessionModel : public lapwing::SessionBacked {
     Q_PROPERTY(QString nextCard READ nextCard NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
     Q_PROPERTY(QStringList remarks READ remarks NOTIFY refreshed)
-    Q_PROPERTY(QStringList circumstances READ circumstances NOTIFY refreshed)
+    Q_PROPERTY(QVariantList circumstances READ circumstances NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
 
-    /// {key, title, text, state, bores, page, args}
+    /// {key, title, text, state, bores, page, args, figures: what was measured, in a line, lines: the same
+    /// one by one, {mark, figure, text, from}, each with what derivation() tells of it}
     [[nodiscard]] QVariantList tiles() const { return tiles_; }
     [[nodiscard]] QString nextText() const;
     [[nodiscard]] QString nextReason() const;
@@ -38,8 +40,10 @@ public:
     [[nodiscard]] QStringList cautions() const;
     /// Notes on the session itself, oldest first.
     [[nodiscard]] QStringList remarks() const;
-    /// What throttle, battery, cold, hose and valve core do to the readings, with its size.
-    [[nodiscard]] QStringList circumstances() const;
+    /// What throttle, battery, cold, hose and valve core do to the readings, with its size: lines as those of
+    /// a tile.
+    [[nodiscard]] QVariantList circumstances() const { return circumstances_; }
+    Q_INVOKABLE QVariantList derivation(int from) const { return explained_.derivation(from, format()); }
 
     Q_INVOKABLE void removeSession();
 
@@ -53,10 +57,15 @@ private:
     [[nodiscard]] QVariantMap visitTile() const;
     [[nodiscard]] QVariantMap prepareTile() const;
     [[nodiscard]] QVariantMap clearancesTile() const;
-    [[nodiscard]] QVariantMap testTile(TestKind test) const;
+    [[nodiscard]] QVariantMap testTile(TestKind test);
+    /// What was measured in that test, and what it is held against.
+    QVariantList figuresOf(TestKind test);
+    /// The figure that stands for a cylinder in a test; null where it wasn't measured.
+    static const findings::Derived* shownOf(const findings::CylinderFindings& cylinder, TestKind test);
+    void addSpread(QVariantMap& tile);
     [[nodiscard]] QVariantMap exitsTile() const;
-    [[nodiscard]] QVariantMap crankcaseTile() const;
-    [[nodiscard]] QVariantMap findingsTile() const;
+    [[nodiscard]] QVariantMap crankcaseTile();
+    [[nodiscard]] QVariantMap findingsTile();
     [[nodiscard]] QVariantMap planTile() const;
     [[nodiscard]] QVariantList bores(TestKind test) const;
     [[nodiscard]] const findings::NextStep* next() const;
@@ -65,6 +74,8 @@ private:
     [[nodiscard]] std::vector<findings::NextStep> steps() const;
 
     QVariantList tiles_;
+    QVariantList circumstances_;
+    ExplainedLines explained_;
     std::vector<findings::NextStep> steps_;
 };
 

@@ -33,6 +33,12 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "reading.redo")
         return Steps::tr("%1, cylinder %2: measured again")
             .arg(named<TestKind>(step, 0, format), plain(step, 1));
+    if (name == "photo.settle") {
+        const QString said = step.args.size() > 2 && step.args[2] == word(ReadSettled::as_read)
+                                 ? Steps::tr("%1, cylinder %2: the photo's figure stands")
+                                 : Steps::tr("%1, cylinder %2: the typed figure stands");
+        return said.arg(named<TestKind>(step, 0, format), plain(step, 1));
+    }
     if (name == "reading.add")
         return Steps::tr("%1, cylinder %2: added to").arg(named<TestKind>(step, 0, format), plain(step, 1));
     if (name == "reading.remove")
@@ -65,7 +71,12 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "tester.change") return Steps::tr("%1 changed").arg(plain(step, 0));
     if (name == "tester.check") return Steps::tr("%1: check noted").arg(plain(step, 0));
     if (name == "tester.delete") return Steps::tr("%1 deleted").arg(plain(step, 0));
-    if (name == "dossier.bring_in") return Steps::tr("%1 brought in").arg(plain(step, 0));
+    if (name == "dossier.bring_in") {
+        QStringList names;
+        for (std::size_t i = 0; i < step.args.size(); ++i)
+            names << plain(step, i);
+        return Steps::tr("%1 brought in").arg(names.join(QStringLiteral(", ")));
+    }
     if (name == "attachment.keep")
         return Steps::tr("%1 kept").arg(format.headed(named<AttachmentKind>(step, 0, format)));
     if (name == "attachment.bare")

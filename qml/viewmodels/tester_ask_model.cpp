@@ -3,6 +3,7 @@
 
 #include "qml/viewmodels/tester_ask_model.h"
 
+#include "qml/viewmodels/tester_list_model.h"
 #include "qml/viewmodels/visit_lines.h"
 
 namespace lapwing {
@@ -52,7 +53,7 @@ QVariantList TesterAskModel::choices() const {
         if (tester.kind == wantedKind())
             list << QVariantMap{{"value", QString::fromStdString(tester.id.text())},
                                 {"text", QString::fromStdString(tester.name)},
-                                {"detail", format().typed(tester.gauge.full_scale)}};
+                                {"detail", TesterListModel::detailOf(tester, format())}};
     return list;
 }
 

@@ -40,6 +40,14 @@ void TesterListModel::reload() {
     emit refreshed();
 }
 
+QString TesterListModel::detailOf(const Tester& tester, const format::Formatter& format) {
+    const TesterCheck* check = newest_check(tester);
+    QStringList parts{tr("0 to %1").arg(format.typed(tester.gauge.full_scale))};
+    if (tester.home_made) parts << tr("home-made");
+    parts << (check ? tr("checked %1").arg(format.shortDate(check->at)) : tr("never checked"));
+    return parts.join(QStringLiteral(" · "));
+}
+
 int TesterListModel::rowCount(const QModelIndex& parent) const {
     return parent.isValid() ? 0 : count();
 }
@@ -54,12 +62,7 @@ QVariant TesterListModel::data(const QModelIndex& index, int role) const {
         case NameRole:
             return QString::fromStdString(tester.name);
         case DetailRole: {
-            const auto& format = app_->format();
-            QStringList parts{format.name(tester.kind),
-                              tr("0 to %1").arg(format.typed(tester.gauge.full_scale))};
-            if (tester.home_made) parts << tr("home-made");
-            parts << (check ? tr("checked %1").arg(format.shortDate(check->at)) : tr("never checked"));
-            return parts.join(QStringLiteral(" · "));
+            return app_->format().name(tester.kind) + QStringLiteral(" · ") + detailOf(tester, app_->format());
         }
         case StateRole:
             return !check                                 ? QStringLiteral("none")

@@ -36,6 +36,9 @@ public:
     [[nodiscard]] QVariantList units() const;      ///< {value, text}: units of a dial
     [[nodiscard]] QVariantList holeUnits() const;  ///< {value, text}: units of a restrictor's hole
 
+    /// What tells testers of one name apart: "0 to 16 bar · home-made · checked 3 Mar 2026".
+    static QString detailOf(const Tester& tester, const format::Formatter& format);
+
     [[nodiscard]] int rowCount(const QModelIndex& parent = {}) const override;
     [[nodiscard]] QVariant data(const QModelIndex& index, int role) const override;
     [[nodiscard]] QHash<int, QByteArray> roleNames() const override;

@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "qml/viewmodels/tester_list_model.h"
+
 namespace lapwing {
 namespace {
 
@@ -109,7 +111,7 @@ std::optional<TesterId>& slot(Session& session, TesterUse use) {
 }
 
 void add_tester(Lines& lines, const Session& session, const std::vector<Tester>& testers, const char* key,
-                const QString& label, TesterUse use, TesterKind kind) {
+                const QString& label, TesterUse use, TesterKind kind, const format::Formatter& format) {
     auto field = lines.line(key, label, Kind::choice);
     const auto now = tester_for(session, use);
     field.options << QStringLiteral("none");
@@ -119,7 +121,11 @@ void add_tester(Lines& lines, const Session& session, const std::vector<Tester>&
         // One of another kind that was chosen once stays to be seen.
         if (tester.kind != kind && tester.id != now) continue;
         field.options << QString::fromStdString(tester.id.text());
-        field.optionNames << QString::fromStdString(tester.name);
+        const bool alone = 1 == std::ranges::count(testers, tester.name, &Tester::name);
+        // Two of one name are told apart by what else is on their cards.
+        field.optionNames << QString::fromStdString(tester.name) +
+                                 (alone ? QString()
+                                        : QStringLiteral(" · ") + TesterListModel::detailOf(tester, format));
         if (tester.id == now) field.shown = field.optionNames.back();
     }
     if (field.options.size() == 1)
@@ -152,13 +158,13 @@ FormLines<Session> visit_lines(const Session& session, StrokeCycle cycle, const 
     add_cranking(lines);
     lines.section(Texts::tr("Testers used"));
     add_tester(lines, session, testers, "gauge", Texts::tr("Compression gauge"), TesterUse::compression,
-               TesterKind::compression_gauge);
+               TesterKind::compression_gauge, format);
     add_tester(lines, session, testers, "leak_down", Texts::tr("Leak-down tester"), TesterUse::leak_down,
-               TesterKind::leak_down);
+               TesterKind::leak_down, format);
     // Only a two-stroke's crankcase is tested; one that was named stays in sight.
     if (cycle == StrokeCycle::two || session.crankcase_tester)
         add_tester(lines, session, testers, "crankcase", Texts::tr("Crankcase tester"), TesterUse::crankcase,
-                   TesterKind::crankcase);
+                   TesterKind::crankcase, format);
     lines.section(Texts::tr("Note"));
     lines.text(
         "note", Texts::tr("Note"), [](auto& s) -> auto& { return s.note; }, Kind::long_text);

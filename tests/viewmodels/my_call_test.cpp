@@ -7,6 +7,7 @@
 
 #include "qml/viewmodels/changes_model.h"
 #include "qml/viewmodels/engine_list_model.h"
+#include "qml/viewmodels/findings_model.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/pad_model.h"
@@ -80,10 +81,10 @@ private slots:
             QCOMPARE(tile(session, key)["state"].toString(), waiting);
             QCOMPARE(states(tile(session, key)["bores"].toList()), QStringList({waiting, waiting}));
         }
-        QVERIFY(tile(session, QStringLiteral("dry"))["text"].toString().contains(QStringLiteral("6.1")));
-        QVERIFY(tile(session, QStringLiteral("dry"))["text"].toString().contains(
+        QVERIFY(tile(session, QStringLiteral("dry"))["figures"].toString().contains(QStringLiteral("6.1")));
+        QVERIFY(tile(session, QStringLiteral("dry"))["figures"].toString().contains(
             QStringLiteral("factory limit")));
-        QVERIFY(!tile(session, QStringLiteral("dry"))["text"].toString().contains(
+        QVERIFY(!tile(session, QStringLiteral("dry"))["figures"].toString().contains(
             QStringLiteral("model expects")));
         QCOMPARE(tile(session, QStringLiteral("findings"))["text"].toString(),
                  QStringLiteral("Your own call first"));
@@ -265,7 +266,39 @@ private slots:
             if (note.tie.cylinder == 2) of_2.push_back(note);
         QCOMPARE(of_2.size(), 2u);
         QCOMPARE(of_2[0].text + of_2[1].text, std::string("Hissing at the pipe"));
-        QCOMPARE(mine.committed().size(), 3);
+        FindingsModel findings;
+        learner.open(findings);
+        const auto calls = findings.calls();
+        QCOMPARE(calls.size(), 2);
+        QCOMPARE(calls[0].toMap()["calls"].toList().size(), 1);
+        QCOMPARE(calls[1].toMap()["calls"].toList().size(), 2);
+    }
+
+    /// Each call stands beside the finding of its cylinder, and it is said whether they name the same.
+    void a_call_stands_beside_the_finding_with_same_or_different() {
+        Learner learner;
+        MyCallModel mine;
+        learner.open(mine);
+        mine.choose(1, QStringLiteral("rings"));    // it is sound
+        mine.choose(2, QStringLiteral("exhaust"));  // a burnt valve
+        mine.commit();
+        learner.visit.shop.settle();
+        FindingsModel findings;
+        learner.open(findings);
+        QTRY_VERIFY_WITH_TIMEOUT(findings.oddsState() == QStringLiteral("ready"), 30'000);
+        const auto calls = findings.calls();
+        QCOMPARE(calls.size(), 2);
+        const auto one = calls[0].toMap(), two = calls[1].toMap();
+        QCOMPARE(one["number"].toInt(), 1);
+        QCOMPARE(two["calls"].toList()[0].toMap()["text"].toString(), QStringLiteral("Exhaust valve"));
+        for (const auto& each : {one, two})
+            QVERIFY(each["finding"].toString().contains(
+                QStringLiteral("ylinder %1").arg(each["number"].toInt())));
+        QVERIFY2(!one.contains(QStringLiteral("same")) || !one["same"].toBool(),
+                 qPrintable(one["finding"].toString()));
+        // Without the clearance nothing is said against a valve; "same" compares with the likeliest path all
+        // the same.
+        QVERIFY2(two["same"].toBool(), qPrintable(two["finding"].toString()));
     }
 
     void a_report_that_was_written_before_is_said() {
@@ -292,10 +325,13 @@ private slots:
         mine.commit();
         shop.settle();
         QVERIFY(!out.beforeCall());
+        FindingsModel findings;
+        learner.open(findings);
         QString said;
-        for (const auto& call : mine.committed())
-            if (call.toMap()["text"].toString().startsWith(QStringLiteral("Cylinder 2")))
-                said = call.toMap()["detail"].toString().section(QStringLiteral(" · "), 0, 0);
+        for (const auto& call : findings.calls())
+            if (call.toMap()["number"].toInt() == 2)
+                said = call.toMap()["calls"].toList()[0].toMap()["detail"].toString().section(
+                    QStringLiteral(" · "), 0, 0);
         QCOMPARE(said, QStringLiteral("I heard it (Called after a report with the findings was written.)"));
     }
 };
