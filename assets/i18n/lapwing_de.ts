@@ -364,6 +364,10 @@
 <context>
     <name>CalculatorPage</name>
     <message>
+        <source>This engine is gone: it was deleted. Undo brings it back.</source>
+        <translation>Diesen Motor gibt es nicht mehr: Er wurde gelöscht. „Rückgängig“ holt ihn zurück.</translation>
+    </message>
+    <message>
         <source>This session is gone: it was deleted. Undo brings it back.</source>
         <translation>Diese Sitzung ist weg: Sie wurde gelöscht. „Rückgängig“ holt sie zurück.</translation>
     </message>
@@ -9919,6 +9923,10 @@
         <source>guessed</source>
         <translation>geschätzt</translation>
     </message>
+    <message>
+        <source>written, not kept yet</source>
+        <translation>geschrieben, noch nicht behalten</translation>
+    </message>
 </context>
 <context>
     <name>FormRow</name>
@@ -18220,6 +18228,34 @@
 <context>
     <name>lapwing::LeakHuntModel</name>
     <message>
+        <source>Only counts while its valves are shut</source>
+        <translation>Zählt nur, solange dessen Ventile geschlossen sind</translation>
+    </message>
+    <message>
+        <source>Counts: its valves are shut now</source>
+        <translation>Zählt: Seine Ventile sind jetzt geschlossen</translation>
+    </message>
+    <message>
+        <source>Counts: a valve of it may be open, but the manifolds are separate</source>
+        <translation>Zählt: Ein Ventil kann offen sein, aber die Krümmer sind getrennt</translation>
+    </message>
+    <message>
+        <source>Its intake valve is open now: counts only where the intake is quiet</source>
+        <translation>Sein Einlassventil ist jetzt offen: zählt nur, wenn am Einlass nichts zu hören ist</translation>
+    </message>
+    <message>
+        <source>Its exhaust valve is open now: counts only where the exhaust is quiet</source>
+        <translation>Sein Auslassventil ist jetzt offen: zählt nur, wenn am Auslass nichts zu hören ist</translation>
+    </message>
+    <message>
+        <source>It stands on overlap, both valves a little open: counts only where intake and exhaust are quiet</source>
+        <translation>Er steht in der Ventilüberschneidung, beide Ventile etwas offen: zählt nur, wenn an Einlass und Auslass nichts zu hören ist</translation>
+    </message>
+    <message>
+        <source>A valve of it may be open: counts only where intake and exhaust are quiet</source>
+        <translation>Ein Ventil kann offen sein: zählt nur, wenn an Einlass und Auslass nichts zu hören ist</translation>
+    </message>
+    <message>
         <source>No leak-down reading of this cylinder yet</source>
         <translation>Noch kein Messwert der Druckverlustprüfung für diesen Zylinder</translation>
     </message>
@@ -18274,10 +18310,6 @@
     <message>
         <source>Bubbles in the filler; never open a hot cap</source>
         <translation>Blasen in der Einfüllöffnung; nie einen heißen Deckel öffnen</translation>
-    </message>
-    <message>
-        <source>Only counts while its valves are shut</source>
-        <translation>Zählt nur, solange dessen Ventile geschlossen sind</translation>
     </message>
     <message>
         <source>At its outlet</source>
@@ -19047,6 +19079,18 @@
     <message>
         <source>Does the crankcase hold pressure?</source>
         <translation>Hält das Kurbelgehäuse Druck?</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>end pressure</source>
+        <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <translation>eingestellter Druck</translation>
     </message>
     <message>
         <source>Findings</source>

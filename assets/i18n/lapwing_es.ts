@@ -364,6 +364,10 @@
 <context>
     <name>CalculatorPage</name>
     <message>
+        <source>This engine is gone: it was deleted. Undo brings it back.</source>
+        <translation>Este motor ya no está: se eliminó. «Deshacer» lo recupera.</translation>
+    </message>
+    <message>
         <source>This session is gone: it was deleted. Undo brings it back.</source>
         <translation>Esta sesión ya no está: se borró. Deshacer la recupera.</translation>
     </message>
@@ -9919,6 +9923,10 @@
         <source>guessed</source>
         <translation>estimado</translation>
     </message>
+    <message>
+        <source>written, not kept yet</source>
+        <translation>escrito, aún sin guardar</translation>
+    </message>
 </context>
 <context>
     <name>FormRow</name>
@@ -18220,6 +18228,34 @@
 <context>
     <name>lapwing::LeakHuntModel</name>
     <message>
+        <source>Only counts while its valves are shut</source>
+        <translation>Solo cuenta mientras sus válvulas están cerradas</translation>
+    </message>
+    <message>
+        <source>Counts: its valves are shut now</source>
+        <translation>Cuenta: sus válvulas están cerradas ahora</translation>
+    </message>
+    <message>
+        <source>Counts: a valve of it may be open, but the manifolds are separate</source>
+        <translation>Cuenta: una válvula suya puede estar abierta, pero los colectores son separados</translation>
+    </message>
+    <message>
+        <source>Its intake valve is open now: counts only where the intake is quiet</source>
+        <translation>Su válvula de admisión está abierta ahora: cuenta solo si en la admisión no se oye nada</translation>
+    </message>
+    <message>
+        <source>Its exhaust valve is open now: counts only where the exhaust is quiet</source>
+        <translation>Su válvula de escape está abierta ahora: cuenta solo si en el escape no se oye nada</translation>
+    </message>
+    <message>
+        <source>It stands on overlap, both valves a little open: counts only where intake and exhaust are quiet</source>
+        <translation>Está en cruce de válvulas, con las dos algo abiertas: cuenta solo si en admisión y escape no se oye nada</translation>
+    </message>
+    <message>
+        <source>A valve of it may be open: counts only where intake and exhaust are quiet</source>
+        <translation>Una válvula suya puede estar abierta: cuenta solo si en admisión y escape no se oye nada</translation>
+    </message>
+    <message>
         <source>No leak-down reading of this cylinder yet</source>
         <translation>Aún no hay lectura de estanqueidad de este cilindro</translation>
     </message>
@@ -18274,10 +18310,6 @@
     <message>
         <source>Bubbles in the filler; never open a hot cap</source>
         <translation>Burbujas en la boca de llenado; nunca abrir un tapón caliente</translation>
-    </message>
-    <message>
-        <source>Only counts while its valves are shut</source>
-        <translation>Solo cuenta mientras sus válvulas están cerradas</translation>
     </message>
     <message>
         <source>At its outlet</source>
@@ -19047,6 +19079,18 @@
     <message>
         <source>Does the crankcase hold pressure?</source>
         <translation>¿Mantiene el cárter la presión?</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>end pressure</source>
+        <translation>presión final</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <translation>presión ajustada</translation>
     </message>
     <message>
         <source>Findings</source>

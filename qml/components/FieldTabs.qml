@@ -26,7 +26,7 @@ Flow {
     readonly property bool broken: narrow && !stepless
     readonly property int plain: stepless ? fields.length : withoutStepper
     readonly property real plainWidth: stepless ? (width - spacing * (fields.length - 1)) / fields.length : besideStepper
-    readonly property real stepperWidth: 2 * (stepWidth + spacing) + 60 * Theme.textScale
+    readonly property real stepperWidth: 2 * (stepWidth + spacing) + 68 * Theme.textScale
 
     signal chosen(string key)
     signal stepped(string key, int by)

@@ -74,7 +74,8 @@ Item {
             Loader {
                 id: chooser
 
-                width: readout.joined ? Math.round(0.55 * (choosers.width - Theme.space)) : choosers.width
+                // Two valves to choose from, or a clock beside fields with long names.
+                width: readout.joined ? Math.round((readout.betweenBeside ? 0.42 : 0.55) * (choosers.width - Theme.space)) : choosers.width
                 visible: status === Loader.Ready
                 sourceComponent: readout.between
                 active: !readout.crowded
@@ -141,6 +142,8 @@ Item {
         anchors.right: parent.right
         anchors.left: figure.right
         anchors.bottom: parent.bottom
+        topPadding: 2
+        bottomPadding: 2
         leftPadding: marked && !mirrored ? 30 : 6
         rightPadding: marked && mirrored ? 30 : 6
         // The shape is not left without its word.
@@ -150,6 +153,8 @@ Item {
         inside: LText {
             silent: true
             text: line.text
+            font.pixelSize: Theme.textSize(line.marked ? 15 : 16)
+            lineHeight: line.marked ? 0.95 : 1
             wrapMode: Text.NoWrap
             fontSizeMode: Text.HorizontalFit
             minimumPixelSize: 14

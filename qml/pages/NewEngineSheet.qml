@@ -29,9 +29,11 @@ Sheet {
         if (waiting)
             return;
         // To the field that is meant, with the sentence that says what it lacks under it.
-        const meant = lacksName ? nameRow : countRow;
-        meant.field.forceActiveFocus();
-        reveal(meant);
+        if (lacksName)
+            nameRow.field.forceActiveFocus();
+        else
+            countRow.field.forceActiveFocus();
+        reveal(lacksName ? nameRow : countRow);
     }
 
     title: qsTr("Add an engine")

@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/findings/firing.h"
 #include "core/findings/touched.h"
 #include "core/workflow/exits.h"
 #include "qml/viewmodels/cylinder_order.h"
@@ -24,6 +25,24 @@ std::vector<int> beside(const Engine& engine, int number) {
     for (const auto& [one, other] : findings::neighbours(engine))
         if (one == number || other == number) found.push_back(one == number ? other : one);
     return found;
+}
+
+/// Whether air in a neighbour's plug hole says anything while the air is on the other cylinder.
+QString neighbour_hint(const findings::Neighbour& stands) {
+    using enum findings::NeighbourValves;
+    if (stands.valves == not_known) return LeakHuntModel::tr("Only counts while its valves are shut");
+    if (stands.valves == shut) return LeakHuntModel::tr("Counts: its valves are shut now");
+    if (stands.proves_joint())
+        return LeakHuntModel::tr("Counts: a valve of it may be open, but the manifolds are separate");
+    if (stands.valves == open && stands.by_intake && !stands.by_exhaust)
+        return LeakHuntModel::tr("Its intake valve is open now: counts only where the intake is quiet");
+    if (stands.valves == open && stands.by_exhaust && !stands.by_intake)
+        return LeakHuntModel::tr("Its exhaust valve is open now: counts only where the exhaust is quiet");
+    if (stands.valves == overlap)
+        return LeakHuntModel::tr(
+            "It stands on overlap, both valves a little open: counts only where intake and exhaust are "
+            "quiet");
+    return LeakHuntModel::tr("A valve of it may be open: counts only where intake and exhaust are quiet");
 }
 
 }  // namespace
@@ -158,7 +177,9 @@ QVariantList LeakHuntModel::exits() const {
     if (engine().cooling != Cooling::air)
         add(Exit::coolant, tr("Bubbles in the filler; never open a hot cap"));
     for (const int neighbour : beside(engine(), cylinder()))
-        add(Exit::next_plug_hole, tr("Only counts while its valves are shut"), neighbour);
+        add(Exit::next_plug_hole,
+            neighbour_hint(findings::neighbour_while_tested(engine(), reference(), cylinder(), neighbour)),
+            neighbour);
     if (engine().decompressor == Decompressor::manual || engine().decompressor == Decompressor::automatic)
         add(Exit::decompressor, tr("At its outlet"));
     if (engine().cycle == StrokeCycle::two) {

@@ -244,6 +244,13 @@ QVariantMap SessionModel::crankcaseTile() {
                      {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
     if (measured && findings()->crankcase->state == State::none) made["state"] = measured_only;
     if (waits) made["state"] = not_judged_yet;
+    if (!measured) return made;
+    const auto& set = findings()->crankcase->set;
+    const auto& end = findings()->crankcase->end;
+    made["figures"] = tr("%1 of %2").arg(format().valueText(end.figure), format().valueText(set.figure));
+    made["lines"] =
+        QVariantList{explained_.line({}, format().text(end.figure), tr("end pressure"), {end.from}),
+                     explained_.line({}, format().text(set.figure), tr("set pressure"), {set.from})};
     return made;
 }
 

@@ -62,7 +62,8 @@ QVariant TesterListModel::data(const QModelIndex& index, int role) const {
         case NameRole:
             return QString::fromStdString(tester.name);
         case DetailRole: {
-            return app_->format().name(tester.kind) + QStringLiteral(" · ") + detailOf(tester, app_->format());
+            return app_->format().name(tester.kind) + QStringLiteral(" · ") +
+                   detailOf(tester, app_->format());
         }
         case StateRole:
             return !check                                 ? QStringLiteral("none")

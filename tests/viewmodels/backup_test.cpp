@@ -73,7 +73,7 @@ private slots:
         QVERIFY(fresh.shop.desk->engines().empty());
         fresh.model.restore();
         QVERIFY(fresh.idle());
-        QVERIFY2(fresh.model.result().startsWith(QStringLiteral("Restored, engines: 2.")),
+        QVERIFY2(fresh.model.result().startsWith(QStringLiteral("Of the backup's 2 engines 2 are here now")),
                  qPrintable(fresh.model.problem()));
         QVERIFY(!fresh.model.possible());
         QCOMPARE(everything(*fresh.shop.desk), everything(*old.shop.desk));

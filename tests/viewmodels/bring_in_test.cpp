@@ -477,12 +477,19 @@ private slots:
         QVERIFY(ready.wait());
         QVERIFY(receiver.model.refusal().isEmpty());
         QCOMPARE(receiver.model.files().size(), 2);
+        QSignalSpy said(receiver.shop.app.get(), &AppContext::stepDone);
         QVERIFY(receiver.bring_in());
         QStringList names;
         for (const auto& engine : receiver.shop.desk->engines())
             names << QString::fromStdString(engine.name);
         names.sort();
         QCOMPARE(names, (QStringList{QStringLiteral("Harbour six"), QStringLiteral("Orchard V-twin")}));
+        // One step, that names both and takes both back.
+        QCOMPARE(said.size(), 1);
+        for (const QString& name : names)
+            QVERIFY(said.first().first().toString().contains(name));
+        receiver.shop.undo();
+        QVERIFY(receiver.shop.desk->engines().empty());
     }
 
     void the_demo_is_told_in_the_language_of_the_app() {

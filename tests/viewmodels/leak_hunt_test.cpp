@@ -81,6 +81,38 @@ private slots:
         }));
     }
 
+    /// In 1-3-4-2 every 180 degrees the cylinder before or after in the order stands half a turn away, its
+    /// companion on overlap (arithmetic of the order; usual valve timings are assumptions).
+    void says_whether_a_neighbour_s_plug_hole_counts_now() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Harbour four"), 4);
+        const auto session = shop.open_session(engine, "As found");
+        LeakHuntModel hunt;
+        hunt.setSessionId(text_id(session));
+        complete(hunt, shop);
+        const auto hint = [&](int cylinder, int neighbour) {
+            hunt.setCylinder(cylinder);
+            for (const auto& exit : hunt.exits())
+                if (exit.toMap()[QStringLiteral("neighbour")].toInt() == neighbour)
+                    return exit.toMap()[QStringLiteral("hint")].toString();
+            return QString();
+        };
+        engine.firing_order.clear();
+        shop.desk->run(workflow::save_engine(engine));
+        shop.settle();
+        QCOMPARE(hint(2, 3), QStringLiteral("Only counts while its valves are shut"));
+        engine.firing_order = {1, 3, 4, 2};
+        shop.desk->run(workflow::save_engine(engine));
+        shop.settle();
+        // 2 and 3 are companions: 3 is on overlap while the air is on 2.
+        QVERIFY2(hint(2, 3).startsWith(QStringLiteral("It stands on overlap")), qPrintable(hint(2, 3)));
+        // 1 fires 180 degrees after 2: at 2's TDC it begins its compression, its intake about to close or
+        // open yet.
+        QVERIFY2(hint(2, 1) != QStringLiteral("Only counts while its valves are shut"),
+                 qPrintable(hint(2, 1)));
+        QVERIFY2(hint(2, 1).contains(QStringLiteral("intake")), qPrintable(hint(2, 1)));
+    }
+
     /// A diesel may have no throttle: nothing tells its mechanic to open one.
     void a_diesel_is_not_asked_for_a_throttle_that_it_may_not_have() {
         Shop shop;

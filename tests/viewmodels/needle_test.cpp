@@ -102,7 +102,11 @@ private slots:
 
     void the_photo_stands_in_without_changing_when_it_was() {
         Bench bench;
+        QSignalSpy said(bench.visit.shop.app.get(), &AppContext::stepDone);
         bench.settle(as_read);
+        // Nothing was measured again.
+        QCOMPARE(said.last().first().toString(),
+                 QStringLiteral("dry test, cylinder 1: the photo's figure stands"));
         const Reading now = bench.standing();
         QCOMPARE(now.final->text(), std::string("9.1 bar"));
         QCOMPARE(now.from, ReadingFrom::photo);

@@ -1,0 +1,122 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// What a pad says of what was kept, of what is missing, and in which unit.
+#include "qml/viewmodels/bores.h"
+#include "qml/viewmodels/clearances_model.h"
+#include "qml/viewmodels/visit_form.h"
+#include "tests/viewmodels/pad_bench.h"
+
+namespace lapwing {
+
+class PadKeptTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void a_kept_value_is_seen_at_its_cylinder() {
+        PadBench bench;
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        PadBench::type(*pad, QStringLiteral("9.2"));
+        pad->keep();
+        bench.shop.settle();
+        QVERIFY(!words(*pad).contains(QStringLiteral("Kept")));  // cylinder 2
+        pad->chooseCylinder(1);
+        QVERIFY2(words(*pad).startsWith(QStringLiteral("Kept: 9.2 bar")), qPrintable(words(*pad)));
+        PadBench::type(*pad, QStringLiteral("9"));
+        QVERIFY(!words(*pad).contains(QStringLiteral("Kept")));
+
+        auto air = bench.open<PadModel>(QStringLiteral("leak-down"));
+        air->focusField(QStringLiteral("set"));
+        PadBench::type(*air, QStringLiteral("5.5"));
+        air->focusField(QStringLiteral("held"));
+        PadBench::type(*air, QStringLiteral("5.1"));
+        air->keep();
+        bench.shop.settle();
+        QVERIFY2(words(*air).startsWith(QStringLiteral("Kept: 5.1 bar of 5.5 bar")), qPrintable(words(*air)));
+    }
+
+    void a_limit_stands_in_the_unit_that_is_typed() {
+        PadBench bench;
+        bench.engine.limits.lowest = TypedPressure::make("9.0", units::bar).value();
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+        pad->setPressureUnit(QStringLiteral("psi"));
+        PadBench::type(*pad, QStringLiteral("145"));
+        QVERIFY2(!words(*pad).contains(QStringLiteral(" bar")), qPrintable(words(*pad)));
+        // 9.0 bar is 130.5 psi.
+        QVERIFY2(words(*pad).contains(QStringLiteral("Factory limit here: 131 psi")) ||
+                     words(*pad).contains(QStringLiteral("Factory limit here: 130")),
+                 qPrintable(words(*pad)));
+    }
+
+    void the_crankcase_s_end_pressure_is_asked_for() {
+        PadBench bench(1);
+        auto pad = bench.open<PadModel>(QStringLiteral("crankcase"));
+        QSignalSpy left(pad.get(), &PadModel::finished);
+        QCOMPARE(pad->keepText(), QStringLiteral("Done"));
+        pad->focusField(QStringLiteral("set"));
+        PadBench::type(*pad, QStringLiteral("0.5"));
+        QCOMPARE(pad->keepText(), QStringLiteral("End pressure first"));
+        pad->keep();
+        QCOMPARE(left.size(), 0);
+        QCOMPARE(pad->field(), QStringLiteral("held"));
+        QVERIFY2(words(*pad).contains(QStringLiteral("End pressure?")), qPrintable(words(*pad)));
+        PadBench::type(*pad, QStringLiteral("0.4"));
+        QVERIFY(!words(*pad).contains(QStringLiteral("End pressure?")));
+    }
+
+    void whether_a_clearance_is_right_is_said_first() {
+        PadBench bench;
+        bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{
+            {*TypedLength::make("0.15", units::mm), *TypedLength::make("0.20", units::mm)},
+            Origin::manual,
+            {}};
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto pad = bench.open<ClearancesModel>();
+        PadBench::type(*pad, QStringLiteral("0.18"));
+        QCOMPARE(pad->lines().first().toMap()["mark"].toString(), state_key(findings::State::good));
+        QCOMPARE(pad->lines().size(), 2);
+    }
+
+    void two_gauges_of_one_name_are_told_apart() {
+        PadBench bench;
+        for (const char* scale : {"16", "10"}) {
+            Tester gauge;
+            gauge.id = bench.shop.desk->make_id<TesterId>();
+            gauge.kind = TesterKind::compression_gauge;
+            gauge.name = "Bench gauge";
+            gauge.gauge.full_scale = TypedPressure::make(scale, units::bar).value();
+            bench.shop.desk->run(workflow::save_tester(gauge));
+        }
+        bench.shop.settle();
+        VisitForm form;
+        form.setRecordId(text_id(bench.session));
+        complete(form, bench.shop);
+        const auto names = form.field(QStringLiteral("gauge"))["optionNames"].toStringList();
+        QCOMPARE(names.size(), 3);
+        QVERIFY2(names[1] != names[2], qPrintable(names.join(u';')));
+        QVERIFY2(names.join(u';').contains(QStringLiteral("0 to 10 bar")), qPrintable(names.join(u';')));
+    }
+
+    void a_line_says_that_something_was_written_and_not_kept() {
+        PadBench bench;
+        VisitForm form;
+        form.setRecordId(text_id(bench.session));
+        complete(form, bench.shop);
+        const int before = form.revision();
+        form.keepDraft(QStringLiteral("complaint"), QStringLiteral("It lost po"));
+        QVERIFY(form.revision() > before);
+        const int written = form.revision();
+        form.keepDraft(QStringLiteral("complaint"), QStringLiteral("It lost pow"));
+        QCOMPARE(form.revision(), written);  // not with every key
+        form.keepDraft(QStringLiteral("complaint"), {});
+        QVERIFY(form.revision() > written);
+    }
+};
+
+}  // namespace lapwing
+
+QTEST_GUILESS_MAIN(lapwing::PadKeptTest)
+#include "pad_kept_test.moc"
