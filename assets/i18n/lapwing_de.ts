@@ -7448,7 +7448,7 @@
         <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1, first the %2&apos;s: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
         <translation>Das Ventilspiel von Zylinder %1 prüfen, zuerst dieses: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
     </message>

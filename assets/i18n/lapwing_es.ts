@@ -7448,7 +7448,7 @@
         <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
     </message>
     <message>
-        <source>Check the valve clearances of cylinder %1, first the %2&apos;s: a valve without clearance looks burnt.</source>
+        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
         <extracomment>next.clearances</extracomment>
         <translation>Comprobar el juego de válvulas del cilindro %1, primero este: %2. Una válvula sin juego parece quemada.</translation>
     </message>

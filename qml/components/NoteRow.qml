@@ -33,7 +33,6 @@ Column {
         id: area
 
         property string targetKind: "secondary"
-        property bool byTouch: false
 
         objectName: "field"
         width: parent.width
@@ -46,7 +45,7 @@ Column {
         font.pixelSize: Theme.bodySize
         wrapMode: TextEdit.Wrap
         // A finger that drags in it scrolls the page, a mouse selects.
-        selectByMouse: !byTouch
+        selectByMouse: mouse.hovered
         KeyNavigation.priority: KeyNavigation.BeforeItem
         KeyNavigation.tab: nextItemInFocusChain(true)
         Accessible.name: row.label
@@ -55,16 +54,10 @@ Column {
         onEditingFinished: row.finished(text)
         Component.onCompleted: text = row.text
 
-        PointHandler {
-            acceptedDevices: PointerDevice.TouchScreen | PointerDevice.Stylus
-            onActiveChanged: if (active)
-                area.byTouch = true
-        }
+        HoverHandler {
+            id: mouse
 
-        PointHandler {
             acceptedDevices: PointerDevice.Mouse | PointerDevice.TouchPad
-            onActiveChanged: if (active)
-                area.byTouch = false
         }
 
         background: Rectangle {

@@ -35,7 +35,7 @@ private:
         const QString folder = qEnvironmentVariable("LAPWING_KEEP_SHOTS");
         if (folder.isEmpty()) return;
         settle(300);
-        for (const QString look : {QStringLiteral("daylight"), QStringLiteral("workshop")}) {
+        for (const QString& look : {QStringLiteral("daylight"), QStringLiteral("workshop")}) {
             phone.settings().setLook(look);
             settle(200);
             phone.window().grabWindow().save(
