@@ -42,9 +42,11 @@ std::optional<Remark> leak_law(const Case& at, const Tester* tester, const HeldO
     const Instrument before =
         two_gauges ? instrument_of(&*tester->supply_gauge, highest, 0.0, at.reference) : after;
     const double droop = two_gauges ? 0.0 : at.reference.assumed("droop") * highest;
-    const auto fit =
-        uncertainty::leak_law(before.gauge, after.gauge, !two_gauges, {one.tester, one.held.figure.si},
-                              {other.tester, other.held.figure.si}, droop);
+    const auto fit_with = [&](const uncertainty::LeakLawScatter& scatter) {
+        return uncertainty::leak_law(before.gauge, after.gauge, !two_gauges, {one.tester, one.held.figure.si},
+                                     {other.tester, other.held.figure.si}, scatter);
+    };
+    const auto fit = fit_with({droop, one.scatter_pa, other.scatter_pa});
     if (!fit) return std::nullopt;
     Figure exponent = figure(Dimension::number, fit->exponent);
     if (std::isfinite(fit->u)) exponent.u95 = uncertainty::expanded(fit->u);
@@ -56,14 +58,23 @@ std::optional<Remark> leak_law(const Case& at, const Tester* tester, const HeldO
                    input("other_held", "p′", other.held.figure),
                    input("gap_exponent", "", figure(Dimension::number, fit->gap_exponent))};
     if (std::isfinite(fit->u)) {
-        const auto steady =
-            uncertainty::leak_law(before.gauge, after.gauge, !two_gauges, {one.tester, one.held.figure.si},
-                                  {other.tester, other.held.figure.si}, 0.0);
-        const double by_gauge = steady ? steady->u : fit->u;
-        from.doubts =
-            doubt_shares({{"gauge", by_gauge},
-                          {"droop", std::sqrt(std::max(0.0, fit->u * fit->u - by_gauge * by_gauge))}});
+        // What is left with one part after the other taken away.
+        const auto u_with = [&](const uncertainty::LeakLawScatter& scatter) {
+            const auto less = fit_with(scatter);
+            return less ? std::min(less->u, fit->u) : fit->u;
+        };
+        const auto brought = [](double with, double without) {
+            return std::sqrt(std::max(0.0, with * with - without * without));
+        };
+        const double steady = u_with({droop, 0.0, 0.0});
+        const double by_gauge = std::min(u_with({}), steady);
+        from.doubts = doubt_shares({{"gauge", by_gauge},
+                                    {"droop", brought(steady, by_gauge)},
+                                    {"leak_repeat", brought(fit->u, steady)}});
     }
+    if (one.scatter_pa > 0.0 || other.scatter_pa > 0.0)
+        from.notes.push_back(
+            say("note.leak_repeat", figure(Dimension::share, at.reference.assumed("leak-repeat"))));
     from.source = say("source.physics", std::string("isentropic nozzle flow; a narrow gap between plates"));
     Remark out = remark(code_of(fit->verdict), exponent);
     out.from = {std::move(from)};

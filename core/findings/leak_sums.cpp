@@ -140,6 +140,7 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester,
     const double by_set = held_pa / set_pa / set_pa;
     const double by_droop = by_set * droop / std::sqrt(3.0);
     const double by_scatter = 0.5 * scatter_u95(shares_held(readings), usual);
+    out.scatter_pa = by_scatter * set_pa;
     out.leakage.figure = share(*leakage);
     Derivation& from = out.leakage.from;
     if (by_gauge) {

@@ -30,6 +30,7 @@ struct HeldOfSet {
     bool restrictor_known = false;
     double restrictor_doubt = 0.0;  ///< of its effective area, standard, as a share
     double own_u95 = 0.0;           ///< of the leakage: what other readings with this tester don't share
+    double scatter_pa = 0.0;        ///< of held, standard: the leak from one reading to the next
 };
 
 /// Set and held pressures of repeats at one set pressure, mean against mean. Readings have both and aren't

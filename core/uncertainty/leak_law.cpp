@@ -38,7 +38,7 @@ LeakLawVerdict verdict_of(const LeakLawFit& fit) {
 
 Result<LeakLawFit> leak_law(const Gauge& set_gauge, const Gauge& held_gauge, bool same_gauge,
                             const physics::LeakdownReading& one, const physics::LeakdownReading& other,
-                            double droop_limit_pa) {
+                            const LeakLawScatter& scatter) {
     if (auto ok = check(set_gauge); !ok) return tl::unexpected(ok.error());
     if (auto ok = check(held_gauge); !ok) return tl::unexpected(ok.error());
     const auto exponent = physics::leak_exponent(one, other);
@@ -46,14 +46,15 @@ Result<LeakLawFit> leak_law(const Gauge& set_gauge, const Gauge& held_gauge, boo
 
     const Values<4> readings{one.tester.set_gauge_pa, one.held_gauge_pa, other.tester.set_gauge_pa,
                              other.held_gauge_pa};
+    const double droop = scatter.droop_limit_pa / std::sqrt(3.0);
+    const Values<4> own{droop, scatter.one_held_pa, droop, scatter.other_held_pa};
     Covariance<4> covariance{};
     for (std::size_t i = 0; i < 4; ++i) {
         for (std::size_t j = 0; j < 4; ++j) {
             const Gauge& gauge = i % 2 == 0 ? set_gauge : held_gauge;
             if (i == j) {
                 const double u = u_reading_pa(gauge, readings[i]);
-                const double droop = i % 2 == 0 ? droop_limit_pa / std::sqrt(3.0) : 0.0;
-                covariance[i][i] = u * u + droop * droop;
+                covariance[i][i] = u * u + own[i] * own[i];
             } else if (same_gauge || i % 2 == j % 2) {
                 covariance[i][j] = covariance_same_gauge_pa2(gauge, readings[i], readings[j]);
             }

@@ -26,11 +26,20 @@ struct LeakLawFit {
     LeakLawVerdict verdict = LeakLawVerdict::undecided;
 };
 
+/// What no reading shares with another, beside the gauges' own errors.
+struct LeakLawScatter {
+    double droop_limit_pa = 0.0;  ///< as in leakage_one_gauge, of each set pressure by itself
+    /// Of what is held, standard: the leak itself is not the same twice.
+    double one_held_pa = 0.0;
+    double other_held_pa = 0.0;
+};
+
 /// First order (JCGM 100), all four readings at once: what the two gauges share is counted once for each. One
-/// gauge after the restrictor: give it as both, and `same_gauge`. `droop_limit_pa`: as in leakage_one_gauge,
-/// of each set pressure by itself. Fails as physics::leak_exponent and as `check(gauge)`.
+/// gauge after the restrictor: give it as both, and `same_gauge`. Fails as physics::leak_exponent and as
+/// `check(gauge)`.
 [[nodiscard]] Result<LeakLawFit> leak_law(const Gauge& set_gauge, const Gauge& held_gauge, bool same_gauge,
                                           const physics::LeakdownReading& one,
-                                          const physics::LeakdownReading& other, double droop_limit_pa = 0.0);
+                                          const physics::LeakdownReading& other,
+                                          const LeakLawScatter& scatter = {});
 
 }  // namespace lapwing::uncertainty

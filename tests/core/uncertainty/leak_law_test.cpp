@@ -99,7 +99,58 @@ TEST(LeakLawFit, SharedErrorsCountOnceAndDroopAdds) {
     const auto two_gauges = leak_law(gauge, gauge, false, one, other).value();
     const auto one_gauge = leak_law(gauge, gauge, true, one, other).value();
     EXPECT_LT(one_gauge.u, two_gauges.u);
-    EXPECT_GT(leak_law(gauge, gauge, true, one, other, 2 * psi_unit).value().u, one_gauge.u);
+    EXPECT_GT(leak_law(gauge, gauge, true, one, other, {2 * psi_unit}).value().u, one_gauge.u);
+}
+
+/// What is held of the same set pressure when the leak has grown by that share of itself: the same as behind
+/// a restrictor that is smaller by as much.
+double held_with(const LeakdownReading& reading, double grown) {
+    TesterPneumatics narrower = reading.tester;
+    narrower.restrictor_diameter_m /= std::sqrt(1.0 + grown);
+    return physics::held_on_other_tester_gauge_pa(reading.tester, reading.held_gauge_pa, narrower,
+                                                  LeakLaw::orifice)
+        .value();
+}
+
+TEST(LeakLawFit, TheLeaksOwnScatterComesInOnceForEachReading) {
+    // With gauges that err by nothing A ~ p^n gives u(n) = sqrt(2) u(A)/A / ln(p/p'), but for what held
+    // itself moves.
+    auto perfect = gauge_of(0.1);
+    perfect.accuracy = {1e-9, 1e-9, 1e-9};
+    perfect.readable_step_pa = 0.0;
+    const double scatter = 0.05;
+    const auto one = reading_of(LeakLaw::orifice, 50, 80);
+    const auto other = reading_of(LeakLaw::orifice, 50, 30);
+    const auto moved = [&](const LeakdownReading& reading) {
+        return 0.5 * (held_with(reading, -scatter) - held_with(reading, scatter));
+    };
+    const auto fit = leak_law(perfect, perfect, true, one, other, {0.0, moved(one), moved(other)}).value();
+    EXPECT_NEAR(fit.u, std::sqrt(2.0) * scatter / std::log(one.held_gauge_pa / other.held_gauge_pa),
+                0.02 * fit.u);
+    const auto trials = monte_carlo(
+                            [&](Draws& draws) {
+                                LeakdownReading first = one;
+                                LeakdownReading second = other;
+                                first.held_gauge_pa = held_with(one, scatter * draws.standard_normal());
+                                second.held_gauge_pa = held_with(other, scatter * draws.standard_normal());
+                                return physics::leak_exponent(first, second).value();
+                            },
+                            7, 50000)
+                            .value();
+    EXPECT_NEAR(trials.u / fit.u, 1.0, 0.03);
+}
+
+TEST(LeakLawFit, WhatOnlyTheMissingScatterDecidedIsUndecided) {
+    const auto gauge = gauge_of(0.1);
+    const auto one = reading_of(LeakLaw::orifice, 50, 80);
+    const auto other = reading_of(LeakLaw::orifice, 50, 65);
+    EXPECT_EQ(leak_law(gauge, gauge, true, one, other).value().verdict, LeakLawVerdict::hole);
+    // A tenth of the leak, the working assumption: about a pound and a half of 80.
+    const auto moved = [&](const LeakdownReading& reading) {
+        return 0.5 * (held_with(reading, -0.1) - held_with(reading, 0.1));
+    };
+    const auto fit = leak_law(gauge, gauge, true, one, other, {0.0, moved(one), moved(other)}).value();
+    EXPECT_EQ(fit.verdict, LeakLawVerdict::undecided);
 }
 
 TEST(LeakLawFit, RefusesWhatTellsNothing) {
