@@ -1290,10 +1290,6 @@
         <translation>Woher kommt das</translation>
     </message>
     <message>
-        <source>Its ± comes from</source>
-        <translation>Das ± kommt von</translation>
-    </message>
-    <message>
         <source>Source: %1</source>
         <translation>Quelle: %1</translation>
     </message>
@@ -9736,6 +9732,31 @@
         <source>Its ± comes from</source>
         <extracomment>doubts</extracomment>
         <translation>Das ± kommt von</translation>
+    </message>
+    <message>
+        <source>What makes it so wide, each by itself</source>
+        <extracomment>parts</extracomment>
+        <translation>Was ihn so weit macht, jedes für sich</translation>
+    </message>
+    <message>
+        <source>share of the oil that stays</source>
+        <extracomment>doubt:oil_kept</extracomment>
+        <translation>Anteil des Öls, der bleibt</translation>
+    </message>
+    <message>
+        <source>how far a shut throttle goes</source>
+        <extracomment>doubt:throttle</extracomment>
+        <translation>wie weit eine geschlossene Drosselklappe geht</translation>
+    </message>
+    <message>
+        <source>closing with the decompressor at work</source>
+        <extracomment>doubt:released</extracomment>
+        <translation>Schließen mit arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>how much is taken off</source>
+        <extracomment>doubt:loss</extracomment>
+        <translation>wie viel abgezogen wird</translation>
     </message>
     <message>
         <source>what else leaks, and the engine itself</source>

@@ -1290,10 +1290,6 @@
         <translation>De dónde sale esto</translation>
     </message>
     <message>
-        <source>Its ± comes from</source>
-        <translation>Su ± viene de</translation>
-    </message>
-    <message>
         <source>Source: %1</source>
         <translation>Fuente: %1</translation>
     </message>
@@ -9736,6 +9732,31 @@
         <source>Its ± comes from</source>
         <extracomment>doubts</extracomment>
         <translation>Su ± viene de</translation>
+    </message>
+    <message>
+        <source>What makes it so wide, each by itself</source>
+        <extracomment>parts</extracomment>
+        <translation>Lo que lo hace tan ancho, cada cosa por sí sola</translation>
+    </message>
+    <message>
+        <source>share of the oil that stays</source>
+        <extracomment>doubt:oil_kept</extracomment>
+        <translation>parte del aceite que se queda</translation>
+    </message>
+    <message>
+        <source>how far a shut throttle goes</source>
+        <extracomment>doubt:throttle</extracomment>
+        <translation>hasta dónde llega una mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>closing with the decompressor at work</source>
+        <extracomment>doubt:released</extracomment>
+        <translation>cierre con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>how much is taken off</source>
+        <extracomment>doubt:loss</extracomment>
+        <translation>cuánto se descuenta</translation>
     </message>
     <message>
         <source>what else leaks, and the engine itself</source>

@@ -1,7 +1,9 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include <algorithm>
 #include <cmath>
+#include <functional>
 
 #include "core/calculators/pieces.h"
 #include "core/findings/instruments.h"
@@ -44,14 +46,26 @@ Result<ModelFacts> facts_of(const Worksheet& sheet, const findings::Reference& r
     return facts_of(*inputs);
 }
 
-/// A healthy reading with so much taken off, least to most.
+/// A healthy reading with so much taken off, least to most; `part`: what that is between.
 findings::DerivedRange lowered(const findings::DerivedRange& healthy, double least, double most,
-                               const findings::Derivation& loss, std::string_view title) {
+                               const findings::Derivation& loss, std::string_view title,
+                               std::string_view part) {
     findings::DerivedRange out{figure(Dimension::gauge_pressure, healthy.low.si * (1.0 - most)),
                                figure(Dimension::gauge_pressure, healthy.high.si * (1.0 - least)), loss};
     out.from.title = findings::Word{"from:" + std::string(title)};
     out.from.symbols = "p (1 − loss)";
     out.from.doubts.clear();
+    // Each by itself, with the rest at its middle.
+    auto& parts = out.from.parts;
+    parts = healthy.from.parts;
+    for (findings::RangePart& one : parts)
+        one.width.si *= 1.0 - 0.5 * (least + most);
+    if (most > least)
+        parts.push_back({findings::Word{"doubt:" + std::string(part)},
+                         figure(Dimension::pressure_difference,
+                                (most - least) * 0.5 * (healthy.low.si + healthy.high.si))});
+    std::ranges::stable_sort(parts, std::greater{},
+                             [](const findings::RangePart& one) { return one.width.si; });
     const std::vector<findings::Input> first{input("healthy_least", "p", healthy.low),
                                              input("healthy_most", "p", healthy.high),
                                              input("loss_least", "loss", figure(Dimension::share, least)),
@@ -70,8 +84,19 @@ findings::DerivedRange throttle_loss(const ModelFacts& facts, bool typed) {
     auto& inputs = out.from.inputs;
     inputs.erase(inputs.begin());
     inputs.front().name = findings::Word{"input:fill"};
-    out.from.doubts = {{findings::Word{"doubt:model"}, 1.0}};
+    out.from.parts = findings::range_parts(Dimension::share, {{"model", 2.0 * doubt}});
     return out;
+}
+
+/// The reading that was typed, with what its gauge and one reading's scatter make of it.
+findings::Figure typed_reading(const Worksheet& sheet, const findings::Reference& reference) {
+    const Gauge& dial = sheet.gauge.gauge;
+    const double reading = sheet.reading->si();
+    const auto instrument = findings::instrument_of(dial.full_scale.si() > 0.0 ? &dial : nullptr, reading,
+                                                    sheet.reading->step_si(), reference);
+    return findings::figure_of(
+        *sheet.reading, uncertainty::expanded(std::hypot(uncertainty::u_reading_pa(instrument.gauge, reading),
+                                                         reference.assumed("repeat-scatter") * reading)));
 }
 
 }  // namespace
@@ -100,11 +125,11 @@ Result<Answer> turning(const Worksheet& sheet, const findings::Reference& refere
     Answer answer;
     answer.lines.push_back(
         {name("slow_reading"), lowered(*facts->healthy, slow.figure.si - doubt, slow.figure.si + doubt,
-                                       slow.from, "slow_reading")});
+                                       slow.from, "slow_reading", "loss")});
     answer.lines.push_back({name("speed_loss"), std::move(slow)});
     answer.lines.push_back(
-        {name("throttle_reading"),
-         lowered(*facts->healthy, throttle.low.si, throttle.high.si, throttle.from, "throttle_reading")});
+        {name("throttle_reading"), lowered(*facts->healthy, throttle.low.si, throttle.high.si, throttle.from,
+                                           "throttle_reading", sheet.fill ? "loss" : "throttle")});
     answer.lines.push_back({name("throttle_loss"), throttle});
     answer.lines.push_back({name("healthy"), *facts->healthy});
     return answer;
@@ -129,15 +154,8 @@ Result<Answer> hose(const Worksheet& sheet, const findings::Reference& reference
                     "where the check valve sits, or type an adapter's volume.");
     Answer answer;
     if (sheet.reading) {
-        const Gauge& dial = sheet.gauge.gauge;
-        const auto instrument =
-            findings::instrument_of(dial.full_scale.si() > 0.0 ? &dial : nullptr, sheet.reading->si(),
-                                    sheet.reading->step_si(), reference);
-        const double scatter = reference.assumed("repeat-scatter") * sheet.reading->si();
         findings::Cranking reading;
-        reading.final.figure = findings::figure_of(
-            *sheet.reading, uncertainty::expanded(std::hypot(
-                                uncertainty::u_reading_pa(instrument.gauge, sheet.reading->si()), scatter)));
+        reading.final.figure = typed_reading(sheet, reference);
         answer.lines.push_back({name("without_hose"), findings::without_hose(reading, *facts)});
     }
     answer.lines.push_back({name("hose_loss"), *facts->hose_loss});
@@ -168,13 +186,19 @@ Result<Answer> oil(const Worksheet& sheet, const findings::Reference& reference)
                                              facts->oil_fill->figure));
     answer.lines.push_back({name("oil_rise"), rise});
     if (sheet.reading) {
-        const double dry = sheet.reading->si();
-        findings::DerivedRange wet{figure(Dimension::gauge_pressure, dry * (1.0 + rise.low.si)),
-                                   figure(Dimension::gauge_pressure, dry * (1.0 + rise.high.si)), rise.from};
+        const findings::Figure dry = typed_reading(sheet, reference);
+        const double middle = 1.0 + 0.5 * (rise.low.si + rise.high.si);
+        // Independent of each other: half widths add as their squares do.
+        const double by_oil = 0.5 * dry.si * (rise.high.si - rise.low.si);
+        const double by_reading = dry.u95.value_or(0.0) * middle;
+        const double half = std::hypot(by_oil, by_reading);
+        findings::DerivedRange wet{figure(Dimension::gauge_pressure, dry.si * middle - half),
+                                   figure(Dimension::gauge_pressure, dry.si * middle + half), rise.from};
+        wet.from.parts = findings::range_parts(Dimension::pressure_difference,
+                                               {{"oil_kept", 2.0 * by_oil}, {"reading", 2.0 * by_reading}});
         wet.from.title = findings::Word{"from:wet_reading"};
         wet.from.symbols = "p_dry (1 + rise)";
-        wet.from.inputs.insert(wet.from.inputs.begin(),
-                               input("dry", "p_dry", findings::figure_of(*sheet.reading)));
+        wet.from.inputs.insert(wet.from.inputs.begin(), input("dry", "p_dry", dry));
         answer.lines.push_back({name("wet_reading"), std::move(wet)});
     }
     return answer;

@@ -66,6 +66,8 @@ public:
             range.from.inputs.begin(),
             {input("released_least", "φ_d", figure(Dimension::angle, *inputs_.released_least_rad)),
              input("released_most", "φ_d", figure(Dimension::angle, *inputs_.released_most_rad))});
+        range.from.parts = range_parts(Dimension::pressure_difference,
+                                       {{"released", effect->high_gauge_pa - effect->low_gauge_pa}});
         out_.released = std::move(range);
         return std::move(out_);
     }
@@ -93,12 +95,13 @@ private:
         range.high = figure(Dimension::gauge_pressure, reading->high_gauge_pa);
         range.from = derivation(inputs_, "healthy", "p(V, φ, n, T) at p₀ × p / p₀");
         const double middle = reading->gauge_pa;
-        range.from.doubts = doubt_shares({{"closing", reading->by_closing_pa},
-                                          {"model", by_model * middle},
-                                          {"ratio", by_ratio * middle},
-                                          {"air_pressure", by_air * middle},
-                                          {"speed", reading->by_speed_pa},
-                                          {"warmth", 0.5 * reading->by_warmth_pa}});
+        range.from.parts =
+            range_parts(Dimension::pressure_difference, {{"closing", 2.0 * reading->by_closing_pa},
+                                                         {"model", 2.0 * by_model * middle},
+                                                         {"ratio", 2.0 * by_ratio * middle},
+                                                         {"air_pressure", 2.0 * by_air * middle},
+                                                         {"speed", 2.0 * reading->by_speed_pa},
+                                                         {"warmth", reading->by_warmth_pa}});
         out_.healthy_says = remark("model.healthy", range.low, range.high);
         out_.healthy_says.from = {range.from};
         out_.healthy = std::move(range);
@@ -147,6 +150,7 @@ private:
         range.from.inputs.insert(range.from.inputs.begin(), inputs_.oil_inputs.begin(),
                                  inputs_.oil_inputs.end());
         range.from.notes.insert(range.from.notes.begin(), inputs_.oil_notes.begin(), inputs_.oil_notes.end());
+        range.from.parts = range_parts(Dimension::share, {{"oil_kept", range.high.si - range.low.si}});
         out_.oil_rise = std::move(range);
     }
 
@@ -210,6 +214,7 @@ private:
             input("fill_least", "", figure(Dimension::share, *inputs_.throttle_fill_least)),
             input("fill_most", "", figure(Dimension::share, *inputs_.throttle_fill_most))};
         range.from.inputs.insert(range.from.inputs.begin(), fills.begin(), fills.end());
+        range.from.parts = range_parts(Dimension::share, {{"throttle", range.high.si - range.low.si}});
         out_.throttle_loss = std::move(range);
     }
 

@@ -27,12 +27,21 @@ struct DoubtShare {
     bool operator==(const DoubtShare&) const = default;
 };
 
+/// What one thing brings to a range: how wide it would be if nothing else were in doubt.
+struct RangePart {
+    Word of;  ///< as of DoubtShare: "doubt:oil_kept"
+    Figure width;
+
+    bool operator==(const RangePart&) const = default;
+};
+
 /// "Where does this come from": how one number was made.
 struct Derivation {
     Word title;                      ///< "from:leakage"; qml/format has its name and the formula in words
     std::string symbols;             ///< the formula in symbols, the same in every language; may be empty
     std::vector<Input> inputs;       ///< in the order of the formula
     std::vector<DoubtShare> doubts;  ///< largest first, about 1 together; empty where they are not known
+    std::vector<RangePart> parts;    ///< of a range in place of doubts: what opens it, widest first
     Message source;  ///< source.published, source.common_practice, source.assumption, source.physics
     std::vector<Message> notes;  ///< what was left out or assumed on the way
 };

@@ -87,6 +87,20 @@ std::vector<DoubtShare> doubt_shares(std::initializer_list<std::pair<std::string
     return out;
 }
 
+std::vector<RangePart> range_parts(Dimension width,
+                                   std::initializer_list<std::pair<std::string_view, double>> parts) {
+    double widest = 0.0;
+    for (const auto& [name, by] : parts)
+        widest = std::max(widest, by);
+    std::vector<RangePart> out;
+    constexpr double worth_a_line = 0.05;
+    for (const auto& [name, by] : parts)
+        if (by > worth_a_line * widest)
+            out.push_back({Word{"doubt:" + std::string(name)}, figure(width, by)});
+    std::ranges::stable_sort(out, std::greater{}, [](const RangePart& part) { return part.width.si; });
+    return out;
+}
+
 Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
                 std::optional<TypedPressure> Reading::*field, const Gauge* dial,
                 const uncertainty::Repeatability& usual, std::string_view scatter) {

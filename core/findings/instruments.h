@@ -48,6 +48,11 @@ double scatter_u95(const std::vector<double>& values, const uncertainty::Repeata
 /// than half a percent is left out.
 std::vector<DoubtShare> doubt_shares(std::initializer_list<std::pair<std::string_view, double>> parts);
 
+/// Parts of a range, widest first: the width that each of them, independent, opens by itself. What opens less
+/// than a twentieth of the widest is left out.
+std::vector<RangePart> range_parts(Dimension width,
+                                   std::initializer_list<std::pair<std::string_view, double>> parts);
+
 /// 95 % uncertainty of a number but for what one thing brings to it, "leak_repeat".
 double u95_without(const Derived& number, std::string_view doubt);
 

@@ -94,10 +94,15 @@ Json derivation_json(const findings::Derivation& from, const Sentences& say) {
                                             : Json(nullptr)},
                           {"text", say.of(input)}});
     }
-    return {{"formula", from.symbols},
-            {"formula_in_words", say.in_words(from)},
-            {"inputs", std::move(inputs)},
-            {"source", say.of(from.source)},
+    Json shares = Json::object();
+    for (const findings::DoubtShare& doubt : from.doubts)
+        shares[key_of(doubt.of)] = doubt.share;
+    Json widths = Json::object();
+    for (const findings::RangePart& part : from.parts)
+        widths[key_of(part.of)] = part.width.si;
+    return {{"formula", from.symbols},        {"formula_in_words", say.in_words(from)},
+            {"inputs", std::move(inputs)},    {"doubt_share", std::move(shares)},
+            {"width", std::move(widths)},     {"source", say.of(from.source)},
             {"notes", texts(from.notes, say)}};
 }
 

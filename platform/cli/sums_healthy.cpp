@@ -39,6 +39,11 @@ Outcome run(Arguments& arguments) {
     answer.add("low_pa", healthy->low_gauge_pa, "band",
                shown(healthy->low_gauge_pa, *unit) + " to " + shown(healthy->high_gauge_pa, *unit));
     answer.add("high_pa", healthy->high_gauge_pa);
+    const double each = 2.0 * uncertainty::coverage_factor * healthy->gauge_pa;
+    answer.add("width_pa", Answer::Named{{"closing", 2.0 * healthy->by_closing_pa},
+                                         {"speed", 2.0 * healthy->by_speed_pa},
+                                         {"model", each * reference->assumed("model-doubt")},
+                                         {"air_pressure", each * shop_doubt(arguments, *reference)}});
     return answer.print(arguments.json());
 }
 
@@ -60,7 +65,7 @@ Verb sums_healthy() {
         "a "
         "compression ratio of 14. Keys: value_pa, u_pa (standard uncertainty from the intake closing, the "
         "speed, the air pressure and the model itself), low_pa and high_pa (the band, about 2 u to either "
-        "side).",
+        "side), width_pa {closing, speed, model, air_pressure} (how wide each of them alone would make it).",
         run};
 }
 

@@ -34,6 +34,7 @@ Outcome run(Arguments& arguments) {
     answer.add("low_pa", effect->low_gauge_pa, "oil's volume alone explains",
                shown(effect->low_gauge_pa, *unit) + " to " + shown(effect->high_gauge_pa, *unit));
     answer.add("high_pa", effect->high_gauge_pa);
+    answer.add("width_pa", Answer::Named{{"oil_kept", effect->high_gauge_pa - effect->low_gauge_pa}});
     const double chamber = engine->ratio_kind == physics::CompressionRatioKind::geometric
                                ? physics::clearance_volume_m3(engine->crank, engine->compression_ratio)
                                : physics::trapped_clearance_volume_m3(
@@ -64,7 +65,8 @@ Verb sums_oil() {
             "the leak of "
             "the dry cylinder. Keys: value_pa (middle of the range), u_pa (the range taken as rectangular), "
             "dry_pa, "
-            "low_pa, high_pa, chamber_share (all that was put in, of the chamber), may_lock (true: so much "
+            "low_pa, high_pa, width_pa {oil_kept} (what makes the range so wide), chamber_share (all that "
+            "was put in, of the chamber), may_lock (true: so much "
             "can lock "
             "the engine and bend a rod; more yet is refused).",
             run};

@@ -4,7 +4,7 @@
 pragma ComponentBehavior: Bound
 import QtQuick
 
-// "Where does this come from": `steps` is a list of {title, words, formula, inputs and doubts: [{name, value}], source}.
+// "Where does this come from": `steps` is a list of {title, words, formula, inputs and doubts: [{name, value}], doubtsTitle, source}.
 Sheet {
     id: sheet
 
@@ -60,7 +60,7 @@ Sheet {
                 LText {
                     width: parent.width
                     role: "label"
-                    text: qsTr("Its ± comes from")
+                    text: step.modelData.doubtsTitle ?? ""
                     visible: doubts.count > 0
                 }
 

@@ -140,12 +140,7 @@ QStringList Formatter::lines(const findings::Derivation& derivation) const {
             input.symbol.empty() ? QString() : text_of(input.symbol) + QStringLiteral(" = ");
         out += text(input.name) + QStringLiteral(": ") + symbol + text(input.value);
     }
-    if (!derivation.doubts.empty()) {
-        QStringList parts;
-        for (const findings::DoubtShare& one : derivation.doubts)
-            parts += doubt(one);
-        out += text(findings::Word{"doubts"}) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
-    }
+    if (const QString line = doubts(derivation); !line.isEmpty()) out += line;
     if (const QString source = text(derivation.source); !source.isEmpty()) out += source;
     for (const findings::Message& note : derivation.notes)
         out += text(note);
@@ -163,6 +158,20 @@ QString Formatter::doubtShare(const findings::DoubtShare& of) const {
 
 QString Formatter::doubt(const findings::DoubtShare& of) const {
     return text(of.of) + u' ' + doubtShare(of);
+}
+
+QString Formatter::doubtsTitle(const findings::Derivation& derivation) const {
+    return text(findings::Word{derivation.parts.empty() ? "doubts" : "parts"});
+}
+
+QString Formatter::doubts(const findings::Derivation& derivation, double least) const {
+    QStringList parts;
+    for (const findings::DoubtShare& one : derivation.doubts)
+        if (one.share >= least) parts += doubt(one);
+    for (const findings::RangePart& one : derivation.parts)
+        parts += text(one.of) + u' ' + valueText(one.width);
+    if (parts.isEmpty()) return {};
+    return doubtsTitle(derivation) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
 }
 
 QString Formatter::text(const findings::Derivation& derivation) const {

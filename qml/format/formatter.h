@@ -55,6 +55,10 @@ public:
     /// "62 %", and with its name before it.
     [[nodiscard]] QString doubtShare(const findings::DoubtShare& of) const;
     [[nodiscard]] QString doubt(const findings::DoubtShare& of) const;
+    /// "Its ± comes from", or of a range what opens it.
+    [[nodiscard]] QString doubtsTitle(const findings::Derivation& derivation) const;
+    /// That and what it is, in one line; shares under `least` left out. Empty where nothing is known.
+    [[nodiscard]] QString doubts(const findings::Derivation& derivation, double least = 0.0) const;
 
     /// The error's sentence in the user's language, or in English where there is no translation of it.
     [[nodiscard]] QString text(const Error& error) const;

@@ -360,6 +360,11 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("input:expected_most", "to expect, at most"),
 
     SAY("doubts", "Its ± comes from"),
+    SAY("parts", "What makes it so wide, each by itself"),
+    SAY("doubt:oil_kept", "share of the oil that stays"),
+    SAY("doubt:throttle", "how far a shut throttle goes"),
+    SAY("doubt:released", "closing with the decompressor at work"),
+    SAY("doubt:loss", "how much is taken off"),
     SAY("doubt:rest_of_engine", "what else leaks, and the engine itself"),
     SAY("doubt:sound_part", "how tight the repaired part becomes"),
     SAY("doubt:day", "one day to the next"),

@@ -12,8 +12,8 @@ namespace {
 /// Numbers that were made from the same figures share one list of them.
 bool alike(const report::Worked& a, const report::Worked& b) {
     return a.cylinder == b.cylinder && a.derivation.inputs == b.derivation.inputs &&
-           a.derivation.doubts == b.derivation.doubts && a.derivation.source == b.derivation.source &&
-           a.derivation.notes == b.derivation.notes;
+           a.derivation.doubts == b.derivation.doubts && a.derivation.parts == b.derivation.parts &&
+           a.derivation.source == b.derivation.source && a.derivation.notes == b.derivation.notes;
 }
 
 /// "set pressure p₁ = 5.50 bar ± 0.19"; once the figure was named, "p₁ = 5.50 bar ± 0.19". What stood in a
@@ -38,16 +38,6 @@ QString inputs_text(const Wording& wording, const findings::Derivation& derivati
         }
     }
     return inputs.join(QStringLiteral("; "));
-}
-
-/// "Its ± comes from: gauge 62 %, ..."; what brings little is left to the app.
-QString doubts_text(const format::Formatter& format, const findings::Derivation& derivation) {
-    constexpr double worth_ink = 0.05;
-    QStringList parts;
-    for (const findings::DoubtShare& one : derivation.doubts)
-        if (one.share >= worth_ink) parts << format.doubt(one);
-    if (parts.isEmpty()) return {};
-    return format.text(findings::Word{"doubts"}) + QStringLiteral(": ") + parts.join(QStringLiteral(", "));
 }
 
 }  // namespace
@@ -77,8 +67,10 @@ void put(Flow& flow, const Wording& wording, const std::vector<const report::Wor
             if (const QString said_now = format.text(note); said.insert(said_now).second) notes << said_now;
         notes.removeAll(QString());
         QStringList numbers{inputs_text(wording, from, named)};
-        // Said once for figures that are doubtful alike.
-        if (const QString doubts = doubts_text(format, from); said.insert(doubts).second) numbers << doubts;
+        // Said once for figures that are doubtful alike; what brings little is left to the app.
+        constexpr double worth_ink = 0.05;
+        if (const QString doubts = format.doubts(from, worth_ink); said.insert(doubts).second)
+            numbers << doubts;
         numbers.removeAll(QString());
         for (const QString& line : {numbers.join(QStringLiteral("; ")), notes.join(u' ')})
             if (!line.isEmpty())

@@ -15,6 +15,8 @@ QVariantMap derivation_item(const findings::Derivation& derivation, const format
     QVariantList doubts;
     for (const auto& doubt : derivation.doubts)
         doubts << QVariantMap{{"name", format.text(doubt.of)}, {"value", format.doubtShare(doubt)}};
+    for (const auto& part : derivation.parts)
+        doubts << QVariantMap{{"name", format.text(part.of)}, {"value", format.valueText(part.width)}};
     QStringList source{format.text(derivation.source)};
     for (const auto& note : derivation.notes)
         source << format.text(note);
@@ -23,6 +25,7 @@ QVariantMap derivation_item(const findings::Derivation& derivation, const format
             {"formula", QString::fromStdString(derivation.symbols)},
             {"inputs", inputs},
             {"doubts", doubts},
+            {"doubtsTitle", format.doubtsTitle(derivation)},
             {"source", source.join(QLatin1Char('\n'))}};
 }
 

@@ -11,7 +11,7 @@
 namespace lapwing {
 
 /// One derivation as the "Where does this come from" sheet wants it: {title, words, formula, inputs, doubts,
-/// source}; inputs and doubts are lists of {name, value}.
+/// doubtsTitle, source}; inputs and doubts are lists of {name, value}, of a range the doubts are its parts.
 QVariantMap derivation_item(const findings::Derivation& derivation, const format::Formatter& format);
 
 /// A list of them.

@@ -284,6 +284,16 @@ TEST(OilSum, IsARange) {
     EXPECT_NEAR(range(out, "oil_rise").low.si, 0.0, 1e-9);
     EXPECT_GT(range(out, "wet_reading").high.si, 183 * psi_pa);
     EXPECT_LT(range(out, "wet_reading").high.si, 214 * psi_pa);
+    // One part at a time: with a reading that is known exactly the oil alone, 172 times the rise; and a gauge
+    // of which nothing is known is in doubt by more than its class alone.
+    const auto& parts = range(out, "wet_reading").from.parts;
+    ASSERT_EQ(parts.size(), 2U);
+    EXPECT_EQ(parts[0].of.code, "doubt:oil_kept");
+    EXPECT_NEAR(parts[0].width.si,
+                172 * psi_pa * (range(out, "oil_rise").high.si - range(out, "oil_rise").low.si), 1.0);
+    EXPECT_EQ(parts[1].of.code, "doubt:reading");
+    const double wide = range(out, "wet_reading").high.si - range(out, "wet_reading").low.si;
+    EXPECT_NEAR(wide, std::hypot(parts[0].width.si, parts[1].width.si), 1.0);
 }
 
 TEST(OilSum, RefusesWhatIsDangerous) {
@@ -345,6 +355,7 @@ TEST(EverySum, GivesEachFigureWithItsDoubtAndItsFormula) {
             const auto& range = std::get<findings::DerivedRange>(shown.value);
             EXPECT_LT(range.low.si, range.high.si) << shown.name.code;
             EXPECT_FALSE(range.from.symbols.empty()) << shown.name.code;
+            EXPECT_FALSE(range.from.parts.empty()) << shown.name.code;
         }
     }
 }

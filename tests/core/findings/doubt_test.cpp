@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "core/findings/instruments.h"
+#include "core/physics/cranking_estimates.h"
 #include "tests/core/findings/small_car.h"
 
 /// How sure the numbers are, what makes them doubtful, and what is told of readings that may not be final.
@@ -206,8 +207,7 @@ TEST(Doubts, AreListedWithTheirShares) {
                                 cylinder.wet->rise->from,
                                 cylinder.leak_down->leakage.from,
                                 cylinder.leak_down->leak_hole->from,
-                                cylinder.leak_down->on_testers.front().orifice.from,
-                                car.facts().healthy->from};
+                                cylinder.leak_down->on_testers.front().orifice.from};
     for (const Derivation& from : all) {
         ASSERT_FALSE(from.doubts.empty()) << from.title.code;
         EXPECT_NEAR(together(from.doubts), 1.0, 0.03) << from.title.code;
@@ -222,6 +222,83 @@ TEST(Doubts, AreListedWithTheirShares) {
                 0.05);
     // An unknown restrictor is most of what a leak's size is out by.
     EXPECT_EQ(cylinder.leak_down->leak_area->from.doubts.front().of.code, "doubt:restrictor");
+}
+
+double width(const Derivation& of, std::string_view part) {
+    for (const RangePart& one : of.parts)
+        if (one.of.code == "doubt:" + std::string(part)) return one.width.si;
+    return 0.0;
+}
+
+TEST(RangeParts, OfAHealthyReadingAreWhatEachOpensByItself) {
+    SmallCar car;
+    const ModelFacts facts = car.facts();
+    const ModelInputs& inputs = facts.inputs;
+    const Derivation& from = facts.healthy->from;
+    physics::CrankingCase at = cranking_case(inputs);
+    at.speed_rad_s *= inputs.speed_dip;
+    // One at a time, the model itself at both ends.
+    const auto reads = [&](double closing_shift_rad, double speed_factor, double walls_k) {
+        physics::CrankingCase of = at;
+        of.closing_after_bdc_rad += closing_shift_rad;
+        of.speed_rad_s *= speed_factor;
+        of.wall_k = walls_k;
+        return physics::healthy_reading(of, inputs.site_pa, 0.0)->gauge_pa;
+    };
+    const double speed = 1.0 + 2.0 * inputs.speed_doubt;
+    const double middle = reads(0.0, 1.0, at.wall_k);
+    EXPECT_NEAR(
+        width(from, "closing"),
+        reads(-inputs.closing_doubt_rad, 1.0, at.wall_k) - reads(inputs.closing_doubt_rad, 1.0, at.wall_k),
+        1.0);
+    EXPECT_NEAR(width(from, "speed"), reads(0.0, speed, at.wall_k) - reads(0.0, 1.0 / speed, at.wall_k), 1.0);
+    ASSERT_TRUE(inputs.may_be_warm_k);
+    EXPECT_NEAR(width(from, "warmth"), reads(0.0, 1.0, *inputs.may_be_warm_k) - middle, 1.0);
+    EXPECT_NEAR(width(from, "model"), 4.0 * inputs.own_doubt * middle, 1.0);
+    for (std::size_t i = 1; i < from.parts.size(); ++i)
+        EXPECT_GE(from.parts[i - 1].width.si, from.parts[i].width.si);
+    // Alone, a part is as wide as the range.
+    ModelInputs alone = inputs;
+    alone.own_doubt = alone.compression_ratio_doubt = alone.site_doubt = alone.speed_doubt = 0.0;
+    alone.may_be_warm_k.reset();
+    const ModelFacts closing = model_facts(alone);
+    EXPECT_NEAR(closing.healthy->high.si - closing.healthy->low.si, width(from, "closing"), 1.0);
+    ASSERT_EQ(closing.healthy->from.parts.size(), 1U);
+    EXPECT_EQ(closing.healthy->from.parts.front().of.code, "doubt:closing");
+    // Nothing in doubt opens nothing.
+    alone.closing_doubt_rad = 0.0;
+    const ModelFacts sure = model_facts(alone);
+    EXPECT_TRUE(sure.healthy->from.parts.empty());
+    EXPECT_DOUBLE_EQ(sure.healthy->low.si, sure.healthy->high.si);
+}
+
+TEST(RangeParts, OfTheOilAreWhatStays) {
+    SmallCar car;
+    const ModelFacts facts = car.facts();
+    physics::CrankingCase at = cranking_case(facts.inputs);
+    at.speed_rad_s *= facts.inputs.speed_dip;
+    const auto reads = [&](double kept) {
+        physics::CrankingCase of = at;
+        of.oil_m3 = kept * facts.inputs.oil_m3;
+        return physics::crank(of)->last_gauge_pa;
+    };
+    EXPECT_NEAR(width(facts.oil_rise->from, "oil_kept"),
+                (reads(facts.inputs.oil_kept_most) - reads(facts.inputs.oil_kept_least)) / reads(0.0), 1e-6);
+    ModelInputs sure = facts.inputs;
+    sure.oil_kept_least = sure.oil_kept_most;
+    EXPECT_TRUE(model_facts(sure).oil_rise->from.parts.empty());
+}
+
+TEST(RangeParts, OfAShutThrottleAreHowFarItGoes) {
+    SmallCar car;
+    ModelInputs inputs = car.facts().inputs;
+    inputs.throttle_fill_least = 0.5;
+    inputs.throttle_fill_most = 0.7;
+    const ModelFacts shut = model_facts(inputs);
+    EXPECT_NEAR(width(shut.throttle_loss->from, "throttle"),
+                shut.throttle_loss->high.si - shut.throttle_loss->low.si, 1e-12);
+    inputs.throttle_fill_most = 0.5;
+    EXPECT_TRUE(model_facts(inputs).throttle_loss->from.parts.empty());
 }
 
 TEST(Pulls, TooFewAreSaidToBeStillRising) {

@@ -454,6 +454,7 @@ Window {
                                 "value": "3.50 bar ± 0.1"
                             }],
                         "source": "common practice of the trade",
+                        "doubtsTitle": "Its ± comes from",
                         "doubts": [
                             {
                                 "name": "gauge, its class and zero",
