@@ -10454,6 +10454,10 @@
 <context>
     <name>NeedlePanel</name>
     <message>
+        <source>On the pad stands %1. Where the two differ, Keep asks which one holds.</source>
+        <translation>Eingegeben ist %1. Weichen die beiden voneinander ab, fragt „Behalten“, was gilt.</translation>
+    </message>
+    <message>
         <source>They differ. What holds?</source>
         <translation>Sie weichen ab. Was gilt?</translation>
     </message>

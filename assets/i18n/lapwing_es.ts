@@ -10454,6 +10454,10 @@
 <context>
     <name>NeedlePanel</name>
     <message>
+        <source>On the pad stands %1. Where the two differ, Keep asks which one holds.</source>
+        <translation>En el teclado pone %1. Si no coinciden, «Guardar» pregunta cuál vale.</translation>
+    </message>
+    <message>
         <source>They differ. What holds?</source>
         <translation>No coinciden. ¿Qué vale?</translation>
     </message>
@@ -18679,7 +18683,7 @@
     </message>
     <message>
         <source>First</source>
-        <translation>Primera</translation>
+        <translation>1.ª</translation>
     </message>
     <message>
         <source>Final</source>

@@ -11,6 +11,8 @@ Panel {
     id: panel
 
     required property NeedleModel needle
+    // What is typed on the pad that the photo was taken from, and not kept yet: "4.6 bar".
+    property string pending
 
     visible: needle.state !== ""
 
@@ -24,6 +26,13 @@ Panel {
             visible: text !== ""
             role: "heading"
             text: panel.needle.line
+        }
+
+        LText {
+            objectName: "pending"
+            width: parent.width
+            visible: panel.pending !== "" && panel.needle.state === "read"
+            text: qsTr("On the pad stands %1. Where the two differ, Keep asks which one holds.").arg(panel.pending)
         }
 
         LText {

@@ -26,7 +26,7 @@ Flow {
     readonly property bool broken: narrow && !stepless
     readonly property int plain: stepless ? fields.length : withoutStepper
     readonly property real plainWidth: stepless ? (width - spacing * (fields.length - 1)) / fields.length : besideStepper
-    readonly property real stepperWidth: 2 * (stepWidth + spacing) + 68 * Theme.textScale
+    readonly property real stepperWidth: 2 * (stepWidth + spacing) + 72 * Theme.textScale
 
     signal chosen(string key)
     signal stepped(string key, int by)
@@ -63,7 +63,7 @@ Flow {
                 objectName: "tab_" + tab.modelData.key
                 width: tab.fullWidth - (tab.stepper ? 2 * (tabs.stepWidth + tabs.spacing) : 0)
                 targetKind: tabs.low ? "minor" : "secondary"
-                horizontalPadding: 4
+                horizontalPadding: 2
                 padding: 4
                 text: tab.modelData.label + " " + (tab.modelData.value ?? "")
                 fill: tab.modelData.key === tabs.current ? Theme.chosen : Theme.panel

@@ -33,7 +33,8 @@ KeyedPage {
             record: standing ? standing.id : "",
             cylinder: viewModel.cylinder,
             kind: "gauge",
-            test: test
+            test: test,
+            pending: standing === null && !viewModel.empty && ["final", "held"].includes(viewModel.field) ? viewModel.typed + " " + viewModel.unit : ""
         });
     }
 

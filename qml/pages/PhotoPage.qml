@@ -20,6 +20,8 @@ AppPage {
     property string photoId
     // Which test a number read from the photo would belong to.
     property string test
+    // What is typed there and not kept yet.
+    property string pending
 
     readonly property bool taken: photo.photoId !== ""
     readonly property bool keepsAwake: true
@@ -79,6 +81,7 @@ AppPage {
         NeedlePanel {
             width: parent.width
             needle: needle
+            pending: page.pending
         }
 
         ChoiceRow {

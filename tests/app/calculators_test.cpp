@@ -19,6 +19,7 @@ private slots:
     void altitude_and_torque();
     void bad_input_is_a_sentence();
     void attached_to_a_session();
+    void an_engine_s_card_fills_the_sums_from_more();
 
 private:
     /// From the list of engines to one calculator.
@@ -139,6 +140,33 @@ void CalculatorsTest::attached_to_a_session() {
     phone.home();
     phone.go(QStringLiteral("Session"), {{"sessionId", id}});
     DO(thumb.reads(QStringLiteral("Remarks")));
+}
+
+void CalculatorsTest::an_engine_s_card_fills_the_sums_from_more() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    Stock stock(phone.desk());
+    stock.engine("Harbour twin", 2);
+    const auto other = stock.engine("Orchard four", 4);
+    phone.desk().flush();
+    settle(100);
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    DO(thumb.touch(QStringLiteral("more")));
+    DO(thumb.touch(QStringLiteral("calculators")));
+    DO(phone.arrives(QStringLiteral("Calculators")));
+    DO(thumb.touch(QStringLiteral("calculator_torque")));
+    DO(phone.arrives(QStringLiteral("Calculator")));
+    DO(thumb.reads(QStringLiteral("Still to be typed: bore")));
+    DO(errands.back());
+    DO(thumb.touch(QStringLiteral("fromEngine")));
+    DO(thumb.touch(QStringLiteral("option_") + QString::fromStdString(other.text())));
+    DO(thumb.reads(QStringLiteral("Orchard four")));
+    DO(thumb.touch(QStringLiteral("calculator_torque")));
+    DO(phone.arrives(QStringLiteral("Calculator")));
+    // As the card has it: 86 mm bore and stroke.
+    DO(thumb.reads(QStringLiteral("86 mm")));
+    DO(!thumb.reads(QStringLiteral("Still to be typed: bore"), 0));
 }
 
 }  // namespace lapwing::test

@@ -5,6 +5,7 @@
 #include <QElapsedTimer>
 #include <QTest>
 
+#include "core/workflow/engines.h"
 #include "tests/app/harness/errands.h"
 #include "tests/app/harness/stock.h"
 
@@ -31,6 +32,7 @@ private slots:
     void the_amber_button_comes_under_the_left_thumb();
     void nothing_moves_for_who_asked_for_that();
     void a_rag_touches_nothing();
+    void the_last_step_is_taken_back_from_more();
 
 private:
     /// Of the last reading that was kept, wherever its decimal point stands.
@@ -421,6 +423,24 @@ void HandsTest::a_rag_touches_nothing() {
     DO(thumb.touch(QStringLiteral("keep")));
     QVERIFY(readings(errands, 1));
     QCOMPARE(digits(errands), QStringLiteral("92"));
+}
+
+/// A message with Undo is gone after seconds: a whole engine that was deleted is not.
+void HandsTest::the_last_step_is_taken_back_from_more() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    const auto session = SessionId::parse(twin_ready_to_test(phone).toStdString());
+    const auto engine = errands.engine()->id;
+    QVERIFY(phone.run(workflow::remove_engine(engine)));
+    QVERIFY(phone.desk().engines().empty());
+    settle(100);
+    DO(thumb.touch(QStringLiteral("more")));
+    DO(thumb.reads(QStringLiteral("Harbour twin deleted, with its sessions")));
+    DO(thumb.touch(QStringLiteral("undoLast")));
+    QTRY_COMPARE(phone.desk().engines().size(), std::size_t(1));
+    QVERIFY(phone.desk().visit(*session));
 }
 
 }  // namespace lapwing::test
