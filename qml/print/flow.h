@@ -58,6 +58,8 @@ public:
     void begin_columns(int count, double between, double type);
     void end_columns();
 
+    /// How much of the last page is used, 0 to 1.
+    [[nodiscard]] double last_page_share() const { return (y_ - body_.top()) / body_.height(); }
     [[nodiscard]] int page_count() const { return static_cast<int>(pages_.size()); }
     void paint(QPainter& painter, int page) const;
 

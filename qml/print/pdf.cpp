@@ -95,6 +95,31 @@ void set_up(QPdfWriter& writer, const report::Report& report, const Wording& wor
     writer.setCreator(QStringLiteral("Lapwing " LAPWING_VERSION));
 }
 
+/// Everything in its place, on paper that is larger than the real one: set smaller, by as much.
+Flow laid_out(const report::Report& report, const Wording& wording, const PhotoFile& photos,
+              const QSizeF& page, double type) {
+    Means means{wording, photos};
+    Flow flow(QRectF(side_margin / type, head_margin / type, (page.width() - 2 * side_margin) / type,
+                     (page.height() - head_margin - foot_margin) / type));
+    put_title(flow, report, wording);
+    put_sections(flow, means, report.sections);
+    return flow;
+}
+
+/// Pages and the size that they are set at. A last page with a few lines on it is spared where setting all of
+/// it a little smaller does that.
+std::pair<Flow, double> fitted(const report::Report& report, const Wording& wording, const PhotoFile& photos,
+                               const QSizeF& page) {
+    constexpr double few_lines = 0.2;
+    Flow flow = laid_out(report, wording, photos, page, 1.0);
+    if (flow.page_count() == 1 || flow.last_page_share() > few_lines) return {std::move(flow), 1.0};
+    for (const double type : {0.97, 0.94})
+        if (Flow smaller = laid_out(report, wording, photos, page, type);
+            smaller.page_count() < flow.page_count())
+            return {std::move(smaller), type};
+    return {std::move(flow), 1.0};
+}
+
 Result<QByteArray> drawn(const report::Report& report, const format::Formatter& formatter, PageSize size,
                          const PhotoFile& photos) {
     if (!qGuiApp)
@@ -110,18 +135,17 @@ Result<QByteArray> drawn(const report::Report& report, const format::Formatter& 
     set_up(writer, report, wording, size);
     const QSizeF page(writer.width(), writer.height());
 
-    Flow flow(QRectF(side_margin, head_margin, page.width() - 2 * side_margin,
-                     page.height() - head_margin - foot_margin));
-    put_title(flow, report, wording);
-    Means means{wording, photos};
-    put_sections(flow, means, report.sections);
+    const auto [flow, type] = fitted(report, wording, photos, page);
 
     const Furniture furniture = furniture_of(report, wording);
     QPainter painter(&writer);
     for (int i = 0; i < flow.page_count(); ++i) {
         if (i > 0) writer.newPage();
         paint_furniture(painter, furniture, page, i + 1, flow.page_count());
+        painter.save();
+        painter.scale(type, type);
         flow.paint(painter, i);
+        painter.restore();
     }
     painter.end();
     return in_language(buffer.data(), formatter.locale().bcp47Name().toLatin1());

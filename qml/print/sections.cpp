@@ -19,6 +19,7 @@ struct Manner {
     double type = 1.0;
 };
 
+constexpr double next_type = 0.96;
 constexpr double evidence_type = 0.89;
 constexpr double small_print_type = 0.83;
 
@@ -35,10 +36,9 @@ Manner manner_of(const report::Section& section) {
         case Label::worth_doing_next:
         case Label::cautions:
         case Label::where_it_leaks:
-            return {1, 1.0};
         case Label::weakened:
         case Label::limits:
-            return {2, evidence_type};
+            return {1, next_type};
         case Label::earlier_visits:
             return {most_visits(section) > 4 ? 0 : 4, evidence_type};
         case Label::remarks:
@@ -71,7 +71,7 @@ double whole_up_to(Label heading) {
         case Label::readings:
             return 0.45;
         case Label::where_it_leaks:
-            return 0.12;
+            return 0.25;
         case Label::engine:
             return 0.5;
         default:

@@ -38,6 +38,37 @@ inline void fill_conditions(Session& session) {
     session.conditions.cranked_by = CrankedBy::starter;
 }
 
+/// Photos of gauges, read by hand and by the app, and what a mentor says of it.
+inline void add_evidence(Visit& visit) {
+    for (const std::size_t i : {0U, 4U, 8U}) {
+        const Reading& reading = visit.readings.at(i % visit.readings.size());
+        Attachment photo;
+        photo.session = visit.session.id;
+        photo.tie = {TiedTo::reading, reading.id.uuid, {}, {}};
+        photo.photo_of = PhotoOf::gauge;
+        photo.sha256 = std::string(64, 'a');
+        photo.media_type = "image/jpeg";
+        photo.read_value = reading.final ? reading.final : reading.held;
+        photo.read_uncertainty = bar("0.1");
+        if (i == 4U) photo.caption = "Needle shook";
+        visit.attachments.push_back(photo);
+    }
+    Note cause;
+    cause.kind = NoteKind::other_cause;
+    cause.cause = Cause::intake;
+    cause.tie = {TiedTo::finding, {}, 3, "cylinder.leaks_at"};
+    cause.author = "A mentor far away";
+    cause.text = "The intake seat looks pitted on the photo.";
+    cause.at = day("2026-03-16");
+    Note request = cause;
+    request.kind = NoteKind::test_request;
+    request.cause.reset();
+    request.test = TestKind::leak_down;
+    request.tie = {TiedTo::reading, visit.readings.front().id.uuid, {}, {}};
+    request.text = "Please once more with the valve staked.";
+    visit.notes = {cause, request};
+}
+
 /// Cylinder 3 burns its exhaust valve; the others read the same within the gauge's doubt. With a plan and the
 /// owner's answer.
 inline Shop petrol_four() {
@@ -82,6 +113,7 @@ inline Shop petrol_four() {
     strip.if_left = "The seat burns away and the head is lost.";
     visit.plan = {strip};
     visit.session.owner_answer = OwnerAnswer::later;
+    add_evidence(visit);
     return shop;
 }
 

@@ -4,7 +4,11 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <QImage>
+#include <QPainter>
+
 #include "core/odds/where_it_leaks.h"
+#include "qml/print/wording.h"
 #include "tests/report/paper.h"
 #include "tests/report/shops.h"
 #include "tests/report/spoken.h"
@@ -50,20 +54,59 @@ protected:
     Spoken spoken_{GetParam().language};
     const report::Report& report_ = report_of(GetParam().kind);
     format::Formatter format_{{}, QLocale(QString::fromLatin1(GetParam().language))};
+    QTemporaryDir folder_;
+
+    void SetUp() override {
+        QImage dial(640, 480, QImage::Format_RGB32);
+        dial.fill(Qt::white);
+        QPainter painter(&dial);
+        painter.setPen(QPen(Qt::black, 8));
+        painter.drawEllipse(QPoint(320, 240), 200, 200);
+        painter.drawLine(320, 240, 440, 120);
+        painter.end();
+        ASSERT_TRUE(dial.save(folder_.filePath("dial"), "JPG", 90));
+    }
+
+    /// The first words of it.
+    [[nodiscard]] QString bores_explained() const {
+        return text_of(report::Label::how_bores).section(u' ', 0, 3);
+    }
+
+    [[nodiscard]] Paper on(PageSize size) const {
+        return Paper(report_, format_, size, [this](const std::string&) {
+            return std::filesystem::path(folder_.filePath("dial").toStdString());
+        });
+    }
 };
 
 TEST_P(Shops, TakeAtMostFourPages) {
-    const Paper on_a4(report_, format_);
+    const Paper on_a4 = on(PageSize::a4);
     EXPECT_LE(on_a4.pages(), 4);
     expect_nothing_overlaps_or_leaves_the_page(on_a4, a4);
-    const Paper on_letter(report_, format_, PageSize::letter);
+    const Paper on_letter = on(PageSize::letter);
     EXPECT_LE(on_letter.pages(), 4);
     expect_nothing_overlaps_or_leaves_the_page(on_letter, letter);
 }
 
+/// A page for a few lines is a page too many.
+TEST_P(Shops, EndWithMoreThanAFewLines) {
+    for (const auto& [size, sheet] : {std::pair{PageSize::a4, a4}, std::pair{PageSize::letter, letter}}) {
+        const Paper paper = on(size);
+        const int last = paper.pages();
+        double lowest = 0.0;
+        for (const auto& word : paper.boxes())
+            // The running foot is not text.
+            if (word.page == last && word.box.bottom() < sheet.height() - 40.0)
+                lowest = std::max(lowest, word.box.bottom());
+        EXPECT_GT(lowest, 0.15 * sheet.height());
+        // What the bores show is said, and once, however often the pages were laid out.
+        EXPECT_EQ(paper.words().count(bores_explained()), 1) << bores_explained().toStdString();
+    }
+}
+
 TEST_P(Shops, KeepFiguresOnOneLine) {
-    expect_figures_on_one_line(Paper(report_, format_));
-    expect_figures_on_one_line(Paper(report_, format_, PageSize::letter));
+    expect_figures_on_one_line(on(PageSize::a4));
+    expect_figures_on_one_line(on(PageSize::letter));
 }
 
 TEST(ShopsHistory, HasTheHeadsOfItsChartsOnOneLine) {
