@@ -16,10 +16,17 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
       random_(seed),
       z_(model.size(), 0.0),
       m2_(model.size(), 0.0),
-      path_at_(model.size(), nullptr) {
+      over_standing_(model.size(), 0.0),
+      weighed_(model.size()),
+      path_at_(model.size(), nullptr),
+      least_kept_(model.oil_kept(least_kept_z)),
+      most_kept_(model.oil_kept(most_kept_z)) {
     const std::size_t count = model.cylinders().size();
     cylinder_log_.resize(count);
     cylinder_new_.resize(count);
+    before_oil_.resize(count);
+    left_open_.resize(count);
+    usual_.resize(count);
     const auto make = [](std::size_t first, std::size_t last) {
         Block out;
         for (std::size_t i = first; i < last; ++i)
@@ -328,18 +335,26 @@ std::size_t Chain::one_of(std::size_t count) {
     return std::min(static_cast<std::size_t>(uniform() * static_cast<double>(count)), count - 1);
 }
 
-void Chain::remember(std::size_t place) {
-    if (to_undo_ == undo_.size()) undo_.resize(2 * undo_.size() + 16);
-    undo_[to_undo_++] = {place, z_[place], m2_[place]};
-}
-
 void Chain::set(std::size_t place, double value) {
     remember(place);
     z_[place] = value;
     const PathPlace* path = path_at_[place];
     if (!path) return;
-    if (place == path->area) remember(path->cranking);
-    refresh(*path);
+    if (place == path->area) {
+        remember(path->cranking);
+        m2_[place] = std::exp(model_.log_area(z_, *path));
+    } else {
+        over_standing_[place] = std::exp(model_.static_to_cranking() * value);
+    }
+    m2_[path->cranking] = m2_[path->area] * over_standing_[path->cranking];
+}
+
+void Chain::propose() {
+    if (!model_.slice_is_of(z_, proposed_) && model_.slice_is_of(z_, shared_)) {
+        proposed_.slice = shared_.slice;
+        proposed_.slice_at = shared_.slice_at;
+    }
+    model_.shared(z_, proposed_);
 }
 
 void Chain::take_back() {
@@ -347,17 +362,28 @@ void Chain::take_back() {
         const Undo& last = undo_[--to_undo_];
         z_[last.place] = last.value;
         m2_[last.place] = last.m2;
+        over_standing_[last.place] = last.over_standing;
     }
 }
 
-bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
+bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders, bool pressures_kept) {
+    Fate fate(random_, uniform_);
     double change = log_prior;
-    for (const std::size_t c : cylinders) {
-        cylinder_new_[c] = model_.cylinder_likelihood(z_, shared_, c, leaks(c));
+    for (std::size_t i = 0; i < cylinders.size(); ++i) {
+        const std::size_t c = cylinders[i];
+        double others = change - cylinder_log_[c];
+        for (const std::size_t later : cylinders.subspan(i + 1))
+            others += model_.most_likely(later) - cylinder_log_[later];
+        const auto likelihood =
+            model_.cylinder_likelihood(z_, shared_, c, leaks(c), fate, others, pressures_kept);
+        if (!likelihood) {
+            take_back();
+            return false;
+        }
+        cylinder_new_[c] = *likelihood;
         change += cylinder_new_[c] - cylinder_log_[c];
     }
-    const bool keep = change >= 0.0 || uniform() < std::exp(change);
-    if (!keep) {
+    if (!fate.keeps(change)) {
         take_back();
         return false;
     }
@@ -368,19 +394,30 @@ bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders) {
 }
 
 bool Chain::judge_all(double log_prior) {
-    model_.shared(z_, proposed_);
+    propose();
+    Fate fate(random_, uniform_);
     const double engine = model_.engine_likelihood(proposed_);
     double change = log_prior + engine - engine_log_;
+    double later = 0.0;
+    for (std::size_t c = 0; c < cylinder_log_.size(); ++c)
+        later += model_.most_likely(c) - cylinder_log_[c];
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c) {
-        cylinder_new_[c] = model_.cylinder_likelihood(z_, proposed_, c, leaks(c));
+        later -= model_.most_likely(c) - cylinder_log_[c];
+        const auto likelihood = model_.cylinder_likelihood(z_, proposed_, c, leaks(c), fate,
+                                                           change - cylinder_log_[c] + later, false);
+        if (!likelihood) {
+            take_back();
+            return false;
+        }
+        cylinder_new_[c] = *likelihood;
         change += cylinder_new_[c] - cylinder_log_[c];
     }
-    const bool keep = change >= 0.0 || uniform() < std::exp(change);
-    if (!keep) {
+    if (!fate.keeps(change)) {
         take_back();
         return false;
     }
     std::swap(shared_, proposed_);
+    std::ranges::fill(usual_, Usual{});
     engine_log_ = engine;
     cylinder_log_ = cylinder_new_;
     to_undo_ = 0;

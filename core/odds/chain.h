@@ -8,6 +8,7 @@
 #include <boost/random/normal_distribution.hpp>
 #include <boost/random/uniform_01.hpp>
 #include <cstdint>
+#include <limits>
 #include <optional>
 #include <span>
 #include <vector>
@@ -81,6 +82,7 @@ private:
         Amount amount;
         double standing = 0.0;
         double cranking = 0.0;
+        double standing_z = 0.0, cranking_z = 0.0;  ///< the unknowns that it comes from
         bool possible = false;
         [[nodiscard]] double both() const { return standing + cranking; }
     };
@@ -88,10 +90,12 @@ private:
     /// Works out a path's areas anew, its unknowns having changed.
     void refresh(const PathPlace& path);
     [[nodiscard]] Weighed weigh(const PathPlace& path, const Amount& amount) const;
+    /// The same of what it passes now: most moves are taken back, and what was weighed last is so still.
+    [[nodiscard]] const Weighed& weigh_now(const PathPlace& path);
     /// An area drawn from the prior; a cranking area drawn for a standing one.
     [[nodiscard]] double drawn_standing(const PathPlace& path);
     [[nodiscard]] double drawn_cranking(double standing);
-    void put(const PathPlace& path, const Amount& amount);
+    void put(const PathPlace& path, const Weighed& what);
 
     /// What a wet reading rests on before a move.
     struct Wet {
@@ -125,12 +129,18 @@ private:
         return std::span(state.all).first(model_.cylinders()[state.cylinder].own.size());
     }
 
+    /// Works out what all cylinders share for the move at hand; the slice only where what it hangs on moved.
+    void propose();
     /// Sets one unknown for the move at hand; `judge` keeps or undoes all that were set.
     void set(std::size_t place, double value);
-    void remember(std::size_t place);
+    void remember(std::size_t place) {
+        if (to_undo_ == undo_.size()) undo_.resize(2 * undo_.size() + 16);
+        undo_[to_undo_++] = {place, z_[place], m2_[place], over_standing_[place]};
+    }
     void take_back();
-    /// `log_prior`: change of the prior's logarithm where the move does not keep it.
-    bool judge(double log_prior, std::span<const std::size_t> cylinders);
+    /// `log_prior`: change of the prior's logarithm where the move does not keep it. `pressures_kept`: about;
+    /// what is heard at the exits decides.
+    bool judge(double log_prior, std::span<const std::size_t> cylinders, bool pressures_kept = false);
     bool judge_all(double log_prior);
     /// Leaks follow a change of what all cylinders share, so that readings stay about what they are. A shear:
     /// it keeps volume. The change of the prior's logarithm; absent: out of bounds.
@@ -148,10 +158,32 @@ private:
     boost::random::uniform_01<double> uniform_;
     std::vector<double> z_;
     std::vector<double> m2_;                 ///< areas, at the places of the unknowns that they hang on
+    std::vector<double> over_standing_;      ///< by place of a cranking area: that over the standing one
+    std::vector<Weighed> weighed_;           ///< by place of an area: what `weigh_now` said last
     std::vector<const PathPlace*> path_at_;  ///< by place; null: not a path's
     std::vector<const PathPlace*> all_paths_;
     std::vector<std::pair<double, double>>
         joint_turns_;  ///< of `follow`: change of logarithms, standing, cranking
+    /// What the oil's share decides of a wet reading before a move, for as long as that stays.
+    struct BeforeOil {
+        double leak_m2 = -1.0;
+        std::optional<CrankDoubts> slice_at;
+        CrankSurface::Slice::AlongOil line;
+    };
+    std::vector<BeforeOil> before_oil_;
+    /// What `follow` asks of the place where the chain is, for as long as what all share stays.
+    struct Usual {
+        std::optional<double> reading, held;
+    };
+    std::vector<Usual> usual_;
+    /// What oil leaves open of the rings in a wet reading, at the place of its unknown.
+    struct LeftOpen {
+        double z = std::numeric_limits<double>::quiet_NaN();
+        double share = 1.0;
+    };
+    mutable std::vector<LeftOpen> left_open_;
+    static constexpr double least_kept_z = -6.0, most_kept_z = 6.0;
+    const EngineModel::Share least_kept_, most_kept_;
     EngineModel::SharedState shared_;
     EngineModel::SharedState proposed_;
     double engine_log_ = 0.0;
@@ -159,7 +191,7 @@ private:
     std::vector<double> cylinder_new_;
     struct Undo {
         std::size_t place;
-        double value, m2;
+        double value, m2, over_standing;
     };
     std::vector<Undo> undo_;  ///< its first `to_undo_`
     std::size_t to_undo_ = 0;

@@ -28,7 +28,8 @@ EngineModel::Leaks Chain::leaks(std::size_t cylinder) const {
 
 void Chain::refresh(const PathPlace& path) {
     m2_[path.area] = std::exp(model_.log_area(z_, path));
-    m2_[path.cranking] = m2_[path.area] * std::exp(model_.static_to_cranking() * z_[path.cranking]);
+    over_standing_[path.cranking] = std::exp(model_.static_to_cranking() * z_[path.cranking]);
+    m2_[path.cranking] = m2_[path.area] * over_standing_[path.cranking];
 }
 
 Chain::Weighed Chain::weigh(const PathPlace& path, const Amount& amount) const {
@@ -39,10 +40,20 @@ Chain::Weighed Chain::weigh(const PathPlace& path, const Amount& amount) const {
     if (area <= map.least() || area >= map.most()) return out;
     const double cranking = std::log(amount.cranking);
     const double z = (cranking - area) / model_.static_to_cranking();
-    out.standing = map.log_density(map.z(area)) - area;
+    out.standing_z = map.z(area);
+    out.cranking_z = z;
+    out.standing = map.log_density(out.standing_z) - area;
     out.cranking = -0.5 * z * z - cranking;
     out.possible = true;
     return out;
+}
+
+const Chain::Weighed& Chain::weigh_now(const PathPlace& path) {
+    Weighed& known = weighed_[path.area];
+    const Amount now = amount(path);
+    if (known.amount.standing != now.standing || known.amount.cranking != now.cranking)
+        known = weigh(path, now);
+    return known;
 }
 
 double Chain::drawn_standing(const PathPlace& path) {
@@ -53,10 +64,9 @@ double Chain::drawn_cranking(double standing) {
     return standing * std::exp(model_.static_to_cranking() * normal());
 }
 
-void Chain::put(const PathPlace& path, const Amount& amount) {
-    const double area = std::log(amount.standing);
-    set(path.area, model_.maps()[path.map].z(area));
-    set(path.cranking, (std::log(amount.cranking) - area) / model_.static_to_cranking());
+void Chain::put(const PathPlace& path, const Weighed& what) {
+    set(path.area, what.standing_z);
+    set(path.cranking, what.cranking_z);
 }
 
 /// Where there is a wet reading and no dry one, the leak past oiled rings is what is read, and mostly kept.
@@ -88,8 +98,8 @@ void Chain::divide(std::size_t cylinder) {
                                                 step + 0.3 * std::min(stride, 1.0) * normal());
     const double cranking_one = oiled_one / oil.one;
     const double cranking_two = oiled_two / oil.two;
-    const Weighed old_one = weigh(paths[i], one);
-    const Weighed old_two = weigh(paths[j], two);
+    const Weighed old_one = weigh_now(paths[i]);
+    const Weighed old_two = weigh_now(paths[j]);
     const Weighed new_one = weigh(paths[i], {standing_one, cranking_one});
     const Weighed new_two = weigh(paths[j], {standing_two, cranking_two});
     if (!old_one.possible || !old_two.possible || !new_one.possible || !new_two.possible) return;
@@ -98,11 +108,12 @@ void Chain::divide(std::size_t cylinder) {
         return of.both() + std::log(of.amount.standing) + std::log(of.amount.cranking);
     };
     const Kept before = kept(cylinder);
-    put(paths[i], new_one.amount);
-    put(paths[j], new_two.amount);
+    put(paths[i], new_one);
+    put(paths[j], new_two);
     const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
-    judge(logs(new_one) + logs(new_two) - logs(old_one) - logs(old_two) + *more, std::span(&cylinder, 1));
+    judge(logs(new_one) + logs(new_two) - logs(old_one) - logs(old_two) + *more, std::span(&cylinder, 1),
+          true);
 }
 
 /// One of two paths is drawn anew from the prior, the other takes what is left.
@@ -110,8 +121,8 @@ void Chain::redivide(std::size_t cylinder) {
     const auto paths = own_paths(one_state(cylinder));
     if (paths.size() < 2) return;
     const auto [i, j] = two_paths(cylinder);
-    const Weighed old_one = weigh(paths[i], amount(paths[i]));
-    const Weighed old_two = weigh(paths[j], amount(paths[j]));
+    const Weighed old_one = weigh_now(paths[i]);
+    const Weighed old_two = weigh_now(paths[j]);
     const double standing = old_one.amount.standing + old_two.amount.standing;
     const OilShare oil = oil_share(cylinder, i, j);
     const double oiled = oil.one * old_one.amount.cranking + oil.two * old_two.amount.cranking;
@@ -138,11 +149,12 @@ void Chain::redivide(std::size_t cylinder) {
                (less ? a : b).cranking + std::log(less ? oil.one : oil.two);
     };
     const Kept before = kept(cylinder);
-    put(paths[i], one);
-    put(paths[j], two);
+    put(paths[i], new_one);
+    put(paths[j], new_two);
     const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
-    judge(over_proposal(new_one, new_two) - over_proposal(old_one, old_two) + *more, std::span(&cylinder, 1));
+    judge(over_proposal(new_one, new_two) - over_proposal(old_one, old_two) + *more, std::span(&cylinder, 1),
+          true);
 }
 
 /// Two paths exchange places, one of them the largest, which it is afterwards as well.
@@ -154,8 +166,8 @@ void Chain::exchange(std::size_t cylinder) {
         if (m2_[paths[path].area] > m2_[paths[i].area]) i = path;
     std::size_t j = one_of(paths.size() - 1);
     if (j >= i) ++j;
-    const Weighed old_one = weigh(paths[i], amount(paths[i]));
-    const Weighed old_two = weigh(paths[j], amount(paths[j]));
+    const Weighed old_one = weigh_now(paths[i]);
+    const Weighed old_two = weigh_now(paths[j]);
     const OilShare oil = oil_share(cylinder, i, j);
     const Weighed new_one =
         weigh(paths[i], {old_two.amount.standing, old_two.amount.cranking * oil.two / oil.one});
@@ -163,11 +175,12 @@ void Chain::exchange(std::size_t cylinder) {
         weigh(paths[j], {old_one.amount.standing, old_one.amount.cranking * oil.one / oil.two});
     if (!old_one.possible || !old_two.possible || !new_one.possible || !new_two.possible) return;
     const Kept before = kept(cylinder);
-    put(paths[i], new_one.amount);
-    put(paths[j], new_two.amount);
+    put(paths[i], new_one);
+    put(paths[j], new_two);
     const auto more = keep(cylinder, before, oil.kept);
     if (!more) return take_back();
-    judge(new_one.both() + new_two.both() - old_one.both() - old_two.both() + *more, std::span(&cylinder, 1));
+    judge(new_one.both() + new_two.both() - old_one.both() - old_two.both() + *more, std::span(&cylinder, 1),
+          true);
 }
 
 }  // namespace lapwing::odds

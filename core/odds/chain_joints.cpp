@@ -35,7 +35,7 @@ void Chain::shift(std::size_t joint) {
     std::array<Weighed, 3> old;
     std::array<Amount, 3> next;
     for (std::size_t i = 0; i < 3; ++i)
-        old[i] = weigh(*parts[i], amount(*parts[i]));
+        old[i] = weigh_now(*parts[i]);
     const auto make_up = [&](double Amount::*of) {
         for (const std::size_t side : {1U, 2U})
             next[side].*of = old[0].amount.*of + old[side].amount.*of - next[0].*of;
@@ -89,12 +89,12 @@ void Chain::shift(std::size_t joint) {
     };
     const std::array before{kept(first), kept(second)};
     for (std::size_t i = 0; i < 3; ++i)
-        put(*parts[i], next[i]);
+        put(*parts[i], now[i]);
     const auto one = keep(first, before[0]);
     const auto two = one ? keep(second, before[1]) : std::nullopt;
     if (!two) return take_back();
     touched_.assign({first, second});
-    judge(over_proposal(now) - over_proposal(old) + *one + *two, touched_);
+    judge(over_proposal(now) - over_proposal(old) + *one + *two, touched_, true);
 }
 
 /// One hole in a joint or faults of its neighbours: what the joint, the rings and perhaps one more path of
@@ -111,12 +111,12 @@ void Chain::reopen(std::size_t joint) {
         double standing = 0.0, cranking = 0.0;
     };
     std::array<Side, 2> sides;
-    const Weighed old_hole = weigh(hole, amount(hole));
+    const Weighed old_hole = weigh_now(hole);
     for (std::size_t s = 0; s < 2; ++s) {
         Side& side = sides[s];
         const auto& own = model_.cylinders()[cylinders[s]].own;
         side.rings = &own[0];
-        side.old_rings = weigh(own[0], amount(own[0]));
+        side.old_rings = weigh_now(own[0]);
         side.standing = old_hole.amount.standing + side.old_rings.amount.standing;
         side.cranking = old_hole.amount.cranking + side.old_rings.amount.cranking;
         // Mostly one of the first two, the valves of a four-stroke: they have the most to give.
@@ -124,7 +124,7 @@ void Chain::reopen(std::size_t joint) {
             uniform() < 0.7 ? one_of(std::min<std::size_t>(own.size(), 3)) : one_of(own.size());
         if (other > 0) {
             side.other = &own[other];
-            side.old_other = weigh(own[other], amount(own[other]));
+            side.old_other = weigh_now(own[other]);
             side.standing += side.old_other.amount.standing;
             side.cranking += side.old_other.amount.cranking;
         }
@@ -218,10 +218,10 @@ void Chain::reopen(std::size_t joint) {
     const double log_prior = over_proposal(hole_after, &Side::new_rings, &Side::new_other) -
                              over_proposal(old_hole, &Side::old_rings, &Side::old_other);
     const std::array before{kept(first), kept(second)};
-    put(hole, new_hole);
+    put(hole, hole_after);
     for (std::size_t s = 0; s < 2; ++s) {
-        put(*sides[s].rings, rings[s]);
-        if (sides[s].other) put(*sides[s].other, others[s]);
+        put(*sides[s].rings, sides[s].new_rings);
+        if (sides[s].other) put(*sides[s].other, sides[s].new_other);
     }
     double kept_prior = 0.0;
     for (std::size_t s = 0; s < 2; ++s) {
@@ -230,7 +230,7 @@ void Chain::reopen(std::size_t joint) {
         kept_prior += *more;
     }
     touched_.assign({first, second});
-    judge(log_prior + kept_prior, touched_);
+    judge(log_prior + kept_prior, touched_, true);
 }
 
 }  // namespace lapwing::odds

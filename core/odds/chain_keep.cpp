@@ -15,8 +15,10 @@ Chain::Wet Chain::wet(std::size_t cylinder) const {
     const auto& read = model_.evidence().cylinders[cylinder].wet;
     if (!read) return {};
     const auto all = leaks(cylinder);
-    const double less =
-        all.cranking_rings_m2 * (1.0 - model_.left_open(z_, model_.cylinders()[cylinder], read->seal));
+    const auto& own = model_.cylinders()[cylinder];
+    LeftOpen& open = left_open_[cylinder];
+    if (open.z != z_[own.oil_seals]) open = {z_[own.oil_seals], model_.left_open(z_, own, read->seal)};
+    const double less = all.cranking_rings_m2 * (1.0 - open.share);
     return {less, all.cranking_m2 - less, all.cranking_rings_m2};
 }
 
@@ -65,11 +67,11 @@ std::optional<double> Chain::keep_sum(const EngineModel::State& state, const Amo
                                 std::abs(more.cranking) <= rounding * before.cranking))
         return 0.0;
     const PathPlace& part = state.apart[one_of(state.apart.size())];
-    const Weighed old = weigh(part, amount(part));
+    const Weighed old = weigh_now(part);
     const Weighed made_up =
         weigh(part, {old.amount.standing + more.standing, old.amount.cranking + more.cranking});
     if (!old.possible || !made_up.possible) return std::nullopt;
-    put(part, made_up.amount);
+    put(part, made_up);
     return made_up.both() - old.both();
 }
 
@@ -90,28 +92,32 @@ std::optional<double> Chain::keep_wet(std::size_t cylinder, const Wet& before) {
     }
     if (uniform() < 0.5) set(own.oil_seals, normal());
     const double put_in = read->oil_put_in_m3;
-    const auto reads = [&](const CrankSurface::Slice::AlongOil& line, double z) {
-        const auto kept = model_.oil_kept(z);
+    const auto reads = [&](const CrankSurface::Slice::AlongOil& line, const EngineModel::Share& kept) {
         auto point = line.at(put_in * kept.value);
         point.slope *= put_in * kept.slope;
         return point;
     };
     const double old_kept = z_[own.oil_kept];
-    const auto old = reads(shared_.slice.along_oil(before.leak), old_kept);
+    BeforeOil& known = before_oil_[cylinder];
+    if (known.leak_m2 != before.leak || known.slice_at != shared_.slice_at)
+        known = {before.leak, shared_.slice_at, shared_.slice.along_oil(before.leak)};
+    const auto kept_before = model_.oil_kept(old_kept);
+    const auto old = reads(known.line, kept_before);
     const auto line = shared_.slice.along_oil(wet(cylinder).leak);
-    double low = -6.0;
-    double high = 6.0;
-    if (!(old.slope > 0.0 && reads(line, low).value < old.value && reads(line, high).value > old.value))
+    double low = least_kept_z;
+    double high = most_kept_z;
+    if (!(old.slope > 0.0 && reads(line, least_kept_).value < old.value &&
+          reads(line, most_kept_).value > old.value))
         return std::nullopt;
     double z = std::clamp(old_kept, low, high);
-    auto now = reads(line, z);
+    auto now = reads(line, z == old_kept ? kept_before : model_.oil_kept(z));
     for (int turn = 0; turn < 60; ++turn) {
         (now.value > old.value ? high : low) = z;
         double next = now.slope > 0.0 ? z - (now.value - old.value) / now.slope : low;
         if (!(next > low && next < high)) next = 0.5 * (low + high);
         const bool close = std::abs(next - z) < 1e-9;
         z = next;
-        now = reads(line, z);
+        now = reads(line, model_.oil_kept(z));
         if (close) break;
     }
     if (!(now.slope > 0.0)) return std::nullopt;

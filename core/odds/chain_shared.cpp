@@ -45,6 +45,7 @@ std::vector<double> followed(double slope, double noise, double spread, const st
 
 void Chain::learn_to_follow() {
     if (watched_count_ < 100.0) return;
+    std::ranges::fill(usual_, Usual{});
     for (std::size_t c = 0; c < standing_.size(); ++c) {
         const CylinderEvidence& read = model_.evidence().cylinders[c];
         const std::size_t paths = model_.cylinders()[c].all.size();
@@ -81,7 +82,7 @@ void Chain::learn_to_follow() {
 }
 
 std::optional<double> Chain::follow() {
-    model_.shared(z_, proposed_);
+    propose();
     double log_prior = 0.0;
     const auto turn = [&](const PathPlace& path, double more, double turned) {
         if (more != 0.0) {
@@ -103,8 +104,13 @@ std::optional<double> Chain::follow() {
     for (std::size_t c = 0; c < standing_.size(); ++c) {
         const bool standing = standing_[c].leak > 0.0;
         const bool cranking = cranking_[c].leak > 0.0;
-        const double held = standing ? usual_held(c, proposed_) - usual_held(c, shared_) : 0.0;
-        const double rise = cranking ? usual_reading(c, proposed_) - usual_reading(c, shared_) : 0.0;
+        Usual& now = usual_[c];
+        if (cranking && !now.reading) now.reading = usual_reading(c, shared_);
+        // What oil does to the rings is the cylinder's own and moves with it.
+        const bool oiled = standing && model_.evidence().cylinders[c].leaks.back().seal != 0.0;
+        if (standing && (oiled || !now.held)) now.held = usual_held(c, shared_);
+        const double held = standing ? usual_held(c, proposed_) - *now.held : 0.0;
+        const double rise = cranking ? usual_reading(c, proposed_) - *now.reading : 0.0;
         const auto& place = model_.cylinders()[c];
         for (std::size_t path = 0; path < place.all.size(); ++path) {
             const double more = standing ? standing_[c].by_path[path] * held : 0.0;

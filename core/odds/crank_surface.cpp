@@ -108,6 +108,8 @@ Result<CrankSurface> CrankSurface::fit(const SurfaceRange& range) {
         if (term == 0 || of_doubts(out.terms_[term]) != of_doubts(out.terms_[term - 1]))
             out.groups_.push_back({term, term});
         ++out.groups_.back().end;
+        const Degrees& of = out.terms_[term];
+        out.place_.push_back(static_cast<std::uint8_t>(of[0] * Slice::oil_terms + of[1]));
     }
 
     const auto terms = static_cast<Eigen::Index>(out.terms_.size());
@@ -176,8 +178,7 @@ void CrankSurface::slice(const CrankDoubts& doubts, Slice& out) const {
         const double product =
             powers[0][doubt[2]] * powers[1][doubt[3]] * powers[2][doubt[4]] * powers[3][doubt[5]];
         for (std::size_t term = group.begin; term < group.end; ++term) {
-            const std::size_t place =
-                terms_[term][0] * static_cast<std::size_t>(Slice::oil_terms) + terms_[term][1];
+            const std::size_t place = place_[term];
             out.first_[place] += first_[term] * product;
             out.final_[place] += final_[term] * product;
         }

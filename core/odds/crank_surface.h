@@ -20,6 +20,8 @@ struct CrankDoubts {
     double heat = 0.0;     ///< heat transfer
     double speed = 0.0;
     static constexpr double reach = 3.3;
+
+    bool operator==(const CrankDoubts&) const = default;
 };
 
 /// The range that a surface covers.
@@ -107,6 +109,7 @@ private:
     double largest_leak_m2_ = 0.0;
     int runs_ = 0;
     std::vector<Degrees> terms_;
+    std::vector<std::uint8_t> place_;  ///< of each term in a slice
     std::vector<double> first_, final_;
     /// Terms that have the doubts' degrees in common stand together.
     struct Group {

@@ -37,6 +37,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
     scatter_ = at.at("reading-scatter");
     first_scatter_ = at.at("first-scatter");
     surface_error_ = at.at("surface-error");
+    first_spread_ = std::hypot(first_scatter_, surface_error_);
     leak_repeat_ = at.at("leak-repeat");
     restrictor_doubt_ = evidence.restrictor_doubt;
     listener_ = at.at("listener");
@@ -85,6 +86,8 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
                 state.all.push_back(joints_.back());
         }
     }
+    for (const CylinderEvidence& from : evidence.cylinders)
+        most_.push_back(most_of(from));
     if (!cylinders_.empty())
         for (const PathPlace& path : cylinders_.front().all)
             sound_leak_m2_ += std::exp(prior(path).sound_mean);
@@ -127,8 +130,15 @@ void EngineModel::add_earlier(const CylinderEvidence& from, Cylinder& cylinder) 
     }
 }
 
+bool EngineModel::slice_is_of(std::span<const double> z, const SharedState& at) const {
+    return at.slice_at == CrankDoubts{z[Shared::ratio], z[closing], z[heat], z[speed]};
+}
+
 void EngineModel::shared(std::span<const double> z, SharedState& out) const {
-    if (surface_) surface_->slice({z[Shared::ratio], z[closing], z[heat], z[speed]}, out.slice);
+    if (surface_ && !slice_is_of(z, out)) {
+        out.slice_at = {z[Shared::ratio], z[closing], z[heat], z[speed]};
+        surface_->slice(*out.slice_at, out.slice);
+    }
     out.level = std::exp(level_doubt_ * z[Shared::level]);
     out.offset = z[gauge_offset];
     out.gain = z[gauge_gain];
@@ -185,13 +195,16 @@ double EngineModel::z_of_fresh_oil(double share) const {
     return (logit(share) - seals_mean_) / seals_spread_;
 }
 
+double EngineModel::level(std::span<const double> z, const SharedState& at, const State& state) const {
+    return at.level * std::exp(cylinder_doubt_ * z[state.level]);
+}
+
 CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedState& at, const State& state,
-                                        const Leaks& leaks, const CrankEvidence& like) const {
+                                        const Leaks& leaks, const CrankEvidence& like, double level) const {
     const double leak = leaks.cranking_m2 - leaks.cranking_rings_m2 * (1.0 - left_open(z, state, like.seal));
     const double oil = like.oil_put_in_m3 > 0.0
                            ? like.oil_put_in_m3 * logistic(kept_mean_ + kept_spread_ * z[state.oil_kept])
                            : 0.0;
-    const double level = at.level * std::exp(cylinder_doubt_ * z[state.level]);
     const double shown = level * (1.0 + like.gain * at.gain);
     const double offset = like.offset_pa * at.offset;
     if (!like.first_pa) return {0.0, at.slice.final_pa(leak, oil) * shown + offset};
@@ -216,8 +229,7 @@ double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, con
     double out = read.final_pa <= read.noise_pa ? log_below(-predicted.final_pa / noise)
                                                 : log_normal(read.final_pa - predicted.final_pa, noise);
     if (read.first_pa) {
-        const double first_noise =
-            std::hypot(read.noise_pa, std::hypot(first_scatter_, surface_error_) * predicted.first_pa);
+        const double first_noise = std::hypot(read.noise_pa, first_spread_ * predicted.first_pa);
         out += *read.first_pa <= read.noise_pa ? log_below(-predicted.first_pa / first_noise)
                                                : log_normal(*read.first_pa - predicted.first_pa, first_noise);
     }
@@ -225,10 +237,10 @@ double EngineModel::likelihood_cranking(const CrankSurface::Pair& predicted, con
 }
 
 EngineModel::Held EngineModel::held(std::span<const double> z, const SharedState& at, const State& state,
-                                    const Leaks& leaks, const LeakEvidence& like) const {
+                                    const Leaks& leaks, const LeakEvidence& like, LastLog& logarithm) const {
     const HeldCurve& curve = curves_[like.curve];
     const double leak = leaks.standing_m2 - leaks.rings_m2 * (1.0 - left_open(z, state, like.seal));
-    const auto point = curve.at(std::log(leak) - curve.log_restrictor() - at.log_restrictor);
+    const auto point = curve.at(logarithm(leak) - curve.log_restrictor() - at.log_restrictor);
     const double held = point.held_share * like.set_pa;
     Held out;
     if (like.one_gauge) {
@@ -251,12 +263,13 @@ double EngineModel::likelihood_held(const Held& predicted, const LeakEvidence& r
 }
 
 EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedState& at, const State& state,
-                                      const Leaks& leaks, const ExitEvidence& exit) const {
+                                      const Leaks& leaks, const ExitEvidence& exit,
+                                      LastLog& logarithm) const {
     Heard out;
     out.open = left_open(z, state, exit.seal);
     out.leak_m2 = leaks.standing_m2 - leaks.rings_m2 * (1.0 - out.open);
     const HeldCurve& curve = curves_[exit.curve];
-    out.point = curve.at(std::log(out.leak_m2) - curve.log_restrictor() - at.log_restrictor);
+    out.point = curve.at(logarithm(out.leak_m2) - curve.log_restrictor() - at.log_restrictor);
     out.loudest_m2 = leaks.path_m2[0] * out.open;
     for (std::size_t i = 1; i < state.all.size(); ++i)
         out.loudest_m2 = std::max(out.loudest_m2, leaks.path_m2[i]);
@@ -266,7 +279,8 @@ EngineModel::Heard EngineModel::heard(std::span<const double> z, const SharedSta
 std::array<double, 4> EngineModel::loudness(std::span<const double> z, const SharedState& at,
                                             const State& state, const Leaks& leaks,
                                             const ExitEvidence& exit) const {
-    const double odds = odds_heard(at, state, leaks, exit, heard(z, at, state, leaks, exit));
+    LastLog logarithm;
+    const double odds = odds_heard(at, state, leaks, exit, heard(z, at, state, leaks, exit, logarithm));
     const Thresholds& thresholds = thresholds_[static_cast<std::size_t>(exit.by)];
     std::array<double, 4> out{};
     for (std::size_t word = 0; word < out.size(); ++word)
@@ -321,19 +335,21 @@ double EngineModel::cylinder_likelihood(std::span<const double> z, const SharedS
 double EngineModel::state_likelihood(std::span<const double> z, const SharedState& at, const State& state,
                                      const StateReadings& read, const Leaks& leaks) const {
     double out = 0.0;
-    if (surface_) {
-        if (read.dry) out += likelihood_cranking(reading(z, at, state, leaks, *read.dry), at, *read.dry);
-        if (read.wet) out += likelihood_cranking(reading(z, at, state, leaks, *read.wet), at, *read.wet);
+    if (surface_ && (read.dry || read.wet)) {
+        const double level_now = level(z, at, state);
+        for (const auto* one : {&read.dry, &read.wet})
+            if (*one) out += likelihood_cranking(reading(z, at, state, leaks, **one, level_now), at, **one);
     }
+    LastLog logarithm;
     for (const LeakEvidence& leak : read.leaks)
-        out += likelihood_held(held(z, at, state, leaks, leak), leak);
+        out += likelihood_held(held(z, at, state, leaks, leak, logarithm), leak);
     if (read.exits.empty()) return out;
     double chance = 1.0;  // a slip keeps every factor well above nothing
     const ExitEvidence* last = nullptr;
     Heard common;
     for (const ExitEvidence& exit : read.exits) {
         if (!last || last->curve != exit.curve || last->seal != exit.seal)
-            common = heard(z, at, state, leaks, exit);
+            common = heard(z, at, state, leaks, exit, logarithm);
         last = &exit;
         chance *= thresholds_[static_cast<std::size_t>(exit.by)].chance(
             odds_heard(at, state, leaks, exit, common), static_cast<std::size_t>(exit.loudness));

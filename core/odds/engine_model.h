@@ -4,13 +4,16 @@
 #pragma once
 
 #include <array>
+#include <cmath>
 #include <map>
 #include <memory>
+#include <optional>
 #include <span>
 #include <vector>
 
 #include "core/odds/area_prior.h"
 #include "core/odds/evidence.h"
+#include "core/odds/fate.h"
 #include "core/odds/held_curve.h"
 
 /// The engine as the odds see it: every unknown a standard normal number, and how likely the evidence is
@@ -66,6 +69,7 @@ public:
     /// Everything that follows from the shared unknowns alone.
     struct SharedState {
         CrankSurface::Slice slice;
+        std::optional<CrankDoubts> slice_at;  ///< what the slice was worked out for
         double level = 1.0;
         double offset = 0.0, gain = 0.0, leak_offset = 0.0, leak_gain = 0.0, leak_set = 0.0;
         double log_restrictor = 0.0;  ///< off its nominal
@@ -84,6 +88,8 @@ public:
     [[nodiscard]] double listener_spread() const { return listener_; }
 
     void shared(std::span<const double> z, SharedState& out) const;
+    /// Whether that one's slice is what these unknowns give.
+    [[nodiscard]] bool slice_is_of(std::span<const double> z, const SharedState& at) const;
     /// Log likelihoods: of the readings that stand for the whole engine, and of one cylinder's.
     [[nodiscard]] double engine_likelihood(const SharedState& at) const;
     [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
@@ -111,6 +117,14 @@ public:
     /// For who knows the leaks of the cylinder's newest state already.
     [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
                                              std::size_t cylinder, const Leaks& leaks) const;
+    /// The same, or nothing once `fate` has no hope left. `others`: what the change comes to but for this
+    /// cylinder's evidence, at most. `exits_first`: they decide, the pressures being about what they were.
+    [[nodiscard]] std::optional<double> cylinder_likelihood(std::span<const double> z, const SharedState& at,
+                                                            std::size_t cylinder, const Leaks& leaks,
+                                                            Fate& fate, double others,
+                                                            bool exits_first) const;
+    /// What a cylinder's evidence is worth at most: the logarithm of its likelihood.
+    [[nodiscard]] double most_likely(std::size_t cylinder) const { return most_[cylinder].all; }
     /// Share of the rings' leak that oil leaves open.
     [[nodiscard]] double left_open(std::span<const double> z, const State& state, OilSeal seal) const;
     /// A share between nothing and all of it, from its unknown; `slope` by the unknown.
@@ -124,13 +138,18 @@ public:
     [[nodiscard]] double z_of_fresh_oil(double share) const;
     [[nodiscard]] CrankSurface::Pair reading(std::span<const double> z, const SharedState& at,
                                              const State& state, const Leaks& leaks,
-                                             const CrankEvidence& like) const;
+                                             const CrankEvidence& like) const {
+        return reading(z, at, state, leaks, like, level(z, at, state));
+    }
     struct Held {
         double shown_pa = 0.0;
         double noise_pa = 0.0;
     };
     [[nodiscard]] Held held(std::span<const double> z, const SharedState& at, const State& state,
-                            const Leaks& leaks, const LeakEvidence& like) const;
+                            const Leaks& leaks, const LeakEvidence& like) const {
+        LastLog logarithm;
+        return held(z, at, state, leaks, like, logarithm);
+    }
     /// Chances of nothing, faint, clear, strong.
     [[nodiscard]] std::array<double, 4> loudness(std::span<const double> z, const SharedState& at,
                                                  const State& state, const Leaks& leaks,
@@ -142,6 +161,25 @@ public:
     [[nodiscard]] double likelihood_held(const Held& predicted, const LeakEvidence& read) const;
 
 private:
+    /// The logarithm that was asked for last: air that is measured and heard is mostly the same.
+    struct LastLog {
+        double of = 1.0, log = 0.0;
+
+        double operator()(double value) {
+            if (value != of) {
+                of = value;
+                log = std::log(value);
+            }
+            return log;
+        }
+    };
+    /// What a cylinder's readings are of the engine's level.
+    [[nodiscard]] double level(std::span<const double> z, const SharedState& at, const State& state) const;
+    [[nodiscard]] CrankSurface::Pair reading(std::span<const double> z, const SharedState& at,
+                                             const State& state, const Leaks& leaks,
+                                             const CrankEvidence& like, double level) const;
+    [[nodiscard]] Held held(std::span<const double> z, const SharedState& at, const State& state,
+                            const Leaks& leaks, const LeakEvidence& like, LastLog& logarithm) const;
     /// What all exits of a cylinder that were listened to under the same pressure have in common.
     struct Heard {
         HeldCurve::Point point;
@@ -150,7 +188,7 @@ private:
         double loudest_m2 = 0.0;  ///< the largest path
     };
     [[nodiscard]] Heard heard(std::span<const double> z, const SharedState& at, const State& state,
-                              const Leaks& leaks, const ExitEvidence& exit) const;
+                              const Leaks& leaks, const ExitEvidence& exit, LastLog& logarithm) const;
     /// Flow in L/min to the power 1/hearing, as it is heard or seen at the exit.
     [[nodiscard]] double odds_heard(const SharedState& at, const State& state, const Leaks& leaks,
                                     const ExitEvidence& exit, const Heard& heard) const;
@@ -164,7 +202,19 @@ private:
 
         /// Of nothing, faint, clear or strong, where `heard` is the flow to the same power.
         [[nodiscard]] double chance(double heard, std::size_t word) const;
+        /// The most that this can be.
+        [[nodiscard]] double most(std::size_t word) const;
     };
+
+    /// What a cylinder's readings are worth at most, whatever leaks.
+    struct Most {
+        double dry = 0.0, wet = 0.0;
+        double exits = 0.0;              ///< logarithm
+        std::vector<double> exits_left;  ///< product from each exit on; 1 after the last
+        double all = 0.0;
+    };
+    [[nodiscard]] Most most_of(const StateReadings& read) const;
+    [[nodiscard]] double most_of(const CrankEvidence& read) const;
 
     std::size_t add_map(const AreaPrior& prior);
     PathPlace add_path(const AreaPrior& prior);
@@ -181,11 +231,13 @@ private:
     std::vector<AreaPrior> priors_;
     std::vector<AreaMap> maps_;
     std::vector<HeldCurve> curves_;
+    std::vector<Most> most_;
     std::array<Thresholds, 5> thresholds_{};  ///< by ListenedBy
 
     // Numbers of the assumptions, looked up once.
     double static_to_cranking_, level_doubt_, cylinder_doubt_, scatter_, first_scatter_, surface_error_,
-        leak_repeat_, restrictor_doubt_, listener_, hearing_, cross_talk_, masking_, masking_from_;
+        first_spread_, leak_repeat_, restrictor_doubt_, listener_, hearing_, cross_talk_, masking_,
+        masking_from_;
     double kept_mean_, kept_spread_, seals_mean_, seals_spread_;
     double sound_leak_m2_ = 0.0;  ///< of a cylinder with nothing at fault
 };
