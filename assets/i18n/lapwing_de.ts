@@ -921,6 +921,14 @@
         <source>How to</source>
         <translation>Anleitung</translation>
     </message>
+    <message>
+        <source>Keep, next valve</source>
+        <translation>Behalten, nächstes Ventil</translation>
+    </message>
+    <message>
+        <source>Keep all the same</source>
+        <translation>Trotzdem behalten</translation>
+    </message>
 </context>
 <context>
     <name>CommitCall</name>
@@ -5659,9 +5667,9 @@
         <translation>Nicht getan: %1. %2</translation>
     </message>
     <message>
-        <source>Steps of Prepare that were not marked either way: %1.</source>
+        <source>Steps of Prepare that readings hang on and that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
-        <translation>Schritte der Vorbereitung, die weder so noch so gekennzeichnet sind: %1.</translation>
+        <translation>Schritte der Vorbereitung, von denen Messwerte abhängen und die weder so noch so gekennzeichnet sind: %1.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
@@ -6504,9 +6512,9 @@
         <translation>Ventilspiel einstellen (%1), dann erneut prüfen.</translation>
     </message>
     <message>
-        <source>The clearance of %1 was put right: test again.</source>
+        <source>The clearance of %1 was changed: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
-        <translation>Das Ventilspiel wurde berichtigt (%1): erneut prüfen.</translation>
+        <translation>Das Ventilspiel wurde verstellt (%1): erneut prüfen.</translation>
     </message>
     <message>
         <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
@@ -6612,6 +6620,11 @@
         <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
         <extracomment>left.exhaust_valve</extracomment>
         <translation>Heißes Gas frisst das Leck größer: Als Nächstes geht der Sitz, und vom Ventil kann ein Stück abbrechen.</translation>
+    </message>
+    <message>
+        <source>Power and oil go on getting worse, slowly, and it starts ever harder in the cold.</source>
+        <extracomment>left.rings_diesel</extracomment>
+        <translation>Leistung und Ölverbrauch werden langsam schlechter, und er springt bei Kälte immer schwerer an.</translation>
     </message>
     <message>
         <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
@@ -6859,6 +6872,11 @@
         <translation>Grenzwertig: %1. Kein Fehler.</translation>
     </message>
     <message>
+        <source>Borderline: %1. Which tester it was decides whether that is a fault: name it.</source>
+        <extracomment>engine.borderline_tester_first</extracomment>
+        <translation>Grenzwertig: %1. Ob das ein Fehler ist, hängt davon ab, welches Prüfgerät es war: bitte angeben.</translation>
+    </message>
+    <message>
         <source>%1 of %2 cylinders measured, no fault so far.</source>
         <extracomment>engine.not_all_measured</extracomment>
         <translation>%1 von %2 Zylindern gemessen, bisher kein Fehler.</translation>
@@ -7009,9 +7027,14 @@
         <translation>Der Dekompressor war wirksam: Der Messwert vergleicht nur Zylinder und wird an keinem Grenzwert gemessen.</translation>
     </message>
     <message>
-        <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
+        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation>Auf dem 80-psi-Prüfgerät würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, darüber ist etwas zu tun.</translation>
+        <translation>Auf einem Prüfgerät, das auf %4 eingestellt ist, würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, darüber ist etwas zu tun.</translation>
+    </message>
+    <message>
+        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
+        <extracomment>why.leak_other_set</extracomment>
+        <translation>Auf %1 eingestellt hielt er %2: Druckverlust %3. Ein anderer Einstelldruck ist keine Wiederholung und zählt in der Zahl oben nicht mit.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
@@ -7464,9 +7487,9 @@
         <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
-        <source>The clearance of cylinder %1 was put right: test it again.</source>
+        <source>The clearance of cylinder %1 was changed: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 wurde berichtigt: erneut prüfen.</translation>
+        <translation>Das Ventilspiel von Zylinder %1 wurde verstellt: erneut prüfen.</translation>
     </message>
     <message>
         <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
@@ -10536,6 +10559,10 @@
         <translation>Letzte Zahl auf dem Zifferblatt</translation>
     </message>
     <message>
+        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
+        <translation>Die letzte Zahl auf der Skala eingeben: davon hängt ab, wie fein die Uhr anzeigt.</translation>
+    </message>
+    <message>
         <source>Unit on the dial</source>
         <translation>Einheit auf dem Zifferblatt</translation>
     </message>
@@ -10631,14 +10658,6 @@
     <message>
         <source>Touch to go there next</source>
         <translation>Antippen, um als Nächstes dorthin zu gehen</translation>
-    </message>
-    <message>
-        <source>Compression or overlap?</source>
-        <translation>Verdichtung oder Ventilüberschneidung?</translation>
-    </message>
-    <message>
-        <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
-        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Kerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
@@ -10774,6 +10793,17 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 bis %3)</translation>
+    </message>
+</context>
+<context>
+    <name>OnTester</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <source>on a tester of %1 behind %2</source>
+        <translation>auf einem Prüfgerät mit %1 hinter %2</translation>
     </message>
 </context>
 <context>
@@ -16503,8 +16533,8 @@
         <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
+        <source>It was deleted, or its making was undone. Go back to the list.</source>
+        <translation>Sie wurde gelöscht oder ihr Anlegen rückgängig gemacht. Zurück zur Liste gehen.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -16815,6 +16845,10 @@
     <message>
         <source>Before and after</source>
         <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Name the tester</source>
+        <translation>Prüfgerät angeben</translation>
     </message>
     <message>
         <source>%1, new session</source>
@@ -17956,12 +17990,20 @@
         <translation>Das ist ein sehr großes Ventilspiel. Stimmt die Einheit?</translation>
     </message>
     <message>
+        <source>%1, where %2 to %3 is wanted: is the point right?</source>
+        <translation>%1, wo %2 bis %3 gewünscht ist: stimmt das Komma?</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Fertig</translation>
     </message>
     <message>
         <source>Next valve</source>
         <translation>Nächstes Ventil</translation>
+    </message>
+    <message>
+        <source>Keep all the same</source>
+        <translation>Trotzdem behalten</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -18109,10 +18151,6 @@
     <message>
         <source>leakage: held %1 of %2</source>
         <translation>Druckverlust: %1 von %2 gehalten</translation>
-    </message>
-    <message>
-        <source>on a tester of %1 behind %2</source>
-        <translation>auf einem Prüfgerät mit %1 hinter %2</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
@@ -18492,6 +18530,22 @@
         <source>at %1° from TDC: %2 at the end of a 30 cm bar</source>
         <translation>bei %1° vom OT: %2 am Ende eines 30-cm-Hebels</translation>
     </message>
+    <message>
+        <source>Where is TDC?</source>
+        <translation>Wo ist OT?</translation>
+    </message>
+    <message>
+        <source>Turn by hand with a thumb or a whistle at the plug hole: in a two-stroke every way up compresses. Stop at the top, where both ports are shut.</source>
+        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Kerzenloch: beim Zweitakter verdichtet jeder Aufwärtsgang. Ganz oben anhalten, wo beide Kanäle geschlossen sind.</translation>
+    </message>
+    <message>
+        <source>Compression or overlap?</source>
+        <translation>Verdichtung oder Ventilüberschneidung?</translation>
+    </message>
+    <message>
+        <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
+        <translation>Von Hand drehen, mit dem Daumen oder einer Pfeife am Kerzenloch: Luft, die beim Aufwärtsgang herausdrückt, bedeutet Verdichtung. Drückt nichts, überschneiden sich die Ventile: noch einmal drehen, ganz herum.</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::PadLines</name>
@@ -18510,14 +18564,6 @@
     <message>
         <source>over the dry reading</source>
         <translation>über dem trockenen Messwert</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 bis %2</translation>
-    </message>
-    <message>
-        <source>on a tester of %1 behind %2</source>
-        <translation>auf einem Prüfgerät mit %1 hinter %2</translation>
     </message>
 </context>
 <context>

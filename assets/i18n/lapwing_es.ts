@@ -921,6 +921,14 @@
         <source>How to</source>
         <translation>Cómo se hace</translation>
     </message>
+    <message>
+        <source>Keep, next valve</source>
+        <translation>Guardar, siguiente</translation>
+    </message>
+    <message>
+        <source>Keep all the same</source>
+        <translation>Guardar igual</translation>
+    </message>
 </context>
 <context>
     <name>CommitCall</name>
@@ -5659,9 +5667,9 @@
         <translation>No hecho: %1. %2</translation>
     </message>
     <message>
-        <source>Steps of Prepare that were not marked either way: %1.</source>
+        <source>Steps of Prepare that readings hang on and that were not marked either way: %1.</source>
         <extracomment>weak.steps_open</extracomment>
-        <translation>Pasos de Preparar que no se marcaron ni de un modo ni de otro: %1.</translation>
+        <translation>Pasos de Preparar de los que dependen las lecturas y que no se marcaron ni de un modo ni de otro: %1.</translation>
     </message>
     <message>
         <source>The throttle was closed: every cylinder reads low.</source>
@@ -6504,9 +6512,9 @@
         <translation>Ajustar el juego de %1 y probar de nuevo.</translation>
     </message>
     <message>
-        <source>The clearance of %1 was put right: test again.</source>
+        <source>The clearance of %1 was changed: test again.</source>
         <extracomment>propose.test_adjusted</extracomment>
-        <translation>El juego de %1 se corrigió: probar de nuevo.</translation>
+        <translation>El juego de %1 se cambió: probar de nuevo.</translation>
     </message>
     <message>
         <source>Put the air on again and listen at every exit: where it comes out names the leak.</source>
@@ -6612,6 +6620,11 @@
         <source>Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off.</source>
         <extracomment>left.exhaust_valve</extracomment>
         <translation>El gas caliente agranda la fuga: después se daña el asiento, y puede desprenderse un trozo de la válvula.</translation>
+    </message>
+    <message>
+        <source>Power and oil go on getting worse, slowly, and it starts ever harder in the cold.</source>
+        <extracomment>left.rings_diesel</extracomment>
+        <translation>La potencia y el consumo de aceite siguen empeorando, despacio, y en frío arranca cada vez peor.</translation>
     </message>
     <message>
         <source>Power and oil go on getting worse, slowly; oil fouls the plug.</source>
@@ -6859,6 +6872,11 @@
         <translation>En el límite: %1. Sin fallo.</translation>
     </message>
     <message>
+        <source>Borderline: %1. Which tester it was decides whether that is a fault: name it.</source>
+        <extracomment>engine.borderline_tester_first</extracomment>
+        <translation>En el límite: %1. Si eso es una avería depende de qué comprobador fue: nombrarlo.</translation>
+    </message>
+    <message>
         <source>%1 of %2 cylinders measured, no fault so far.</source>
         <extracomment>engine.not_all_measured</extracomment>
         <translation>%1 de %2 cilindros medidos, sin fallo hasta ahora.</translation>
@@ -7009,9 +7027,14 @@
         <translation>El descompresor actuaba: la lectura solo compara cilindros y no se compara con ningún límite.</translation>
     </message>
     <message>
-        <source>On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
+        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
         <extracomment>why.leak_band</extracomment>
-        <translation>En el comprobador de 80 psi marcaría %1. Hasta %2 sella bien, hasta %3 es desgaste, por encima hay trabajo.</translation>
+        <translation>En un comprobador ajustado a %4 marcaría %1. Hasta %2 sella bien, hasta %3 es desgaste, por encima hay trabajo.</translation>
+    </message>
+    <message>
+        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
+        <extracomment>why.leak_other_set</extracomment>
+        <translation>Ajustado a %1 mantuvo %2: pérdida %3. Otra presión de ajuste no es una repetición y no cuenta en la cifra de arriba.</translation>
     </message>
     <message>
         <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
@@ -7464,9 +7487,9 @@
         <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
     </message>
     <message>
-        <source>The clearance of cylinder %1 was put right: test it again.</source>
+        <source>The clearance of cylinder %1 was changed: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
-        <translation>El juego del cilindro %1 se corrigió: probarlo de nuevo.</translation>
+        <translation>El juego del cilindro %1 se cambió: probarlo de nuevo.</translation>
     </message>
     <message>
         <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
@@ -10536,6 +10559,10 @@
         <translation>Última cifra de la esfera</translation>
     </message>
     <message>
+        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
+        <translation>Escribir la última cifra de la esfera: de ella depende lo fino que marca el manómetro.</translation>
+    </message>
+    <message>
         <source>Unit on the dial</source>
         <translation>Unidad de la esfera</translation>
     </message>
@@ -10631,14 +10658,6 @@
     <message>
         <source>Touch to go there next</source>
         <translation>Tocar para ir allí ahora</translation>
-    </message>
-    <message>
-        <source>Compression or overlap?</source>
-        <translation>¿Compresión o cruce de válvulas?</translation>
-    </message>
-    <message>
-        <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
-        <translation>Girar a mano con un pulgar o un silbato en el agujero de bujía: si el aire empuja hacia fuera al subir, es compresión. Si nada empuja, las válvulas están en cruce: girar una vez más, la vuelta entera.</translation>
     </message>
     <message>
         <source>Come up to TDC from before it. If you passed it, turn on until it comes round again. Back half a turn and up again only where the engine&apos;s manual allows turning back.</source>
@@ -10774,6 +10793,17 @@
     <message>
         <source>%1 (%2 to %3)</source>
         <translation>%1 (%2 a %3)</translation>
+    </message>
+</context>
+<context>
+    <name>OnTester</name>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>on a tester of %1 behind %2</source>
+        <translation>en un comprobador de %1 tras %2</translation>
     </message>
 </context>
 <context>
@@ -16503,8 +16533,8 @@
         <translation>Esta sesión ya no está</translation>
     </message>
     <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
+        <source>It was deleted, or its making was undone. Go back to the list.</source>
+        <translation>Se borró, o se deshizo su creación. Volver a la lista.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -16815,6 +16845,10 @@
     <message>
         <source>Before and after</source>
         <translation>Antes y después</translation>
+    </message>
+    <message>
+        <source>Name the tester</source>
+        <translation>Nombrar el comprobador</translation>
     </message>
     <message>
         <source>%1, new session</source>
@@ -17956,12 +17990,20 @@
         <translation>Es un juego muy grande. ¿Está bien la unidad?</translation>
     </message>
     <message>
+        <source>%1, where %2 to %3 is wanted: is the point right?</source>
+        <translation>%1, donde se pide de %2 a %3: ¿está bien la coma?</translation>
+    </message>
+    <message>
         <source>Done</source>
         <translation>Listo</translation>
     </message>
     <message>
         <source>Next valve</source>
         <translation>Válvula siguiente</translation>
+    </message>
+    <message>
+        <source>Keep all the same</source>
+        <translation>Guardar igual</translation>
     </message>
     <message>
         <source>Keep</source>
@@ -18109,10 +18151,6 @@
     <message>
         <source>leakage: held %1 of %2</source>
         <translation>pérdida: mantuvo %1 de %2</translation>
-    </message>
-    <message>
-        <source>on a tester of %1 behind %2</source>
-        <translation>en un comprobador de %1 tras %2</translation>
     </message>
     <message>
         <source>round hole that would leak as much</source>
@@ -18492,6 +18530,22 @@
         <source>at %1° from TDC: %2 at the end of a 30 cm bar</source>
         <translation>a %1° del PMS: %2 en el extremo de una barra de 30 cm</translation>
     </message>
+    <message>
+        <source>Where is TDC?</source>
+        <translation>¿Dónde está el PMS?</translation>
+    </message>
+    <message>
+        <source>Turn by hand with a thumb or a whistle at the plug hole: in a two-stroke every way up compresses. Stop at the top, where both ports are shut.</source>
+        <translation>Girar a mano con un pulgar o un silbato en el agujero de bujía: en un dos tiempos cada subida comprime. Parar arriba del todo, donde las dos lumbreras están cerradas.</translation>
+    </message>
+    <message>
+        <source>Compression or overlap?</source>
+        <translation>¿Compresión o cruce de válvulas?</translation>
+    </message>
+    <message>
+        <source>Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.</source>
+        <translation>Girar a mano con un pulgar o un silbato en el agujero de bujía: si el aire empuja hacia fuera al subir, es compresión. Si nada empuja, las válvulas están en cruce: girar una vez más, la vuelta entera.</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::PadLines</name>
@@ -18510,14 +18564,6 @@
     <message>
         <source>over the dry reading</source>
         <translation>sobre la lectura en seco</translation>
-    </message>
-    <message>
-        <source>%1 to %2</source>
-        <translation>%1 a %2</translation>
-    </message>
-    <message>
-        <source>on a tester of %1 behind %2</source>
-        <translation>en un comprobador de %1 tras %2</translation>
     </message>
 </context>
 <context>

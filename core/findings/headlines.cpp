@@ -188,8 +188,12 @@ Message headline_of(const Case& at, const Findings& findings) {
     if (std::cmp_less(count, findings.cylinders.size()))
         return say("engine.not_all_measured", static_cast<int>(count),
                    static_cast<int>(findings.cylinders.size()));
-    if (const CylinderList borderline = in_state(findings, State::borderline); !borderline.empty())
-        return say("engine.borderline", borderline);
+    if (const CylinderList borderline = in_state(findings, State::borderline); !borderline.empty()) {
+        const bool by_tester = std::ranges::any_of(findings.cylinders, [](const CylinderFindings& cylinder) {
+            return cylinder.headline.code == "cylinder.leaks_tester_first";
+        });
+        return say(by_tester ? "engine.borderline_tester_first" : "engine.borderline", borderline);
+    }
     if (each(findings, [](const CylinderFindings& cylinder) {
             return cylinder.leak_down && cylinder.leak_down->state == State::good;
         }))

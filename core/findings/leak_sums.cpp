@@ -257,7 +257,8 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
         if (!converted) return State::none;
         leakage = converted->orifice;
     }
-    Remark because = remark("why.leak_band", leakage->figure, share(band.good), share(band.borderline));
+    Remark because = remark("why.leak_band", leakage->figure, share(band.good), share(band.borderline),
+                            figure(Dimension::gauge_pressure, band.set.si()));
     because.from = {leakage->from};
     because.from.back().source = source_of(band.basis);
     why.push_back(std::move(because));

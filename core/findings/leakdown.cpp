@@ -70,8 +70,13 @@ std::optional<LeakDown> leak_down_of(const Case& at, int cylinder) {
     if (const auto others = at_one_set_pressure(at, cylinder, true); !others.empty()) {
         const Tester* tester = tester_of(at, TestKind::leak_down, readings.back()->tester);
         const bool same = tester == tester_of(at, TestKind::leak_down, others.back()->tester);
-        if (const auto other = shown_of(at, others); other && same)
-            out.law = leak_law(at, tester, *shown, *other);
+        if (const auto other = shown_of(at, others)) {
+            // Not a repeat: another pressure presses the rings otherwise, so it is said, not counted in.
+            out.why.push_back(
+                remark("why.leak_other_set", other->set.figure, other->held.figure, other->leakage.figure));
+            out.why.back().from = {other->leakage.from};
+            if (same) out.law = leak_law(at, tester, *shown, *other);
+        }
     }
     return out;
 }

@@ -33,12 +33,13 @@ void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
     // With a decompressor at work nothing was put right: the reading itself is held against the limits.
     const bool under = (at.limits.lowest && is_below(final, at.limits.lowest->figure.si)) ||
                        (at.limits.low && is_below(final, at.limits.low->figure.si));
+    // With air on it no decompressor lowers anything: a leak-down has answered that.
+    if (cylinder.leak_down) return;
     if (at.decompressor_works()) {
         if (typical || under || final < low)
             cylinder.questions.push_back(remark("question.decompressor", cylinder.number));
-    } else if (at.engine.decompressor == Decompressor::unknown && typical && !cylinder.leak_down &&
+    } else if (at.engine.decompressor == Decompressor::unknown && typical &&
                at.engine.cylinders.size() == 1) {
-        // With air on it no decompressor lowers anything: a leak-down has answered that.
         cylinder.questions.push_back(remark("question.decompressor_unknown", cylinder.number,
                                             figure(Dimension::gauge_pressure, low),
                                             figure(Dimension::gauge_pressure, high)));

@@ -100,7 +100,9 @@ void withhold_useless(const Evidence& evidence, CylinderOdds& out) {
     if (!evidence.compare_only) return;
     const auto withheld = std::erase_if(
         out.expected_after, [](const AfterRepair& after) { return !(after.lo_pa > after.now_pa); });
-    if (withheld > 0) out.reasons.push_back(say("odds.no_expectation", out.number));
+    // Where some part's repair can be told, nothing is missing that a person could do something about.
+    if (withheld > 0 && out.expected_after.empty() && enough_draws(out))
+        out.reasons.push_back(say("odds.no_expectation", out.number));
 }
 
 }  // namespace

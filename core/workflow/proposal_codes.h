@@ -37,6 +37,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"left.valve", ""},
     {"left.exhaust_valve", ""},
     {"left.rings", ""},
+    {"left.rings_diesel", ""},
     {"left.gasket", ""},
     {"left.coolant", ""},
     {"left.decompressor", ""},

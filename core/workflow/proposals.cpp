@@ -259,14 +259,14 @@ private:
         out_.back().expected = range;
     }
 
-    static Message left(Path path) {
+    [[nodiscard]] Message left(Path path) const {
         switch (path) {
             case Path::exhaust:
                 return say("left.exhaust_valve");
             case Path::intake:
                 return say("left.valve");
             default:
-                return say("left.rings");
+                return say(at_.engine.fuel == Fuel::diesel ? "left.rings_diesel" : "left.rings");
         }
     }
 

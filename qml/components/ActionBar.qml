@@ -22,7 +22,7 @@ Item {
 
     // Words may break into two lines, but not more, and no word in its middle: about what that takes.
     function leastWidth(item: var): real {
-        const text = item.text ?? "";
+        const text = item.roomFor || item.text || "";
         if (!text.includes(" ") || !item.stretch && !pressed)
             return item.implicitWidth;
         const around = item.leftPadding + item.rightPadding;

@@ -13,6 +13,8 @@ Rectangle {
     property bool undoable: false
     property int stay: 8000
     readonly property alias running: timer.running
+    // Large text on a narrow screen: beside the button no word would have room.
+    readonly property bool stacked: button.visible && button.implicitWidth > 0.45 * width
 
     signal undo
     signal gone
@@ -33,7 +35,7 @@ Rectangle {
     }
 
     visible: false
-    implicitHeight: Math.max(button.implicitHeight + 4, words.height + 2 * Theme.space)
+    implicitHeight: stacked ? words.height + button.implicitHeight + 2 * Theme.space + 2 : Math.max(button.implicitHeight + 4, words.height + 2 * Theme.space)
     radius: Theme.corner
     color: Theme.ink
 
@@ -66,9 +68,9 @@ Rectangle {
         font.pixelSize: Theme.frameSize(16, Theme.isCrowded(snack.Window.width, snack.Window.height))
         anchors.left: parent.left
         anchors.leftMargin: 14
-        anchors.right: button.visible ? button.left : parent.right
+        anchors.right: button.visible && !snack.stacked ? button.left : parent.right
         anchors.rightMargin: Theme.space
-        anchors.verticalCenter: parent.verticalCenter
+        y: snack.stacked ? Theme.space : (parent.height - height) / 2
     }
 
     SideButton {
@@ -80,7 +82,7 @@ Rectangle {
         text: qsTr("Undo")
         anchors.right: parent.right
         anchors.rightMargin: 2
-        anchors.verticalCenter: parent.verticalCenter
+        y: snack.stacked ? parent.height - height - 2 : (parent.height - height) / 2
         onClicked: {
             snack.hide();
             snack.undo();

@@ -17,7 +17,7 @@ namespace {
 const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.check_clearance", "Check the clearance of %1, then test again."),
     SAY("propose.adjust_clearance", "Adjust the clearance of %1, then test again."),
-    SAY("propose.test_adjusted", "The clearance of %1 was put right: test again."),
+    SAY("propose.test_adjusted", "The clearance of %1 was changed: test again."),
     SAY("propose.listen",
         "Put the air on again and listen at every exit: where it comes out names the leak."),
     SAY("propose.run_it", "Run it until it is warm, then test again."),
@@ -51,6 +51,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("left.valve", "The seat burns further and the leak grows."),
     SAY("left.exhaust_valve",
         "Hot gas cuts the leak larger: the seat goes next, and a piece of the valve can break off."),
+    SAY("left.rings_diesel",
+        "Power and oil go on getting worse, slowly, and it starts ever harder in the cold."),
     SAY("left.rings", "Power and oil go on getting worse, slowly; oil fouls the plug."),
     SAY("left.gasket",
         "Hot gas cuts into head and block; what is a gasket now becomes a head to be machined."),

@@ -100,6 +100,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "warm, before any verdict."),
     SAY("engine.fault", "Fault at %1."),
     SAY("engine.borderline", "Borderline: %1. No fault."),
+    SAY("engine.borderline_tester_first",
+        "Borderline: %1. Which tester it was decides whether that is a fault: name it."),
     SAY("engine.not_all_measured", "%1 of %2 cylinders measured, no fault so far."),
     SAY("engine.questions_first", "A question about %1 comes before any verdict."),
     SAY("engine.low_but_seals",
@@ -167,7 +169,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The decompressor was at work: the reading compares cylinders only and is not held against any "
         "limit."),
     SAY("why.leak_band",
-        "On the 80 psi tester it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
+        "On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
+    SAY("why.leak_other_set",
+        "Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the "
+        "figure above."),
     SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
     SAY("leak.bands",
         "Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4."),
@@ -372,7 +377,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine's "
         "manual and test again."),
     SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
-    SAY("next.retest_adjusted", "The clearance of cylinder %1 was put right: test it again."),
+    SAY("next.retest_adjusted", "The clearance of cylinder %1 was changed: test it again."),
     SAY("next.dry_before",
         "Dry test of cylinder %1 again: its reading is from the state \"%2\", and something was done since."),
     SAY("next.leak_down_before",

@@ -57,9 +57,47 @@ KeyedPage {
         }
     }
 
+    seldom: Column {
+        spacing: Theme.space
+
+        SideButton {
+            objectName: "unit"
+            width: parent.width
+            text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
+            onClicked: {
+                page.closeFold();
+                viewModel.switchUnit();
+            }
+        }
+
+        SideButton {
+            objectName: "remove"
+            visible: viewModel.deletable
+            width: parent.width
+            text: qsTr("Delete")
+            onClicked: {
+                page.closeFold();
+                viewModel.remove();
+            }
+        }
+
+        SideButton {
+            objectName: "howTo"
+            width: parent.width
+            text: qsTr("How to")
+            onClicked: {
+                page.closeFold();
+                page.go("HowToCard", {
+                    card: "clearances"
+                });
+            }
+        }
+    }
+
     buttons: [
         IconWord {
             objectName: "unit"
+            visible: !page.crowded
             symbol: "swap"
             text: viewModel.unit === "mm" ? qsTr("thou") : qsTr("mm")
             onClicked: viewModel.switchUnit()
@@ -67,14 +105,14 @@ KeyedPage {
         // In the place of how to: on the valve that was measured it has been of use.
         IconWord {
             objectName: "remove"
-            visible: viewModel.deletable
+            visible: viewModel.deletable && !page.crowded
             symbol: "bin"
             text: qsTr("Delete")
             onClicked: viewModel.remove()
         },
         IconWord {
             objectName: "howTo"
-            visible: !viewModel.deletable
+            visible: !viewModel.deletable && !page.crowded
             symbol: "question"
             text: qsTr("How to")
             onClicked: page.go("HowToCard", {
@@ -84,6 +122,7 @@ KeyedPage {
         BigButton {
             objectName: "keep"
             text: viewModel.keepText
+            roomFor: [qsTr("Keep, next valve"), qsTr("Keep all the same")].reduce((a, b) => a.length < b.length ? b : a)
             onClicked: viewModel.keep()
         }
     ]

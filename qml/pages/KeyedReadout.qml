@@ -147,7 +147,7 @@ Item {
         leftPadding: marked && !mirrored ? 30 : 6
         rightPadding: marked && mirrored ? 30 : 6
         // The shape is not left without its word.
-        text: first.figure ? marked ? States.word(first.mark) + "\n" + first.figure : first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
+        text: first.figure ? marked && first.figure !== States.word(first.mark) ? States.word(first.mark) + "\n" + first.figure : first.figure : first.symbol === "question" ? qsTr("Is this right?") : qsTr("What to expect")
         onClicked: allLines.active = true
 
         inside: LText {

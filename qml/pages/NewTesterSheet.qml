@@ -18,8 +18,15 @@ Sheet {
     property string hole
     property string holeUnit: testers.holeUnits[0].value
     property string problem
+    property bool scaleAsked: false
 
     function keep() {
+        if (lastFigure.trim() === "") {
+            scaleAsked = true;
+            reveal(scaleRow);
+            scaleRow.field.forceActiveFocus();
+            return;
+        }
         problem = testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
         if (problem === "")
             close();
@@ -55,6 +62,7 @@ Sheet {
         width: parent.width
         label: qsTr("Last figure on the dial")
         text: sheet.lastFigure
+        problem: sheet.scaleAsked && sheet.lastFigure.trim() === "" ? qsTr("Type the last figure on the dial: how fine the gauge reads hangs on it.") : ""
         unit: Array.from(sheet.testers.units).find(option => option.value === sheet.unit).text
         onEdited: text => sheet.lastFigure = text
 

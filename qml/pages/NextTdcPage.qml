@@ -64,7 +64,8 @@ AppPage {
                     visible: viewModel.problem !== ""
                     text: qsTr("Open the engine card")
                     onClicked: page.go("EngineCard", {
-                        engineId: viewModel.engineId
+                        engineId: viewModel.engineId,
+                        line: viewModel.missingLine
                     })
                 }
             }
@@ -97,12 +98,12 @@ AppPage {
                 LText {
                     width: parent.width
                     role: "heading"
-                    text: qsTr("Compression or overlap?")
+                    text: viewModel.whichTdc[0] ?? ""
                 }
 
                 LText {
                     width: parent.width
-                    text: qsTr("Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up means compression. If nothing pushes, the valves overlap: turn once more, all the way round.")
+                    text: viewModel.whichTdc[1] ?? ""
                 }
 
                 LText {
@@ -166,11 +167,15 @@ AppPage {
     actions: BigButton {
         objectName: "measure"
         text: qsTr("Leak-down, cylinder %1").arg(viewModel.target)
-        onClicked: page.go("Pad", {
-            sessionId: page.sessionId,
-            test: "leak-down",
-            cylinder: viewModel.target
-        })
+        onClicked: {
+            const cylinder = viewModel.target;
+            viewModel.turned();
+            page.go("Pad", {
+                sessionId: page.sessionId,
+                test: "leak-down",
+                cylinder: cylinder
+            });
+        }
     }
 
     Explainer {

@@ -55,7 +55,7 @@ AppPage {
             width: parent.width
             visible: !viewModel.found
             heading: qsTr("This session is gone")
-            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
+            message: qsTr("It was deleted, or its making was undone. Go back to the list.")
         }
 
         Panel {
@@ -125,7 +125,7 @@ AppPage {
 
         // The tiles stay while what they say changes: one that is being touched must not be made anew.
         Repeater {
-            model: viewModel.tiles.length
+            model: viewModel.found ? viewModel.tiles.length : 0
 
             SessionTile {
                 required property int index
@@ -139,6 +139,7 @@ AppPage {
 
         ListRow {
             objectName: "evidence"
+            visible: viewModel.found
             width: parent.width
             symbol: "photo"
             text: qsTr("Photos and voice notes")
@@ -150,6 +151,7 @@ AppPage {
 
         ListRow {
             objectName: "secondOpinion"
+            visible: viewModel.found
             width: parent.width
             symbol: "pencil"
             text: qsTr("Second opinion")
@@ -201,7 +203,7 @@ AppPage {
         // Not before the own call, when nothing is judged.
         SignsLegend {
             width: parent.width
-            visible: Array.from(viewModel.tiles).every(tile => tile.state !== "waiting")
+            visible: viewModel.found && Array.from(viewModel.tiles).every(tile => tile.state !== "waiting")
             topPadding: Theme.space
             bottomPadding: Theme.space
         }
@@ -215,6 +217,7 @@ AppPage {
 
         SideButton {
             objectName: "calculators"
+            visible: viewModel.found
             width: parent.width
             text: qsTr("Calculators")
             onClicked: page.go("Calculators", {
@@ -224,6 +227,7 @@ AppPage {
 
         SideButton {
             objectName: "deleteSession"
+            visible: viewModel.found
             width: parent.width
             text: qsTr("Delete this session")
             onClicked: sheets.show(confirmation)
@@ -267,6 +271,7 @@ AppPage {
     actions: [
         IconWord {
             objectName: "handOver"
+            visible: viewModel.found
             symbol: "share"
             text: qsTr("Hand over")
             onClicked: page.go("HandOver", {
@@ -276,6 +281,7 @@ AppPage {
         },
         BigButton {
             objectName: "next"
+            visible: viewModel.found
             text: viewModel.nextText
             onClicked: page.go(viewModel.nextPage, viewModel.nextArgs)
         }

@@ -192,12 +192,40 @@ QVariantList ClearancesModel::lines() const {
                  findings::too_small(fit) ? tr("adjust it, then test again, before any verdict on the valve")
                  : fit == findings::Fit::large ? tr("it opens late and is noisy, but it seats: adjust it")
                                                : QString()}});
-        if (is_above(value->si(), reference().assumed("clearance-very-wide")))
+        if (const QString question = doubtful(); !question.isEmpty())
+            list.prepend(QVariantMap{{"symbol", "question"}, {"figure", ""}, {"text", question}});
+        else if (is_above(value->si(), reference().assumed("clearance-very-wide")))
             list << QVariantMap{{"symbol", "question"},
                                 {"figure", ""},
                                 {"text", tr("That is a very wide clearance. Is the unit right?")}};
     }
     return list;
+}
+
+QString ClearancesModel::doubtful() const {
+    // Nobody leaves a valve far off what the manual wants; found, a worn one may be far off (common practice,
+    // no source).
+    constexpr double left_far_off = 2.0;
+    constexpr double found_far_off = 5.0;
+    const auto range = wanted(valve().side);
+    if (!range) return {};
+    const auto far = [&](const std::optional<TypedLength>& typed, double most) {
+        return typed && is_above(typed->si(), most * range->high.si());
+    };
+    const auto left = length(left_field);
+    const bool too_tight = left && is_below(left->si(), range->low.si() / left_far_off);
+    const auto found = length(found_field);
+    if (!too_tight && !far(left, left_far_off) && !far(found, found_far_off)) return {};
+    const auto& odd = too_tight || far(left, left_far_off) ? left : found;
+    return tr("%1, where %2 to %3 is wanted: is the point right?")
+        .arg(format().typed(*odd), format().typed(range->low), format().typed(range->high));
+}
+
+QString ClearancesModel::typedAsOne() const {
+    return QStringLiteral("%1 %2 %3 %4 %5")
+        .arg(cylinder_)
+        .arg(valve_)
+        .arg(placed(found_field).digits, placed(left_field).digits, unit());
 }
 
 void ClearancesModel::chooseCylinder(int number) {
@@ -250,6 +278,7 @@ QString ClearancesModel::keepText() const {
     const auto numbers = numbers_in_order(engine());
     const bool last = lastValve() && (numbers.empty() || cylinder_ == numbers.back());
     if (entry().blank()) return last ? tr("Done") : tr("Next valve");
+    if (asked_ == typedAsOne()) return tr("Keep all the same");
     return last ? tr("Keep") : tr("Keep, next valve");
 }
 
@@ -259,6 +288,12 @@ void ClearancesModel::keep() {
         saveDraft();
         return;
     }
+    if (!doubtful().isEmpty() && asked_ != typedAsOne()) {
+        asked_ = typedAsOne();
+        edited();
+        return;
+    }
+    asked_.clear();
     const Valve here = valve();
     Clearance clearance;
     clearance.id = ClearanceId{entry().id};

@@ -70,9 +70,14 @@ private:
     [[nodiscard]] std::optional<ClearanceRange> wanted(ValveSide side) const;
     [[nodiscard]] Unit<LengthTag> lengthUnit() const;
     [[nodiscard]] findings::State stateOf(const Clearance& clearance) const;
+    /// What is typed lies so far from what is wanted that a slip is likelier; empty where it does not.
+    [[nodiscard]] QString doubtful() const;
+    /// The typed digits as one word, to know again what was asked about.
+    [[nodiscard]] QString typedAsOne() const;
     bool advance();
 
     int valve_ = 0;
+    QString asked_;  ///< the digits that were asked about, and are kept when they come again
     std::optional<Unit<LengthTag>> chosen_unit_;
 };
 

@@ -10,6 +10,7 @@
 #include "core/odds/verdict.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/odds_lines.h"
+#include "qml/viewmodels/on_tester_text.h"
 
 namespace lapwing {
 namespace {
@@ -31,11 +32,6 @@ QString measured_key(State state) {
 bool is_put_right(const findings::Remark& why) {
     const auto& code = why.message.code;
     return code.starts_with("why.put_right") || code.starts_with("why.lowered_");
-}
-
-QString range(const findings::OnTester& on, const format::Formatter& format) {
-    const auto [low, high] = on.range();
-    return range(low, high, format);
 }
 
 /// Where the visit's page names the tester of the test that the remark is about.
@@ -98,18 +94,16 @@ QVariantList FindingsModel::figuresOf(const findings::CylinderFindings& cylinder
                           .arg(format().valueText(air->held.figure), format().valueText(air->set.figure)),
                       {air->leakage.from});
         for (const auto& on : air->on_testers)
-            lines << line(
-                {}, range(on, format()),
-                tr("on a tester of %1 behind %2")
-                    .arg(format().valueText({findings::Dimension::gauge_pressure, on.set.si(), {}, {}, {}}),
-                         format().valueText({findings::Dimension::length, on.restrictor.si(), {}, {}, {}})),
-                {on.orifice.from, on.laminar.from});
+            lines << line({}, share_on(on, format()), name_of(on, format()),
+                          {on.orifice.from, on.laminar.from});
         if (air->leak_hole)
             lines << line({}, format().text(air->leak_hole->figure), tr("round hole that would leak as much"),
                           {air->leak_hole->from});
         if (air->flow)
             lines << line({}, format().text(air->flow->figure), tr("of free air leaks out"),
                           {air->flow->from});
+        for (const auto& why : air->why)
+            if (why.message.code == "why.leak_other_set") lines << remark(why, {});
         if (air->law) lines << remark(*air->law, {});
         if (air->bands_say) lines << remark(*air->bands_say, {});
     }

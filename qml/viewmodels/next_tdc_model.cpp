@@ -22,9 +22,18 @@ Engine with_even_intervals(Engine engine) {
     return engine;
 }
 
+std::vector<const Reading*> readings_with_air(const Visit& visit) {
+    std::vector<const Reading*> list;
+    for (const auto& reading : visit.readings)
+        if (reading.test == TestKind::leak_down) list.push_back(&reading);
+    return list;
+}
+
 }  // namespace
 
 Result<double> turn_between(const Engine& engine, int from, int to) {
+    // One cylinder has no order to type: it comes back to where it stands after a whole cycle.
+    if (engine.cylinders.size() == 1) return engine.cycle == StrokeCycle::two ? 360.0 : 720.0;
     if (engine.firing_order.empty())
         return fail("firing.order",
                     "The firing order is not on the engine card. Type it there, and the angles appear here.");
@@ -46,12 +55,24 @@ int next_in_firing_order(const Engine& engine, int cylinder) {
     return at + 1 == order.end() ? order.front() : *(at + 1);
 }
 
+QString NextTdcModel::draftKey() const {
+    return QStringLiteral("standing/") + sessionId();
+}
+
+void NextTdcModel::turned() {
+    // Who turned it so far, and how many readings with air there were then: the next one tells anew.
+    app()->keepDraft(draftKey(),
+                     QStringLiteral("%1;%2").arg(target()).arg(readings_with_air(visit()).size()));
+}
+
 int NextTdcModel::from() const {
     if (from_ != 0) return from_;
-    const Reading* last = nullptr;
-    for (const auto& reading : visit().readings)
-        if (reading.test == TestKind::leak_down) last = &reading;
-    if (last) return last->cylinder;
+    const auto with_air = readings_with_air(visit());
+    const QStringList standing = app() ? app()->draft(draftKey()).split(QLatin1Char(';')) : QStringList();
+    if (standing.size() == 2 && standing[1].toULongLong() == with_air.size() &&
+        find_cylinder(engine(), standing[0].toInt()))
+        return standing[0].toInt();
+    if (!with_air.empty()) return with_air.back()->cylinder;
     if (!engine().firing_order.empty()) return engine().firing_order.front();
     return engine().cylinders.empty() ? 0 : engine().cylinders.front().number;
 }
@@ -113,6 +134,10 @@ QString NextTdcModel::problem() const {
     return turn ? QString() : format().text(turn.error());
 }
 
+QString NextTdcModel::missingLine() const {
+    return engine().firing_order.empty() ? QStringLiteral("order") : QStringLiteral("intervals");
+}
+
 QVariantList NextTdcModel::torqueLines() const {
     QVariantList list;
     const auto* tester = find_tester(dossier(), session().leak_down_tester);
@@ -159,6 +184,18 @@ QVariantList NextTdcModel::derivation(int from) const {
     for (const auto& line : held->lines)
         all.push_back(std::get<findings::Derived>(line.value).from);
     return derivation_items(all, format());
+}
+
+QStringList NextTdcModel::whichTdc() const {
+    // A two-stroke compresses each time that its piston comes up.
+    if (engine().cycle == StrokeCycle::two)
+        return {tr("Where is TDC?"),
+                tr("Turn by hand with a thumb or a whistle at the plug hole: in a two-stroke every way up "
+                   "compresses. Stop at the top, where both ports are shut.")};
+    return {
+        tr("Compression or overlap?"),
+        tr("Turn by hand with a thumb or a whistle at the plug hole: air that pushes out on the way up "
+           "means compression. If nothing pushes, the valves overlap: turn once more, all the way round.")};
 }
 
 QStringList NextTdcModel::cautions() const {

@@ -20,13 +20,16 @@ class NextTdcModel : public lapwing::SessionBacked {
     Q_PROPERTY(QVariantList choices READ choices NOTIFY refreshed)
     Q_PROPERTY(QString turnText READ turnText NOTIFY refreshed)
     Q_PROPERTY(QString problem READ problem NOTIFY refreshed)
+    Q_PROPERTY(QString missingLine READ missingLine NOTIFY refreshed)
     Q_PROPERTY(QVariantList torqueLines READ torqueLines NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+    Q_PROPERTY(QStringList whichTdc READ whichTdc NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
 
-    /// The cylinder that stands at its compression TDC now: the last one measured with air, unless chosen.
+    /// The cylinder that stands at its compression TDC now: the last one turned to from here or measured with
+    /// air, unless chosen.
     [[nodiscard]] int from() const;
     void setFrom(int cylinder);
     [[nodiscard]] int target() const;
@@ -36,9 +39,15 @@ public:
     [[nodiscard]] QString turnText() const;
     /// Why no angle can be given, and what to do; empty when it can.
     [[nodiscard]] QString problem() const;
+    /// The line of the engine card that the angle hangs on.
+    [[nodiscard]] QString missingLine() const;
     /// {figure, text, from: place of its derivation, -1 for none}
     [[nodiscard]] QVariantList torqueLines() const;
     [[nodiscard]] QStringList cautions() const;
+    /// How the right TDC is known: its heading, and the words.
+    [[nodiscard]] QStringList whichTdc() const;
+    /// The crank was turned to `target`.
+    Q_INVOKABLE void turned();
     /// How a torque line's figures are made.
     Q_INVOKABLE QVariantList derivation(int from) const;
 
@@ -46,6 +55,7 @@ protected:
     [[nodiscard]] bool wantsFindings() const override { return false; }
 
 private:
+    [[nodiscard]] QString draftKey() const;
     /// What this tester's air does to the crank so many degrees from TDC.
     [[nodiscard]] Result<calculators::Answer> holding(const std::string& degrees) const;
 

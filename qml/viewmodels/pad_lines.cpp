@@ -7,6 +7,7 @@
 
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/derivation_item.h"
+#include "qml/viewmodels/on_tester_text.h"
 
 namespace lapwing {
 namespace {
@@ -75,12 +76,7 @@ void PadLines::tell(const QString& figure, const QString& text) {
 }
 
 void PadLines::add_converted(const findings::OnTester& other, const format::Formatter& format) {
-    const auto [from, to] = other.range();
-    const QString least = format.valueText(from), most = format.valueText(to);
-    add({}, compared, least == most ? least : tr("%1 to %2").arg(least, most),
-        tr("on a tester of %1 behind %2")
-            .arg(format.valueText({findings::Dimension::gauge_pressure, other.set.si(), {}, {}, {}}),
-                 format.valueText({findings::Dimension::length, other.restrictor.si(), {}, {}, {}})),
+    add({}, compared, share_on(other, format), name_of(other, format),
         {other.orifice.from, other.laminar.from});
 }
 

@@ -199,7 +199,7 @@ QStringList PlanModel::cautions() const {
         return line.option == PlanOption::quick_fix && !line.done_at;
     });
     // What is tried before a strip-down is done on the running engine, its valves and a hot cooling system.
-    for (const char* place : {"plan", "running", "staking", "coolant"}) {
+    for (const char* place : {"plan", "running", "trying", "coolant"}) {
         if (place != std::string_view("plan") && !trying) continue;
         for (const auto* caution : reference().cautions_at(place)) {
             const QString text = format().reference(caution->text);

@@ -180,7 +180,8 @@ QVariantMap SessionModel::testTile(TestKind test) {
             text = engine().fuel == Fuel::diesel ? tr("Never on a diesel: oil can lock it")
                                                  : tr("Last: oil stays on the rings");
         else
-            text = test == TestKind::leak_down ? tr("Before any oil goes in") : tr("Not measured");
+            text = test == TestKind::leak_down && engine().fuel != Fuel::diesel ? tr("Before any oil goes in")
+                                                                                : tr("Not measured");
     } else if (total <= 6) {
         const QString unit = test == TestKind::leak_down
                                  ? QString()

@@ -53,6 +53,21 @@ bool was_repeated(const findings::NextStep& step) {
     return step.reason.code == "next.repeated_open";
 }
 
+/// The tester of a leak-down is not known well enough: its card where the session names it, else where it is
+/// named.
+bool names_tester(const findings::NextStep& step) {
+    return step.reason.code == "next.name_tester";
+}
+
+StepPlace where_tester_is_named(const QString& session_id, const workflow::Desk& desk) {
+    const auto id = SessionId::parse(session_id.toStdString());
+    const auto session = id ? desk.session(*id) : std::nullopt;
+    if (session && session->leak_down_tester)
+        return {QStringLiteral("TesterCard"),
+                {{"testerId", QString::fromStdString(session->leak_down_tester->text())}}};
+    return {QStringLiteral("Visit"), {{"sessionId", session_id}, {"line", QStringLiteral("leak_down")}}};
+}
+
 }  // namespace
 
 StepPlace place_of(Action action, std::optional<int> cylinder, const QString& session_id) {
@@ -72,6 +87,7 @@ StepPlace place_of(const findings::NextStep& step, const QString& session_id, co
             return {QStringLiteral("Changes"),
                     {{"engineId", QString::fromStdString(session->engine.text())}, {"beforeId", session_id}}};
     }
+    if (names_tester(step)) return where_tester_is_named(session_id, desk);
     // Under other conditions it belongs in a session of its own.
     if (step.reason.code.starts_with("next.repeat_"))
         return {QStringLiteral("Again"),
@@ -118,6 +134,7 @@ QString step_title(Action action, std::optional<int> cylinder, const format::For
 
 QString step_title(const findings::NextStep& step, const format::Formatter& format) {
     if (was_repeated(step)) return QCoreApplication::translate("Steps", "Before and after");
+    if (names_tester(step)) return QCoreApplication::translate("Steps", "Name the tester");
     const QString title = step_title(step.action, step.cylinder, format);
     return step.reason.code.starts_with("next.repeat_")
                ? QCoreApplication::translate("Steps", "%1, new session").arg(title)

@@ -48,6 +48,19 @@ TestCase {
         verify(!snack.visible);
     }
 
+    function test_words_keep_their_room_where_the_button_takes_half_the_line() {
+        snack.width = 150;
+        snack.show("Cylinder 2 kept: 7.7 bar", true);
+        verify(snack.stacked);
+        const button = findChild(snack, "undo");
+        const words = snack.children.find(item => item.text === snack.message);
+        verify(words.width > 0.8 * snack.width);
+        verify(words.y + words.height <= button.y);
+        verify(button.y + button.height <= snack.height);
+        snack.width = 388;
+        verify(!snack.stacked);
+    }
+
     function test_a_touch_or_a_swipe_puts_it_away() {
         snack.show("Cylinder 2 kept: 7.7 bar", true);
         mouseClick(snack, 20, snack.height / 2);

@@ -2,8 +2,11 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <QRegularExpression>
+#include <algorithm>
 
 #include "core/workflow/plan.h"
+#include "core/workflow/sessions.h"
+#include "core/workflow/testers.h"
 #include "qml/viewmodels/findings_model.h"
 #include "qml/viewmodels/odds_evidence.h"
 #include "qml/viewmodels/session_model.h"
@@ -226,6 +229,34 @@ private slots:
         visit.dry(1, "6.0");
         visit.shop.settle();
         QTRY_COMPARE(session.nextArgs()["cylinder"].toInt(), first);
+    }
+
+    void a_tester_nobody_named_is_named_where_the_session_asks_for_it() {
+        MeasuredVisit visit(1);
+        // 27 %: between what seals and what does not while the restrictor may be any.
+        visit.leak(1, "5.5", "4.0");
+        visit.shop.settle();
+        FindingsModel model;
+        show(model, visit);
+        QTRY_VERIFY(model.ready());
+        QCOMPARE(model.nextText(), QStringLiteral("Name the tester"));
+        QCOMPARE(model.nextPage(), QStringLiteral("Visit"));
+        QCOMPARE(model.nextArgs()["line"].toString(), QStringLiteral("leak_down"));
+
+        // Named, but its restrictor is not known: its own card asks for that.
+        Tester tester;
+        tester.name = "Green case";
+        tester.kind = TesterKind::leak_down;
+        visit.shop.desk->run(workflow::save_tester(tester));
+        visit.shop.settle();
+        const auto testers = visit.shop.desk->testers();
+        const auto id = std::ranges::find(testers, "Green case", &Tester::name)->id;
+        Session session = *visit.shop.desk->session(visit.session);
+        session.leak_down_tester = id;
+        visit.shop.desk->run(workflow::save_session(session));
+        visit.shop.settle();
+        QTRY_COMPARE(model.nextPage(), QStringLiteral("TesterCard"));
+        QCOMPARE(model.nextArgs()["testerId"].toString(), QString::fromStdString(id.text()));
     }
 
     void odds_that_are_worked_out_are_remembered_for_the_session_page() {

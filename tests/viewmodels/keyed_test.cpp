@@ -411,6 +411,42 @@ private slots:
         QCOMPARE(mark(QStringLiteral("0")), state_key(findings::State::fault));
     }
 
+    void a_clearance_far_off_what_is_wanted_is_asked_about_once() {
+        PadBench bench;
+        bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{
+            {*TypedLength::make("0.15", units::mm), *TypedLength::make("0.25", units::mm)},
+            Origin::manual,
+            {}};
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        auto pad = bench.open<ClearancesModel>();
+        // Found next to nothing: that is what is looked for, and nothing is asked.
+        PadBench::type(*pad, QStringLiteral("0.02"));
+        pad->focusField(QStringLiteral("left"));
+        PadBench::type(*pad, QStringLiteral("3"));
+        QVERIFY(
+            pad->lines().front().toMap()[QStringLiteral("text")].toString().contains(QStringLiteral("3 mm")));
+        pad->keep();
+        bench.shop.settle();
+        QVERIFY(bench.visit().clearances.empty());
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep all the same"));
+        // Another figure is another question; the right one is none.
+        pad->clear();
+        PadBench::type(*pad, QStringLiteral("0.20"));
+        QVERIFY(pad->keepText() != QStringLiteral("Keep all the same"));
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(bench.visit().clearances.size(), std::size_t{1});
+        // Whoever means it is let through.
+        pad->chooseValve(0);
+        pad->focusField(QStringLiteral("left"));
+        PadBench::type(*pad, QStringLiteral("3"));
+        pad->keep();
+        pad->keep();
+        bench.shop.settle();
+        QCOMPARE(standing(bench.visit().clearances, 1).front()->left->text(), std::string("3 mm"));
+    }
+
     void what_is_wanted_is_asked_for_on_the_engine_card() {
         PadBench bench;
         auto pad = bench.open<ClearancesModel>();

@@ -255,6 +255,14 @@ TEST(LeakLaw, TwoSetPressuresTellAHoleWhereTheGaugesAreGood) {
     const auto found = bench.find();
     const auto& law = *first(found).leak_down->law;
     EXPECT_EQ(law.message.code, "law.hole");
+    // The reading at the other pressure is no repeat, and it is said what it was.
+    EXPECT_EQ(first(found).leak_down->repeats, 1);
+    const auto& why = first(found).leak_down->why;
+    const auto said =
+        std::ranges::find(why, "why.leak_other_set", [](const Remark& one) { return one.message.code; });
+    ASSERT_NE(said, why.end());
+    EXPECT_NEAR(std::get<Figure>(said->message.args[0]).si, 80 * 6894.757, 1.0);
+    EXPECT_NEAR(std::get<Figure>(said->message.args[2]).si, 0.25, 1e-9);
     EXPECT_NEAR(std::get<Figure>(law.message.args[0]).si, 0.0, 0.01);
     EXPECT_FALSE(law.from.empty());
 }

@@ -332,6 +332,12 @@ TEST(Published, SmallEngineMakerDecompressor57To85Psi) {
     EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.ask_decompressor");
     EXPECT_NE(found.cylinder(1)->state, State::fault);
     EXPECT_TRUE(next_is(found, Action::leak_down, 1));
+    // Air does not pass through a decompressor at TDC: once it was measured nothing is asked any more.
+    Bench with_air = bench;
+    with_air.leak(1, "80", "70");
+    const Findings aired = with_air.find();
+    EXPECT_FALSE(says(aired.cylinder(1)->questions, "question.decompressor"));
+    EXPECT_FALSE(next_is(aired, Action::leak_down, 1));
     // Put out of action, the limit counts.
     bench.session().prepare.push_back({PrepareStep::decompressor_off, StepState::done, {}});
     EXPECT_EQ(bench.find().cylinder(1)->state, State::fault);

@@ -21,6 +21,7 @@ TEST(UnknownTester, MakesNoFaultOfALeakThatMayBeNone) {
     EXPECT_TRUE(says(found.cylinders[0].leak_down->why, "why.leak_tester_unknown"));
     EXPECT_EQ(found.cylinders[0].headline.code, "cylinder.leaks_tester_first");
     EXPECT_EQ(found.next.front().reason.code, "next.name_tester");
+    EXPECT_EQ(found.headline.code, "engine.borderline_tester_first");
 }
 
 TEST(UnknownTester, DoesNotTalkOverAReadingThatIsLowForSure) {
