@@ -13163,9 +13163,9 @@
         <translation>Ventile doppelt so oft schadhaft wie angenommen, Kolbenringe in 10 % der Zylinder.</translation>
     </message>
     <message>
-        <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
+        <source>Grit in the well of a plug (on a diesel: of an injector or glow plug) falls into the cylinder when that comes out, and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation>Schmutz in einem Kerzenschacht fällt beim Herausdrehen der Kerze in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
+        <translation>Schmutz im Schacht einer Kerze (beim Diesel: einer Einspritzdüse oder Glühkerze) fällt beim Herausnehmen in den Zylinder und verkratzt die Bohrung oder hält ein Ventil offen.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
@@ -13243,9 +13243,9 @@
         <translation>Der Anlasser dreht schneller und gleichmäßig, wenn alle Kerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) heraus sind.</translation>
     </message>
     <message>
-        <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
+        <source>With the others in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation>Mit eingeschraubten Kerzen dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
+        <translation>Sind die anderen noch eingebaut, dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
@@ -13323,9 +13323,9 @@
         <translation>Ein Messwert lässt sich nur dann an einem Grenzwert, am nächsten Zylinder oder am letzten Jahr messen, wenn er unter denselben Bedingungen entstand. Nichts hier ist eine Sperre: Was ausgelassen wird, wird festgehalten, und es entscheidet, womit die Zahlen vergleichbar sind.</translation>
     </message>
     <message>
-        <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
+        <source>Blow out the wells before a plug (on a diesel: an injector or glow plug) comes out: grit falls into the cylinder.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Die Kerzenschächte ausblasen, bevor eine Kerze herauskommt: Schmutz fällt in den Zylinder.</translation>
+        <translation>Die Schächte ausblasen, bevor eine Kerze (beim Diesel: eine Einspritzdüse oder Glühkerze) herauskommt: Schmutz fällt in den Zylinder.</translation>
     </message>
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
@@ -13353,9 +13353,9 @@
         <translation>Die Drosselklappe ganz offen halten. Schieber von Gleichdruckvergasern von Hand anheben oder die Ansaugung abbauen.</translation>
     </message>
     <message>
-        <source>Take all plugs out. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
+        <source>Take all plugs out; on a diesel all injectors or glow plugs, as its manual says. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Alle Kerzen herausdrehen. Zündleitungen an Masse legen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
+        <translation>Alle Kerzen herausdrehen; beim Diesel alle Einspritzdüsen oder Glühkerzen, wie sein Handbuch sagt. Zündleitungen an Masse legen; bei Spulen auf den Kerzen ihre Stecker abziehen oder tun, was das Handbuch sagt. Kraftstoff oder Einspritzung abstellen.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>

@@ -13163,9 +13163,9 @@
         <translation>Válvulas como causa del fallo el doble de veces de lo supuesto, segmentos en el 10 % de los cilindros.</translation>
     </message>
     <message>
-        <source>Grit in a plug well falls into the cylinder with the plug out and scores the bore or holds a valve open.</source>
+        <source>Grit in the well of a plug (on a diesel: of an injector or glow plug) falls into the cylinder when that comes out, and scores the bore or holds a valve open.</source>
         <extracomment>reason</extracomment>
-        <translation>La arenilla de un pozo de bujía cae en el cilindro al sacar la bujía y raya el cilindro o deja abierta una válvula.</translation>
+        <translation>La arenilla del alojamiento de una bujía (en un diésel: de un inyector o de una bujía de precalentamiento) cae en el cilindro al sacarla y raya el cilindro o mantiene abierta una válvula.</translation>
     </message>
     <message>
         <source>Grit may hold a valve off its seat and look like a leak.</source>
@@ -13243,9 +13243,9 @@
         <translation>El motor de arranque gira más rápido y uniforme con todas las bujías fuera (en un diésel: inyectores o bujías de precalentamiento).</translation>
     </message>
     <message>
-        <source>With plugs in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
+        <source>With the others in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation>Con las bujías puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
+        <translation>Con las demás puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
@@ -13323,9 +13323,9 @@
         <translation>Una lectura solo se puede comparar con un límite, con el cilindro siguiente o con el año pasado si se tomó en las mismas condiciones. Nada de esto es una barrera: lo que se omite queda registrado, y decide con qué se pueden comparar los números.</translation>
     </message>
     <message>
-        <source>Blow out the plug wells before a plug comes out: grit falls into the cylinder.</source>
+        <source>Blow out the wells before a plug (on a diesel: an injector or glow plug) comes out: grit falls into the cylinder.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Soplar los pozos de bujía antes de sacar una bujía: la arenilla cae en el cilindro.</translation>
+        <translation>Soplar los alojamientos antes de sacar una bujía (en un diésel: un inyector o una bujía de precalentamiento): la arenilla cae en el cilindro.</translation>
     </message>
     <message>
         <source>An engine that stood is turned by hand first, two turns with the plugs out. Look at the oil level, at valves that hang in their guides, and into the bores.</source>
@@ -13353,9 +13353,9 @@
         <translation>Mantener la mariposa abierta del todo. Levantar a mano las correderas de los carburadores de velocidad constante, o desmontar la admisión.</translation>
     </message>
     <message>
-        <source>Take all plugs out. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
+        <source>Take all plugs out; on a diesel all injectors or glow plugs, as its manual says. Ground the ignition leads; with coils on the plugs pull their connectors, or do as the manual says. Shut off fuel or injectors.</source>
         <extracomment>prepare, how</extracomment>
-        <translation>Sacar todas las bujías. Poner a masa los cables de encendido; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
+        <translation>Sacar todas las bujías; en un diésel, todos los inyectores o bujías de precalentamiento, como diga su manual. Poner a masa los cables de encendido; con bobinas sobre las bujías, desenchufar sus conectores o hacer lo que diga el manual. Cortar el combustible o los inyectores.</translation>
     </message>
     <message>
         <source>Put the battery on charge and note its volts. Put the decompressor off.</source>
