@@ -808,6 +808,21 @@
     </message>
 </context>
 <context>
+    <name>CautionFold</name>
+    <message>
+        <source>Cautions before the work: %1</source>
+        <translation>Warnhinweise vor der Arbeit: %1</translation>
+    </message>
+    <message>
+        <source>Touch to fold</source>
+        <translation>Antippen zum Einklappen</translation>
+    </message>
+    <message>
+        <source>Touch to read it all</source>
+        <translation>Antippen, um alles zu lesen</translation>
+    </message>
+</context>
+<context>
     <name>CautionGate</name>
     <message>
         <source>Before you start</source>
@@ -1753,6 +1768,10 @@
         <translation>Letzten Schritt rückgängig machen</translation>
     </message>
     <message>
+        <source>Nothing to take back</source>
+        <translation>Nichts zurückzunehmen</translation>
+    </message>
+    <message>
         <source>New session</source>
         <translation>Neue Sitzung</translation>
     </message>
@@ -1829,6 +1848,10 @@
     <message>
         <source>Search name, tags, description</source>
         <translation>Name, Schlagwort, Beschreibung suchen</translation>
+    </message>
+    <message>
+        <source>Clear the search</source>
+        <translation>Suche leeren</translation>
     </message>
 </context>
 <context>
@@ -5977,9 +6000,9 @@
         <translation>Das Modell gibt keine Erwartung. %1</translation>
     </message>
     <message>
-        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
+        <source>The decompressor is at work: nothing is expected of the readings.</source>
         <extracomment>model.decompressor</extracomment>
-        <translation>Der Dekompressor ist wirksam: Messwerte vergleichen nur Zylinder, sonst ist nichts von ihnen zu erwarten.</translation>
+        <translation>Der Dekompressor ist wirksam: Von den Messwerten wird nichts erwartet.</translation>
     </message>
     <message>
         <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
@@ -6692,9 +6715,9 @@
         <translation>Zylinder %1 zeigt %2, weniger als erwartet: grenzwertig. Es gibt keinen Werkswert.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders.</source>
+        <source>Cylinder %1 reads %2 with the decompressor at work: no limit holds for that.</source>
         <extracomment>cylinder.reads_decompressor</extracomment>
-        <translation>Zylinder %1 zeigt %2 bei wirksamem Dekompressor: Das vergleicht nur Zylinder.</translation>
+        <translation>Zylinder %1 zeigt %2 bei wirksamem Dekompressor: Dafür gilt kein Grenzwert.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: borderline.</source>
@@ -6852,9 +6875,9 @@
         <translation>Gemessen, aber es gibt nichts, woran die Messwerte zu beurteilen wären. Die Werksgrenzwerte auf die Motorkarte schreiben.</translation>
     </message>
     <message>
-        <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
+        <source>With the decompressor at work the readings say little by themselves. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
-        <translation>Bei wirksamem Dekompressor vergleichen die Messwerte nur Zylinder. Eine Druckverlustprüfung sagt, wie jeder dichtet.</translation>
+        <translation>Bei wirksamem Dekompressor sagen die Messwerte für sich allein wenig. Eine Druckverlustprüfung sagt, wie jeder Zylinder dichtet.</translation>
     </message>
     <message>
         <source>The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, warm, before any verdict.</source>
@@ -7022,9 +7045,9 @@
         <translation>Die Drosselklappe war geschlossen: Der Messwert wird nicht an dem gemessen, was bei offener zu erwarten ist.</translation>
     </message>
     <message>
-        <source>The decompressor was at work: the reading compares cylinders only and is not held against any limit.</source>
+        <source>The decompressor was at work: the reading is not held against any limit.</source>
         <extracomment>why.decompressor</extracomment>
-        <translation>Der Dekompressor war wirksam: Der Messwert vergleicht nur Zylinder und wird an keinem Grenzwert gemessen.</translation>
+        <translation>Der Dekompressor war wirksam: Der Messwert wird an keinem Grenzwert gemessen.</translation>
     </message>
     <message>
         <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
@@ -16608,6 +16631,10 @@
         <translation>Die Tasten des Eingabefelds wachsen für dicke Handschuhe.</translation>
     </message>
     <message>
+        <source>The pad&apos;s keys grow for thick gloves. This screen has no room for more.</source>
+        <translation>Die Tasten des Eingabefelds wachsen für dicke Handschuhe. Auf diesem Bildschirm ist kein Platz für mehr.</translation>
+    </message>
+    <message>
         <source>Tick on a key</source>
         <translation>Tastenvibration</translation>
     </message>
@@ -18084,6 +18111,10 @@
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
+        <source>New session of %1: nothing measured yet</source>
+        <translation>Neue Sitzung vom %1: noch nichts gemessen</translation>
+    </message>
+    <message>
         <source>No session yet</source>
         <translation>Noch keine Sitzung</translation>
     </message>
@@ -18185,12 +18216,24 @@
         <translation>unteres Ende des Werksbereichs hier</translation>
     </message>
     <message>
+        <source>lower end of the factory range</source>
+        <translation>unteres Ende des Werksbereichs</translation>
+    </message>
+    <message>
         <source>upper end of the factory range here</source>
         <translation>oberes Ende des Werksbereichs hier</translation>
     </message>
     <message>
+        <source>upper end of the factory range</source>
+        <translation>oberes Ende des Werksbereichs</translation>
+    </message>
+    <message>
         <source>factory limit here</source>
         <translation>Werksgrenzwert hier</translation>
+    </message>
+    <message>
+        <source>factory limit</source>
+        <translation>Werksgrenzwert</translation>
     </message>
     <message>
         <source>most allowed between cylinders</source>
@@ -18549,6 +18592,14 @@
 </context>
 <context>
     <name>lapwing::PadLines</name>
+    <message>
+        <source>Factory limit: %1.</source>
+        <translation>Werksgrenzwert: %1.</translation>
+    </message>
+    <message>
+        <source>Factory range: %1 to %2.</source>
+        <translation>Werksbereich: %1 bis %2.</translation>
+    </message>
     <message>
         <source>leakage on this tester</source>
         <translation>Druckverlust auf diesem Prüfgerät</translation>
@@ -19045,6 +19096,10 @@
         <translation>Werksgrenzwert hier</translation>
     </message>
     <message>
+        <source>factory limit</source>
+        <translation>Werksgrenzwert</translation>
+    </message>
+    <message>
         <source>most allowed between cylinders</source>
         <translation>höchstens zwischen Zylindern zulässig</translation>
     </message>
@@ -19122,6 +19177,10 @@
     <message>
         <source>factory limit %1 here</source>
         <translation>Werksgrenzwert %1 hier</translation>
+    </message>
+    <message>
+        <source>factory limit %1</source>
+        <translation>Werksgrenzwert %1</translation>
     </message>
     <message>
         <source>the model expects %1 to %2</source>

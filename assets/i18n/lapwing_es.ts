@@ -808,6 +808,21 @@
     </message>
 </context>
 <context>
+    <name>CautionFold</name>
+    <message>
+        <source>Cautions before the work: %1</source>
+        <translation>Advertencias antes del trabajo: %1</translation>
+    </message>
+    <message>
+        <source>Touch to fold</source>
+        <translation>Tocar para plegar</translation>
+    </message>
+    <message>
+        <source>Touch to read it all</source>
+        <translation>Tocar para leerlo todo</translation>
+    </message>
+</context>
+<context>
     <name>CautionGate</name>
     <message>
         <source>Before you start</source>
@@ -1753,6 +1768,10 @@
         <translation>Deshacer el último paso</translation>
     </message>
     <message>
+        <source>Nothing to take back</source>
+        <translation>Nada que deshacer</translation>
+    </message>
+    <message>
         <source>New session</source>
         <translation>Nueva sesión</translation>
     </message>
@@ -1829,6 +1848,10 @@
     <message>
         <source>Search name, tags, description</source>
         <translation>Buscar nombre, etiquetas, descripción</translation>
+    </message>
+    <message>
+        <source>Clear the search</source>
+        <translation>Borrar la búsqueda</translation>
     </message>
 </context>
 <context>
@@ -5977,9 +6000,9 @@
         <translation>El modelo no da ninguna expectativa. %1</translation>
     </message>
     <message>
-        <source>The decompressor is at work: readings compare cylinders only, nothing else is expected of them.</source>
+        <source>The decompressor is at work: nothing is expected of the readings.</source>
         <extracomment>model.decompressor</extracomment>
-        <translation>El descompresor actúa: las lecturas solo comparan cilindros, no se espera nada más de ellas.</translation>
+        <translation>El descompresor actúa: no se espera nada de las lecturas.</translation>
     </message>
     <message>
         <source>With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no limit.</source>
@@ -6692,9 +6715,9 @@
         <translation>El cilindro %1 da %2, menos de lo esperado: en el límite. No hay cifra de fábrica.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders.</source>
+        <source>Cylinder %1 reads %2 with the decompressor at work: no limit holds for that.</source>
         <extracomment>cylinder.reads_decompressor</extracomment>
-        <translation>El cilindro %1 da %2 con el descompresor actuando: eso solo compara cilindros.</translation>
+        <translation>El cilindro %1 marca %2 con el descompresor actuando: para eso no vale ningún límite.</translation>
     </message>
     <message>
         <source>Cylinder %1 reads %2: borderline.</source>
@@ -6852,9 +6875,9 @@
         <translation>Medido, pero no hay con qué juzgar las lecturas. Poner los límites de fábrica en la ficha del motor.</translation>
     </message>
     <message>
-        <source>With the decompressor at work the readings only compare cylinders. A leak-down test tells how each one seals.</source>
+        <source>With the decompressor at work the readings say little by themselves. A leak-down test tells how each one seals.</source>
         <extracomment>engine.decompressor</extracomment>
-        <translation>Con el descompresor actuando las lecturas solo comparan cilindros. Una prueba de estanqueidad dice cómo sella cada uno.</translation>
+        <translation>Con el descompresor actuando las lecturas por sí solas dicen poco. Una prueba de estanqueidad dice cómo sella cada cilindro.</translation>
     </message>
     <message>
         <source>The throttle was shut, which lowers every reading. Repeat the dry test with the throttle wide open, warm, before any verdict.</source>
@@ -7022,9 +7045,9 @@
         <translation>La mariposa estaba cerrada: la lectura no se compara con lo que se espera de una abierta.</translation>
     </message>
     <message>
-        <source>The decompressor was at work: the reading compares cylinders only and is not held against any limit.</source>
+        <source>The decompressor was at work: the reading is not held against any limit.</source>
         <extracomment>why.decompressor</extracomment>
-        <translation>El descompresor actuaba: la lectura solo compara cilindros y no se compara con ningún límite.</translation>
+        <translation>El descompresor actuaba: la lectura no se compara con ningún límite.</translation>
     </message>
     <message>
         <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
@@ -16608,6 +16631,10 @@
         <translation>Las teclas del teclado crecen para guantes gruesos.</translation>
     </message>
     <message>
+        <source>The pad&apos;s keys grow for thick gloves. This screen has no room for more.</source>
+        <translation>Las teclas del teclado crecen para guantes gruesos. En esta pantalla no hay sitio para más.</translation>
+    </message>
+    <message>
         <source>Tick on a key</source>
         <translation>Vibrar al pulsar</translation>
     </message>
@@ -18084,6 +18111,10 @@
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
+        <source>New session of %1: nothing measured yet</source>
+        <translation>Nueva sesión del %1: aún no se midió nada</translation>
+    </message>
+    <message>
         <source>No session yet</source>
         <translation>Aún sin sesión</translation>
     </message>
@@ -18185,12 +18216,24 @@
         <translation>extremo inferior del rango de fábrica aquí</translation>
     </message>
     <message>
+        <source>lower end of the factory range</source>
+        <translation>extremo inferior del rango de fábrica</translation>
+    </message>
+    <message>
         <source>upper end of the factory range here</source>
         <translation>extremo superior del rango de fábrica aquí</translation>
     </message>
     <message>
+        <source>upper end of the factory range</source>
+        <translation>extremo superior del rango de fábrica</translation>
+    </message>
+    <message>
         <source>factory limit here</source>
         <translation>límite de fábrica aquí</translation>
+    </message>
+    <message>
+        <source>factory limit</source>
+        <translation>límite de fábrica</translation>
     </message>
     <message>
         <source>most allowed between cylinders</source>
@@ -18549,6 +18592,14 @@
 </context>
 <context>
     <name>lapwing::PadLines</name>
+    <message>
+        <source>Factory limit: %1.</source>
+        <translation>Límite de fábrica: %1.</translation>
+    </message>
+    <message>
+        <source>Factory range: %1 to %2.</source>
+        <translation>Rango de fábrica: %1 a %2.</translation>
+    </message>
     <message>
         <source>leakage on this tester</source>
         <translation>pérdida en este comprobador</translation>
@@ -19045,6 +19096,10 @@
         <translation>límite de fábrica aquí</translation>
     </message>
     <message>
+        <source>factory limit</source>
+        <translation>límite de fábrica</translation>
+    </message>
+    <message>
         <source>most allowed between cylinders</source>
         <translation>máximo admitido entre cilindros</translation>
     </message>
@@ -19122,6 +19177,10 @@
     <message>
         <source>factory limit %1 here</source>
         <translation>límite de fábrica %1 aquí</translation>
+    </message>
+    <message>
+        <source>factory limit %1</source>
+        <translation>límite de fábrica %1</translation>
     </message>
     <message>
         <source>the model expects %1 to %2</source>

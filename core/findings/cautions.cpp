@@ -5,6 +5,8 @@
 
 #include <algorithm>
 
+#include "core/base/letters.h"
+
 namespace lapwing::findings {
 
 std::vector<const Caution*> cautions_for(const Reference& reference, std::string_view place,
@@ -17,6 +19,21 @@ std::vector<const Caution*> cautions_for(const Reference& reference, std::string
             }))
             out.push_back(&caution);
     return out;
+}
+
+bool says_aircraft(const Engine& engine) {
+    constexpr std::string_view words[] = {
+        "aircraft",   "airplane", "aeroplane", "aviation",  "propeller",   "helicopter",   "gyrocopter",
+        "ultralight", "glider",   "flugzeug",  "flugmotor", "luftfahrt",   "hubschrauber", "ultraleicht",
+        "aeronave",   "avioneta", "aviación",  "avión",     "helicóptero", "ultraligero"};
+    for (const std::string* text : {&engine.name, &engine.description, &engine.history}) {
+        const std::string spelt = one_spelling(*text);
+        if (std::ranges::any_of(words, [&](std::string_view word) {
+                return spelt.find(one_spelling(word)) != std::string::npos;
+            }))
+            return true;
+    }
+    return false;
 }
 
 }  // namespace lapwing::findings

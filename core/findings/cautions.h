@@ -16,4 +16,8 @@ namespace lapwing::findings {
 std::vector<const Caution*> cautions_for(const Reference& reference, std::string_view place,
                                          const Engine& engine);
 
+/// Whether the engine's card says of itself, in the languages that the app speaks, that it is an aircraft's:
+/// there is no field for it.
+bool says_aircraft(const Engine& engine);
+
 }  // namespace lapwing::findings

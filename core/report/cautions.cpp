@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <set>
 
-#include "core/base/letters.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -40,22 +39,6 @@ std::string_view place_of(Action action) {
     return "session";
 }
 
-/// What the card says of itself, in the languages that the app speaks: there is no field for it.
-bool says_aircraft(const Engine& engine) {
-    constexpr std::string_view words[] = {
-        "aircraft",   "airplane", "aeroplane", "aviation",  "propeller",   "helicopter",   "gyrocopter",
-        "ultralight", "glider",   "flugzeug",  "flugmotor", "luftfahrt",   "hubschrauber", "ultraleicht",
-        "aeronave",   "avioneta", "aviación",  "avión",     "helicóptero", "ultraligero"};
-    for (const std::string* text : {&engine.name, &engine.description, &engine.history}) {
-        const std::string spelt = one_spelling(*text);
-        if (std::ranges::any_of(words, [&](std::string_view word) {
-                return spelt.find(one_spelling(word)) != std::string::npos;
-            }))
-            return true;
-    }
-    return false;
-}
-
 }  // namespace
 
 Section cautions(const findings::Findings& found, const std::vector<findings::NextStep>& steps,
@@ -76,7 +59,7 @@ Section cautions(const findings::Findings& found, const std::vector<findings::Ne
     std::set<std::string> said;
     for (std::string_view place : places)
         for (const findings::Caution* caution : cautions_for(reference, place, engine)) {
-            if (caution->id == "aircraft" && !says_aircraft(engine)) continue;
+            if (caution->id == "aircraft" && !findings::says_aircraft(engine)) continue;
             if (said.insert(caution->id).second)
                 sentences.sentences.push_back({ReferenceText{caution->text}, std::nullopt, std::nullopt});
         }

@@ -31,6 +31,11 @@ FocusScope {
     // A sheet that closes hands the keyboard back to the window, not to the page under it.
     readonly property Item focused: Window.activeFocusItem
 
+    // Who goes about by keyboard in two panes finds the focus in the page that opens, and on the way back where it was.
+    readonly property bool byKeys: wide && (focused?.visualFocus ?? false)
+    property bool entering: false
+    property Item cameFrom: null
+
     signal told(text: string)
 
     onFocusedChanged: settled.restart()
@@ -45,8 +50,32 @@ FocusScope {
     }
 
     function focusPage() {
-        if (!focused || focused === Window.contentItem)
-            stack.currentItem?.forceActiveFocus();
+        if (focused && focused !== Window.contentItem)
+            return;
+        stack.currentItem?.forceActiveFocus();
+        if (entering)
+            enter();
+    }
+
+    // Not into a page of digits, which takes the keys itself, and not under a sheet: that one has them until it closes.
+    function enter() {
+        entering = stack.covered;
+        if (!entering && !stack.currentItem?.keyed)
+            ring(stack.currentItem?.nextItemInFocusChain());
+    }
+
+    function ring(item: Item) {
+        if (item)
+            item.forceActiveFocus(Qt.TabFocusReason);
+    }
+
+    function comeBack() {
+        if (stack.depth > 1 || !listBeside)
+            ring(stack.currentItem);
+        else if (cameFrom?.visible)
+            ring(cameFrom);
+        else
+            ring(side.item?.nextItemInFocusChain());
     }
 
     function url(name: string): string {
@@ -66,6 +95,7 @@ FocusScope {
             wiping.item?.lock();
             return;
         }
+        const keys = entering || byKeys;
         messages.item?.pageChanges();
         // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
         if (places.length > 0 && places[places.length - 1].name === passing)
@@ -86,6 +116,9 @@ FocusScope {
             tell(qsTr("This page can't be opened. Close Lapwing and start it again; if that doesn't help, install it anew. Nothing that was kept is lost."));
         }
         keepPlace();
+        entering = false;
+        if (keys)
+            enter();
     }
 
     // Several pages, the last one on top: the page that asks may be gone after the first. Without any, home.
@@ -106,10 +139,13 @@ FocusScope {
     function leave() {
         if (stack.depth < 2)
             return;
+        const keys = byKeys;
         messages.item?.pageChanges();
         places = places.slice(0, -1);
         stack.pop();
         keepPlace();
+        if (keys)
+            comeBack();
     }
 
     function home() {
@@ -196,14 +232,19 @@ FocusScope {
         ignoreUnknownSignals: true
 
         function onGo(name: string, args: var) {
-            if (name !== "Wipe")
+            if (name !== "Wipe") {
+                shell.entering = shell.byKeys;
+                shell.cameFrom = shell.byKeys ? shell.focused : null;
                 shell.unwind(0);
+            }
             shell.go(name, args);
         }
     }
 
     T.StackView {
         id: stack
+
+        readonly property bool covered: T.Overlay.overlay?.visible ?? false
 
         objectName: "stack"
         anchors.left: side.right
@@ -263,7 +304,7 @@ FocusScope {
         }
         onCurrentItemChanged: {
             // What lies over a page from its beginning, a caution above all, has the keys until it is read.
-            if (!T.Overlay.overlay?.visible)
+            if (!covered)
                 currentItem?.forceActiveFocus();
             // An Undo of the page before must not be mistaken for one of the steps here.
             if (currentItem?.ownUndo && messages.item?.undoable)

@@ -120,8 +120,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "No expectation: at a compression ratio of %1, above 14, the model reads far over what makers print. "
         "Use the maker's figure."),
     SAY("model.refused", "The model gives no expectation. %1"),
-    SAY("model.decompressor",
-        "The decompressor is at work: readings compare cylinders only, nothing else is expected of them."),
+    SAY("model.decompressor", "The decompressor is at work: nothing is expected of the readings."),
     SAY("model.released",
         "With a working decompressor such an engine reads about %1 to %2 when nothing leaks. This is no "
         "limit."),

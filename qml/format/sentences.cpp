@@ -25,7 +25,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.reads_below_expected",
         "Cylinder %1 reads %2, less than expected: borderline. There is no factory figure."),
     SAY("cylinder.reads_decompressor",
-        "Cylinder %1 reads %2 with the decompressor at work: that only compares cylinders."),
+        "Cylinder %1 reads %2 with the decompressor at work: no limit holds for that."),
     SAY("cylinder.reads_borderline", "Cylinder %1 reads %2: borderline."),
     SAY("cylinder.reads_low", "Cylinder %1 reads %2: too low. A leak-down test shows where it leaks."),
     SAY("cylinder.below_limit",
@@ -92,7 +92,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Measured, but there is nothing to judge the readings by. Put the factory limits on the engine "
         "card."),
     SAY("engine.decompressor",
-        "With the decompressor at work the readings only compare cylinders. A leak-down test tells how each "
+        "With the decompressor at work the readings say little by themselves. A leak-down test tells how "
+        "each "
         "one "
         "seals."),
     SAY("engine.throttle_shut",
@@ -165,9 +166,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "whose check valve sits at the plug hole."),
     SAY("why.throttle_closed",
         "The throttle was closed: the reading is not held against what is expected of an open one."),
-    SAY("why.decompressor",
-        "The decompressor was at work: the reading compares cylinders only and is not held against any "
-        "limit."),
+    SAY("why.decompressor", "The decompressor was at work: the reading is not held against any limit."),
     SAY("why.leak_band",
         "On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
     SAY("why.leak_other_set",

@@ -15,7 +15,13 @@ int decimalsOfGauge(double fullScale, std::optional<double> division) {
     return std::clamp(static_cast<int>(std::ceil(-std::log10(step) - 0.301)), 0, 3);
 }
 
-Entry placePoint(QStringView typed, double fullScale, int decimals) {
+QString withoutNoughts(QString digits) {
+    while (digits.size() > 1 && digits[0] == u'0' && digits[1] >= u'0' && digits[1] <= u'9')
+        digits.remove(0, 1);
+    return digits;
+}
+
+static Entry placed(QStringView typed, double fullScale, int decimals) {
     Entry out;
     bool own_point = false;
     for (const QChar c : typed) {
@@ -37,6 +43,13 @@ Entry placePoint(QStringView typed, double fullScale, int decimals) {
         placed.insert(placed.size() - places, u'.');
         if (placed.toDouble() <= fullScale) return Entry{placed, true};
     }
+    return out;
+}
+
+Entry placePoint(QStringView typed, double fullScale, int decimals) {
+    // Only now: in "005" they say where the point goes.
+    Entry out = placed(typed, fullScale, decimals);
+    out.digits = withoutNoughts(out.digits);
     return out;
 }
 

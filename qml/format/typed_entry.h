@@ -33,4 +33,7 @@ Entry placePoint(QStringView typed, double fullScale, int decimals);
 /// smallest division's own, whichever is known.
 int decimalsOfGauge(double fullScale, std::optional<double> division = {});
 
+/// "088" is 88; the nought of "0.88" stays.
+QString withoutNoughts(QString digits);
+
 }  // namespace lapwing::format

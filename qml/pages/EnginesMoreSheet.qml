@@ -4,14 +4,14 @@
 import QtQuick
 import Lapwing.Components
 
-// The routes that are taken now and then.
+// The routes that are taken now and then. Each row keeps its place whatever else there is to do: a thumb learns it.
 Sheet {
     id: sheet
 
     // What the calculators are filled from: the last session, where there is but one engine.
     property string lastSession
 
-    // Where the page's own button goes on with a session.
+    // There is an engine to open one on.
     property bool offersSession: false
 
     // What was done last and can still be taken back when its message is gone: {step, text}, or empty.
@@ -29,11 +29,11 @@ Sheet {
     ListRow {
         objectName: "undoLast"
         width: parent.width
-        visible: sheet.undoable.step !== undefined
+        enabled: sheet.undoable.step !== undefined
         symbol: "undo"
         forward: false
         text: qsTr("Undo the last step")
-        detail: sheet.undoable.text ?? ""
+        detail: sheet.undoable.text ?? qsTr("Nothing to take back")
         onClicked: {
             sheet.close();
             sheet.undo();
@@ -43,7 +43,7 @@ Sheet {
     ListRow {
         objectName: "newSession"
         width: parent.width
-        visible: sheet.offersSession
+        enabled: sheet.offersSession
         symbol: "pencil"
         text: qsTr("New session")
         onClicked: sheet.newSession()

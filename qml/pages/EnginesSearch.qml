@@ -11,6 +11,12 @@ Item {
 
     signal typed(text: string)
 
+    function clear() {
+        box.clear();
+        search.typed("");
+        box.forceActiveFocus();
+    }
+
     implicitHeight: box.implicitHeight + Theme.space
 
     FieldBox {
@@ -23,6 +29,37 @@ Item {
         placeholderText: qsTr("Search name, tags, description")
         Accessible.name: placeholderText
         inputMethodHints: Qt.ImhNoPredictiveText
+        trailingRoom: text === "" ? 0 : cross.width
         onTextEdited: search.typed(text)
+        // What is typed goes first, then the page.
+        Keys.onEscapePressed: event => {
+            event.accepted = text !== "";
+            if (event.accepted)
+                search.clear();
+        }
+
+        Pressable {
+            id: cross
+
+            objectName: "clearSearch"
+            visible: box.text !== ""
+            targetKind: "minor"
+            fill: "transparent"
+            padding: 0
+            horizontalPadding: 0
+            width: leastHeight
+            x: Theme.rightToLeft ? 4 : box.width - width - 4
+            anchors.verticalCenter: parent.verticalCenter
+            text: qsTr("Clear the search")
+            onClicked: search.clear()
+
+            inside: Item {
+                Symbol {
+                    anchors.centerIn: parent
+                    name: "close"
+                    size: 22
+                }
+            }
+        }
     }
 }

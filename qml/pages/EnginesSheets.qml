@@ -70,7 +70,7 @@ Item {
             lastSession: extras.engines.onlySession()
             undoable: extras.engines.lastStep()
             onUndo: extras.app.undo(undoable.step)
-            offersSession: Object.keys(extras.engines.goOn).length > 0
+            offersSession: extras.engines.total > 0
             onNewSession: extras.chooseEngine()
             onGo: (name, args) => extras.go(name, args)
             onAddEngine: extras.addEngine()

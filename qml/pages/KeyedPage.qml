@@ -22,7 +22,10 @@ AppPage {
 
     readonly property bool lying: width > height && height < 640
     readonly property bool tight: !lying && height < 700
-    readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3
+    // Big keys take the room of rail and fields on a small screen, as large text does.
+    readonly property bool crowded: (tight || lying) && Theme.textScale > 1.3 || tight && Theme.bigKeys
+    // The figure and what stands beside it, that the keys leave alone.
+    readonly property real figureRoom: crowded ? Math.max(Theme.readoutFloor * 1.15, 42 * Theme.textScale) : Theme.readoutFloor * 1.06
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true
     readonly property bool wholeWidth: true
@@ -119,7 +122,7 @@ AppPage {
         visible: !page.shut
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
         // However big the keys: the figure that is being typed, cylinders and fields keep their room.
-        height: Math.min(4 * keyHeight + 3 * spacing, Math.max(4 * Theme.secondaryTarget + 3 * spacing, parent.height - anchors.bottomMargin - (page.lying ? 0 : 2 * (Theme.minorTarget + Theme.space) + Theme.readoutFloor * 1.06 + Theme.space)))
+        height: Math.min(4 * keyHeight + 3 * spacing, Math.max(4 * Theme.secondaryTarget + 3 * spacing, parent.height - anchors.bottomMargin - (page.lying ? 0 : (page.crowded ? 1 : 2) * (Theme.minorTarget + Theme.space) + page.figureRoom + Theme.space)))
         keyHeight: Theme.padKeyHeight(page.width, page.height)
         decimalMark: Qt.locale().decimalPoint
         decimalEnabled: page.keyed.decimals

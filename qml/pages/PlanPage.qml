@@ -43,6 +43,8 @@ AppPage {
     }
 
     ScrollColumn {
+        id: column
+
         anchors.fill: parent
         visible: !gate.closed
         spacing: Theme.gap
@@ -114,16 +116,12 @@ AppPage {
             onExplain: steps => derivation.show(steps)
         }
 
-        Repeater {
-            model: viewModel.cautions
-
-            Caution {
-                required property string modelData
-
-                width: parent.width
-                text: modelData
-                read: true
-            }
+        CautionFold {
+            width: parent.width
+            app: page.app
+            place: page.sessionId + "/plan"
+            cautions: viewModel.cautions
+            inSight: !gate.closed && column.contentY + column.height >= y + height
         }
 
         OwnerAnswer {

@@ -77,10 +77,11 @@ AppPage {
                 model: viewModel.cautions
 
                 Caution {
-                    required property string modelData
+                    required property var modelData
 
                     width: parent.width
-                    text: modelData
+                    text: modelData.text
+                    read: modelData.apart
                 }
             }
         }

@@ -13,6 +13,10 @@ Column {
     required property AppSettings settings
     property bool hapticsOffered: false
 
+    // A phone lying down that is this low gives its digits all its height already; a small one standing has none left
+    // beside large text.
+    readonly property bool roomForKeys: Window.width > Window.height ? Window.height >= 340 : !Theme.isCrowded(Window.width, Window.height)
+
     spacing: Theme.space
 
     SwitchRow {
@@ -28,7 +32,7 @@ Column {
         objectName: "bigKeys"
         width: parent.width
         text: qsTr("Big keys")
-        detail: qsTr("The pad's keys grow for thick gloves.")
+        detail: hands.roomForKeys ? qsTr("The pad's keys grow for thick gloves.") : qsTr("The pad's keys grow for thick gloves. This screen has no room for more.")
         checked: hands.settings.bigKeys
         onClicked: hands.settings.bigKeys = checked
     }

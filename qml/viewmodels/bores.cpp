@@ -70,6 +70,18 @@ State state_of(const CylinderFindings* cylinder, std::optional<TestKind> test) {
 
 namespace {
 
+/// A working decompressor's readings are held against no limit.
+bool held_against_nothing(const Findings& findings) {
+    const auto says = [](const std::vector<findings::Remark>& remarks, std::string_view code) {
+        return std::ranges::any_of(
+            remarks, [&](const findings::Remark& remark) { return remark.message.code == code; });
+    };
+    return says(findings.expectation, "model.decompressor") ||
+           std::ranges::any_of(findings.cylinders, [&](const findings::CylinderFindings& cylinder) {
+               return cylinder.dry && says(cylinder.dry->why, "why.decompressor");
+           });
+}
+
 QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
     QVariantMap map{{"measured", false}, {"value", 0.0},   {"u", 0.0},
                     {"limit", qQNaN()},  {"low", qQNaN()}, {"high", qQNaN()}};
@@ -85,9 +97,11 @@ QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
         return map;
     }
     const double top = cranking_top_pa(findings);
-    map["limit"] = share(findings.limits.lowest, top);
-    map["low"] = share(findings.limits.low, top);
-    map["high"] = share(findings.limits.high, top);
+    if (!held_against_nothing(findings)) {
+        map["limit"] = share(findings.limits.lowest, top);
+        map["low"] = share(findings.limits.low, top);
+        map["high"] = share(findings.limits.high, top);
+    }
     if (const auto* reading = cylinder ? cranking_of(*cylinder, test) : nullptr; reading && top > 0.0) {
         map["measured"] = true;
         map["value"] = std::clamp(reading->final.figure.si / top, 0.0, 1.0);
@@ -102,6 +116,10 @@ QVariantMap bore(const Findings& findings, TestKind test, int number) {
     QVariantMap map = bore_of(findings, test, number);
     if (map["measured"].toBool() && map["state"] == state_key(State::none)) map["state"] = measured_only;
     return map;
+}
+
+bool limits_scaled(const Findings& findings) {
+    return std::string_view(findings.limits.basis.message.code).starts_with("limits.scaled");
 }
 
 TestKind telling_test(const Findings& findings) {

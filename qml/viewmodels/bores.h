@@ -24,6 +24,9 @@ findings::State state_of(const findings::CylinderFindings* cylinder, std::option
 /// the height is the held part of the set pressure. Missing marks are NaN.
 QVariantMap bore(const findings::Findings& findings, TestKind test, int cylinder);
 
+/// Whether the factory limits were brought to this shop's air: only then do they differ from the card's.
+bool limits_scaled(const findings::Findings& findings);
+
 /// The test that says most about an engine at a glance: leak-down if any cylinder has one, else dry.
 TestKind telling_test(const findings::Findings& findings);
 

@@ -236,7 +236,7 @@ void add_plug(Lines& lines, const Engine& engine, const format::Formatter& forma
     lines.hint(Texts::tr("With one, a low cranking reading is no proof of a leak."));
 }
 
-void add_limits(Lines& lines, const format::Formatter& format) {
+void add_limits(Lines& lines, const Engine& engine, const format::Formatter& format) {
     lines.section(Texts::tr("Factory limits"));
     const auto bars = forms::pressures(format);
     lines.quantity(
@@ -245,12 +245,16 @@ void add_limits(Lines& lines, const format::Formatter& format) {
         "high", Texts::tr("Normal range to"), bars, [](auto& e) -> auto& { return e.limits.high; });
     lines.quantity(
         "lowest", Texts::tr("Lowest limit"), bars, [](auto& e) -> auto& { return e.limits.lowest; });
-    lines.quantity(
-        "difference", Texts::tr("Most difference between cylinders"), bars,
-        [](auto& e) -> auto& { return e.limits.difference; });
-    lines.quantity(
-        "least_ratio", Texts::tr("Lowest against highest cylinder, at least"), percent,
-        [](auto& e) -> auto& { return e.limits.least_ratio; });
+    // A single has no other cylinder to differ from; what was typed all the same stays in sight.
+    const bool several = engine.cylinders.size() > 1;
+    if (several || engine.limits.difference)
+        lines.quantity(
+            "difference", Texts::tr("Most difference between cylinders"), bars,
+            [](auto& e) -> auto& { return e.limits.difference; });
+    if (several || engine.limits.least_ratio)
+        lines.quantity(
+            "least_ratio", Texts::tr("Lowest against highest cylinder, at least"), percent,
+            [](auto& e) -> auto& { return e.limits.least_ratio; });
     lines.quantity(
         "most_leakage", Texts::tr("Most leakage"), percent,
         [](auto& e) -> auto& { return e.limits.most_leakage; });
@@ -296,7 +300,7 @@ FormLines<Engine> engine_card_lines(const Engine& engine, const format::Formatte
     add_dimensions(lines, engine, format);
     if (engine.cycle == StrokeCycle::four) add_valves(lines, engine, format);
     add_plug(lines, engine, format);
-    add_limits(lines, format);
+    add_limits(lines, engine, format);
     if (engine.cycle == StrokeCycle::two) add_crankcase(lines, format);
     lines.section(Texts::tr("Shop"));
     lines.quantity(

@@ -97,14 +97,25 @@ bool measured_in(const Looked& one, int number) {
     return cylinder && (cylinder->dry || cylinder->leak_down || cylinder->wet);
 }
 
-/// Sets state and earlier from the words, all but those of `hidden`.
+/// Sets state and earlier from the words, all but those of `hidden`. What the newest readings find amiss of a
+/// cylinder is the verdict on it, and of two that are as bad the newest one's is shown.
 void sum_up(EngineGlance& glance, const std::vector<SessionId>& hidden, const QString& nothing) {
+    std::vector<EngineGlance::Word> said;
+    for (const auto& word : glance.words)
+        if (std::ranges::find(hidden, word.session) == hidden.end()) said.push_back(word);
+    const auto newest = [&](const EngineGlance::Word& word) { return word.session == glance.session; };
+    const auto overtaken = [&](const EngineGlance::Word& word) {
+        return !newest(word) && std::ranges::any_of(said, [&](const auto& other) {
+            return newest(other) && other.cylinder == word.cylinder && other.state > State::good;
+        });
+    };
     State worst = State::none;
     glance.earlier = false;
-    for (const auto& word : glance.words) {
-        if (std::ranges::find(hidden, word.session) != hidden.end() || word.state <= worst) continue;
+    for (const auto& word : said) {
+        if (overtaken(word) || word.state < worst) continue;
+        if (word.state == worst && !newest(word)) continue;
         worst = word.state;
-        glance.earlier = word.session != glance.session;
+        glance.earlier = !newest(word);
     }
     // What was not measured can't be in range.
     std::map<int, State> each;
@@ -125,6 +136,8 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     EngineGlance glance;
     const Looked& newest = visits.front();
     glance.session = newest.visit.session.id;
+    glance.title = newest.visit.session.title;
+    glance.day = newest.visit.session.opened_at;
     for (const Looked& one : visits)
         glance.sessions.push_back(one.visit.session.id);
     const auto numbers = numbers_in_order(*engine);

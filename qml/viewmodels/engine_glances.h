@@ -29,6 +29,8 @@ struct EngineGlance {
     QString state = QStringLiteral("none");
     bool earlier = false;             ///< the state is that of an earlier visit than the newest measured one
     SessionId session;                ///< that newest one
+    std::string title;                ///< its title
+    std::optional<Timestamp> day;     ///< and its day; without one nothing was looked into
     std::vector<Word> words;          ///< what the state is the worst of
     std::vector<SessionId> sessions;  ///< every visit that something here is from
 

@@ -77,7 +77,7 @@ void EngineListModel::setLooking(bool looking) {
     if (looking_ == looking) return;
     looking_ = looking;
     emit lookingChanged();
-    if (looking_) tellAll({BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
+    if (looking_) tellAll({LastRole, BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
 }
 
 void EngineListModel::setFilter(const QString& filter) {
@@ -99,8 +99,18 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             return QString::fromStdString(engine.id.text());
         case NameRole:
             return QString::fromStdString(engine.name);
-        case LastRole:
-            return lastLine(engine);
+        case LastRole: {
+            // Bores, verdict and day belong together: a session in which nothing is measured yet is only
+            // named.
+            const EngineGlance seen = looking_ ? glances_->of(engine) : EngineGlance::blank(engine.cylinders);
+            if (!seen.day || seen.session == engine.last_session) return lastLine(engine);
+            workflow::EngineSummary measured = engine;
+            measured.last_title = seen.title;
+            measured.last_opened_at = seen.day;
+            return lastLine(measured) + QLatin1Char('\n') +
+                   tr("New session of %1: nothing measured yet")
+                       .arg(app_->format().shortDate(*engine.last_opened_at));
+        }
         case TagsRole: {
             QStringList tags;
             for (const auto& tag : engine.tags)
@@ -169,7 +179,7 @@ void EngineListModel::showGlance(const QString& engineId) {
     for (int row = 0; row < count(); ++row)
         if (data(index(row), IdRole).toString() == engineId)
             emit dataChanged(index(row), index(row),
-                             {BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
+                             {LastRole, BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
 }
 
 QVariantList EngineListModel::choices(const QString& words, int most) const {
@@ -186,7 +196,7 @@ QVariantList EngineListModel::choices(const QString& words, int most) const {
 }
 
 void EngineListModel::lookAgain() {
-    tellAll({BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
+    tellAll({LastRole, BoresRole, BoreLineRole, BoreStateRole, BoreEarlierRole});
     emit refreshed();
 }
 

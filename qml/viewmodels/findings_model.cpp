@@ -162,10 +162,14 @@ void FindingsModel::refresh() {
                                   {"odds", leaks_at}};
     }
     const auto& limits = findings()->limits;
-    for (const auto& [limit, text] : {std::pair{&limits.low, tr("lower end of the factory range here")},
-                                      std::pair{&limits.high, tr("upper end of the factory range here")},
-                                      std::pair{&limits.lowest, tr("factory limit here")},
-                                      std::pair{&limits.difference, tr("most allowed between cylinders")}})
+    const bool scaled = limits_scaled(*findings());
+    for (const auto& [limit, text] :
+         {std::pair{&limits.low, scaled ? tr("lower end of the factory range here")
+                                        : tr("lower end of the factory range")},
+          std::pair{&limits.high, scaled ? tr("upper end of the factory range here")
+                                         : tr("upper end of the factory range")},
+          std::pair{&limits.lowest, scaled ? tr("factory limit here") : tr("factory limit")},
+          std::pair{&limits.difference, tr("most allowed between cylinders")}})
         if (*limit) engine_lines_ << line({}, format().text((*limit)->figure), text, {(*limit)->from});
     if (!limits.basis.message.code.empty()) engine_lines_ << remark(limits.basis, {});
     engine_lines_ << remarks(findings()->expectation, {});

@@ -42,7 +42,7 @@ double PadFields::full_scale() const {
 
 format::Entry PadFields::placed(const QString& field) const {
     const QString raw = entry_.typed(field);
-    if (!pad_field::is_pressure(field) || entry_.plain) return {raw, false};
+    if (!pad_field::is_pressure(field) || entry_.plain) return {format::withoutNoughts(raw), false};
     std::optional<double> division;
     if (tester_ && tester_->gauge.division) division = unit_.number(tester_->gauge.division->value());
     return format::placePoint(raw, full_scale(), format::decimalsOfGauge(full_scale(), division));

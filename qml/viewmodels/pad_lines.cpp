@@ -21,6 +21,20 @@ QString mark_of(findings::State state) {
     return state == findings::State::none ? QString() : state_key(state);
 }
 
+/// A limit that was not brought to this shop's air is the card's, here as anywhere.
+QString text_of(const findings::Remark& fact, const format::Formatter& format) {
+    const auto& [code, args] = fact.message;
+    const bool limit = code == "fact.limit_lowest" || code == "fact.limit_range";
+    const bool scaled = std::ranges::none_of(fact.from, [](const findings::Derivation& from) {
+        return std::ranges::any_of(from.notes,
+                                   [](const auto& note) { return note.code == "note.altitude_unknown"; });
+    });
+    if (!limit || scaled) return format.text(fact.message);
+    return args.size() < 2
+               ? PadLines::tr("Factory limit: %1.").arg(format.text(args[0]))
+               : PadLines::tr("Factory range: %1 to %2.").arg(format.text(args[0]), format.text(args[1]));
+}
+
 }  // namespace
 
 PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts) {
@@ -49,7 +63,7 @@ PadLines::PadLines(const findings::PadJudgement& judged, const format::Formatter
     for (const auto& fact : judged.facts) {
         // What the first puff tells is a rule of thumb; the others are figures.
         if (!verdicts && fact.message.code.starts_with("fact.first_")) continue;
-        add({}, on_the_gauge, {}, format.text(fact.message), fact.from);
+        add({}, on_the_gauge, {}, text_of(fact, format), fact.from);
     }
     if (judged.rise) reading(findings::State::none);
 }

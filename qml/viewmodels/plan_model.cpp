@@ -7,6 +7,7 @@
 #include <QDateTime>
 #include <algorithm>
 
+#include "core/findings/cautions.h"
 #include "core/model/plan_totals.h"
 #include "core/workflow/plan.h"
 #include "core/workflow/sessions.h"
@@ -202,6 +203,7 @@ QStringList PlanModel::cautions() const {
     for (const char* place : {"plan", "running", "trying", "coolant"}) {
         if (place != std::string_view("plan") && !trying) continue;
         for (const auto* caution : reference().cautions_at(place)) {
+            if (caution->id == "aircraft" && !findings::says_aircraft(engine())) continue;
             const QString text = format().reference(caution->text);
             if (!texts.contains(text)) texts << text;
         }

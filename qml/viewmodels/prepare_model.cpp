@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/findings/cautions.h"
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/prepare_steps.h"
 
@@ -42,12 +43,16 @@ QString PrepareModel::progress() const {
     return tr("%1 of %2 done").arg(done).arg(asked);
 }
 
-QStringList PrepareModel::cautions() const {
-    QStringList texts;
+QVariantList PrepareModel::cautions() const {
+    const bool flies = findings::says_aircraft(engine());
+    QVariantList here, apart;
     for (const auto* place : {"start", "adapter"})
-        for (const auto* caution : reference().cautions_at(place))
-            texts << format().reference(caution->text);
-    return texts;
+        for (const auto* caution : reference().cautions_at(place)) {
+            const bool away = caution->id == "aircraft" && !flies;
+            (away ? apart : here) << QVariantMap{{"text", format().reference(caution->text)},
+                                                 {"apart", away}};
+        }
+    return here + apart;
 }
 
 void PrepareModel::mark(const QString& step, const QString& state) {

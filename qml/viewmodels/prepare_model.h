@@ -16,7 +16,7 @@ class PrepareModel : public lapwing::SessionBacked {
     Q_PROPERTY(QVariantList steps READ steps NOTIFY refreshed)
     Q_PROPERTY(QString progress READ progress NOTIFY refreshed)
     Q_PROPERTY(int open READ open NOTIFY refreshed)
-    Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+    Q_PROPERTY(QVariantList cautions READ cautions NOTIFY refreshed)
 
 public:
     using SessionBacked::SessionBacked;
@@ -25,7 +25,8 @@ public:
     [[nodiscard]] QVariantList steps() const { return steps_; }
     [[nodiscard]] QString progress() const;
     [[nodiscard]] int open() const;  ///< steps without an answer
-    [[nodiscard]] QStringList cautions() const;
+    /// {text, apart}; `apart` is one that this engine's card gives no reason for: folded, below the others.
+    [[nodiscard]] QVariantList cautions() const;
 
     Q_INVOKABLE void mark(const QString& step, const QString& state);
     /// All that is still open is done.

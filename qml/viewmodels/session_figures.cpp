@@ -34,7 +34,8 @@ QVariantList SessionModel::figuresOf(TestKind test) {
     const auto& limits = findings()->limits;
     if (test == TestKind::dry)
         for (const auto& [limit, text] :
-             {std::pair{&limits.lowest, tr("factory limit here")},
+             {std::pair{&limits.lowest,
+                        limits_scaled(*findings()) ? tr("factory limit here") : tr("factory limit")},
               std::pair{&limits.difference, tr("most allowed between cylinders")}})
             if (*limit) lines << explained_.line({}, format().text((*limit)->figure), text, {(*limit)->from});
     if (waits) return lines;

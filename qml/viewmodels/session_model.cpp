@@ -192,7 +192,8 @@ QVariantMap SessionModel::testTile(TestKind test) {
         text = tr("%1 of %2 measured").arg(measured).arg(total);
     }
     if (test == TestKind::dry && findings() && findings()->limits.lowest && measured > 0)
-        said << tr("factory limit %1 here").arg(format().valueText(findings()->limits.lowest->figure));
+        said << (limits_scaled(*findings()) ? tr("factory limit %1 here") : tr("factory limit %1"))
+                    .arg(format().valueText(findings()->limits.lowest->figure));
     const bool waits = verdicts_wait(*app(), visit());
     if (test == TestKind::dry && findings() && !waits)
         for (const auto& expected : findings()->expectation)

@@ -96,6 +96,17 @@ TEST(TypedEntry, LeavesAloneWhatHasItsOwnPointOrFits) {
     EXPECT_EQ(placePoint(u"-9", 16.0, 1), (Entry{"-9", false}));
 }
 
+TEST(TypedEntry, DropsNoughtsThatLead) {
+    EXPECT_EQ(placePoint(u"088", 300.0, 0), (Entry{"88", false}));
+    EXPECT_EQ(placePoint(u"0", 300.0, 0), (Entry{"0", false}));
+    EXPECT_EQ(placePoint(u"000", 300.0, 0), (Entry{"0", false}));
+    EXPECT_EQ(placePoint(u"0.88", 16.0, 1), (Entry{"0.88", false}));
+    EXPECT_EQ(placePoint(u"00.88", 16.0, 1), (Entry{"0.88", false}));
+    EXPECT_EQ(placePoint(u"088", 16.0, 1), (Entry{"8.8", true}));
+    // They say where the point goes.
+    EXPECT_EQ(placePoint(u"005", 3.0, 2), (Entry{"0.05", true}));
+}
+
 TEST(TypedEntry, FinenessFollowsScaleAndDivision) {
     EXPECT_EQ(decimalsOfGauge(16.0), 1);
     EXPECT_EQ(decimalsOfGauge(6.0), 1);

@@ -340,6 +340,25 @@ private slots:
                      qPrintable(line.toMap()["text"].toString()));
     }
 
+    void an_aircrafts_caution_is_open_on_an_aircrafts_engine_only() {
+        MeasuredVisit at;
+        PrepareModel prepare;
+        open(prepare, at, at.session);
+        const auto last = [&] { return prepare.cautions().back().toMap(); };
+        QVERIFY(prepare.cautions().size() >= 2);
+        QVERIFY(last()["apart"].toBool());
+        QVERIFY2(last()["text"].toString().startsWith(QStringLiteral("Aircraft")),
+                 qPrintable(last()["text"].toString()));
+        for (const auto& one : prepare.cautions())
+            QCOMPARE(one.toMap()["apart"].toBool(), one == prepare.cautions().back());
+        Engine engine = *at.shop.desk->engine(at.shop.desk->engines().front().id);
+        engine.description = "Flugmotor, left side";
+        at.shop.desk->run(workflow::save_engine(engine));
+        at.shop.settle();
+        for (const auto& one : prepare.cautions())
+            QVERIFY(!one.toMap()["apart"].toBool());
+    }
+
     void the_rest_of_prepare_is_done_in_one_step() {
         MeasuredVisit at;
         PrepareModel prepare;

@@ -100,14 +100,50 @@ private slots:
         const auto state = [&] { return shown(list, 0, EngineListModel::BoreStateRole); };
         QTRY_COMPARE(state(), QStringLiteral("fault"));
         shop.clock.move_by(std::chrono::hours(1));
+        const auto last = [&] { return shown(list, 0, EngineListModel::LastRole); };
+        const QString before = last();
+        QVERIFY(before.startsWith(QStringLiteral("As found")));
         const SessionId next = shop.open_session(engine, "After repair");
-        QTest::qWait(200);
         QTRY_COMPARE(state(), QStringLiteral("fault"));
+        // Bores and verdict stand under the day that they are from.
+        QTRY_VERIFY2(last().startsWith(before + QLatin1Char('\n')), qPrintable(last()));
+        QVERIFY2(last().endsWith(QStringLiteral("nothing measured yet")), qPrintable(last()));
         // What is measured there counts as soon as it is.
         keep_dry(shop, next, 1, "10.2");
         keep_dry(shop, next, 2, "10.1");
         shop.settle();
         QTRY_COMPARE(state(), QStringLiteral("good"));
+        QVERIFY2(last().startsWith(QStringLiteral("After repair")), qPrintable(last()));
+        QVERIFY2(!last().contains(QLatin1Char('\n')), qPrintable(last()));
+    }
+
+    void what_todays_readings_find_amiss_is_no_earlier_visits() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        const SessionId found = shop.open_session(engine, "As found");
+        for (const int cylinder : {1, 2}) {
+            keep_dry(shop, found, cylinder, "10.0");
+            Reading air;
+            air.session = found;
+            air.test = TestKind::leak_down;
+            air.cylinder = cylinder;
+            air.set = TypedPressure::make("6.0", units::bar).value();
+            air.held = TypedPressure::make("1.5", units::bar).value();
+            shop.desk->run(workflow::keep_reading(air));
+        }
+        shop.clock.move_by(std::chrono::hours(1));
+        const SessionId next = shop.open_session(engine, "Again");
+        keep_dry(shop, next, 1, "9.9");
+        keep_dry(shop, next, 2, "3.1");
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        // Cylinder 1 keeps what air found earlier; cylinder 2 is at fault by today's reading, and that
+        // counts.
+        QTRY_COMPARE(shown(list, 0, EngineListModel::BoreStateRole), QStringLiteral("fault"));
+        QVERIFY(!list.data(list.index(0), EngineListModel::BoreEarlierRole).toBool());
     }
 
     void a_first_reading_of_a_new_visit_does_not_make_a_fault_forgotten() {

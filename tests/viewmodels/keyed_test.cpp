@@ -221,7 +221,7 @@ private slots:
         known.limits.lowest = *TypedPressure::make("8.0", units::bar);
         bench.shop.desk->run(workflow::save_engine(known));
         bench.shop.settle();
-        QVERIFY(words(*pad).contains(QStringLiteral("Factory limit here: 8.0 bar")));
+        QVERIFY(words(*pad).contains(QStringLiteral("Factory limit: 8.0 bar")));
         QVERIFY(!words(*pad).contains(QStringLiteral("the model expects")));
 
         pad->focusField(QStringLiteral("first"));

@@ -2,6 +2,8 @@
 // SPDX-License-Identifier: Apache-2.0
 
 // What a pad says of what was kept, of what is missing, and in which unit.
+#include <cmath>
+
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/clearances_model.h"
 #include "qml/viewmodels/visit_form.h"
@@ -45,8 +47,8 @@ private slots:
         PadBench::type(*pad, QStringLiteral("145"));
         QVERIFY2(!words(*pad).contains(QStringLiteral(" bar")), qPrintable(words(*pad)));
         // 9.0 bar is 130.5 psi.
-        QVERIFY2(words(*pad).contains(QStringLiteral("Factory limit here: 131 psi")) ||
-                     words(*pad).contains(QStringLiteral("Factory limit here: 130")),
+        QVERIFY2(words(*pad).contains(QStringLiteral("Factory limit: 131 psi")) ||
+                     words(*pad).contains(QStringLiteral("Factory limit: 130")),
                  qPrintable(words(*pad)));
     }
 
@@ -113,6 +115,40 @@ private slots:
         QCOMPARE(form.revision(), written);  // not with every key
         form.keepDraft(QStringLiteral("complaint"), {});
         QVERIFY(form.revision() > written);
+    }
+
+    void a_limit_is_one_here_only_where_it_was_brought_to_this_air() {
+        PadBench bench(1);
+        bench.engine.limits.lowest = TypedPressure::make("9.0", units::bar).value();
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        const auto told = [&] {
+            auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+            PadBench::type(*pad, QStringLiteral("97"));
+            return words(*pad);
+        };
+        QVERIFY2(told().contains(QStringLiteral("Factory limit: 9.0")), qPrintable(told()));
+        bench.engine.shop_altitude = TypedLength::make("900", units::m).value();
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        bench.shop.settle();
+        QVERIFY2(told().contains(QStringLiteral("Factory limit here: 8.")), qPrintable(told()));
+    }
+
+    void a_decompressor_at_work_leaves_no_limit_on_the_bores() {
+        PadBench bench(1);
+        bench.engine.limits.lowest = TypedPressure::make("9.0", units::bar).value();
+        const auto limit = [&](Decompressor decompressor) {
+            bench.engine.decompressor = decompressor;
+            bench.shop.desk->run(workflow::save_engine(bench.engine));
+            bench.shop.settle();
+            auto pad = bench.open<PadModel>(QStringLiteral("dry"));
+            PadBench::type(*pad, QStringLiteral("55"));
+            pad->keep();
+            bench.shop.settle();
+            return pad->cylinders().front().toMap()[QStringLiteral("limit")].toDouble();
+        };
+        QVERIFY(limit(Decompressor::none) > 0.0);
+        QVERIFY(std::isnan(limit(Decompressor::automatic)));
     }
 };
 

@@ -1,0 +1,180 @@
+// SPDX-FileCopyrightText: 2026 The Lapwing authors
+// SPDX-License-Identifier: Apache-2.0
+
+// Who works by keyboard in two panes, looks for an engine among many, or has thick gloves.
+#include <QTest>
+
+#include "tests/app/harness/errands.h"
+#include "tests/app/harness/stock.h"
+
+namespace lapwing::test {
+
+#define DO(action) QVERIFY2(action, qPrintable(errands.why() + " / " + thumb.why() + " / " + phone.why()))
+
+class KeyboardTest : public QObject {
+    Q_OBJECT
+
+private slots:
+    void a_page_that_opens_beside_the_list_has_the_keys();
+    void a_search_is_emptied_before_the_page_closes();
+    void the_rows_of_more_keep_their_places();
+    void big_keys_are_bigger_on_a_small_screen();
+    void cautions_of_a_plan_stand_open_once();
+
+private:
+    static bool ringed(Phone& phone) {
+        const auto* focused = phone.window().activeFocusItem();
+        return focused && focused->property("visualFocus").toBool();
+    }
+};
+
+void KeyboardTest::a_page_that_opens_beside_the_list_has_the_keys() {
+    Phone phone({1280, 800});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    const QString session = twin_ready_to_test(phone);
+    const QString row =
+        QStringLiteral("engine_") + QString::fromStdString(phone.desk().engines().front().id.text());
+    DO(thumb.appears(row));
+    thumb.find(row)->forceActiveFocus(Qt::TabFocusReason);
+    thumb.key(Qt::Key_Return);
+    QVERIFY2(phone.arrives(QStringLiteral("EngineCard")), qPrintable(phone.why()));
+    const auto inside = [&] {
+        return ringed(phone) && is_inside(phone.window().activeFocusItem(), phone.page_item());
+    };
+    QVERIFY(wait_until(inside));
+    settle(100);
+    QVERIFY(inside());
+    thumb.key(Qt::Key_Escape);
+    QVERIFY(wait_until([&] {
+        const auto* focused = phone.window().activeFocusItem();
+        return ringed(phone) && focused->objectName() == row;
+    }));
+
+    // A page of digits takes the keys itself.
+    phone.go(QStringLiteral("Session"), {{"sessionId", session}});
+    DO(thumb.appears(QStringLiteral("tile_dry")));
+    settle(300);
+    thumb.find(QStringLiteral("tile_dry"))->forceActiveFocus(Qt::TabFocusReason);
+    thumb.key(Qt::Key_Return);
+    QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
+    settle(100);
+    thumb.keys(QStringLiteral("92"));
+    thumb.key(Qt::Key_Return);
+    QVERIFY(wait_until([&] { return errands.visit() && errands.visit()->readings.size() == 1; }));
+}
+
+void KeyboardTest::a_search_is_emptied_before_the_page_closes() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    Stock stock(phone.desk());
+    for (const char* name : {"Mower", "Saw", "Pump", "Tug", "Hoist"})
+        stock.engine(name, 1);
+    DO(thumb.appears(QStringLiteral("search")));
+    QVERIFY(!thumb.sees(QStringLiteral("clearSearch")));
+    DO(thumb.touch(QStringLiteral("search")));
+    const auto text = [&] { return thumb.find(QStringLiteral("search"))->property("text").toString(); };
+    thumb.keys(QStringLiteral("saw"));
+    DO(thumb.reads(QStringLiteral("1 of 5")));
+    DO(thumb.appears(QStringLiteral("clearSearch")));
+    // A glove's target (screens: 48 at least).
+    QVERIFY(thumb.find(QStringLiteral("clearSearch"))->width() >= 48);
+    QVERIFY(thumb.find(QStringLiteral("clearSearch"))->height() >= 48);
+    DO(thumb.touch(QStringLiteral("clearSearch")));
+    QCOMPARE(text(), QString());
+    QVERIFY(wait_until([&] { return !thumb.words().contains(QStringLiteral("1 of 5")); }));
+    // The keys are still the field's.
+    thumb.keys(QStringLiteral("tug"));
+    QCOMPARE(text(), QStringLiteral("tug"));
+    thumb.key(Qt::Key_Escape);
+    QCOMPARE(text(), QString());
+    QVERIFY(!thumb.sees(QStringLiteral("clearSearch")));
+}
+
+void KeyboardTest::the_rows_of_more_keep_their_places() {
+    Phone phone({412, 915});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    const auto place = [&](const char* row) {
+        if (!thumb.touch(QStringLiteral("more"))) return -1.0;
+        settle(300);
+        const auto* item = thumb.find(QLatin1String(row));
+        const double y = item ? item->mapToScene({0, 0}).y() : -2.0;
+        thumb.key(Qt::Key_Escape);
+        settle(300);
+        return y;
+    };
+    const double before = place("addEngine");
+    QVERIFY2(before > 0, qPrintable(thumb.why()));
+    // With a session of today, and a step that can be taken back.
+    DO(errands.add_engine(QStringLiteral("Scooter"), 1));
+    DO(errands.new_session());
+    phone.home();
+    DO(thumb.appears(QStringLiteral("goOn")));
+    QCOMPARE(place("addEngine"), before);
+}
+
+void KeyboardTest::big_keys_are_bigger_on_a_small_screen() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Pad"), {{"sessionId", twin_ready_to_test(phone)}, {"test", "dry"}});
+    DO(thumb.appears(QStringLiteral("key_5")));
+    settle(100);
+    const auto key = [&] { return thumb.find(QStringLiteral("key_5"))->height(); };
+    const double before = key();
+    phone.settings().setBigKeys(true);
+    settle(200);
+    QVERIFY2(key() >= before + 10, qPrintable(QStringLiteral("%1 after %2").arg(key()).arg(before)));
+    // What stands above loses nothing for it: the line of fields, the figure.
+    const auto* line = thumb.find(QStringLiteral("fieldsFold"));
+    const auto* figure = thumb.find(QStringLiteral("readout"));
+    const auto* pad = thumb.find(QStringLiteral("pad"));
+    QVERIFY(line && figure && pad);
+    const auto bottom = [](const QQuickItem* item) { return item->mapToScene({0, item->height()}).y(); };
+    const QQuickItem* above = line;
+    while (above && !above->property("contentY").isValid())
+        above = above->parentItem();
+    QVERIFY(above);
+    QVERIFY(above->property("contentHeight").toDouble() <= above->height() + 0.5);
+    QVERIFY(bottom(line) <= figure->mapToScene({0, 0}).y() + 0.5);
+    QVERIFY(bottom(figure) <= pad->mapToScene({0, 0}).y() + 0.5);
+    DO(thumb.type(QStringLiteral("92")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    QVERIFY(wait_until([&] { return errands.visit()->readings.size() == 1; }));
+}
+
+void KeyboardTest::cautions_of_a_plan_stand_open_once() {
+    Phone phone({320, 568});
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    Stock stock(phone.desk());
+    const auto engine = stock.engine("Pump", 1);
+    const auto session = stock.session(engine, "As found");
+    stock.plan_line(session, PlanOption::quick_fix, "run it warm");
+    const QVariantMap args{{"sessionId", QString::fromStdString(session.text())}};
+    phone.go(QStringLiteral("Plan"), args);
+    DO(thumb.reads(QStringLiteral("Light, square taps on the stem only")));
+    // No card speaks of an aircraft.
+    QVERIFY(!thumb.words().join(QLatin1Char('\n')).contains(QStringLiteral("airworthiness")));
+    thumb.reveal(thumb.find(QStringLiteral("answer")));
+    settle(400);
+    phone.home();
+    phone.go(QStringLiteral("Plan"), args);
+    DO(thumb.appears(QStringLiteral("cautions")));
+    settle(200);
+    QVERIFY(!thumb.words().join(QLatin1Char('\n')).contains(QStringLiteral("Light, square taps")));
+    DO(thumb.touch(QStringLiteral("cautions")));
+    DO(thumb.reads(QStringLiteral("Light, square taps on the stem only")));
+}
+
+}  // namespace lapwing::test
+
+LAPWING_APP_TEST_MAIN(lapwing::test::KeyboardTest)
+#include "keyboard_test.moc"
