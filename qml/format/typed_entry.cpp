@@ -47,7 +47,7 @@ static Entry placed(QStringView typed, double fullScale, int decimals) {
 }
 
 Entry placePoint(QStringView typed, double fullScale, int decimals) {
-    // Only now: in "005" they say where the point goes.
+    // Only now: they are no reason to place a point elsewhere.
     Entry out = placed(typed, fullScale, decimals);
     out.digits = withoutNoughts(out.digits);
     return out;

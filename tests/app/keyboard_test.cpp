@@ -33,7 +33,7 @@ void KeyboardTest::a_page_that_opens_beside_the_list_has_the_keys() {
     QVERIFY2(phone.on(), qPrintable(phone.why()));
     auto& thumb = phone.thumb();
     Errands errands(phone);
-    const QString session = twin_ready_to_test(phone);
+    twin_ready_to_test(phone);
     const QString row =
         QStringLiteral("engine_") + QString::fromStdString(phone.desk().engines().front().id.text());
     DO(thumb.appears(row));
@@ -51,18 +51,6 @@ void KeyboardTest::a_page_that_opens_beside_the_list_has_the_keys() {
         const auto* focused = phone.window().activeFocusItem();
         return ringed(phone) && focused->objectName() == row;
     }));
-
-    // A page of digits takes the keys itself.
-    phone.go(QStringLiteral("Session"), {{"sessionId", session}});
-    DO(thumb.appears(QStringLiteral("tile_dry")));
-    settle(300);
-    thumb.find(QStringLiteral("tile_dry"))->forceActiveFocus(Qt::TabFocusReason);
-    thumb.key(Qt::Key_Return);
-    QVERIFY2(phone.arrives(QStringLiteral("Pad")), qPrintable(phone.why()));
-    settle(100);
-    thumb.keys(QStringLiteral("92"));
-    thumb.key(Qt::Key_Return);
-    QVERIFY(wait_until([&] { return errands.visit() && errands.visit()->readings.size() == 1; }));
 }
 
 void KeyboardTest::a_search_is_emptied_before_the_page_closes() {

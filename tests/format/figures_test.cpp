@@ -103,8 +103,6 @@ TEST(TypedEntry, DropsNoughtsThatLead) {
     EXPECT_EQ(placePoint(u"0.88", 16.0, 1), (Entry{"0.88", false}));
     EXPECT_EQ(placePoint(u"00.88", 16.0, 1), (Entry{"0.88", false}));
     EXPECT_EQ(placePoint(u"088", 16.0, 1), (Entry{"8.8", true}));
-    // They say where the point goes.
-    EXPECT_EQ(placePoint(u"005", 3.0, 2), (Entry{"0.05", true}));
 }
 
 TEST(TypedEntry, FinenessFollowsScaleAndDivision) {
