@@ -122,7 +122,7 @@ KeyedPage {
         BigButton {
             objectName: "keep"
             text: viewModel.keepText
-            roomFor: [qsTr("Keep, next valve"), qsTr("Keep all the same")].reduce((a, b) => a.length < b.length ? b : a)
+            roomFor: qsTr("Keep, next valve").length < qsTr("Keep all the same").length ? qsTr("Keep all the same") : qsTr("Keep, next valve")
             onClicked: viewModel.keep()
         }
     ]

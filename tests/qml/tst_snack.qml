@@ -53,7 +53,7 @@ TestCase {
         snack.show("Cylinder 2 kept: 7.7 bar", true);
         verify(snack.stacked);
         const button = findChild(snack, "undo");
-        const words = snack.children.find(item => item.text === snack.message);
+        const words = Array.from(snack.children).find(item => item.text === snack.message);
         verify(words.width > 0.8 * snack.width);
         verify(words.y + words.height <= button.y);
         verify(button.y + button.height <= snack.height);
