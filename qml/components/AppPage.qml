@@ -119,9 +119,13 @@ FocusScope {
             visible: page.explained && (!page.headFolds || page.headOpened)
             targetKind: "minor"
             fill: "transparent"
-            anchors.fill: words
-            anchors.topMargin: -Math.max(0, (Theme.minorTarget - words.height) / 2)
-            anchors.bottomMargin: anchors.topMargin
+            // As far from the way back and from the page's first row as neighbours are.
+            anchors.left: words.left
+            anchors.leftMargin: Theme.space
+            anchors.right: words.right
+            anchors.bottom: parent.bottom
+            anchors.bottomMargin: Theme.space
+            height: Math.max(Theme.minorTarget, parent.height - 2 * Theme.space)
             text: page.subtitle
             Accessible.description: qsTr("Where does this come from?")
             onClicked: page.explain()

@@ -82,7 +82,7 @@ Panel {
                             model: cylinder.modelData.calls
 
                             Call {
-                                width: parent.width
+                                width: parent?.width ?? 0
                             }
                         }
                     }
