@@ -6345,6 +6345,11 @@
         <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, der zur selben Zeit in der Ventilüberschneidung steht. Das kann ein undichtes Ventil über ein gemeinsames Sammelrohr ebenso bewirken wie der Dichtungssteg zwischen beiden.</translation>
     </message>
     <message>
+        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; the odds take it for the joint between the two.</source>
+        <extracomment>odds.neighbour_open</extracomment>
+        <translation>Luft aus Zylinder %1 kam am Kerzenloch von %2 heraus, dessen Ventile dann offen sein können. Das tut über einen gemeinsamen Krümmer auch ein undichtes Ventil; die Wahrscheinlichkeiten nehmen es als die Dichtung zwischen den beiden.</translation>
+    </message>
+    <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
         <extracomment>odds.decompressor</extracomment>
         <translation>Ein Dekompressor war wirksam: Kompressionswerte zählen nicht für die Wahrscheinlichkeiten, nur Luft und Gehörtes.</translation>
@@ -9790,9 +9795,9 @@
         <translation>Anteil des Öls, der bleibt</translation>
     </message>
     <message>
-        <source>how far a shut throttle goes</source>
+        <source>how much a closed throttle takes</source>
         <extracomment>doubt:throttle</extracomment>
-        <translation>wie weit eine geschlossene Drosselklappe geht</translation>
+        <translation>wie viel eine geschlossene Drosselklappe wegnimmt</translation>
     </message>
     <message>
         <source>closing with the decompressor at work</source>
@@ -10500,8 +10505,8 @@
 <context>
     <name>NeedlePanel</name>
     <message>
-        <source>On the pad stands %1. Where the two differ, Keep asks which one holds.</source>
-        <translation>Eingegeben ist %1. Weichen die beiden voneinander ab, fragt „Behalten“, was gilt.</translation>
+        <source>The pad shows %1, not kept yet. Where the two differ, Keep asks which one holds.</source>
+        <translation>Eingegeben ist %1, noch nicht behalten. Weichen die beiden voneinander ab, fragt „Behalten“, was gilt.</translation>
     </message>
     <message>
         <source>They differ. What holds?</source>
@@ -10695,8 +10700,8 @@
         <translation>Wie stark die Luft die Kurbelwelle dreht</translation>
     </message>
     <message>
-        <source>Leak-down, cylinder %1</source>
-        <translation>Druckverlust, Zylinder %1</translation>
+        <source>Turned: leak-down, cylinder %1</source>
+        <translation>Gedreht: Druckverlust, Zylinder %1</translation>
     </message>
 </context>
 <context>
@@ -13266,9 +13271,9 @@
         <translation>Der Anlasser dreht schneller und gleichmäßig, wenn alle Kerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) heraus sind.</translation>
     </message>
     <message>
-        <source>With the others in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
+        <source>With plugs (on a diesel: injectors or glow plugs) left in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation>Sind die anderen noch eingebaut, dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
+        <translation>Sind Kerzen (beim Diesel: Einspritzdüsen oder Glühkerzen) noch eingebaut, dreht der Anlasser langsamer und ungleichmäßig: Messwerte werden niedriger und streuen.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
@@ -16556,8 +16561,8 @@
         <translation>Diese Sitzung ist weg</translation>
     </message>
     <message>
-        <source>It was deleted, or its making was undone. Go back to the list.</source>
-        <translation>Sie wurde gelöscht oder ihr Anlegen rückgängig gemacht. Zurück zur Liste gehen.</translation>
+        <source>It was deleted, or Undo took it back. Go back to the list.</source>
+        <translation>Sie wurde gelöscht oder rückgängig gemacht. Zurück zur Liste gehen.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -17893,8 +17898,8 @@
         <translation>Abgebrochen nach %1 von %2 Motoren. Diese sind vollständig hier; noch einmal wiederherstellen, um den Rest zu holen.</translation>
     </message>
     <message>
-        <source>Of the backup&apos;s %1 engines %2 are here now with all that was in it. Nothing that was here was taken away.</source>
-        <translation>Von den %1 Motoren der Sicherung sind jetzt %2 mit allem, was darin war, hier. Nichts, was hier war, wurde weggenommen.</translation>
+        <source>Here now with all that was in it: %1 of %2 engines in the backup. Nothing that was here was taken away.</source>
+        <translation>Hier und vollständig: %1 von %2 Motoren der Sicherung. Nichts, was hier war, wurde entfernt.</translation>
     </message>
     <message>
         <source>Not restored, because damaged in the backup: %1.</source>
@@ -18111,8 +18116,8 @@
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
-        <source>New session of %1: nothing measured yet</source>
-        <translation>Neue Sitzung vom %1: noch nichts gemessen</translation>
+        <source>New session of %1: no reading yet</source>
+        <translation>Neue Sitzung vom %1: noch kein Messwert</translation>
     </message>
     <message>
         <source>No session yet</source>

@@ -6345,6 +6345,11 @@
         <translation>El aire del cilindro %1 salió por el agujero de bujía del cilindro %2, que a la vez está en cruce de válvulas. Una válvula que pierde hace eso a través de un colector unido, igual que la junta entre ambos.</translation>
     </message>
     <message>
+        <source>Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking valve does that through a joined manifold as well; the odds take it for the joint between the two.</source>
+        <extracomment>odds.neighbour_open</extracomment>
+        <translation>Salió aire del cilindro %1 por el agujero de bujía del %2, cuyas válvulas pueden estar abiertas entonces. Por un colector común también lo hace una válvula que pierde; las probabilidades lo toman por la junta entre los dos.</translation>
+    </message>
+    <message>
         <source>A decompressor was at work: cranking readings are not used for the odds, only air and what was heard.</source>
         <extracomment>odds.decompressor</extracomment>
         <translation>Actuaba un descompresor: las lecturas de compresión no se usan para las probabilidades, solo el aire y lo que se oyó.</translation>
@@ -9790,9 +9795,9 @@
         <translation>parte del aceite que se queda</translation>
     </message>
     <message>
-        <source>how far a shut throttle goes</source>
+        <source>how much a closed throttle takes</source>
         <extracomment>doubt:throttle</extracomment>
-        <translation>hasta dónde llega una mariposa cerrada</translation>
+        <translation>cuánto quita una mariposa cerrada</translation>
     </message>
     <message>
         <source>closing with the decompressor at work</source>
@@ -10500,8 +10505,8 @@
 <context>
     <name>NeedlePanel</name>
     <message>
-        <source>On the pad stands %1. Where the two differ, Keep asks which one holds.</source>
-        <translation>En el teclado pone %1. Si no coinciden, «Guardar» pregunta cuál vale.</translation>
+        <source>The pad shows %1, not kept yet. Where the two differ, Keep asks which one holds.</source>
+        <translation>En el teclado pone %1, aún sin guardar. Si no coinciden, «Guardar» pregunta cuál vale.</translation>
     </message>
     <message>
         <source>They differ. What holds?</source>
@@ -10695,8 +10700,8 @@
         <translation>Con qué fuerza gira el aire el cigüeñal</translation>
     </message>
     <message>
-        <source>Leak-down, cylinder %1</source>
-        <translation>Estanqueidad, cilindro %1</translation>
+        <source>Turned: leak-down, cylinder %1</source>
+        <translation>Girado: estanqueidad, cilindro %1</translation>
     </message>
 </context>
 <context>
@@ -13266,9 +13271,9 @@
         <translation>El motor de arranque gira más rápido y uniforme con todas las bujías fuera (en un diésel: inyectores o bujías de precalentamiento).</translation>
     </message>
     <message>
-        <source>With the others in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
+        <source>With plugs (on a diesel: injectors or glow plugs) left in, the starter turns slower and unevenly: readings come out lower and scatter.</source>
         <extracomment>if_not_done</extracomment>
-        <translation>Con las demás puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
+        <translation>Con bujías (en un diésel: inyectores o calentadores) puestas, el motor de arranque gira más lento y desigual: las lecturas salen más bajas y se dispersan.</translation>
     </message>
     <message>
         <source>Fuel mist leaves the plug holes and an open lead sparks. Ground the leads or take the supply off. Coils on the plugs: pull their connectors, or as the manual says.</source>
@@ -16556,8 +16561,8 @@
         <translation>Esta sesión ya no está</translation>
     </message>
     <message>
-        <source>It was deleted, or its making was undone. Go back to the list.</source>
-        <translation>Se borró, o se deshizo su creación. Volver a la lista.</translation>
+        <source>It was deleted, or Undo took it back. Go back to the list.</source>
+        <translation>Se borró, o Deshacer la quitó. Volver a la lista.</translation>
     </message>
     <message>
         <source>Worth doing next</source>
@@ -17893,8 +17898,8 @@
         <translation>Parado después de %1 de %2 motores. Esos están aquí enteros; restaurar de nuevo para incorporar los demás.</translation>
     </message>
     <message>
-        <source>Of the backup&apos;s %1 engines %2 are here now with all that was in it. Nothing that was here was taken away.</source>
-        <translation>De los %1 motores de la copia, %2 están ahora aquí con todo lo que había en ella. No se quitó nada de lo que había aquí.</translation>
+        <source>Here now with all that was in it: %1 of %2 engines in the backup. Nothing that was here was taken away.</source>
+        <translation>Aquí ya con todo lo que traía: %1 de %2 motores de la copia. No se quitó nada de lo que había.</translation>
     </message>
     <message>
         <source>Not restored, because damaged in the backup: %1.</source>
@@ -18111,8 +18116,8 @@
 <context>
     <name>lapwing::EngineListModel</name>
     <message>
-        <source>New session of %1: nothing measured yet</source>
-        <translation>Nueva sesión del %1: aún no se midió nada</translation>
+        <source>New session of %1: no reading yet</source>
+        <translation>Nueva sesión del %1: aún sin lecturas</translation>
     </message>
     <message>
         <source>No session yet</source>

@@ -74,12 +74,13 @@ void ask_neighbours(const Case& at, CylinderFindings& cylinder) {
     for (const Heard& heard : cylinder.exits) {
         if (heard.exit != Exit::next_plug_hole || !heard.neighbour || heard.loudness == Loudness::nothing)
             continue;
+        const Neighbour there = neighbour_while_tested(at.engine, at.reference, number, *heard.neighbour);
+        if (there.proves_joint()) continue;
         if (companions(at.engine, at.reference, number, *heard.neighbour)) {
             cylinder.questions.push_back(remark("question.companion", number, *heard.neighbour));
             continue;
         }
         if (heard.path) continue;
-        const Neighbour there = neighbour_while_tested(at.engine, at.reference, number, *heard.neighbour);
         cylinder.questions.push_back(
             remark(there.valves == NeighbourValves::open ? "question.neighbour_open"
                                                          : "question.neighbour_may_be_open",

@@ -34,6 +34,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.depends_on_assumptions", "cww"},  // under these, under another set
     {"odds.fresh_hone", "c"},                // reading after new rings not comparable at first
     {"odds.companion", "cc"},
+    {"odds.neighbour_open", "cc"},     // its valves may be open, which the odds know of companions only
     {"odds.decompressor", ""},         // cranking readings compare cylinders only: not used
     {"odds.compare_only_ratio", "n"},  // above that compression ratio
     {"odds.compare_only_data", "w"},   // what is missing of bore, stroke and ratio

@@ -9,6 +9,7 @@
 
 #include "core/findings/case.h"
 #include "core/findings/crank_model.h"
+#include "core/findings/firing.h"
 #include "core/findings/leak_sums.h"
 #include "core/findings/touched.h"
 #include "core/odds/contradictions.h"
@@ -357,15 +358,23 @@ private:
             exit.seal = cylinder.leaks.empty() ? 0.0 : cylinder.leaks.back().seal;
             return exit;
         };
+        // What else than the joint lets air into a neighbour's plug hole.
+        const auto other_way = [&](int neighbour) -> std::string_view {
+            if (findings::companions(engine_, reference_, cylinder.number, neighbour))
+                return "odds.companion";
+            const auto there =
+                findings::neighbour_while_tested(engine_, reference_, cylinder.number, neighbour);
+            return there.by_intake || there.by_exhaust ? "odds.neighbour_open" : "";
+        };
         std::vector<std::pair<Exit, std::optional<int>>> heard_at;
         for (const findings::Heard& heard : findings::exits_of(state, cylinder.number)) {
             heard_at.emplace_back(heard.exit, heard.neighbour);
             ExitEvidence exit{heard.exit, heard.neighbour, heard.loudness, heard.by,
                               exit_sources(sources_, cylinder, heard.exit, heard.neighbour)};
             if (exit.sources.empty()) continue;
-            if (exit.neighbour && heard.loudness != Loudness::nothing &&
-                findings::companions(engine_, reference_, cylinder.number, *exit.neighbour))
-                cylinder.reasons.push_back(say("odds.companion", cylinder.number, *exit.neighbour));
+            if (exit.neighbour && heard.loudness != Loudness::nothing)
+                if (const auto code = other_way(*exit.neighbour); !code.empty())
+                    cylinder.reasons.push_back(say(code, cylinder.number, *exit.neighbour));
             cylinder.exits.push_back(with_air(std::move(exit)));
         }
         const auto could_hear = [&](Exit exit, std::optional<int> neighbour, ListenedBy by) {

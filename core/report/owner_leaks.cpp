@@ -63,7 +63,10 @@ void join_the_sound(std::vector<Said>& all, const findings::Findings& found, con
                     const findings::Reference& reference) {
     const auto sound = [](const Said& said) { return said.sentence.code == "odds.likely_seals"; };
     const auto maybe = [](const Said& said) {
-        return said.sentence.code == "odds.leaks_or_sound" || said.sentence.code == "odds.likely_open";
+        const auto& args = said.sentence.args;
+        const findings::Arg sealing = odds::outcome_word(std::nullopt);
+        return said.sentence.code == "odds.leaks_or_sound" ||
+               (said.sentence.code == "odds.likely_open" && std::ranges::find(args, sealing) != args.end());
     };
     const auto alike = [&](const Said& one, const Said& other) {
         const auto* a = found.cylinder(one.cylinders.front());

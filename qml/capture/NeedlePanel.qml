@@ -32,7 +32,7 @@ Panel {
             objectName: "pending"
             width: parent.width
             visible: panel.pending !== "" && panel.needle.state === "read"
-            text: qsTr("On the pad stands %1. Where the two differ, Keep asks which one holds.").arg(panel.pending)
+            text: qsTr("The pad shows %1, not kept yet. Where the two differ, Keep asks which one holds.").arg(panel.pending)
         }
 
         LText {

@@ -83,6 +83,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Air from cylinder %1 came out at the plug hole of %2, which stands on overlap at the same time. A "
         "leaking "
         "valve does that through a joined manifold as well as the joint between the two."),
+    SAY("odds.neighbour_open",
+        "Air from cylinder %1 came out at the plug hole of %2, whose valves may be open then. A leaking "
+        "valve "
+        "does that through a joined manifold as well; the odds take it for the joint between the two."),
     SAY("odds.decompressor",
         "A decompressor was at work: cranking readings are not used for the odds, only air and what was "
         "heard."),

@@ -362,7 +362,7 @@ const std::unordered_map<std::string_view, const char*> words = {
     SAY("doubts", "Its ± comes from"),
     SAY("parts", "What makes it so wide, each by itself"),
     SAY("doubt:oil_kept", "share of the oil that stays"),
-    SAY("doubt:throttle", "how far a shut throttle goes"),
+    SAY("doubt:throttle", "how much a closed throttle takes"),
     SAY("doubt:released", "closing with the decompressor at work"),
     SAY("doubt:loss", "how much is taken off"),
     SAY("doubt:rest_of_engine", "what else leaks, and the engine itself"),

@@ -38,11 +38,11 @@ Column {
     onHeightChanged: settled.restart()
     Component.onCompleted: look()
 
-    // Once everything has its place.
+    // Once everything has its place, and for as long as it takes to read more than the first words.
     Timer {
         id: settled
 
-        interval: 100
+        interval: 3000
         onTriggered: fold.note()
     }
 

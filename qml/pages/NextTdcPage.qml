@@ -166,7 +166,8 @@ AppPage {
 
     actions: BigButton {
         objectName: "measure"
-        text: qsTr("Leak-down, cylinder %1").arg(viewModel.target)
+        // Pressing it says that the crank was turned: the next way is counted from there.
+        text: qsTr("Turned: leak-down, cylinder %1").arg(viewModel.target)
         onClicked: {
             const cylinder = viewModel.target;
             viewModel.turned();

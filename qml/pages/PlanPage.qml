@@ -121,7 +121,7 @@ AppPage {
             app: page.app
             place: page.sessionId + "/plan"
             cautions: viewModel.cautions
-            inSight: !gate.closed && column.contentY + column.height >= y + height
+            inSight: !gate.closed && column.contentY <= y + height && column.contentY + column.height >= y + height
         }
 
         OwnerAnswer {

@@ -55,7 +55,7 @@ AppPage {
             width: parent.width
             visible: !viewModel.found
             heading: qsTr("This session is gone")
-            message: qsTr("It was deleted, or its making was undone. Go back to the list.")
+            message: qsTr("It was deleted, or Undo took it back. Go back to the list.")
         }
 
         Panel {

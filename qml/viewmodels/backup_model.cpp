@@ -301,10 +301,10 @@ void BackupModel::restore() {
                  const auto lacks = left_out(done.damaged);
                  forget();
                  QString said =
-                     tr("Of the backup's %1 engines %2 are here now with all that was in it. Nothing that "
-                        "was here was taken away.")
-                         .arg(done.of)
-                         .arg(done.engines);
+                     tr("Here now with all that was in it: %1 of %2 engines in the backup. Nothing that was "
+                        "here was taken away.")
+                         .arg(done.engines)
+                         .arg(done.of);
                  if (!lacks.isEmpty())
                      said +=
                          QLatin1Char(' ') + tr("Not restored, because damaged in the backup: %1.").arg(lacks);

@@ -97,22 +97,17 @@ bool measured_in(const Looked& one, int number) {
     return cylinder && (cylinder->dry || cylinder->leak_down || cylinder->wet);
 }
 
-/// Sets state and earlier from the words, all but those of `hidden`. What the newest readings find amiss of a
-/// cylinder is the verdict on it, and of two that are as bad the newest one's is shown.
+/// Sets state and earlier from the words, all but those of `hidden`. Of two that are as bad the newest one's
+/// is shown.
 void sum_up(EngineGlance& glance, const std::vector<SessionId>& hidden, const QString& nothing) {
     std::vector<EngineGlance::Word> said;
     for (const auto& word : glance.words)
         if (std::ranges::find(hidden, word.session) == hidden.end()) said.push_back(word);
     const auto newest = [&](const EngineGlance::Word& word) { return word.session == glance.session; };
-    const auto overtaken = [&](const EngineGlance::Word& word) {
-        return !newest(word) && std::ranges::any_of(said, [&](const auto& other) {
-            return newest(other) && other.cylinder == word.cylinder && other.state > State::good;
-        });
-    };
     State worst = State::none;
     glance.earlier = false;
     for (const auto& word : said) {
-        if (overtaken(word) || word.state < worst) continue;
+        if (word.state < worst) continue;
         if (word.state == worst && !newest(word)) continue;
         worst = word.state;
         glance.earlier = !newest(word);

@@ -108,7 +108,7 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             measured.last_title = seen.title;
             measured.last_opened_at = seen.day;
             return lastLine(measured) + QLatin1Char('\n') +
-                   tr("New session of %1: nothing measured yet")
+                   tr("New session of %1: no reading yet")
                        .arg(app_->format().shortDate(*engine.last_opened_at));
         }
         case TagsRole: {

@@ -76,7 +76,9 @@ QVariantList FindingsModel::calls() const {
         QVariantMap item{{"number", number}, {"calls", called.items}};
         const auto* cylinder = ready() ? findings()->cylinder(number) : nullptr;
         const auto* odds = leaks(number);
-        const bool verdict = odds && odds::has_verdict(*odds) && odds->contradictions.empty();
+        // A question that comes first, or ears that are still wanted, name no outcome.
+        const auto said = odds ? odds::headline_of(*odds, reference()).code : std::string();
+        const bool verdict = said == "odds.main" || said == "odds.main_clearance" || said == "odds.seals";
         if (cylinder)
             item["finding"] =
                 format().text(odds ? odds::headline_of(*odds, reference()) : cylinder->headline);

@@ -148,10 +148,13 @@ void PadModel::keep() {
 }
 
 void PadModel::keepRepeat() {
+    // What a photo reads is asked about first, whichever way one comes.
+    if (otherwise() && photo_asked_ != asTyped()) return keep();
     if (!empty() && !lacking()) keepAll();
 }
 
 void PadModel::keepOiled() {
+    if (otherwise() && photo_asked_ != asTyped()) return keep();
     if (!empty() && !lacking()) keepAll(Oiled::before);
 }
 

@@ -30,9 +30,9 @@ QVariantList SessionModel::figuresOf(TestKind test) {
                                         : tr("cylinder %1").arg(cylinder.number),
             {derived->from});
     }
-    if (lines.isEmpty()) return lines;
+    const bool measured = !lines.isEmpty();
     const auto& limits = findings()->limits;
-    if (test == TestKind::dry)
+    if (test == TestKind::dry && measured)
         for (const auto& [limit, text] :
              {std::pair{&limits.lowest,
                         limits_scaled(*findings()) ? tr("factory limit here") : tr("factory limit")},

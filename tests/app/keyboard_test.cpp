@@ -152,7 +152,7 @@ void KeyboardTest::cautions_of_a_plan_stand_open_once() {
     // No card speaks of an aircraft.
     QVERIFY(!thumb.words().join(QLatin1Char('\n')).contains(QStringLiteral("airworthiness")));
     thumb.reveal(thumb.find(QStringLiteral("answer")));
-    settle(400);
+    settle(3400);  // as long as it takes to have seen them
     phone.home();
     phone.go(QStringLiteral("Plan"), args);
     DO(thumb.appears(QStringLiteral("cautions")));

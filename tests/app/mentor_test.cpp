@@ -394,7 +394,7 @@ void MentorTest::everything_into_one_file_and_back() {
     DO(thumb.reads(QStringLiteral("Harbour twin")));
     QVERIFY(phone.desk().engines().empty());
     DO(thumb.touch(QStringLiteral("restore")));
-    DO(thumb.reads(QStringLiteral("Of the backup's 2 engines 2 are here now"), 20'000));
+    DO(thumb.reads(QStringLiteral("Here now with all that was in it: 2 of 2 engines"), 20'000));
     QCOMPARE(everything(phone), before);
     QVERIFY(phone.desk().files().has(photo));
     phone.home();

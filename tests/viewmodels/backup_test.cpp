@@ -73,7 +73,8 @@ private slots:
         QVERIFY(fresh.shop.desk->engines().empty());
         fresh.model.restore();
         QVERIFY(fresh.idle());
-        QVERIFY2(fresh.model.result().startsWith(QStringLiteral("Of the backup's 2 engines 2 are here now")),
+        QVERIFY2(fresh.model.result().startsWith(
+                     QStringLiteral("Here now with all that was in it: 2 of 2 engines")),
                  qPrintable(fresh.model.problem()));
         QVERIFY(!fresh.model.possible());
         QCOMPARE(everything(*fresh.shop.desk), everything(*old.shop.desk));

@@ -107,7 +107,7 @@ private slots:
         QTRY_COMPARE(state(), QStringLiteral("fault"));
         // Bores and verdict stand under the day that they are from.
         QTRY_VERIFY2(last().startsWith(before + QLatin1Char('\n')), qPrintable(last()));
-        QVERIFY2(last().endsWith(QStringLiteral("nothing measured yet")), qPrintable(last()));
+        QVERIFY2(last().endsWith(QStringLiteral("no reading yet")), qPrintable(last()));
         // What is measured there counts as soon as it is.
         keep_dry(shop, next, 1, "10.2");
         keep_dry(shop, next, 2, "10.1");
@@ -144,6 +144,33 @@ private slots:
         // counts.
         QTRY_COMPARE(shown(list, 0, EngineListModel::BoreStateRole), QStringLiteral("fault"));
         QVERIFY(!list.data(list.index(0), EngineListModel::BoreEarlierRole).toBool());
+    }
+
+    void a_borderline_reading_takes_no_leak_back_that_air_found() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        const SessionId found = shop.open_session(engine, "As found");
+        for (const int cylinder : {1, 2}) {
+            keep_dry(shop, found, cylinder, "10.0");
+            Reading air;
+            air.session = found;
+            air.test = TestKind::leak_down;
+            air.cylinder = cylinder;
+            air.set = TypedPressure::make("6.0", units::bar).value();
+            air.held = TypedPressure::make(cylinder == 1 ? "5.8" : "1.5", units::bar).value();
+            shop.desk->run(workflow::keep_reading(air));
+        }
+        shop.clock.move_by(std::chrono::hours(1));
+        const SessionId next = shop.open_session(engine, "Again");
+        keep_dry(shop, next, 1, "9.9");
+        keep_dry(shop, next, 2, "8.1");  // hardly above the least
+        shop.settle();
+        EngineListModel list;
+        complete(list, shop);
+        QTRY_COMPARE(shown(list, 0, EngineListModel::BoreStateRole), QStringLiteral("fault"));
+        QVERIFY(list.data(list.index(0), EngineListModel::BoreEarlierRole).toBool());
     }
 
     void a_first_reading_of_a_new_visit_does_not_make_a_fault_forgotten() {
