@@ -26,7 +26,8 @@ private:
     /// One engine's pages stand for the others', two how-to cards for all of them.
     static bool wanted(const Stop& stop);
     void look(const Stop& stop, int screen);
-    void find_crushed(const QQuickItem* item);
+    /// Each as its name and its size.
+    void find_crushed(const QQuickItem* item, QList<std::pair<QString, QString>>& out) const;
     void blame(const QString& rule, const QString& item, const QString& detail);
 
     Phone phone_;
@@ -58,26 +59,32 @@ void MirroredWalkTest::blame(const QString& rule, const QString& item, const QSt
 }
 
 /// Anchors that contradict each other leave an item less than nothing.
-void MirroredWalkTest::find_crushed(const QQuickItem* item) {
+void MirroredWalkTest::find_crushed(const QQuickItem* item, QList<std::pair<QString, QString>>& out) const {
     if (!item->isVisible() || item->opacity() <= 0.0) return;
     const bool shows = item->inherits("QQuickText") ? !item->property("text").toString().isEmpty()
                                                     : item->property("targetKind").isValid();
     if (item->width() < -0.5 || item->height() < -0.5 || (shows && item->width() < 1.0))
-        blame(QStringLiteral("crushed"),
-              QString::fromLatin1(item->metaObject()->className()).section(u'_', 0, 0) + u'#' +
-                  item->objectName() + u' ' + item->property("text").toString().left(30),
-              QStringLiteral("%1 x %2").arg(item->width()).arg(item->height()));
+        out.emplaceBack(QString::fromLatin1(item->metaObject()->className()).section(u'_', 0, 0) + u'#' +
+                            item->objectName() + u' ' + item->property("text").toString().left(30),
+                        QStringLiteral("%1 x %2").arg(item->width()).arg(item->height()));
     for (const auto* child : painted(item))
-        find_crushed(child);
+        find_crushed(child, out);
 }
 
 void MirroredWalkTest::look(const Stop& stop, int screen) {
     const auto* top = stops_->top();
     const auto offences = [&] { return Measure(phone_.window(), *top, {}).offences(); };
-    if (!offences().isEmpty()) settle(250);  // between two steps of the layout, perhaps
+    const auto crushed = [&] {
+        QList<std::pair<QString, QString>> out;
+        find_crushed(top, out);
+        return out;
+    };
+    if (!offences().isEmpty() || !crushed().isEmpty())
+        settle(250);  // between two steps of the layout, perhaps
     for (const auto& offence : offences())
         blame(offence.rule, offence.item, offence.detail);
-    find_crushed(top);
+    for (const auto& [item, size] : crushed())
+        blame(QStringLiteral("crushed"), item, size);
     const QString folder = qEnvironmentVariable("LAPWING_KEEP_PICTURES");
     if (!folder.isEmpty())
         phone_.window().grabWindow().save(QStringLiteral("%1/%2-%3-%4.png")

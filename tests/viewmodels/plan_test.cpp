@@ -100,6 +100,21 @@ private slots:
         QVERIFY(proposal(model, QStringLiteral("Head off")) >= 0);
     }
 
+    void an_aircrafts_plan_says_who_decides() {
+        MeasuredVisit visit;
+        PlanModel model;
+        show(model, visit);
+        const auto says = [&] {
+            return model.cautions().join(QLatin1Char('\n')).contains(QStringLiteral("airworthiness"));
+        };
+        QVERIFY(!says());
+        Engine engine = *visit.shop.desk->engine(visit.shop.desk->engines().front().id);
+        engine.description = "Flugmotor";
+        visit.shop.desk->run(workflow::save_engine(engine));
+        visit.shop.settle();
+        QTRY_VERIFY(says());
+    }
+
     void what_is_taken_apart_already_is_not_proposed_again() {
         MeasuredVisit visit;
         visit.burnt_valve();
