@@ -49,6 +49,10 @@ struct Person {
     std::optional<Attachment> photo;
 
     Person(std::filesystem::path library, std::filesystem::path elsewhere);
+    Person(const Person&) = delete;
+    Person& operator=(const Person&) = delete;
+    /// The desk's threads tell their troubles here until it is closed.
+    ~Person() { close(); }
     Status open();
     void close() { desk.reset(); }
     Status run(workflow::Intent intent);
