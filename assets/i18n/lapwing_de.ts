@@ -11167,14 +11167,6 @@
         <translation>Plan</translation>
     </message>
     <message>
-        <source>This session is gone</source>
-        <translation>Diese Sitzung ist weg</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
-    </message>
-    <message>
         <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
         <translation>Noch ist nichts geplant. Vorgeschlagenes übernehmen oder einen eigenen Posten schreiben.</translation>
     </message>
@@ -16507,14 +16499,6 @@
         <translation>Zweite Meinung</translation>
     </message>
     <message>
-        <source>This session is gone</source>
-        <translation>Diese Sitzung ist weg</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
-    </message>
-    <message>
         <source>Look at these first</source>
         <translation>Das zuerst ansehen</translation>
     </message>
@@ -16533,6 +16517,17 @@
     <message>
         <source>Send back</source>
         <translation>Zurückschicken</translation>
+    </message>
+</context>
+<context>
+    <name>SessionGone</name>
+    <message>
+        <source>This session is gone</source>
+        <translation>Diese Sitzung ist weg</translation>
+    </message>
+    <message>
+        <source>It was deleted, or Undo took it back. Go back to the list.</source>
+        <translation>Sie wurde gelöscht oder rückgängig gemacht. Zurück zur Liste gehen.</translation>
     </message>
 </context>
 <context>
@@ -16556,14 +16551,6 @@
 </context>
 <context>
     <name>SessionPage</name>
-    <message>
-        <source>This session is gone</source>
-        <translation>Diese Sitzung ist weg</translation>
-    </message>
-    <message>
-        <source>It was deleted, or Undo took it back. Go back to the list.</source>
-        <translation>Sie wurde gelöscht oder rückgängig gemacht. Zurück zur Liste gehen.</translation>
-    </message>
     <message>
         <source>Worth doing next</source>
         <translation>Was sich als Nächstes lohnt</translation>
@@ -17591,14 +17578,6 @@
     <message>
         <source>Complaint and conditions</source>
         <translation>Beanstandung und Bedingungen</translation>
-    </message>
-    <message>
-        <source>This session is gone</source>
-        <translation>Diese Sitzung ist weg</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Sie wurde gelöscht. „Rückgängig“ holt sie zurück; sonst zurück zur Liste.</translation>
     </message>
     <message>
         <source>Add a tester</source>

@@ -11167,14 +11167,6 @@
         <translation>Plan</translation>
     </message>
     <message>
-        <source>This session is gone</source>
-        <translation>Esta sesión ya no está</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
-    </message>
-    <message>
         <source>Nothing is planned yet. Take over what is proposed, or write a line of your own.</source>
         <translation>Aún no hay nada planeado. Tomar lo que se propone, o escribir una línea propia.</translation>
     </message>
@@ -16507,14 +16499,6 @@
         <translation>Segunda opinión</translation>
     </message>
     <message>
-        <source>This session is gone</source>
-        <translation>Esta sesión ya no está</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
-    </message>
-    <message>
         <source>Look at these first</source>
         <translation>Mirar esto primero</translation>
     </message>
@@ -16533,6 +16517,17 @@
     <message>
         <source>Send back</source>
         <translation>Devolver</translation>
+    </message>
+</context>
+<context>
+    <name>SessionGone</name>
+    <message>
+        <source>This session is gone</source>
+        <translation>Esta sesión ya no está</translation>
+    </message>
+    <message>
+        <source>It was deleted, or Undo took it back. Go back to the list.</source>
+        <translation>Se borró, o Deshacer la quitó. Volver a la lista.</translation>
     </message>
 </context>
 <context>
@@ -16556,14 +16551,6 @@
 </context>
 <context>
     <name>SessionPage</name>
-    <message>
-        <source>This session is gone</source>
-        <translation>Esta sesión ya no está</translation>
-    </message>
-    <message>
-        <source>It was deleted, or Undo took it back. Go back to the list.</source>
-        <translation>Se borró, o Deshacer la quitó. Volver a la lista.</translation>
-    </message>
     <message>
         <source>Worth doing next</source>
         <translation>Lo que conviene ahora</translation>
@@ -17591,14 +17578,6 @@
     <message>
         <source>Complaint and conditions</source>
         <translation>Queja y condiciones</translation>
-    </message>
-    <message>
-        <source>This session is gone</source>
-        <translation>Esta sesión ya no está</translation>
-    </message>
-    <message>
-        <source>It was deleted. Undo brings it back; otherwise go back to the list.</source>
-        <translation>Se borró. Con Deshacer vuelve; si no, volver a la lista.</translation>
     </message>
     <message>
         <source>Add a tester</source>

@@ -106,9 +106,7 @@ std::optional<double> Chain::follow() {
         const bool cranking = cranking_[c].leak > 0.0;
         Usual& now = usual_[c];
         if (cranking && !now.reading) now.reading = usual_reading(c, shared_);
-        // What oil does to the rings is the cylinder's own and moves with it.
-        const bool oiled = standing && model_.evidence().cylinders[c].leaks.back().seal != 0.0;
-        if (standing && (oiled || !now.held)) now.held = usual_held(c, shared_);
+        if (standing && !now.held) now.held = usual_held(c, shared_);
         const double held = standing ? usual_held(c, proposed_) - *now.held : 0.0;
         const double rise = cranking ? usual_reading(c, proposed_) - *now.reading : 0.0;
         const auto& place = model_.cylinders()[c];

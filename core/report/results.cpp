@@ -6,6 +6,7 @@
 
 #include "core/compare/history.h"
 #include "core/findings/left_open.h"
+#include "core/findings/released.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -57,15 +58,16 @@ double cranking_top_pa(const Findings& found) {
             if (cranking)
                 top = std::max(top, cranking->final.figure.si + cranking->final.figure.u95.value_or(0));
     for (const auto* limit : {&found.limits.high, &found.limits.lowest})
-        if (*limit) top = std::max(top, (*limit)->figure.si);
+        if (*limit && !findings::held_against_no_limit(found)) top = std::max(top, (*limit)->figure.si);
     return top * 1.1;
 }
 
 Bores cranking_bores(Label test, const Engine& engine, const Findings& found, CrankingOf of,
                      State (*state_of_test)(const CylinderFindings&)) {
     const double top = cranking_top_pa(found);
+    const bool judged_by_limits = !findings::held_against_no_limit(found);
     const auto height = [&](const std::optional<findings::Derived>& limit) {
-        return limit ? std::optional(limit->figure.si / top) : std::nullopt;
+        return limit && judged_by_limits ? std::optional(limit->figure.si / top) : std::nullopt;
     };
     Bores bores{test, {}};
     for (const CylinderFindings& cylinder : found.cylinders) {

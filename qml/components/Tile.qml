@@ -23,6 +23,9 @@ Panel {
         // A word that doesn't fit beside the bores stands above them: no word is broken in two.
         readonly property bool above: bores.visible && widestWord > width - mark.width - Theme.space - bores.width - words.anchors.leftMargin
         readonly property real widestWord: Math.max(...tile.title.split(" ").map(word => metrics.advanceWidth(word)))
+        // Where not even the whole line is wide enough for the longest word, the title gets smaller.
+        readonly property real titleRoom: above || !bores.visible ? width - mark.width - Theme.space : width - mark.width - Theme.space - bores.width - words.anchors.leftMargin
+        readonly property int titleSize: Math.floor(Theme.headingSize * Math.min(1, titleRoom / Math.max(1, widestWord)))
 
         width: parent.width
         height: (above ? over.height + 4 : 0) + Math.max(bores.height, words.height)
@@ -30,7 +33,9 @@ Panel {
         FontMetrics {
             id: metrics
 
-            font: over.font
+            font.family: Theme.family
+            font.pixelSize: Theme.headingSize
+            font.bold: true
         }
 
         LText {
@@ -43,6 +48,7 @@ Panel {
             role: "heading"
             silent: true
             text: tile.title
+            font.pixelSize: inside.titleSize
         }
 
         BoreRow {
@@ -72,6 +78,7 @@ Panel {
                 role: "heading"
                 silent: true
                 text: tile.title
+                font.pixelSize: inside.titleSize
             }
 
             LText {

@@ -20,6 +20,9 @@ AppPage {
     property string about
     property bool shut: false
 
+    // The session was deleted, or Undo took it back, while its page stood open.
+    readonly property bool gone: !(keyed?.found ?? true)
+    readonly property bool closed: shut || gone
     readonly property bool lying: width > height && height < 640
     readonly property bool tight: !lying && height < 700
     // Big keys take the room of rail and fields on a small screen, as large text does.
@@ -72,6 +75,8 @@ AppPage {
     }
 
     Keys.onPressed: event => {
+        if (closed)
+            return;
         const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
         if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
             if (!event.isAutoRepeat)
@@ -92,6 +97,12 @@ AppPage {
         }
     }
 
+    SessionGone {
+        objectName: "gone"
+        width: parent.width
+        visible: page.gone
+    }
+
     KeyedReadout {
         id: readout
 
@@ -104,7 +115,7 @@ AppPage {
         tight: page.tight
         lying: page.lying
         crowded: page.crowded || page.tight && page.betweenLong
-        visible: !page.shut
+        visible: !page.closed
         anchors.top: parent.top
         anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left
         anchors.leftMargin: page.lying && Theme.leftHand ? Theme.gap : 0
@@ -119,7 +130,7 @@ AppPage {
         id: pad
 
         objectName: "pad"
-        visible: !page.shut
+        visible: !page.closed
         width: page.lying ? Math.min(parent.width * 0.46, 420) : parent.width
         // However big the keys: the figure that is being typed, cylinders and fields keep their room.
         height: Math.min(4 * keyHeight + 3 * spacing, Math.max(4 * Theme.secondaryTarget + 3 * spacing, parent.height - anchors.bottomMargin - (page.lying ? 0 : (page.crowded ? 1 : 2) * (Theme.minorTarget + Theme.space) + page.figureRoom + Theme.space)))
@@ -144,7 +155,7 @@ AppPage {
         property real tallest: 0
 
         parent: page.lying ? page.body : page
-        visible: !page.shut
+        visible: !page.closed
         height: Math.max(tallest, implicitHeight)
         onImplicitHeightChanged: tallest = Math.max(tallest, implicitHeight)
         onWidthChanged: resized.restart()
@@ -163,7 +174,7 @@ AppPage {
 
     // Room for the buttons when they lie under the pad.
     actions: Item {
-        visible: !page.lying && !page.shut
+        visible: !page.lying && !page.closed
         implicitHeight: bar.height
         implicitWidth: 1
     }

@@ -49,11 +49,9 @@ AppPage {
         visible: !gate.closed
         spacing: Theme.gap
 
-        ErrorCard {
+        SessionGone {
             width: parent.width
             visible: !viewModel.found
-            heading: qsTr("This session is gone")
-            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
         }
 
         LText {

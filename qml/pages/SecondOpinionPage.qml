@@ -58,11 +58,9 @@ AppPage {
         anchors.fill: parent
         visible: !gate.closed
 
-        ErrorCard {
+        SessionGone {
             width: parent.width
             visible: !viewModel.found
-            heading: qsTr("This session is gone")
-            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
         }
 
         Panel {

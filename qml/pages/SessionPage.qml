@@ -51,11 +51,9 @@ AppPage {
     ScrollColumn {
         anchors.fill: parent
 
-        ErrorCard {
+        SessionGone {
             width: parent.width
             visible: !viewModel.found
-            heading: qsTr("This session is gone")
-            message: qsTr("It was deleted, or Undo took it back. Go back to the list.")
         }
 
         Panel {

@@ -64,11 +64,9 @@ AppPage {
         anchors.fill: parent
         spacing: Theme.gap
 
-        ErrorCard {
+        SessionGone {
             width: parent.width
             visible: !visit.found
-            heading: qsTr("This session is gone")
-            message: qsTr("It was deleted. Undo brings it back; otherwise go back to the list.")
         }
 
         FormList {

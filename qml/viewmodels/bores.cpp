@@ -6,6 +6,8 @@
 #include <QtNumeric>
 #include <algorithm>
 
+#include "core/findings/released.h"
+
 namespace lapwing {
 namespace {
 
@@ -70,18 +72,6 @@ State state_of(const CylinderFindings* cylinder, std::optional<TestKind> test) {
 
 namespace {
 
-/// A working decompressor's readings are held against no limit.
-bool held_against_nothing(const Findings& findings) {
-    const auto says = [](const std::vector<findings::Remark>& remarks, std::string_view code) {
-        return std::ranges::any_of(
-            remarks, [&](const findings::Remark& remark) { return remark.message.code == code; });
-    };
-    return says(findings.expectation, "model.decompressor") ||
-           std::ranges::any_of(findings.cylinders, [&](const findings::CylinderFindings& cylinder) {
-               return cylinder.dry && says(cylinder.dry->why, "why.decompressor");
-           });
-}
-
 QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
     QVariantMap map{{"measured", false}, {"value", 0.0},   {"u", 0.0},
                     {"limit", qQNaN()},  {"low", qQNaN()}, {"high", qQNaN()}};
@@ -97,7 +87,7 @@ QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
         return map;
     }
     const double top = cranking_top_pa(findings);
-    if (!held_against_nothing(findings)) {
+    if (!held_against_no_limit(findings)) {
         map["limit"] = share(findings.limits.lowest, top);
         map["low"] = share(findings.limits.low, top);
         map["high"] = share(findings.limits.high, top);

@@ -225,7 +225,8 @@ void BringInModel::bringIn() {
         names.push_back(one.incoming.dossier.engine.name);
         intents.push_back(workflow::bring_in(one.incoming.dossier, removed_));
     }
-    app_->run(workflow::together("dossier.bring_in", std::move(names), std::move(intents)), this,
+    const char* step_name = names.size() == 1 ? "dossier.bring_in" : "dossier.bring_in_all";
+    app_->run(workflow::together(step_name, std::move(names), std::move(intents)), this,
               [this, all, only, give_up](const Result<workflow::Step>& step) {
                   if (!step) return give_up();
                   for (const auto& one : *all)

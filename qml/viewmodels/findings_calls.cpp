@@ -5,8 +5,8 @@
 #include <algorithm>
 #include <map>
 
-#include "core/odds/verdict.h"
 #include "qml/viewmodels/findings_model.h"
+#include "qml/viewmodels/odds_lines.h"
 
 namespace lapwing {
 namespace {
@@ -77,11 +77,10 @@ QVariantList FindingsModel::calls() const {
         const auto* cylinder = ready() ? findings()->cylinder(number) : nullptr;
         const auto* odds = leaks(number);
         // A question that comes first, or ears that are still wanted, name no outcome.
-        const auto said = odds ? odds::headline_of(*odds, reference()).code : std::string();
-        const bool verdict = said == "odds.main" || said == "odds.main_clearance" || said == "odds.seals";
-        if (cylinder)
-            item["finding"] =
-                format().text(odds ? odds::headline_of(*odds, reference()) : cylinder->headline);
+        const auto said = odds && ready() ? said_of(*findings(), *odds, reference()) : findings::Message();
+        const bool verdict =
+            said.code == "odds.main" || said.code == "odds.main_clearance" || said.code == "odds.seals";
+        if (cylinder) item["finding"] = format().text(odds ? said : cylinder->headline);
         // Only where the findings come down on one outcome.
         const bool named = verdict && odds->main_chance >= reference().assumed("named-from");
         const auto outcome = named ? odds->main : std::nullopt;

@@ -6,7 +6,6 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
-#include "core/findings/left_open.h"
 #include "core/odds/verdict.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/odds_lines.h"
@@ -126,7 +125,6 @@ void FindingsModel::refresh() {
     cylinders_.clear();
     engine_lines_.clear();
     const QString question = QStringLiteral("question");
-    const auto open_faults = findings::faults_left_open(*findings());
     for (const auto& cylinder : findings()->cylinders) {
         const auto* card = find_cylinder(engine(), cylinder.number);
         QStringList exits;
@@ -139,10 +137,9 @@ void FindingsModel::refresh() {
         QVariantMap leaks_at;
         if (odds) {
             leaks_at = odds_map(cylinder, *odds, reference(), format());
-            if (odds::headline_of(*odds, reference()).code == "odds.seals" &&
-                std::ranges::find(open_faults, cylinder.number) != open_faults.end()) {
-                leaks_at["headline"] =
-                    format().text(findings::say("cylinder.earlier_fault", cylinder.number));
+            if (const auto said = said_of(*findings(), *odds, reference());
+                said.code == "cylinder.earlier_fault") {
+                leaks_at["headline"] = format().text(said);
                 leaks_at["others"] = QString();
             }
             leaks_at["from"] =

@@ -6,6 +6,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/findings/case.h"
+#include "core/findings/left_open.h"
 #include "core/odds/derivations.h"
 #include "core/odds/verdict.h"
 #include "qml/format/odds_text.h"
@@ -127,6 +129,14 @@ QVariantList tests_to_settle(const odds::WhereItLeaks& leaks, const std::vector<
                             {"args", place.args}};
     }
     return list;
+}
+
+findings::Message said_of(const findings::Findings& rules, const odds::CylinderOdds& odds,
+                          const findings::Reference& reference) {
+    findings::Message said = odds::headline_of(odds, reference);
+    const auto open = findings::faults_left_open(rules);
+    const bool stands = std::ranges::find(open, odds.number) != open.end();
+    return said.code == "odds.seals" && stands ? findings::say("cylinder.earlier_fault", odds.number) : said;
 }
 
 }  // namespace lapwing

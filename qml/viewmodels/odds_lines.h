@@ -16,6 +16,11 @@ namespace lapwing {
 QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
                      const findings::Reference& reference, const format::Formatter& format);
 
+/// What stands over a cylinder's odds. Odds that call it sound take no fault back that an earlier visit found
+/// and nobody mended.
+findings::Message said_of(const findings::Findings& rules, const odds::CylinderOdds& odds,
+                          const findings::Reference& reference);
+
 /// How the odds of a cylinder are made, and what of it went in; then how each reading after a repair is.
 std::vector<findings::Derivation> odds_derivations(const findings::CylinderFindings& rules,
                                                    const odds::CylinderOdds& odds,

@@ -152,6 +152,8 @@ private:
     [[nodiscard]] const Attachment* otherwise() const;
     /// What the photo waiting for this reading shows, where the digits were taken off it.
     [[nodiscard]] std::optional<TypedPressure> takenOff() const;
+    /// The photo and the digits as they stand.
+    [[nodiscard]] QString takenFrom(const Attachment& photo) const;
     /// Place and digits as they stand, to know later whether something else was typed.
     [[nodiscard]] QString asTyped() const {
         return place() + QLatin1Char(' ') + typedFields().digits(mainField());
@@ -169,7 +171,7 @@ private:
     QString odd_repeat_;
     bool oil_between_ = false;
     QString photo_asked_;  ///< as typed when it was asked which holds: once
-    QString photo_taken_;  ///< as typed when the digits were taken off the photo
+    QString photo_taken_;  ///< the photo that the digits were taken off, and the digits
     std::optional<ReadSettled> photo_settled_;
     QString lacking_;               ///< the field that was asked for when Keep was pressed
     std::optional<int> oil_asked_;  ///< the cylinder whose oil was asked for: once

@@ -29,9 +29,13 @@ const Attachment* PadModel::otherwise() const {
 }
 
 std::optional<TypedPressure> PadModel::takenOff() const {
-    if (photo_taken_.isEmpty() || photo_taken_ != asTyped()) return std::nullopt;
+    // Another photo since, or other digits: then they are typed as far as anybody knows.
     const auto* photo = waitingPhoto();
-    return photo ? photo->read_value : std::nullopt;
+    return photo && photo_taken_ == takenFrom(*photo) ? photo->read_value : std::nullopt;
+}
+
+QString PadModel::takenFrom(const Attachment& photo) const {
+    return QString::fromStdString(photo.id.text()) + QLatin1Char(' ') + asTyped();
 }
 
 QString PadModel::photoReads() const {
@@ -70,7 +74,7 @@ void PadModel::settlePhoto(const QString& text) {
         if (!digits.contains(QLatin1Char('.'))) digits += QLatin1Char('.');
         entry().text[mainField()] = digits;
         entry().next_replaces = false;
-        photo_taken_ = asTyped();
+        photo_taken_ = takenFrom(*photo);
     } else {
         photo_settled_ = way;
         photo_asked_ = asTyped();

@@ -71,7 +71,9 @@ QString step_text(const workflow::Step& step, const format::Formatter& format) {
     if (name == "tester.change") return Steps::tr("%1 changed").arg(plain(step, 0));
     if (name == "tester.check") return Steps::tr("%1: check noted").arg(plain(step, 0));
     if (name == "tester.delete") return Steps::tr("%1 deleted").arg(plain(step, 0));
-    if (name == "dossier.bring_in") {
+    // Behind the name stands how many records it took.
+    if (name == "dossier.bring_in") return Steps::tr("%1 brought in").arg(plain(step, 0));
+    if (name == "dossier.bring_in_all") {
         QStringList names;
         for (std::size_t i = 0; i < step.args.size(); ++i)
             names << plain(step, i);

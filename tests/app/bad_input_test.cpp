@@ -12,6 +12,7 @@
 #include <fstream>
 
 #include "core/store/folder.h"
+#include "core/workflow/sessions.h"
 #include "tests/app/harness/errands.h"
 #include "tests/app/harness/stock.h"
 
@@ -115,6 +116,7 @@ private slots:
     void a_damaged_library();
     void a_newer_library();
     void a_place_that_is_no_page();
+    void a_pad_whose_session_is_gone();
 };
 
 void BadInputTest::an_engine_without_cylinders() {
@@ -243,6 +245,37 @@ void BadInputTest::a_place_that_is_no_page() {
     QVERIFY2(phone.arrives(QStringLiteral("Settings")), qPrintable(phone.why()));
     QVERIFY(wait_until([&] { return !phone.app().draft(key).contains(QStringLiteral("Gone")); }));
     QVERIFY(phone.app().draft(key).contains(QStringLiteral("Settings")));
+}
+
+/// As beside the list, where a session that was begun is taken back while its pad stands open.
+void BadInputTest::a_pad_whose_session_is_gone() {
+    Phone phone;
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    auto& thumb = phone.thumb();
+    Stock stock(phone.desk());
+    const auto session = stock.session(stock.engine("Harbour twin", 2), "As found");
+    phone.desk().flush();
+    for (const char* page : {"Pad", "Clearances", "Session"}) {
+        QVariantMap args{{"sessionId", QString::fromStdString(session.text())}};
+        if (std::string_view(page) == "Pad") args["test"] = "dry";
+        phone.go(QString::fromLatin1(page), args);
+        QVERIFY2(phone.arrives(QString::fromLatin1(page)), qPrintable(phone.why()));
+        QVERIFY(wait_until([&] {
+            return thumb.find(QStringLiteral("keep"), phone.page_item()) ||
+                   thumb.find(QStringLiteral("next"), phone.page_item());
+        }));
+        QVERIFY(phone.run(workflow::remove_session(session)));
+        QVERIFY(wait_until(
+            [&] { return thumb.words().join(u'\n').contains(QStringLiteral("This session is gone")); }));
+        QVERIFY(!thumb.sees(QStringLiteral("keep")));
+        QVERIFY(!thumb.sees(QStringLiteral("next")));
+        thumb.keys(QStringLiteral("11"));
+        thumb.key(Qt::Key_Return);
+        QCOMPARE(phone.page(), QString::fromLatin1(page));
+        phone.home();
+        phone.desk().undo(phone.desk().steps().front().number);
+        phone.desk().flush();
+    }
 }
 
 void BadInputTest::a_sound_library_after_an_unclean_end_needs_no_word() {

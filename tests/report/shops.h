@@ -223,17 +223,22 @@ inline Shop two_stroke_twin() {
     return shop;
 }
 
-/// Cylinders 2 and 3 are low side by side: dry readings, one leak-down, and nobody listened.
-inline Shop six_unheard() {
+inline Shop quay_six() {
     Shop shop(6);
     Engine& engine = shop.dossier.engine;
     engine.name = "Quay six";
     engine.description = "Launch engine, 2993 cm³";
-    engine.history = "Stood two winters in the boathouse.";
     engine.firing_order = {1, 5, 3, 6, 2, 4};
     fill_card(engine, "84", "90", "9.2");
     fill_limits(engine, "10.0", "13.0", "8.8");
     shop.shelve_testers();
+    return shop;
+}
+
+/// Cylinders 2 and 3 are low side by side: dry readings, one leak-down, and nobody listened.
+inline Shop six_unheard() {
+    Shop shop = quay_six();
+    shop.dossier.engine.history = "Stood two winters in the boathouse.";
     Visit& visit = shop.visit("2026-03-14", "As found");
     fill_conditions(visit.session);
     const std::array dry{"11.8", "7.6", "7.4", "11.7", "11.8", "11.6"};
@@ -245,14 +250,7 @@ inline Shop six_unheard() {
 
 /// A six at three visits: cylinder 2 loses from year to year, and four cylinders read the same at the end.
 inline Shop six_over_years() {
-    Shop shop(6);
-    Engine& engine = shop.dossier.engine;
-    engine.name = "Quay six";
-    engine.description = "Launch engine, 2993 cm³";
-    engine.firing_order = {1, 5, 3, 6, 2, 4};
-    fill_card(engine, "84", "90", "9.2");
-    fill_limits(engine, "10.0", "13.0", "8.8");
-    shop.shelve_testers();
+    Shop shop = quay_six();
     const std::array titles{"As found", "After the repair", "A year later"};
     const std::array dates{"2024-03-14", "2024-05-02", "2026-03-14"};
     const std::array<std::array<const char*, 6>, 3> dry{{{"11.9", "8.1", "11.6", "11.8", "11.7", "11.9"},

@@ -31,6 +31,22 @@ private:
         reading.final = TypedPressure::make(bar, units::bar).value();
         shop.desk->run(workflow::keep_reading(reading));
     }
+    static void keep_air(Shop& shop, SessionId session, int cylinder, const char* held) {
+        Reading air;
+        air.session = session;
+        air.test = TestKind::leak_down;
+        air.cylinder = cylinder;
+        air.set = TypedPressure::make("6.0", units::bar).value();
+        air.held = TypedPressure::make(held, units::bar).value();
+        shop.desk->run(workflow::keep_reading(air));
+    }
+    /// An engine that must read 8 bar at least.
+    static Engine add_limited(Shop& shop, const char* name, int cylinders) {
+        Engine engine = shop.add_engine(QString::fromLatin1(name), cylinders);
+        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
+        shop.desk->run(workflow::save_engine(engine));
+        return engine;
+    }
 
 private slots:
     void an_empty_library_has_no_rows() {
@@ -88,9 +104,7 @@ private slots:
 
     void an_empty_session_does_not_make_a_fault_forgotten() {
         Shop shop;
-        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
-        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
-        shop.desk->run(workflow::save_engine(engine));
+        const Engine engine = add_limited(shop, "Pair", 2);
         const SessionId found = shop.open_session(engine, "As found");
         keep_dry(shop, found, 1, "10.2");
         keep_dry(shop, found, 2, "3.1");
@@ -119,19 +133,11 @@ private slots:
 
     void what_todays_readings_find_amiss_is_no_earlier_visits() {
         Shop shop;
-        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
-        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
-        shop.desk->run(workflow::save_engine(engine));
+        const Engine engine = add_limited(shop, "Pair", 2);
         const SessionId found = shop.open_session(engine, "As found");
         for (const int cylinder : {1, 2}) {
             keep_dry(shop, found, cylinder, "10.0");
-            Reading air;
-            air.session = found;
-            air.test = TestKind::leak_down;
-            air.cylinder = cylinder;
-            air.set = TypedPressure::make("6.0", units::bar).value();
-            air.held = TypedPressure::make("1.5", units::bar).value();
-            shop.desk->run(workflow::keep_reading(air));
+            keep_air(shop, found, cylinder, "1.5");
         }
         shop.clock.move_by(std::chrono::hours(1));
         const SessionId next = shop.open_session(engine, "Again");
@@ -148,19 +154,11 @@ private slots:
 
     void a_borderline_reading_takes_no_leak_back_that_air_found() {
         Shop shop;
-        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
-        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
-        shop.desk->run(workflow::save_engine(engine));
+        const Engine engine = add_limited(shop, "Pair", 2);
         const SessionId found = shop.open_session(engine, "As found");
         for (const int cylinder : {1, 2}) {
             keep_dry(shop, found, cylinder, "10.0");
-            Reading air;
-            air.session = found;
-            air.test = TestKind::leak_down;
-            air.cylinder = cylinder;
-            air.set = TypedPressure::make("6.0", units::bar).value();
-            air.held = TypedPressure::make(cylinder == 1 ? "5.8" : "1.5", units::bar).value();
-            shop.desk->run(workflow::keep_reading(air));
+            keep_air(shop, found, cylinder, cylinder == 1 ? "5.8" : "1.5");
         }
         shop.clock.move_by(std::chrono::hours(1));
         const SessionId next = shop.open_session(engine, "Again");
@@ -175,20 +173,12 @@ private slots:
 
     void a_first_reading_of_a_new_visit_does_not_make_a_fault_forgotten() {
         Shop shop;
-        Engine engine = shop.add_engine(QStringLiteral("Three"), 3);
-        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
-        shop.desk->run(workflow::save_engine(engine));
+        const Engine engine = add_limited(shop, "Three", 3);
         const SessionId found = shop.open_session(engine, "As found");
         keep_dry(shop, found, 1, "10.2");
         keep_dry(shop, found, 2, "5.1");
         keep_dry(shop, found, 3, "9.9");
-        Reading air;
-        air.session = found;
-        air.test = TestKind::leak_down;
-        air.cylinder = 3;
-        air.set = TypedPressure::make("6.0", units::bar).value();
-        air.held = TypedPressure::make("1.5", units::bar).value();
-        shop.desk->run(workflow::keep_reading(air));
+        keep_air(shop, found, 3, "1.5");
         shop.settle();
         EngineListModel list;
         complete(list, shop);
@@ -217,9 +207,7 @@ private slots:
         QTRY_COMPARE(bore(1, "earlier"), QStringLiteral("false"));
         QCOMPARE(state(), QStringLiteral("fault"));
         QVERIFY(earlier());
-        air.session = next;
-        air.held = TypedPressure::make("5.9", units::bar).value();
-        shop.desk->run(workflow::keep_reading(air));
+        keep_air(shop, next, 3, "5.9");
         keep_dry(shop, next, 1, "10.0");
         shop.settle();
         QTRY_COMPARE(state(), QStringLiteral("good"));
@@ -228,9 +216,7 @@ private slots:
 
     void what_waits_for_a_call_says_nothing_and_an_earlier_fault_says_that_it_is_one() {
         Shop shop;
-        Engine engine = shop.add_engine(QStringLiteral("Pair"), 2);
-        engine.limits.lowest = TypedPressure::make("8.0", units::bar).value();
-        shop.desk->run(workflow::save_engine(engine));
+        const Engine engine = add_limited(shop, "Pair", 2);
         const SessionId found = shop.open_session(engine, "As found");
         keep_dry(shop, found, 1, "10.2");
         keep_dry(shop, found, 2, "5.1");

@@ -141,6 +141,31 @@ private slots:
         QCOMPARE(bench.kept().from, ReadingFrom::typed);
     }
 
+    void another_photo_since_lends_its_figure_to_no_digits_of_the_first() {
+        Bench bench;
+        PadBench::type(*bench.pad, QStringLiteral("10.0"));
+        bench.pad->keep();
+        bench.at.shop.settle();
+        bench.pad->chooseCylinder(1);
+        PadBench::type(*bench.pad, QStringLiteral("4.6"));
+        bench.photo("4.06");
+        // So far from the first reading that it is asked about before it is kept.
+        QSignalSpy asked(bench.pad.get(), &PadModel::repeatAsked);
+        bench.settle(QStringLiteral("as read"));
+        QCOMPARE(asked.size(), 1);
+        QCOMPARE(bench.at.visit().readings.size(), std::size_t{1});
+        bench.pass(1000);
+        bench.photo("4.07");
+        bench.pad->keepRepeat();
+        bench.at.shop.settle();
+        const auto readings = bench.at.visit().readings;
+        QCOMPARE(readings.size(), std::size_t{2});
+        const auto& repeat =
+            readings.back().final->si() < readings.front().final->si() ? readings.back() : readings.front();
+        QCOMPARE(repeat.final->text(), std::string("4.06 bar"));
+        QCOMPARE(repeat.from, ReadingFrom::typed);
+    }
+
     void a_photo_of_another_cylinder_asks_nothing() {
         Bench bench;
         PadBench::type(*bench.pad, QStringLiteral("4.6"));

@@ -294,11 +294,16 @@ TEST(RangeParts, OfAShutThrottleAreHowFarItGoes) {
     ModelInputs inputs = car.facts().inputs;
     inputs.throttle_fill_least = 0.5;
     inputs.throttle_fill_most = 0.7;
-    const ModelFacts shut = model_facts(inputs);
-    EXPECT_NEAR(width(shut.throttle_loss->from, "throttle"),
-                shut.throttle_loss->high.si - shut.throttle_loss->low.si, 1e-12);
+    const double told = width(model_facts(inputs).throttle_loss->from, "throttle");
+    // Each end by itself: no range is left, and nothing makes it wide.
     inputs.throttle_fill_most = 0.5;
-    EXPECT_TRUE(model_facts(inputs).throttle_loss->from.parts.empty());
+    const auto least = model_facts(inputs).throttle_loss;
+    EXPECT_TRUE(least->from.parts.empty());
+    EXPECT_EQ(least->low.si, least->high.si);
+    inputs.throttle_fill_least = inputs.throttle_fill_most = 0.7;
+    const auto most = model_facts(inputs).throttle_loss;
+    EXPECT_GT(least->low.si, most->low.si);
+    EXPECT_NEAR(told, least->low.si - most->low.si, 1e-12);
 }
 
 TEST(Pulls, TooFewAreSaidToBeStillRising) {

@@ -74,6 +74,19 @@ TEST(Report, PutsTheVerdictOfEveryCylinderFirst) {
     EXPECT_FALSE(verdicts.verdicts[0].headline.code.empty());
 }
 
+TEST(Report, DrawsNoLimitBesideReadingsThatADecompressorLowered) {
+    sample::Shop shop = sample::orchard();
+    shop.dossier.engine.decompressor = Decompressor::automatic;
+    const Report report = shop.report();
+    for (const Bores* bores : blocks<Bores>(*section(report, Label::in_short)))
+        if (bores->test == Label::dry_test)
+            for (const Bore& bore : bores->bores) {
+                EXPECT_FALSE(bore.notch.has_value());
+                EXPECT_FALSE(bore.band_low.has_value());
+                EXPECT_TRUE(bore.piston.has_value());
+            }
+}
+
 TEST(Report, DrawsCrankingBoresInOneScale) {
     const Report report = sample::orchard().report();
     const auto bores = blocks<Bores>(*section(report, Label::in_short));
