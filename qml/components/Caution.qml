@@ -53,6 +53,10 @@ Rectangle {
         line: "M 12 2.5 L 23 21.5 L 1 21.5 Z M 12 9.5 L 12 14.5 M 12 18 L 12 18.1"
     }
 
+    WordMetrics {
+        id: metrics
+    }
+
     Column {
         id: column
 
@@ -69,6 +73,7 @@ Rectangle {
             role: "figure"
             silent: true
             text: card.folded ? card.heading + ": " + card.brief : card.heading
+            font.pixelSize: metrics.fitting(text, Theme.bodySize, width - leftPadding - rightPadding)
         }
 
         // Over the whole width: at large text there is no room to spare beside the mark.

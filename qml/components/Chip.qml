@@ -8,6 +8,8 @@ import Lapwing.Theme
 Pressable {
     id: control
 
+    property int textSize: Theme.bodySize
+
     fill: checked ? Theme.chosen : Theme.key
     outlineColor: checked ? Theme.info : "transparent"
     horizontalPadding: Theme.space
@@ -18,6 +20,7 @@ Pressable {
     inside: LText {
         silent: true
         text: control.text
+        font.pixelSize: control.textSize
         font.bold: control.checked
         horizontalAlignment: Text.AlignHCenter
         verticalAlignment: Text.AlignVCenter

@@ -27,12 +27,8 @@ Column {
 
     spacing: Theme.space / 2
 
-    FontMetrics {
+    WordMetrics {
         id: metrics
-
-        font.family: Theme.family
-        font.pixelSize: 100
-        font.bold: true
     }
 
     LText {
@@ -57,6 +53,7 @@ Column {
                 targetKind: row.targetKind
                 width: (row.width - Theme.space * (row.perLine - 1)) / row.perLine
                 text: modelData.text
+                textSize: metrics.fitting(text, Theme.bodySize, availableWidth)
                 checked: row.currents ? row.currents.includes(modelData.value) : modelData.value === row.current
                 onClicked: row.chosen(modelData.value)
             }

@@ -23,6 +23,10 @@ Pressable {
     horizontalPadding: 14
     Accessible.name: States.sentence([text, figure, detail, mark === "" ? "" : States.word(mark)])
 
+    WordMetrics {
+        id: metrics
+    }
+
     inside: Item {
         implicitHeight: Math.max(words.height, end.height)
         implicitWidth: 200
@@ -51,6 +55,7 @@ Pressable {
                 role: control.detail !== "" ? "figure" : "body"
                 silent: true
                 text: control.text
+                font.pixelSize: metrics.fitting(text, Theme.bodySize, words.width)
             }
 
             LText {

@@ -21,21 +21,16 @@ Panel {
         id: inside
 
         // A word that doesn't fit beside the bores stands above them: no word is broken in two.
-        readonly property bool above: bores.visible && widestWord > width - mark.width - Theme.space - bores.width - words.anchors.leftMargin
-        readonly property real widestWord: Math.max(...tile.title.split(" ").map(word => metrics.advanceWidth(word)))
-        // Where not even the whole line is wide enough for the longest word, the title gets smaller.
-        readonly property real titleRoom: above || !bores.visible ? width - mark.width - Theme.space : width - mark.width - Theme.space - bores.width - words.anchors.leftMargin
-        readonly property int titleSize: Math.floor(Theme.headingSize * Math.min(1, titleRoom / Math.max(1, widestWord)))
+        readonly property real beside: width - mark.width - Theme.space - (bores.visible ? bores.width + words.anchors.leftMargin : 0)
+        readonly property bool above: bores.visible && metrics.widest(tile.title, Theme.headingSize) > beside
+        // Where not even a line of its own is wide enough, it gets smaller.
+        readonly property int titleSize: metrics.fitting(tile.title, Theme.headingSize, above ? width - mark.width - Theme.space : beside)
 
         width: parent.width
         height: (above ? over.height + 4 : 0) + Math.max(bores.height, words.height)
 
-        FontMetrics {
+        WordMetrics {
             id: metrics
-
-            font.family: Theme.family
-            font.pixelSize: Theme.headingSize
-            font.bold: true
         }
 
         LText {
@@ -86,7 +81,7 @@ Panel {
                 visible: text !== ""
                 silent: true
                 text: tile.detail
-                font.pixelSize: Theme.textSize(15)
+                font.pixelSize: metrics.fitting(text, Theme.textSize(15), inside.beside)
             }
         }
 
