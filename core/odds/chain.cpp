@@ -374,8 +374,7 @@ bool Chain::judge(double log_prior, std::span<const std::size_t> cylinders, bool
         double others = change - cylinder_log_[c];
         for (const std::size_t later : cylinders.subspan(i + 1))
             others += model_.most_likely(later) - cylinder_log_[later];
-        const auto likelihood =
-            model_.cylinder_likelihood(z_, shared_, c, leaks(c), fate, others, pressures_kept);
+        const auto likelihood = model_.cylinder_likelihood(z_, m2_, shared_, c, fate, others, pressures_kept);
         if (!likelihood) {
             take_back();
             return false;
@@ -403,8 +402,8 @@ bool Chain::judge_all(double log_prior) {
         later += model_.most_likely(c) - cylinder_log_[c];
     for (std::size_t c = 0; c < cylinder_log_.size(); ++c) {
         later -= model_.most_likely(c) - cylinder_log_[c];
-        const auto likelihood = model_.cylinder_likelihood(z_, proposed_, c, leaks(c), fate,
-                                                           change - cylinder_log_[c] + later, false);
+        const auto likelihood =
+            model_.cylinder_likelihood(z_, m2_, proposed_, c, fate, change - cylinder_log_[c] + later, false);
         if (!likelihood) {
             take_back();
             return false;

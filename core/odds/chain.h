@@ -34,7 +34,9 @@ public:
     void attend(const std::vector<bool>& enough);
     [[nodiscard]] std::span<const double> z() const { return z_; }
     /// As EngineModel::leaks at the place where the chain is.
-    [[nodiscard]] EngineModel::Leaks leaks(std::size_t cylinder) const;
+    [[nodiscard]] EngineModel::Leaks leaks(std::size_t cylinder) const {
+        return EngineModel::leaks_of(m2_, model_.cylinders()[cylinder]);
+    }
 
 private:
     /// A block of unknowns that move together.

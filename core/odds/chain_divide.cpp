@@ -13,19 +13,6 @@
 /// be large. Densities are by m2 of every area that is free once the sums are given.
 namespace lapwing::odds {
 
-EngineModel::Leaks Chain::leaks(std::size_t cylinder) const {
-    EngineModel::Leaks out;
-    const auto& paths = model_.cylinders()[cylinder].all;
-    for (std::size_t i = 0; i < paths.size(); ++i) {
-        out.path_m2[i] = m2_[paths[i].area];
-        out.standing_m2 += m2_[paths[i].area];
-        out.cranking_m2 += m2_[paths[i].cranking];
-    }
-    out.rings_m2 = m2_[paths[0].area];
-    out.cranking_rings_m2 = m2_[paths[0].cranking];
-    return out;
-}
-
 void Chain::refresh(const PathPlace& path) {
     m2_[path.area] = std::exp(model_.log_area(z_, path));
     over_standing_[path.cranking] = std::exp(model_.static_to_cranking() * z_[path.cranking]);

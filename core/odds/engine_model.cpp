@@ -86,8 +86,14 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
                 state.all.push_back(joints_.back());
         }
     }
-    for (const CylinderEvidence& from : evidence.cylinders)
-        most_.push_back(most_of(from));
+    for (const CylinderEvidence& from : evidence.cylinders) {
+        most_.push_back({most_of(from)});
+        for (const EarlierState& then : from.earlier)
+            most_.back().push_back(most_of(then));
+        most_likely_.push_back(0.0);
+        for (const Most& most : most_.back())
+            most_likely_.back() += most.all;
+    }
     if (!cylinders_.empty())
         for (const PathPlace& path : cylinders_.front().all)
             sound_leak_m2_ += std::exp(prior(path).sound_mean);
@@ -172,6 +178,19 @@ EngineModel::Leaks EngineModel::leaks(std::span<const double> z, const State& st
             out.cranking_rings_m2 = cranking;
         }
     }
+    return out;
+}
+
+EngineModel::Leaks EngineModel::leaks_of(std::span<const double> m2, const State& state) {
+    Leaks out;
+    const auto& paths = state.all;
+    for (std::size_t i = 0; i < paths.size(); ++i) {
+        out.path_m2[i] = m2[paths[i].area];
+        out.standing_m2 += m2[paths[i].area];
+        out.cranking_m2 += m2[paths[i].cranking];
+    }
+    out.rings_m2 = m2[paths[0].area];
+    out.cranking_rings_m2 = m2[paths[0].cranking];
     return out;
 }
 

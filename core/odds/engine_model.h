@@ -117,14 +117,17 @@ public:
     /// For who knows the leaks of the cylinder's newest state already.
     [[nodiscard]] double cylinder_likelihood(std::span<const double> z, const SharedState& at,
                                              std::size_t cylinder, const Leaks& leaks) const;
-    /// The same, or nothing once `fate` has no hope left. `others`: what the change comes to but for this
-    /// cylinder's evidence, at most. `exits_first`: they decide, the pressures being about what they were.
-    [[nodiscard]] std::optional<double> cylinder_likelihood(std::span<const double> z, const SharedState& at,
-                                                            std::size_t cylinder, const Leaks& leaks,
-                                                            Fate& fate, double others,
+    /// The same, or nothing once `fate` has no hope left. `m2`: areas, standing and cranking, at the places
+    /// of the unknowns that they hang on. `others`: what the change comes to but for this cylinder's
+    /// evidence, at most. `exits_first`: they decide, the pressures being about what they were.
+    [[nodiscard]] std::optional<double> cylinder_likelihood(std::span<const double> z,
+                                                            std::span<const double> m2, const SharedState& at,
+                                                            std::size_t cylinder, Fate& fate, double others,
                                                             bool exits_first) const;
+    /// As `leaks`, for who has the areas already.
+    [[nodiscard]] static Leaks leaks_of(std::span<const double> m2, const State& state);
     /// What a cylinder's evidence is worth at most: the logarithm of its likelihood.
-    [[nodiscard]] double most_likely(std::size_t cylinder) const { return most_[cylinder].all; }
+    [[nodiscard]] double most_likely(std::size_t cylinder) const { return most_likely_[cylinder]; }
     /// Share of the rings' leak that oil leaves open.
     [[nodiscard]] double left_open(std::span<const double> z, const State& state, OilSeal seal) const;
     /// A share between nothing and all of it, from its unknown; `slope` by the unknown.
@@ -192,6 +195,12 @@ private:
     /// Flow in L/min to the power 1/hearing, as it is heard or seen at the exit.
     [[nodiscard]] double odds_heard(const SharedState& at, const State& state, const Leaks& leaks,
                                     const ExitEvidence& exit, const Heard& heard) const;
+    /// As `cylinder_likelihood`, of one state.
+    struct Most;
+    [[nodiscard]] std::optional<double> hopeful_likelihood(std::span<const double> z, const SharedState& at,
+                                                           const State& state, const StateReadings& read,
+                                                           const Most& most, const Leaks& leaks, Fate& fate,
+                                                           double others, bool exits_first) const;
     [[nodiscard]] double state_likelihood(std::span<const double> z, const SharedState& at,
                                           const State& state, const StateReadings& read,
                                           const Leaks& leaks) const;
@@ -231,7 +240,8 @@ private:
     std::vector<AreaPrior> priors_;
     std::vector<AreaMap> maps_;
     std::vector<HeldCurve> curves_;
-    std::vector<Most> most_;
+    std::vector<std::vector<Most>> most_;  ///< of each cylinder's states, the newest first
+    std::vector<double> most_likely_;
     std::array<Thresholds, 5> thresholds_{};  ///< by ListenedBy
 
     // Numbers of the assumptions, looked up once.

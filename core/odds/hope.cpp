@@ -67,33 +67,52 @@ EngineModel::Most EngineModel::most_of(const StateReadings& read) const {
     return out;
 }
 
-std::optional<double> EngineModel::cylinder_likelihood(std::span<const double> z, const SharedState& at,
-                                                       std::size_t cylinder, const Leaks& leaks, Fate& fate,
-                                                       double others, bool exits_first) const {
+std::optional<double> EngineModel::cylinder_likelihood(std::span<const double> z, std::span<const double> m2,
+                                                       const SharedState& at, std::size_t cylinder,
+                                                       Fate& fate, double others, bool exits_first) const {
     const CylinderEvidence& read = evidence_.cylinders[cylinder];
     const Cylinder& own = cylinders_[cylinder];
+    const auto& most = most_[cylinder];
+    double out = 0.0;
+    for (std::size_t i = 1; i < most.size(); ++i)
+        others += most[i].all;
+    for (std::size_t i = 0; i < most.size(); ++i) {
+        const State& state = i == 0 ? own : own.earlier[i - 1];
+        const StateReadings& then = i == 0 ? static_cast<const StateReadings&>(read) : read.earlier[i - 1];
+        if (i > 0) others -= most[i].all;
+        const auto likelihood =
+            hopeful_likelihood(z, at, state, then, most[i], leaks_of(m2, state), fate, others, exits_first);
+        if (!likelihood) return std::nullopt;
+        others += *likelihood;
+        out = i == 0 ? *likelihood : out + *likelihood;
+    }
+    return out;
+}
+
+std::optional<double> EngineModel::hopeful_likelihood(std::span<const double> z, const SharedState& at,
+                                                      const State& state, const StateReadings& read,
+                                                      const Most& most, const Leaks& leaks, Fate& fate,
+                                                      double others, bool exits_first) const {
     std::array<double, 4> held_logs{};
-    if (!own.earlier.empty() || read.leaks.size() > held_logs.size())
-        return cylinder_likelihood(z, at, cylinder, leaks);
-    const Most& most = most_[cylinder];
+    if (read.leaks.size() > held_logs.size()) return state_likelihood(z, at, state, read, leaks);
     double dry = most.dry;
     double wet = most.wet;
     double exits = most.exits;
     LastLog logarithm;
     for (std::size_t i = 0; i < read.leaks.size(); ++i) {
-        held_logs[i] = likelihood_held(held(z, at, own, leaks, read.leaks[i], logarithm), read.leaks[i]);
+        held_logs[i] = likelihood_held(held(z, at, state, leaks, read.leaks[i], logarithm), read.leaks[i]);
         others += held_logs[i];
     }
     if (!read.leaks.empty() && fate.hopeless(others + dry + wet + exits)) return std::nullopt;
     const auto cranking_leaves_hope = [&] {
         if (!surface_ || !(read.dry || read.wet)) return true;
-        const double level_now = level(z, at, own);
+        const double level_now = level(z, at, state);
         if (read.dry) {
-            dry = likelihood_cranking(reading(z, at, own, leaks, *read.dry, level_now), at, *read.dry);
+            dry = likelihood_cranking(reading(z, at, state, leaks, *read.dry, level_now), at, *read.dry);
             if (fate.hopeless(others + dry + wet + exits)) return false;
         }
         if (!read.wet) return true;
-        wet = likelihood_cranking(reading(z, at, own, leaks, *read.wet, level_now), at, *read.wet);
+        wet = likelihood_cranking(reading(z, at, state, leaks, *read.wet, level_now), at, *read.wet);
         return !fate.hopeless(others + dry + wet + exits);
     };
     const auto exits_leave_hope = [&] {
@@ -106,10 +125,10 @@ std::optional<double> EngineModel::cylinder_likelihood(std::span<const double> z
         for (std::size_t i = 0; i < read.exits.size(); ++i) {
             const ExitEvidence& exit = read.exits[i];
             if (!last || last->curve != exit.curve || last->seal != exit.seal)
-                common = heard(z, at, own, leaks, exit, logarithm);
+                common = heard(z, at, state, leaks, exit, logarithm);
             last = &exit;
             chance *= thresholds_[static_cast<std::size_t>(exit.by)].chance(
-                odds_heard(at, own, leaks, exit, common), static_cast<std::size_t>(exit.loudness));
+                odds_heard(at, state, leaks, exit, common), static_cast<std::size_t>(exit.loudness));
             const double at_most = chance * most.exits_left[i + 1];
             if (at_most < least && fate.hopeless_below(at_most, rest, least)) return false;
         }

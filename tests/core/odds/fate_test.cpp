@@ -42,8 +42,22 @@ Odds full() {
     return bench;
 }
 
-TEST(Fate, DecidesAsTheWholeSumWould) {
-    Odds bench = full();
+/// Areas as a chain keeps them.
+std::vector<double> areas(const EngineModel& model, const std::vector<double>& z) {
+    std::vector<double> out(z.size());
+    const auto add = [&](const PathPlace& path) {
+        out[path.area] = std::exp(model.log_area(z, path));
+        out[path.cranking] = out[path.area] * std::exp(model.static_to_cranking() * z[path.cranking]);
+    };
+    for (const auto& cylinder : model.cylinders()) {
+        std::ranges::for_each(cylinder.all, add);
+        for (const auto& state : cylinder.earlier)
+            std::ranges::for_each(state.all, add);
+    }
+    return out;
+}
+
+void decides_as_the_whole_sum_would(Odds bench) {
     const Case at(bench);
     const EngineModel model(at.evidence, at.assumptions, at.surface.get());
     std::mt19937_64 pick(1);
@@ -58,6 +72,7 @@ TEST(Fate, DecidesAsTheWholeSumWould) {
         for (double& one : z)
             one = width * normal(pick);
         model.shared(z, shared);
+        const auto m2 = areas(model, z);
         for (std::size_t cylinder = 0; cylinder < 2; ++cylinder) {
             const auto leaks = model.leaks(z, cylinder);
             const double whole = model.cylinder_likelihood(z, shared, cylinder, leaks);
@@ -69,7 +84,7 @@ TEST(Fate, DecidesAsTheWholeSumWould) {
             const bool keeps = change >= 0.0 || uniform(plain) < std::exp(change);
             Fate fate(random, uniform);
             const auto hopeful =
-                model.cylinder_likelihood(z, shared, cylinder, leaks, fate, others, draw % 3 == 0);
+                model.cylinder_likelihood(z, m2, shared, cylinder, fate, others, draw % 3 == 0);
             if (hopeful) {
                 ASSERT_EQ(*hopeful, whole);
                 ASSERT_EQ(fate.keeps(change), keeps);
@@ -84,6 +99,20 @@ TEST(Fate, DecidesAsTheWholeSumWould) {
     }
     EXPECT_GT(kept, 1000);
     EXPECT_GT(given_up, 1000);
+}
+
+TEST(Fate, DecidesAsTheWholeSumWould) {
+    decides_as_the_whole_sum_would(full());
+}
+
+/// Staked since: two states, each with readings of its own.
+TEST(Fate, DecidesAsTheWholeSumOfAllStatesWould) {
+    Odds bench = full();
+    for (const int number : {1, 2})
+        bench.leak(number, "5.50", number == 1 ? "4.10" : "5.20", "bar").tag = Tag::after_staking;
+    bench.hear(1, Exit::breather, Loudness::clear);
+    bench.visit().exits.back().tag = Tag::after_staking;
+    decides_as_the_whole_sum_would(std::move(bench));
 }
 
 TEST(Fate, GivesUpNothingThatMayStillBeKept) {
