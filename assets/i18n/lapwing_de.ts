@@ -1083,12 +1083,20 @@
         <source>Delete %1?</source>
         <translation>%1 löschen?</translation>
     </message>
+    <message>
+        <source>Its card goes with all that is typed there. Undo brings it back, also later from More, until something else is done.</source>
+        <translation>Ihre Karte geht mit allem, was dort eingetragen ist. Rückgängig holt sie zurück, auch später unter Mehr, bis etwas anderes getan wird.</translation>
+    </message>
     <message numerus="yes">
         <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</source>
         <translation>
             <numerusform>Damit geht %n Sitzung verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, auch später unter „Mehr“, bis etwas anderes getan wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
             <numerusform>Damit gehen %n Sitzungen verloren: Messwerte, Fotos, Sprachnotizen, Pläne. „Rückgängig“ holt alles zurück, auch später unter „Mehr“, bis etwas anderes getan wird; danach nur noch eine Sicherung oder eine Sitzungsdatei.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Delete it</source>
+        <translation>Löschen</translation>
     </message>
     <message>
         <source>Delete all of it</source>
@@ -1702,6 +1710,10 @@
     <message>
         <source>Delete this engine and its sessions</source>
         <translation>Diesen Motor und seine Sitzungen löschen</translation>
+    </message>
+    <message>
+        <source>Delete this engine</source>
+        <translation>Diesen Motor löschen</translation>
     </message>
     <message>
         <source>New session</source>
@@ -4027,6 +4039,11 @@
         <translation>Lapwing darf das Mikrofon nicht benutzen. In den Systemeinstellungen erlauben; alles andere geht auch ohne.</translation>
     </message>
     <message>
+        <source>%1 %2 is a very wide clearance: is the point right? Keep it once more if it is.</source>
+        <extracomment>form.clearance_wide</extracomment>
+        <translation>%1 %2 ist ein sehr großes Spiel: stimmt das Komma? Noch einmal behalten, wenn ja.</translation>
+    </message>
+    <message>
         <source>%1 cylinders are not possible here: type a number from 1 to 16.</source>
         <extracomment>form.cylinder_count</extracomment>
         <translation>%1 Zylinder sind hier nicht möglich: eine Zahl von 1 bis 16 eingeben.</translation>
@@ -4040,6 +4057,11 @@
         <source>&quot;%1&quot; is no number of degrees: type &quot;even&quot;, or degrees with a dash between them, such as 270-450.</source>
         <extracomment>form.intervals</extracomment>
         <translation>„%1“ ist keine Gradangabe: „gleichmäßig“ eingeben oder Grad mit Strich dazwischen, etwa 270-450.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins with a minus: a clearance is 0 or more. Type it without.</source>
+        <extracomment>form.clearance_negative</extracomment>
+        <translation>„%1“ beginnt mit einem Minus: ein Spiel ist 0 oder mehr. Ohne Minus eingeben.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no range: type two figures with a dash between them, such as 0.15-0.20, or one.</source>
@@ -4150,6 +4172,11 @@
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
         <translation>„%1“ ist keine Selbstprüfung: eine aus der Liste wählen.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; reads as %2, with a decimal mark: for thousands type the figures without one. Keep it once more if it is meant.</source>
+        <extracomment>form.thousands</extracomment>
+        <translation>„%1“ liest sich als %2, mit Komma: Tausender ohne Punkt oder Komma eingeben. Noch einmal behalten, wenn es so gemeint ist.</translation>
     </message>
     <message>
         <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
@@ -4461,6 +4488,13 @@
     <message>
         <source>Photo</source>
         <translation>Foto</translation>
+    </message>
+</context>
+<context>
+    <name>ExitPanel</name>
+    <message>
+        <source>by %1</source>
+        <translation>mit %1</translation>
     </message>
 </context>
 <context>
@@ -5685,6 +5719,466 @@
         <translation>Zu erwartender Messwert bis</translation>
     </message>
     <message>
+        <source>The engine card has no factory limits.</source>
+        <extracomment>limits.none</extracomment>
+        <translation>Die Motorkarte hat keine Werksgrenzwerte.</translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
+        <extracomment>limits.scaled_pressure</extracomment>
+        <translation>Werksgrenzwerte sind auf den Luftdruck der Werkstatt umgerechnet, %1.</translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
+        <extracomment>limits.scaled_altitude</extracomment>
+        <translation>Werksgrenzwerte sind auf die Höhe der Werkstatt umgerechnet, %1 (Luftdruck %2).</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.altitude_unknown</extracomment>
+        <translation>Die Höhe der Werkstatt ist nicht bekannt: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
+    </message>
+    <message>
+        <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.site_refused</extracomment>
+        <translation>Die notierte Höhe oder der notierte Luftdruck kann nicht stimmen: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
+    </message>
+    <message>
+        <source>%1: in range, by every figure that a reading is judged by here.</source>
+        <extracomment>why.all_in_range</extracomment>
+        <translation>%1: im Bereich, nach allem, woran eine Messung hier gemessen wird.</translation>
+    </message>
+    <message>
+        <source>%1 is within the normal range, which begins at %2.</source>
+        <extracomment>why.in_range</extracomment>
+        <translation>%1 liegt im Normalbereich, der bei %2 beginnt.</translation>
+    </message>
+    <message>
+        <source>%1 is above the lowest limit of %2.</source>
+        <extracomment>why.above_lowest</extracomment>
+        <translation>%1 liegt über dem unteren Grenzwert von %2.</translation>
+    </message>
+    <message>
+        <source>%1 is below the normal range, which begins at %2.</source>
+        <extracomment>why.below_low</extracomment>
+        <translation>%1 liegt unter dem Normalbereich, der bei %2 beginnt.</translation>
+    </message>
+    <message>
+        <source>%1 is below the lowest limit of %2.</source>
+        <extracomment>why.below_lowest</extracomment>
+        <translation>%1 liegt unter dem unteren Grenzwert von %2.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
+        <extracomment>why.close_to_lowest</extracomment>
+        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>%1 is above the normal range, which ends at %2.</source>
+        <extracomment>why.above_high</extracomment>
+        <translation>%1 liegt über dem Normalbereich, der bei %2 endet.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
+        <extracomment>why.below_typical</extracomment>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
+        <extracomment>why.far_below_typical</extracomment>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1, weit darunter.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
+        <extracomment>why.within_typical</extracomment>
+        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; %1 erreicht das.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
+        <extracomment>why.within_expected</extracomment>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darin.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
+        <extracomment>why.below_expected</extracomment>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darunter. Bei der Unsicherheit des Modells ist das kein Beweis für einen Fehler.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
+        <extracomment>why.above_expected</extracomment>
+        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darüber: Öl oder Ölkohle im Brennraum, oder eine falsche Zahl auf der Karte?</translation>
+    </message>
+    <message>
+        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
+        <extracomment>why.put_right</extracomment>
+        <translation>%1 abgelesen. Mit offener Drosselklappe, warm, gut durchgedreht und ohne Schlauch vor dem Rückschlagventil wären es etwa %2: Dies wird am Grenzwert gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
+        <extracomment>why.put_right_hose</extracomment>
+        <translation>%1 abgelesen, etwa %2 ohne das, was der Schlauch wegnimmt: Dies wird am Grenzwert gemessen.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
+        <extracomment>why.put_right_close</extracomment>
+        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass es sich nicht unterscheiden lässt: erst beheben, was im Weg stand, dann noch einmal prüfen.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
+        <extracomment>why.lowered_throttle</extracomment>
+        <translation>Die Drosselklappe war geschlossen, und wie viel das gekostet hat, lässt sich nicht berechnen: offen halten und noch einmal prüfen.</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
+        <extracomment>why.lowered_hose</extracomment>
+        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
+        <extracomment>why.throttle_closed</extracomment>
+        <translation>Die Drosselklappe war geschlossen: Der Messwert wird nicht an dem gemessen, was bei offener zu erwarten ist.</translation>
+    </message>
+    <message>
+        <source>The decompressor was at work: the reading is not held against any limit.</source>
+        <extracomment>why.decompressor</extracomment>
+        <translation>Der Dekompressor war wirksam: Der Messwert wird an keinem Grenzwert gemessen.</translation>
+    </message>
+    <message>
+        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
+        <extracomment>why.leak_band</extracomment>
+        <translation>Auf einem Prüfgerät, das auf %4 eingestellt ist, würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, darüber ist etwas zu tun.</translation>
+    </message>
+    <message>
+        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
+        <extracomment>why.leak_other_set</extracomment>
+        <translation>Auf %1 eingestellt hielt er %2: Druckverlust %3. Ein anderer Einstelldruck ist keine Wiederholung und zählt in der Zahl oben nicht mit.</translation>
+    </message>
+    <message>
+        <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
+        <extracomment>why.leak_maker</extracomment>
+        <translation>Druckverlust %1 auf dem Prüfgerät des Herstellers; der Hersteller lässt %2 zu.</translation>
+    </message>
+    <message>
+        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
+        <extracomment>leak.bands</extracomment>
+        <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Fehler nach %4.</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
+        <extracomment>leak.spread_holds</extracomment>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
+        <extracomment>leak.spread_borderline</extracomment>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
+        <extracomment>leak.spread_fails</extracomment>
+        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close</extracomment>
+        <translation>%1 liegt so nah an den %2 des Herstellers, dass die Manometer sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close_to_band</extracomment>
+        <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
+        <extracomment>why.leak_tester_unknown</extracomment>
+        <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Fehler, bevor das Prüfgerät bekannt ist.</translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
+        <extracomment>spread.ratio_holds</extracomment>
+        <translation>Der niedrigste Zylinder hat %1 des höchsten; verlangt sind mindestens %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
+        <extracomment>spread.ratio_fails</extracomment>
+        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; verlangt sind mindestens %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
+        <extracomment>spread.ratio_look_again</extracomment>
+        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein verlangt sie nur, noch einmal nachzusehen, und meldet nie einen Fehler (%4).</translation>
+    </message>
+    <message>
+        <source>Below %2: %1 (%3).</source>
+        <extracomment>spread.ratio_under</extracomment>
+        <translation>Unter %2: %1 (%3).</translation>
+    </message>
+    <message>
+        <source>No cylinder lies %1 below the average of %2 (%3).</source>
+        <extracomment>spread.average_holds</extracomment>
+        <translation>Kein Zylinder liegt %1 unter dem Mittel von %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%2 or more below the average of %3: %1 (%4).</source>
+        <extracomment>spread.average_fails</extracomment>
+        <translation>%2 oder mehr unter dem Mittel von %3: %1 (%4).</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
+        <extracomment>spread.difference_holds</extracomment>
+        <translation>Die Zylinder unterscheiden sich um %1; der eigene Grenzwert des Motors ist %2.</translation>
+    </message>
+    <message>
+        <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
+        <extracomment>spread.difference_holds/alike</extracomment>
+        <translation>Die Zylinder zeigen dasselbe; der eigene Grenzwert des Motors für den Unterschied ist %2.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
+        <extracomment>spread.difference_fails</extracomment>
+        <translation>Zu weit unter dem höchsten: %1. Der Unterschied ist %2; der eigene Grenzwert des Motors ist %3.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
+        <extracomment>spread.difference_close</extracomment>
+        <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
+        <extracomment>spread.difference_lowered</extracomment>
+        <translation>Die Zylinder unterscheiden sich dem Messwert nach um %1; der eigene Grenzwert des Motors ist %2. Was den Messwerten im Weg stand, hat auch den Unterschied verkleinert: beheben, dann noch einmal messen.</translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
+        <extracomment>spread.own_ratio_holds</extracomment>
+        <translation>Der niedrigste Zylinder hat %1 des höchsten; der Hersteller verlangt mindestens %2.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
+        <extracomment>spread.own_ratio_fails</extracomment>
+        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; der Hersteller verlangt mindestens %3.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
+        <extracomment>spread.within_gauge</extracomment>
+        <translation>Die Zylinder unterscheiden sich um %1: weniger als die Unsicherheit von %2, die Manometer und Wiederholungen mitbringen. Soweit diese Messwerte es sagen können, sind sie gleich.</translation>
+    </message>
+    <message>
+        <source>The cylinders read the same.</source>
+        <extracomment>spread.within_gauge/alike</extracomment>
+        <translation>Die Zylinder zeigen dasselbe.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows where to look further.</source>
+        <extracomment>next.dry_all</extracomment>
+        <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, wo es weiter nachzusehen gilt.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows whether to look further.</source>
+        <extracomment>next.dry_one</extracomment>
+        <translation>Mit der Trockenprüfung anfangen: Sie geht schnell und zeigt, ob weiterzusuchen ist.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
+        <extracomment>next.dry</extracomment>
+        <translation>Zylinder %1 hat noch keinen trockenen Messwert: Die anderen lassen sich nicht mit ihm vergleichen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
+        <extracomment>next.leak_down_low</extracomment>
+        <translation>Zylinder %1 ist nicht im Bereich: Eine Druckverlustprüfung zeigt, wie viel er verliert und wo.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
+        <extracomment>next.leak_down_decompressor</extracomment>
+        <translation>Druckverlustprüfung an Zylinder %1: Der Dekompressor stört sie nicht.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
+        <extracomment>next.leak_down_all</extracomment>
+        <translation>Druckverlustprüfung an jedem Zylinder: Dichten sie gut, liegt die Ursache anderswo.</translation>
+    </message>
+    <message>
+        <source>Nothing on the engine card judges the dry readings: a leak-down test tells how well each cylinder seals, or put the factory limits on the card.</source>
+        <extracomment>next.leak_down_unjudged</extracomment>
+        <translation>Nichts auf der Motorkarte beurteilt die Trockenmessungen: eine Druckverlustprüfung sagt, wie gut jeder Zylinder dichtet, oder die Werksgrenzwerte auf die Karte schreiben.</translation>
+    </message>
+    <message>
+        <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
+        <extracomment>next.listen</extracomment>
+        <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, zeigt das Leck.</translation>
+    </message>
+    <message>
+        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
+        <extracomment>next.listen_again</extracomment>
+        <translation>An den Austritten von Zylinder %1 neu horchen: Was im Zustand „%2“ zu hören war, zählt nicht für ein Teil, an dem seither gearbeitet wurde.</translation>
+    </message>
+    <message>
+        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
+        <extracomment>next.listen_valves</extracomment>
+        <translation>An Einlass und Auslass von Zylinder %1 horchen: die Luft im Kerzenloch von %2 kann an einem Ventil vorbeigekommen sein.</translation>
+    </message>
+    <message>
+        <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
+        <extracomment>next.wet</extracomment>
+        <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
+        <extracomment>next.clearances</extracomment>
+        <translation>Das Ventilspiel von Zylinder %1 prüfen, zuerst dieses: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual the clearance wanted for %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
+        <extracomment>next.clearance_wanted</extracomment>
+        <translation>Das Sollspiel im Handbuch des Motors nachsehen (%2) und auf die Motorkarte schreiben: Ohne es ist das an Zylinder %1 gefundene nicht zu beurteilen.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
+        <extracomment>next.clearance_siblings</extracomment>
+        <translation>Das Ventilspiel von Zylinder %1, weit kleiner als bei den übrigen, nachmessen, nach dem Handbuch des Motors einstellen und erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
+        <extracomment>next.adjust</extracomment>
+        <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>The clearance of cylinder %1 was changed: test it again.</source>
+        <extracomment>next.retest_adjusted</extracomment>
+        <translation>Das Ventilspiel von Zylinder %1 wurde verstellt: erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.dry_before</extracomment>
+        <translation>Trockenprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.leak_down_before</extracomment>
+        <translation>Druckverlustprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
+    </message>
+    <message>
+        <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
+        <extracomment>next.turn_once</extracomment>
+        <translation>Die Kurbelwelle eine volle Umdrehung weiterdrehen und Zylinder %1 erneut prüfen: Er steht vielleicht im falschen OT.</translation>
+    </message>
+    <message>
+        <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
+        <extracomment>next.crankcase</extracomment>
+        <translation>Druckhalteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
+    </message>
+    <message>
+        <source>Crankcase hold test of cylinder %1: its chamber is held by itself.</source>
+        <extracomment>next.crankcase_of</extracomment>
+        <translation>Druckhalteprüfung des Kurbelgehäuses von Zylinder %1: seine Kammer wird für sich gehalten.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
+        <extracomment>next.repeat_open</extracomment>
+        <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Sie war geschlossen, das senkt jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
+        <extracomment>next.repeated_open</extracomment>
+        <translation>Die Drosselklappe war hier geschlossen. Die Trockenprüfung wurde in einer späteren Sitzung mit offen gehaltener Drosselklappe wiederholt: beide nebeneinanderhalten.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
+        <extracomment>next.repeat_open_warm</extracomment>
+        <translation>Die Trockenprüfung warm und mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Kalt und geschlossen senken jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
+        <extracomment>next.repeat_warm</extracomment>
+        <translation>Wenn der Motor läuft, die Trockenprüfung warm wiederholen, als eigene Sitzung: Kälte senkt jeden Messwert.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
+        <extracomment>next.earlier_leak</extracomment>
+        <translation>Zylinder %1 verlor bei einem früheren Termin %2, und seither lag keine Luft mehr an: seine Druckverlustprüfung machen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
+        <extracomment>next.earlier_leak_down</extracomment>
+        <translation>Ein früherer Termin verlangte eine Druckverlustprüfung an Zylinder %1; sie wurde seither nicht gemacht.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
+        <extracomment>next.earlier_listen</extracomment>
+        <translation>Bei einem früheren Termin war Zylinder %1 undicht, und niemand hat gehorcht, wo: bei anliegender Luft nachholen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
+        <extracomment>next.earlier_turn_once</extracomment>
+        <translation>Ein früherer Termin ließ offen, ob Zylinder %1 im richtigen OT stand: erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
+        <extracomment>next.earlier_clearances</extracomment>
+        <translation>Ein früherer Termin verlangte das Ventilspiel von Zylinder %1; es ist seither nicht erfasst.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
+        <extracomment>next.earlier_adjust</extracomment>
+        <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts erfasst.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this, and it is still to do: %1.</source>
+        <extracomment>next.request</extracomment>
+        <translation>Jemand hat darum gebeten, und es steht noch aus: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at cylinder %1, and it is still to do: %2.</source>
+        <extracomment>next.request_of</extracomment>
+        <translation>Jemand hat bei Zylinder %1 darum gebeten, und es steht noch aus: %2.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
+        <extracomment>next.earlier_request</extracomment>
+        <translation>Jemand hat bei einem früheren Termin darum gebeten, und es steht noch aus: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <extracomment>next.earlier_request_of</extracomment>
+        <translation>Jemand hat bei einem früheren Termin an Zylinder %1 darum gebeten, und es steht noch aus: %2.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
+        <extracomment>next.name_tester</extracomment>
+        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
+        <extracomment>next.crankcase_limit</extracomment>
+        <translation>Im Handbuch des Motors nachsehen, was das Kurbelgehäuse wie lange halten muss, und es auf die Motorkarte setzen.</translation>
+    </message>
+    <message>
+        <source>Check &quot;%1&quot; first: %2.</source>
+        <extracomment>next.tester_check</extracomment>
+        <translation>Erst „%1“ prüfen: %2.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding: read the findings and decide.</source>
+        <extracomment>next.plan</extracomment>
+        <translation>Keine Prüfung steht aus: den Befund lesen und entscheiden.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding; what to do about it is noted with this visit.</source>
+        <extracomment>next.planned</extracomment>
+        <translation>Keine Prüfung steht aus; was zu tun ist, ist bei diesem Termin notiert.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
+        <extracomment>next.watch</extracomment>
+        <translation>Keine Prüfung steht aus, und nichts ist bisher ein Fehler. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>
+    </message>
+    <message>
+        <source>Nothing outstanding.</source>
+        <extracomment>next.nothing</extracomment>
+        <translation>Nichts steht aus.</translation>
+    </message>
+    <message>
         <source>Not done: %1. %2</source>
         <extracomment>weak.step</extracomment>
         <translation>Nicht getan: %1. %2</translation>
@@ -6238,6 +6732,666 @@
         <source>Left out: waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
         <translation>Nicht berücksichtigt: Schwingungen in den Kanälen, Ölnebel, Spalte.</translation>
+    </message>
+    <message>
+        <source>leakage</source>
+        <extracomment>calc:leakage</extracomment>
+        <translation>Druckverlust</translation>
+    </message>
+    <message>
+        <source>round hole that would leak as much</source>
+        <extracomment>calc:leak_hole</extracomment>
+        <translation>rundes Loch mit gleichem Verlust</translation>
+    </message>
+    <message>
+        <source>leak area</source>
+        <extracomment>calc:leak_area</extracomment>
+        <translation>Leckfläche</translation>
+    </message>
+    <message>
+        <source>free air leaking out</source>
+        <extracomment>calc:flow</extracomment>
+        <translation>austretende Luft (Umgebungsdruck)</translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a hole</source>
+        <extracomment>calc:on_other_hole</extracomment>
+        <translation>auf dem anderen Prüfgerät, wenn es wie ein Loch leckt</translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a narrow gap</source>
+        <extracomment>calc:on_other_gap</extracomment>
+        <translation>auf dem anderen Prüfgerät, wenn es wie ein enger Spalt leckt</translation>
+    </message>
+    <message>
+        <source>exponent of the leak&apos;s law</source>
+        <extracomment>calc:law_exponent</extracomment>
+        <translation>Exponent des Leckgesetzes</translation>
+    </message>
+    <message>
+        <source>leakage at the second set pressure</source>
+        <extracomment>calc:second_leakage</extracomment>
+        <translation>Druckverlust beim zweiten eingestellten Druck</translation>
+    </message>
+    <message>
+        <source>leak area at the second set pressure</source>
+        <extracomment>calc:second_leak_area</extracomment>
+        <translation>Leckfläche beim zweiten eingestellten Druck</translation>
+    </message>
+    <message>
+        <source>restrictor diameter</source>
+        <extracomment>calc:restrictor</extracomment>
+        <translation>Durchmesser der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s effective area</source>
+        <extracomment>calc:restrictor_area</extracomment>
+        <translation>wirksame Fläche der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>had nothing lain before the check valve</source>
+        <extracomment>calc:without_hose</extracomment>
+        <translation>ohne Volumen vor dem Rückschlagventil</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>calc:hose_loss</comment>
+        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
+    </message>
+    <message>
+        <source>multiply a reading by</source>
+        <extracomment>calc:correction</extracomment>
+        <translation>Messwert malnehmen mit</translation>
+    </message>
+    <message>
+        <source>rise that the oil&apos;s volume alone explains</source>
+        <extracomment>calc:oil_rise</extracomment>
+        <translation>Anstieg, den das Ölvolumen allein erklärt</translation>
+    </message>
+    <message>
+        <source>wet reading by volume alone</source>
+        <extracomment>calc:wet_reading</extracomment>
+        <translation>nasser Messwert allein durch das Volumen</translation>
+    </message>
+    <message>
+        <source>limit here</source>
+        <extracomment>calc:limit_here</extracomment>
+        <translation>Grenzwert hier</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>calc:altitude</comment>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>air pressure in the shop</source>
+        <extracomment>calc:station_pressure</extracomment>
+        <translation>Luftdruck in der Werkstatt</translation>
+    </message>
+    <message>
+        <source>reading of a cylinder that seals well</source>
+        <extracomment>calc:healthy</extracomment>
+        <translation>Messwert eines gut dichtenden Zylinders</translation>
+    </message>
+    <message>
+        <source>of it on the first puff</source>
+        <extracomment>calc:first_share</extracomment>
+        <translation>davon beim ersten Hub</translation>
+    </message>
+    <message>
+        <source>the same at the other cranking speed</source>
+        <extracomment>calc:slow_reading</extracomment>
+        <translation>derselbe bei der anderen Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>taken off by the other cranking speed</source>
+        <extracomment>calc:speed_loss</extracomment>
+        <translation>nimmt die andere Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>the same with the throttle like that</source>
+        <extracomment>calc:throttle_reading</extracomment>
+        <translation>derselbe mit der Drosselklappe so</translation>
+    </message>
+    <message>
+        <source>taken off by the throttle</source>
+        <extracomment>calc:throttle_loss</extracomment>
+        <translation>nimmt die Drosselklappe</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>calc:torque</comment>
+        <translation>Drehmoment an der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>force at the end of the bar</source>
+        <extracomment>calc:force</extracomment>
+        <translation>Kraft am Ende des Hebels</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <extracomment>calc:pressure</extracomment>
+        <translation>Druck</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <extracomment>calc:length</extracomment>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <extracomment>calc:volume</extracomment>
+        <translation>Volumen</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <extracomment>calc:temperature</extracomment>
+        <translation>Temperatur</translation>
+    </message>
+    <message>
+        <source>factory limit</source>
+        <extracomment>input:limit</extracomment>
+        <translation>Werksgrenzwert</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>input:station_pressure</comment>
+        <translation>Luftdruck in der Werkstatt</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>input:altitude</comment>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>air pressure at sea level</source>
+        <extracomment>input:sea_level</extracomment>
+        <translation>Luftdruck auf Meereshöhe</translation>
+    </message>
+    <message>
+        <source>gauge&apos;s full scale</source>
+        <extracomment>input:full_scale</extracomment>
+        <translation>Skalenendwert des Manometers</translation>
+    </message>
+    <message>
+        <source>gauge&apos;s class</source>
+        <extracomment>input:gauge_class</extracomment>
+        <translation>Klasse des Manometers</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>input:reading</comment>
+        <translation>Messwert</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>input:compression_ratio</comment>
+        <translation>Verdichtung</translation>
+    </message>
+    <message>
+        <source>first puff</source>
+        <extracomment>input:first</extracomment>
+        <translation>erster Hub</translation>
+    </message>
+    <message>
+        <source>final reading</source>
+        <extracomment>input:final</extracomment>
+        <translation>Endwert</translation>
+    </message>
+    <message>
+        <source>lowest cylinder</source>
+        <extracomment>input:lowest</extracomment>
+        <translation>niedrigster Zylinder</translation>
+    </message>
+    <message>
+        <source>highest cylinder</source>
+        <extracomment>input:highest</extracomment>
+        <translation>höchster Zylinder</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <extracomment>input:set</extracomment>
+        <translation>eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>held pressure</source>
+        <extracomment>input:held</extracomment>
+        <translation>Haltedruck</translation>
+    </message>
+    <message>
+        <source>correction for what stood in the way</source>
+        <extracomment>input:put_right</extracomment>
+        <translation>Korrektur für das, was im Weg stand</translation>
+    </message>
+    <message>
+        <source>leakage of cylinder</source>
+        <extracomment>input:leakage</extracomment>
+        <translation>Druckverlust von Zylinder</translation>
+    </message>
+    <message>
+        <source>restrictor</source>
+        <extracomment>input:restrictor</extracomment>
+        <translation>Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>air pressure</source>
+        <extracomment>input:ambient</extracomment>
+        <translation>Luftdruck</translation>
+    </message>
+    <message>
+        <source>other tester&apos;s set pressure</source>
+        <extracomment>input:other_set</extracomment>
+        <translation>eingestellter Druck des anderen Prüfgeräts</translation>
+    </message>
+    <message>
+        <source>other tester&apos;s restrictor</source>
+        <extracomment>input:other_restrictor</extracomment>
+        <translation>Drosselbohrung des anderen Prüfgeräts</translation>
+    </message>
+    <message>
+        <source>discharge coefficient</source>
+        <extracomment>input:cd</extracomment>
+        <translation>Durchflussbeiwert</translation>
+    </message>
+    <message>
+        <source>wet reading</source>
+        <extracomment>input:wet</extracomment>
+        <translation>nasser Messwert</translation>
+    </message>
+    <message>
+        <source>dry reading</source>
+        <extracomment>input:dry</extracomment>
+        <translation>trockener Messwert</translation>
+    </message>
+    <message>
+        <source>what it should reach</source>
+        <extracomment>input:should_reach</extracomment>
+        <translation>was er erreichen sollte</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <extracomment>input:bore</extracomment>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <extracomment>input:stroke</extracomment>
+        <translation>Hub</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <extracomment>input:rod</extracomment>
+        <translation>Pleuel</translation>
+    </message>
+    <message>
+        <source>intake closing after bottom dead centre</source>
+        <extracomment>input:intake_closing</extracomment>
+        <translation>Einlassschluss nach dem unteren Totpunkt</translation>
+    </message>
+    <message>
+        <source>exhaust port closing after bottom dead centre</source>
+        <extracomment>input:port_closing</extracomment>
+        <translation>Auslassschlitzschluss nach dem unteren Totpunkt</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>input:speed</comment>
+        <translation>Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>cranking speed with a flat battery</source>
+        <extracomment>input:slow_speed</extracomment>
+        <translation>Anlasserdrehzahl mit leerer Batterie</translation>
+    </message>
+    <message>
+        <source>the other cranking speed</source>
+        <extracomment>input:other_speed</extracomment>
+        <translation>die andere Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>pressure at intake closing, of the air&apos;s</source>
+        <extracomment>input:fill</extracomment>
+        <translation>Druck bei Einlassschluss, Anteil des Luftdrucks</translation>
+    </message>
+    <message>
+        <source>reads as it should, at least</source>
+        <extracomment>input:healthy_least</extracomment>
+        <translation>zeigt wie es soll, mindestens</translation>
+    </message>
+    <message>
+        <source>reads as it should, at most</source>
+        <extracomment>input:healthy_most</extracomment>
+        <translation>zeigt wie es soll, höchstens</translation>
+    </message>
+    <message>
+        <source>taken off, at least</source>
+        <extracomment>input:loss_least</extracomment>
+        <translation>genommen, mindestens</translation>
+    </message>
+    <message>
+        <source>taken off, at most</source>
+        <extracomment>input:loss_most</extracomment>
+        <translation>genommen, höchstens</translation>
+    </message>
+    <message>
+        <source>version of the working assumptions</source>
+        <extracomment>input:assumptions_version</extracomment>
+        <translation>Version der Arbeitsannahmen</translation>
+    </message>
+    <message>
+        <source>cylinder walls</source>
+        <extracomment>input:walls</extracomment>
+        <translation>Zylinderwände</translation>
+    </message>
+    <message>
+        <source>walls of a warm engine</source>
+        <extracomment>input:warm_walls</extracomment>
+        <translation>Wände eines warmen Motors</translation>
+    </message>
+    <message>
+        <source>hose and gauge</source>
+        <extracomment>input:hose</extracomment>
+        <translation>Schlauch und Manometer</translation>
+    </message>
+    <message>
+        <source>hose before the check valve</source>
+        <extracomment>input:hose_before_valve</extracomment>
+        <translation>Schlauch vor dem Rückschlagventil</translation>
+    </message>
+    <message>
+        <source>adapter</source>
+        <extracomment>input:adapter</extracomment>
+        <translation>Adapter</translation>
+    </message>
+    <message>
+        <source>check valve opens at</source>
+        <extracomment>input:valve_opens_at</extracomment>
+        <translation>Rückschlagventil öffnet bei</translation>
+    </message>
+    <message>
+        <source>a low-pressure core opens at</source>
+        <extracomment>input:easy_valve</extracomment>
+        <translation>ein Niederdruckeinsatz öffnet bei</translation>
+    </message>
+    <message>
+        <source>oil put in</source>
+        <extracomment>input:oil</extracomment>
+        <translation>eingefülltes Öl</translation>
+    </message>
+    <message>
+        <source>least share of it that stays</source>
+        <extracomment>input:oil_kept_least</extracomment>
+        <translation>kleinster Anteil davon, der bleibt</translation>
+    </message>
+    <message>
+        <source>largest share of it that stays</source>
+        <extracomment>input:oil_kept_most</extracomment>
+        <translation>größter Anteil davon, der bleibt</translation>
+    </message>
+    <message>
+        <source>other set pressure</source>
+        <extracomment>input:other_set_pressure</extracomment>
+        <translation>anderer eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>exponent of a narrow gap here</source>
+        <extracomment>input:gap_exponent</extracomment>
+        <translation>Exponent eines engen Spalts hier</translation>
+    </message>
+    <message>
+        <source>held at it</source>
+        <extracomment>input:other_held</extracomment>
+        <translation>dabei gehalten</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>input:hole</comment>
+        <translation>Prüfloch</translation>
+    </message>
+    <message>
+        <source>pressure in the cylinder</source>
+        <extracomment>input:in_cylinder</extracomment>
+        <translation>Druck im Zylinder</translation>
+    </message>
+    <message>
+        <source>angle from top dead centre</source>
+        <extracomment>input:off_tdc</extracomment>
+        <translation>Winkel vom oberen Totpunkt</translation>
+    </message>
+    <message>
+        <source>least filling with the throttle closed</source>
+        <extracomment>input:fill_least</extracomment>
+        <translation>kleinste Füllung bei geschlossener Drosselklappe</translation>
+    </message>
+    <message>
+        <source>largest filling with the throttle closed</source>
+        <extracomment>input:fill_most</extracomment>
+        <translation>größte Füllung bei geschlossener Drosselklappe</translation>
+    </message>
+    <message>
+        <source>earliest closing with the decompressor at work</source>
+        <extracomment>input:released_least</extracomment>
+        <translation>frühestes Schließen bei arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>latest closing with the decompressor at work</source>
+        <extracomment>input:released_most</extracomment>
+        <translation>spätestes Schließen bei arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>input:hose_loss</comment>
+        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>input:torque</comment>
+        <translation>Drehmoment an der Kurbelwelle</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>input:bar</comment>
+        <translation>Länge des Hebels</translation>
+    </message>
+    <message>
+        <source>repaired</source>
+        <extracomment>input:part</extracomment>
+        <translation>repariert</translation>
+    </message>
+    <message>
+        <source>reads as it is</source>
+        <extracomment>input:reads_now</extracomment>
+        <translation>zeigt, wie er ist</translation>
+    </message>
+    <message>
+        <source>leaks as it is</source>
+        <extracomment>input:leak_now</extracomment>
+        <translation>undicht, wie er ist</translation>
+    </message>
+    <message>
+        <source>of that the part, at least</source>
+        <extracomment>input:part_least</extracomment>
+        <translation>davon das Teil, mindestens</translation>
+    </message>
+    <message>
+        <source>of that the part, at most</source>
+        <extracomment>input:part_most</extracomment>
+        <translation>davon das Teil, höchstens</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at least</source>
+        <extracomment>input:sound_least</extracomment>
+        <translation>ein heiles Teil lässt durch, mindestens</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at most</source>
+        <extracomment>input:sound_most</extracomment>
+        <translation>ein heiles Teil lässt durch, höchstens</translation>
+    </message>
+    <message>
+        <source>to expect, at least</source>
+        <extracomment>input:expected_least</extracomment>
+        <translation>zu erwarten, mindestens</translation>
+    </message>
+    <message>
+        <source>to expect, in the middle</source>
+        <extracomment>input:expected_middle</extracomment>
+        <translation>zu erwarten, in der Mitte</translation>
+    </message>
+    <message>
+        <source>to expect, at most</source>
+        <extracomment>input:expected_most</extracomment>
+        <translation>zu erwarten, höchstens</translation>
+    </message>
+    <message>
+        <source>Its ± comes from</source>
+        <extracomment>doubts</extracomment>
+        <translation>Das ± kommt von</translation>
+    </message>
+    <message>
+        <source>What makes it so wide, each by itself</source>
+        <extracomment>parts</extracomment>
+        <translation>Was ihn so weit macht, jedes für sich</translation>
+    </message>
+    <message>
+        <source>share of the oil that stays</source>
+        <extracomment>doubt:oil_kept</extracomment>
+        <translation>Anteil des Öls, der bleibt</translation>
+    </message>
+    <message>
+        <source>how much a closed throttle takes</source>
+        <extracomment>doubt:throttle</extracomment>
+        <translation>wie viel eine geschlossene Drosselklappe wegnimmt</translation>
+    </message>
+    <message>
+        <source>closing with the decompressor at work</source>
+        <extracomment>doubt:released</extracomment>
+        <translation>Schließen mit arbeitendem Dekompressor</translation>
+    </message>
+    <message>
+        <source>how much is taken off</source>
+        <extracomment>doubt:loss</extracomment>
+        <translation>wie viel abgezogen wird</translation>
+    </message>
+    <message>
+        <source>what else leaks, and the engine itself</source>
+        <extracomment>doubt:rest_of_engine</extracomment>
+        <translation>was sonst noch undicht ist, und der Motor selbst</translation>
+    </message>
+    <message>
+        <source>how tight the repaired part becomes</source>
+        <extracomment>doubt:sound_part</extracomment>
+        <translation>wie dicht das reparierte Teil wird</translation>
+    </message>
+    <message>
+        <source>one day to the next</source>
+        <extracomment>doubt:day</extracomment>
+        <translation>von einem Tag zum anderen</translation>
+    </message>
+    <message>
+        <source>gauge, and one test to the next</source>
+        <extracomment>doubt:gauge_and_test</extracomment>
+        <translation>Manometer, und von einer Prüfung zur anderen</translation>
+    </message>
+    <message>
+        <source>gauge, its class and zero</source>
+        <extracomment>doubt:gauge</extracomment>
+        <translation>Manometer, Klasse und Nullpunkt</translation>
+    </message>
+    <message>
+        <source>what can be read off the gauge</source>
+        <extracomment>doubt:resolution</extracomment>
+        <translation>Ablesbarkeit des Manometers</translation>
+    </message>
+    <message>
+        <source>scatter from one test to the next</source>
+        <extracomment>doubt:scatter</extracomment>
+        <translation>Streuung von Messung zu Messung</translation>
+    </message>
+    <message>
+        <source>the leak, from one reading to the next</source>
+        <extracomment>doubt:leak_repeat</extracomment>
+        <translation>das Leck, von Messung zu Messung</translation>
+    </message>
+    <message>
+        <source>regulator sagging unseen</source>
+        <extracomment>doubt:droop</extracomment>
+        <translation>unbemerktes Nachgeben des Reglers</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s area</source>
+        <extracomment>doubt:restrictor</extracomment>
+        <translation>Fläche der Drosselbohrung</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>doubt:air_pressure</comment>
+        <translation>Luftdruck in der Werkstatt</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <extracomment>doubt:weather</extracomment>
+        <translation>Wetter</translation>
+    </message>
+    <message>
+        <source>closing of intake or port</source>
+        <extracomment>doubt:closing</extracomment>
+        <translation>Schließen von Einlass oder Schlitz</translation>
+    </message>
+    <message>
+        <source>the model itself</source>
+        <extracomment>doubt:model</extracomment>
+        <translation>das Modell selbst</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>doubt:ratio</comment>
+        <translation>Verdichtung</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>doubt:speed</comment>
+        <translation>Anlasserdrehzahl</translation>
+    </message>
+    <message>
+        <source>warm or cold</source>
+        <extracomment>doubt:warmth</extracomment>
+        <translation>warm oder kalt</translation>
+    </message>
+    <message>
+        <source>amount of oil</source>
+        <extracomment>doubt:oil</extracomment>
+        <translation>Ölmenge</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <extracomment>doubt:reading</extracomment>
+        <translation>der Messwert</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <extracomment>doubt:angle</extracomment>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>bore, stroke and rod</source>
+        <extracomment>doubt:engine</extracomment>
+        <translation>Bohrung, Hub und Pleuel</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <extracomment>doubt:torque</extracomment>
+        <translation>Drehmoment</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>doubt:bar</comment>
+        <translation>Länge des Hebels</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>doubt:hole</comment>
+        <translation>Prüfloch</translation>
     </message>
     <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
@@ -6935,249 +8089,9 @@
         <translation>Das Kurbelgehäuse hält seinen Druck nicht.</translation>
     </message>
     <message>
-        <source>The engine card has no factory limits.</source>
-        <extracomment>limits.none</extracomment>
-        <translation>Die Motorkarte hat keine Werksgrenzwerte.</translation>
-    </message>
-    <message>
-        <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
-        <extracomment>limits.scaled_pressure</extracomment>
-        <translation>Werksgrenzwerte sind auf den Luftdruck der Werkstatt umgerechnet, %1.</translation>
-    </message>
-    <message>
-        <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
-        <extracomment>limits.scaled_altitude</extracomment>
-        <translation>Werksgrenzwerte sind auf die Höhe der Werkstatt umgerechnet, %1 (Luftdruck %2).</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
-        <extracomment>limits.altitude_unknown</extracomment>
-        <translation>Die Höhe der Werkstatt ist nicht bekannt: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
-    </message>
-    <message>
-        <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
-        <extracomment>limits.site_refused</extracomment>
-        <translation>Die notierte Höhe oder der notierte Luftdruck kann nicht stimmen: Werksgrenzwerte gelten, wie sie dastehen, für Meereshöhe.</translation>
-    </message>
-    <message>
-        <source>%1 is within the normal range, which begins at %2.</source>
-        <extracomment>why.in_range</extracomment>
-        <translation>%1 liegt im Normalbereich, der bei %2 beginnt.</translation>
-    </message>
-    <message>
-        <source>%1 is above the lowest limit of %2.</source>
-        <extracomment>why.above_lowest</extracomment>
-        <translation>%1 liegt über dem unteren Grenzwert von %2.</translation>
-    </message>
-    <message>
-        <source>%1 is below the normal range, which begins at %2.</source>
-        <extracomment>why.below_low</extracomment>
-        <translation>%1 liegt unter dem Normalbereich, der bei %2 beginnt.</translation>
-    </message>
-    <message>
-        <source>%1 is below the lowest limit of %2.</source>
-        <extracomment>why.below_lowest</extracomment>
-        <translation>%1 liegt unter dem unteren Grenzwert von %2.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
-        <extracomment>why.close_to_lowest</extracomment>
-        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
-    </message>
-    <message>
-        <source>%1 is above the normal range, which ends at %2.</source>
-        <extracomment>why.above_high</extracomment>
-        <translation>%1 liegt über dem Normalbereich, der bei %2 endet.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
-        <extracomment>why.below_typical</extracomment>
-        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
-        <extracomment>why.far_below_typical</extracomment>
-        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; hier sind es %1, weit darunter.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
-        <extracomment>why.within_typical</extracomment>
-        <translation>Kein Werksbereich auf der Karte. Hersteller verlangen von so einem Motor etwa %2 bis %3; %1 erreicht das.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
-        <extracomment>why.within_expected</extracomment>
-        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darin.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
-        <extracomment>why.below_expected</extracomment>
-        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darunter. Bei der Unsicherheit des Modells ist das kein Beweis für einen Fehler.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
-        <extracomment>why.above_expected</extracomment>
-        <translation>Kein Werkswert; das Modell erwartet %2 bis %3, und %1 liegt darüber: Öl oder Ölkohle im Brennraum, oder eine falsche Zahl auf der Karte?</translation>
-    </message>
-    <message>
-        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
-        <extracomment>why.put_right</extracomment>
-        <translation>%1 abgelesen. Mit offener Drosselklappe, warm, gut durchgedreht und ohne Schlauch vor dem Rückschlagventil wären es etwa %2: Dies wird am Grenzwert gemessen.</translation>
-    </message>
-    <message>
-        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
-        <extracomment>why.put_right_hose</extracomment>
-        <translation>%1 abgelesen, etwa %2 ohne das, was der Schlauch wegnimmt: Dies wird am Grenzwert gemessen.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
-        <extracomment>why.put_right_close</extracomment>
-        <translation>%1 liegt so nah am unteren Grenzwert von %2, dass es sich nicht unterscheiden lässt: erst beheben, was im Weg stand, dann noch einmal prüfen.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
-        <extracomment>why.lowered_throttle</extracomment>
-        <translation>Die Drosselklappe war geschlossen, und wie viel das gekostet hat, lässt sich nicht berechnen: offen halten und noch einmal prüfen.</translation>
-    </message>
-    <message>
-        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
-        <extracomment>why.lowered_hose</extracomment>
-        <translation>Das Rückschlagventil des Manometers sitzt hinter dem Schlauch, und wie viel das gekostet hat, lässt sich nicht berechnen: ein Manometer nehmen, dessen Rückschlagventil am Kerzenloch sitzt.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
-        <extracomment>why.throttle_closed</extracomment>
-        <translation>Die Drosselklappe war geschlossen: Der Messwert wird nicht an dem gemessen, was bei offener zu erwarten ist.</translation>
-    </message>
-    <message>
-        <source>The decompressor was at work: the reading is not held against any limit.</source>
-        <extracomment>why.decompressor</extracomment>
-        <translation>Der Dekompressor war wirksam: Der Messwert wird an keinem Grenzwert gemessen.</translation>
-    </message>
-    <message>
-        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
-        <extracomment>why.leak_band</extracomment>
-        <translation>Auf einem Prüfgerät, das auf %4 eingestellt ist, würde es %1 zeigen. Bis %2 dichtet gut, bis %3 ist Verschleiß, darüber ist etwas zu tun.</translation>
-    </message>
-    <message>
-        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
-        <extracomment>why.leak_other_set</extracomment>
-        <translation>Auf %1 eingestellt hielt er %2: Druckverlust %3. Ein anderer Einstelldruck ist keine Wiederholung und zählt in der Zahl oben nicht mit.</translation>
-    </message>
-    <message>
-        <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
-        <extracomment>why.leak_maker</extracomment>
-        <translation>Druckverlust %1 auf dem Prüfgerät des Herstellers; der Hersteller lässt %2 zu.</translation>
-    </message>
-    <message>
-        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
-        <extracomment>leak.bands</extracomment>
-        <translation>Veröffentlichte Bereiche, jeder auf seinem eigenen Prüfgerät: %1. Im Bereich nach %2, grenzwertig nach %3, Fehler nach %4.</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
-        <extracomment>leak.spread_holds</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; %7 sind erlaubt (%8).</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
-        <extracomment>leak.spread_borderline</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand; über %7 noch einmal nachsehen, über %8 ist es ein Fehler (%9).</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
-        <extracomment>leak.spread_fails</extracomment>
-        <translation>Auf einem Prüfgerät mit %5 würde Zylinder %1 %2 zeigen, am meisten, und Zylinder %3 %4, am wenigsten: %6 Abstand, mehr als die erlaubten %7 (%8).</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
-        <extracomment>why.leak_close</extracomment>
-        <translation>%1 liegt so nah an den %2 des Herstellers, dass die Manometer sie nicht unterscheiden können.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
-        <extracomment>why.leak_close_to_band</extracomment>
-        <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
-    </message>
-    <message>
-        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
-        <extracomment>why.leak_tester_unknown</extracomment>
-        <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Fehler, bevor das Prüfgerät bekannt ist.</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
-        <extracomment>spread.ratio_holds</extracomment>
-        <translation>Der niedrigste Zylinder hat %1 des höchsten; verlangt sind mindestens %2 (%3).</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
-        <extracomment>spread.ratio_fails</extracomment>
-        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; verlangt sind mindestens %3 (%4).</translation>
-    </message>
-    <message>
-        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
-        <extracomment>spread.ratio_look_again</extracomment>
-        <translation>Noch einmal nachsehen bei %1: Der niedrigste hat %2 des höchsten. Eine strengere Regel verlangt mindestens %3; für sich allein verlangt sie nur, noch einmal nachzusehen, und meldet nie einen Fehler (%4).</translation>
-    </message>
-    <message>
-        <source>Below %2: %1 (%3).</source>
-        <extracomment>spread.ratio_under</extracomment>
-        <translation>Unter %2: %1 (%3).</translation>
-    </message>
-    <message>
-        <source>No cylinder lies %1 below the average of %2 (%3).</source>
-        <extracomment>spread.average_holds</extracomment>
-        <translation>Kein Zylinder liegt %1 unter dem Mittel von %2 (%3).</translation>
-    </message>
-    <message>
-        <source>%2 or more below the average of %3: %1 (%4).</source>
-        <extracomment>spread.average_fails</extracomment>
-        <translation>%2 oder mehr unter dem Mittel von %3: %1 (%4).</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
-        <extracomment>spread.difference_holds</extracomment>
-        <translation>Die Zylinder unterscheiden sich um %1; der eigene Grenzwert des Motors ist %2.</translation>
-    </message>
-    <message>
-        <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
-        <extracomment>spread.difference_holds/alike</extracomment>
-        <translation>Die Zylinder zeigen dasselbe; der eigene Grenzwert des Motors für den Unterschied ist %2.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
-        <extracomment>spread.difference_fails</extracomment>
-        <translation>Zu weit unter dem höchsten: %1. Der Unterschied ist %2; der eigene Grenzwert des Motors ist %3.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
-        <extracomment>spread.difference_close</extracomment>
-        <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
-        <extracomment>spread.difference_lowered</extracomment>
-        <translation>Die Zylinder unterscheiden sich dem Messwert nach um %1; der eigene Grenzwert des Motors ist %2. Was den Messwerten im Weg stand, hat auch den Unterschied verkleinert: beheben, dann noch einmal messen.</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
-        <extracomment>spread.own_ratio_holds</extracomment>
-        <translation>Der niedrigste Zylinder hat %1 des höchsten; der Hersteller verlangt mindestens %2.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
-        <extracomment>spread.own_ratio_fails</extracomment>
-        <translation>Zu weit unter dem höchsten: %1. Der niedrigste hat %2; der Hersteller verlangt mindestens %3.</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
-        <extracomment>spread.within_gauge</extracomment>
-        <translation>Die Zylinder unterscheiden sich um %1: weniger als die Unsicherheit von %2, die Manometer und Wiederholungen mitbringen. Soweit diese Messwerte es sagen können, sind sie gleich.</translation>
-    </message>
-    <message>
-        <source>The cylinders read the same.</source>
-        <extracomment>spread.within_gauge/alike</extracomment>
-        <translation>Die Zylinder zeigen dasselbe.</translation>
+        <source>The crankcase of %1 does not hold its pressure.</source>
+        <extracomment>engine.crankcase_of</extracomment>
+        <translation>Das Kurbelgehäuse von %1 hält seinen Druck nicht.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, %2 or more: rings.</source>
@@ -7445,194 +8359,39 @@
         <translation>Der Druck im Kurbelgehäuse ging von %1 auf %2 in %3; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows where to look further.</source>
-        <extracomment>next.dry_all</extracomment>
-        <translation>Mit der Trockenprüfung beginnen: Sie geht schnell und zeigt, wo es weiter nachzusehen gilt.</translation>
+        <source>The crankcase of cylinder %1 holds: %2 after %4, at least %3 is asked.</source>
+        <extracomment>chamber.holds</extracomment>
+        <translation>Das Kurbelgehäuse von Zylinder %1 hält den Druck: %2 nach %4, verlangt sind mindestens %3.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows whether to look further.</source>
-        <extracomment>next.dry_one</extracomment>
-        <translation>Mit der Trockenprüfung anfangen: Sie geht schnell und zeigt, ob weiterzusuchen ist.</translation>
+        <source>The crankcase of cylinder %1 ended at %2, at least %3 is asked; how long it was held is not noted.</source>
+        <extracomment>chamber.holds_no_time</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 endete bei %2, verlangt sind mindestens %3; wie lange gehalten wurde, ist nicht notiert.</translation>
     </message>
     <message>
-        <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
-        <extracomment>next.dry</extracomment>
-        <translation>Zylinder %1 hat noch keinen trockenen Messwert: Die anderen lassen sich nicht mit ihm vergleichen.</translation>
+        <source>The crankcase of cylinder %1 fell to %2; at least %3 is asked. Its crank seals, also those towards its neighbours, base gasket, reed or rotary valve.</source>
+        <extracomment>chamber.loses</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 fiel auf %2; verlangt sind mindestens %3. Seine Wellendichtringe, auch die zu den Nachbarn hin, Fußdichtung, Membran oder Drehschieber.</translation>
     </message>
     <message>
-        <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
-        <extracomment>next.leak_down_low</extracomment>
-        <translation>Zylinder %1 ist nicht im Bereich: Eine Druckverlustprüfung zeigt, wie viel er verliert und wo.</translation>
+        <source>The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can&apos;t tell them apart.</source>
+        <extracomment>chamber.close</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 endete bei %2, so nah an %3, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
-        <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
-        <extracomment>next.leak_down_decompressor</extracomment>
-        <translation>Druckverlustprüfung an Zylinder %1: Der Dekompressor stört sie nicht.</translation>
+        <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
+        <extracomment>chamber.too_short</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 wurde nur %2 lang gehalten; der Hersteller verlangt %3.</translation>
     </message>
     <message>
-        <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
-        <extracomment>next.leak_down_all</extracomment>
-        <translation>Druckverlustprüfung an jedem Zylinder: Dichten sie gut, liegt die Ursache anderswo.</translation>
+        <source>The crankcase of cylinder %1 went from %2 to %3, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>chamber.no_limit</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 ging von %2 auf %3, in welcher Zeit, ist nicht notiert; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
-        <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
-        <extracomment>next.listen</extracomment>
-        <translation>Bei anliegender Luft an den Austritten von Zylinder %1 horchen: Wo sie herauskommt, zeigt das Leck.</translation>
-    </message>
-    <message>
-        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
-        <extracomment>next.listen_again</extracomment>
-        <translation>An den Austritten von Zylinder %1 neu horchen: Was im Zustand „%2“ zu hören war, zählt nicht für ein Teil, an dem seither gearbeitet wurde.</translation>
-    </message>
-    <message>
-        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
-        <extracomment>next.listen_valves</extracomment>
-        <translation>An Einlass und Auslass von Zylinder %1 horchen: die Luft im Kerzenloch von %2 kann an einem Ventil vorbeigekommen sein.</translation>
-    </message>
-    <message>
-        <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
-        <extracomment>next.wet</extracomment>
-        <translation>Nassprüfung an Zylinder %1, ganz zuletzt: Sie unterscheidet Kolbenringe vom Rest.</translation>
-    </message>
-    <message>
-        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
-        <extracomment>next.clearances</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 prüfen, zuerst dieses: %2. Ein Ventil ohne Spiel sieht aus wie ein verbranntes.</translation>
-    </message>
-    <message>
-        <source>Look up in the engine&apos;s manual the clearance wanted for the %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
-        <extracomment>next.clearance_wanted</extracomment>
-        <translation>Das Sollspiel im Handbuch des Motors nachsehen (%2) und auf die Motorkarte schreiben: Ohne es ist das an Zylinder %1 gefundene nicht zu beurteilen.</translation>
-    </message>
-    <message>
-        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
-        <extracomment>next.clearance_siblings</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1, weit kleiner als bei den übrigen, nachmessen, nach dem Handbuch des Motors einstellen und erneut prüfen.</translation>
-    </message>
-    <message>
-        <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
-        <extracomment>next.adjust</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
-    </message>
-    <message>
-        <source>The clearance of cylinder %1 was changed: test it again.</source>
-        <extracomment>next.retest_adjusted</extracomment>
-        <translation>Das Ventilspiel von Zylinder %1 wurde verstellt: erneut prüfen.</translation>
-    </message>
-    <message>
-        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
-        <extracomment>next.dry_before</extracomment>
-        <translation>Trockenprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
-    </message>
-    <message>
-        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
-        <extracomment>next.leak_down_before</extracomment>
-        <translation>Druckverlustprüfung von Zylinder %1 noch einmal: Der Messwert stammt aus dem Zustand „%2“, und seither wurde daran gearbeitet.</translation>
-    </message>
-    <message>
-        <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
-        <extracomment>next.turn_once</extracomment>
-        <translation>Die Kurbelwelle eine volle Umdrehung weiterdrehen und Zylinder %1 erneut prüfen: Er steht vielleicht im falschen OT.</translation>
-    </message>
-    <message>
-        <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
-        <extracomment>next.crankcase</extracomment>
-        <translation>Druckhalteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
-    </message>
-    <message>
-        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
-        <extracomment>next.repeat_open</extracomment>
-        <translation>Die Trockenprüfung mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Sie war geschlossen, das senkt jeden Messwert.</translation>
-    </message>
-    <message>
-        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
-        <extracomment>next.repeated_open</extracomment>
-        <translation>Die Drosselklappe war hier geschlossen. Die Trockenprüfung wurde in einer späteren Sitzung mit offen gehaltener Drosselklappe wiederholt: beide nebeneinanderhalten.</translation>
-    </message>
-    <message>
-        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
-        <extracomment>next.repeat_open_warm</extracomment>
-        <translation>Die Trockenprüfung warm und mit ganz offen gehaltener Drosselklappe wiederholen, als eigene Sitzung: Kalt und geschlossen senken jeden Messwert.</translation>
-    </message>
-    <message>
-        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
-        <extracomment>next.repeat_warm</extracomment>
-        <translation>Wenn der Motor läuft, die Trockenprüfung warm wiederholen, als eigene Sitzung: Kälte senkt jeden Messwert.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
-        <extracomment>next.earlier_leak</extracomment>
-        <translation>Zylinder %1 verlor bei einem früheren Termin %2, und seither lag keine Luft mehr an: seine Druckverlustprüfung machen.</translation>
-    </message>
-    <message>
-        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
-        <extracomment>next.earlier_leak_down</extracomment>
-        <translation>Ein früherer Termin verlangte eine Druckverlustprüfung an Zylinder %1; sie wurde seither nicht gemacht.</translation>
-    </message>
-    <message>
-        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
-        <extracomment>next.earlier_listen</extracomment>
-        <translation>Bei einem früheren Termin war Zylinder %1 undicht, und niemand hat gehorcht, wo: bei anliegender Luft nachholen.</translation>
-    </message>
-    <message>
-        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
-        <extracomment>next.earlier_turn_once</extracomment>
-        <translation>Ein früherer Termin ließ offen, ob Zylinder %1 im richtigen OT stand: erneut prüfen.</translation>
-    </message>
-    <message>
-        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
-        <extracomment>next.earlier_clearances</extracomment>
-        <translation>Ein früherer Termin verlangte das Ventilspiel von Zylinder %1; es ist seither nicht erfasst.</translation>
-    </message>
-    <message>
-        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
-        <extracomment>next.earlier_adjust</extracomment>
-        <translation>Ein früherer Termin fand zu wenig Ventilspiel an Zylinder %1; seither ist nichts erfasst.</translation>
-    </message>
-    <message>
-        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
-        <extracomment>next.earlier_request</extracomment>
-        <translation>Jemand hat bei einem früheren Termin darum gebeten, und es steht noch aus: %1.</translation>
-    </message>
-    <message>
-        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
-        <extracomment>next.earlier_request_of</extracomment>
-        <translation>Jemand hat bei einem früheren Termin an Zylinder %1 darum gebeten, und es steht noch aus: %2.</translation>
-    </message>
-    <message>
-        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
-        <extracomment>next.name_tester</extracomment>
-        <translation>Den Druckverlustprüfer und seine Drosselbohrung angeben: Ohne sie kann niemand einen Fehler von einem gut dichtenden Zylinder unterscheiden.</translation>
-    </message>
-    <message>
-        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
-        <extracomment>next.crankcase_limit</extracomment>
-        <translation>Im Handbuch des Motors nachsehen, was das Kurbelgehäuse wie lange halten muss, und es auf die Motorkarte setzen.</translation>
-    </message>
-    <message>
-        <source>Check &quot;%1&quot; first: %2.</source>
-        <extracomment>next.tester_check</extracomment>
-        <translation>Erst „%1“ prüfen: %2.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding: read the findings and decide.</source>
-        <extracomment>next.plan</extracomment>
-        <translation>Keine Prüfung steht aus: den Befund lesen und entscheiden.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding; what to do about it is noted with this visit.</source>
-        <extracomment>next.planned</extracomment>
-        <translation>Keine Prüfung steht aus; was zu tun ist, ist bei diesem Termin notiert.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
-        <extracomment>next.watch</extracomment>
-        <translation>Keine Prüfung steht aus, und nichts ist bisher ein Fehler. Später erneut messen: Was zählt, ist, ob es mehr wird.</translation>
-    </message>
-    <message>
-        <source>Nothing outstanding.</source>
-        <extracomment>next.nothing</extracomment>
-        <translation>Nichts steht aus.</translation>
+        <source>The crankcase of cylinder %1 went from %2 to %3 in %4; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>chamber.no_limit_timed</extracomment>
+        <translation>Der Druck im Kurbelgehäuse von Zylinder %1 ging von %2 auf %3 in %4; die Karte hat dafür keinen Grenzwert. Das Handbuch des Motors hat einen.</translation>
     </message>
     <message>
         <source>Factory limit here</source>
@@ -8755,6 +9514,11 @@
         <translation>Kerzenschächte ausgeblasen</translation>
     </message>
     <message>
+        <source>wells of injectors or glow plugs blown out</source>
+        <extracomment>prepare:plug wells blown out, diesel</extracomment>
+        <translation>Schächte der Einspritzdüsen oder Glühkerzen ausgeblasen</translation>
+    </message>
+    <message>
         <source>turned by hand</source>
         <extracomment>prepare:turned by hand</extracomment>
         <translation>von Hand gedreht</translation>
@@ -8798,6 +9562,11 @@
         <source>all plugs out</source>
         <extracomment>prepare:all plugs out</extracomment>
         <translation>alle Kerzen heraus</translation>
+    </message>
+    <message>
+        <source>all injectors or glow plugs out</source>
+        <extracomment>prepare:all plugs out, diesel</extracomment>
+        <translation>alle Einspritzdüsen oder Glühkerzen heraus</translation>
     </message>
     <message>
         <source>ignition leads grounded</source>
@@ -9269,666 +10038,6 @@
         <extracomment>action:plan</extracomment>
         <translation>Plan</translation>
     </message>
-    <message>
-        <source>leakage</source>
-        <extracomment>calc:leakage</extracomment>
-        <translation>Druckverlust</translation>
-    </message>
-    <message>
-        <source>round hole that would leak as much</source>
-        <extracomment>calc:leak_hole</extracomment>
-        <translation>rundes Loch mit gleichem Verlust</translation>
-    </message>
-    <message>
-        <source>leak area</source>
-        <extracomment>calc:leak_area</extracomment>
-        <translation>Leckfläche</translation>
-    </message>
-    <message>
-        <source>free air leaking out</source>
-        <extracomment>calc:flow</extracomment>
-        <translation>austretende Luft (Umgebungsdruck)</translation>
-    </message>
-    <message>
-        <source>on the other tester, if it leaks like a hole</source>
-        <extracomment>calc:on_other_hole</extracomment>
-        <translation>auf dem anderen Prüfgerät, wenn es wie ein Loch leckt</translation>
-    </message>
-    <message>
-        <source>on the other tester, if it leaks like a narrow gap</source>
-        <extracomment>calc:on_other_gap</extracomment>
-        <translation>auf dem anderen Prüfgerät, wenn es wie ein enger Spalt leckt</translation>
-    </message>
-    <message>
-        <source>exponent of the leak&apos;s law</source>
-        <extracomment>calc:law_exponent</extracomment>
-        <translation>Exponent des Leckgesetzes</translation>
-    </message>
-    <message>
-        <source>leakage at the second set pressure</source>
-        <extracomment>calc:second_leakage</extracomment>
-        <translation>Druckverlust beim zweiten eingestellten Druck</translation>
-    </message>
-    <message>
-        <source>leak area at the second set pressure</source>
-        <extracomment>calc:second_leak_area</extracomment>
-        <translation>Leckfläche beim zweiten eingestellten Druck</translation>
-    </message>
-    <message>
-        <source>restrictor diameter</source>
-        <extracomment>calc:restrictor</extracomment>
-        <translation>Durchmesser der Drosselbohrung</translation>
-    </message>
-    <message>
-        <source>restrictor&apos;s effective area</source>
-        <extracomment>calc:restrictor_area</extracomment>
-        <translation>wirksame Fläche der Drosselbohrung</translation>
-    </message>
-    <message>
-        <source>had nothing lain before the check valve</source>
-        <extracomment>calc:without_hose</extracomment>
-        <translation>ohne Volumen vor dem Rückschlagventil</translation>
-    </message>
-    <message>
-        <source>taken off by the volume before the check valve</source>
-        <comment>calc:hose_loss</comment>
-        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
-    </message>
-    <message>
-        <source>multiply a reading by</source>
-        <extracomment>calc:correction</extracomment>
-        <translation>Messwert malnehmen mit</translation>
-    </message>
-    <message>
-        <source>rise that the oil&apos;s volume alone explains</source>
-        <extracomment>calc:oil_rise</extracomment>
-        <translation>Anstieg, den das Ölvolumen allein erklärt</translation>
-    </message>
-    <message>
-        <source>wet reading by volume alone</source>
-        <extracomment>calc:wet_reading</extracomment>
-        <translation>nasser Messwert allein durch das Volumen</translation>
-    </message>
-    <message>
-        <source>limit here</source>
-        <extracomment>calc:limit_here</extracomment>
-        <translation>Grenzwert hier</translation>
-    </message>
-    <message>
-        <source>altitude</source>
-        <comment>calc:altitude</comment>
-        <translation>Höhe</translation>
-    </message>
-    <message>
-        <source>air pressure in the shop</source>
-        <extracomment>calc:station_pressure</extracomment>
-        <translation>Luftdruck in der Werkstatt</translation>
-    </message>
-    <message>
-        <source>reading of a cylinder that seals well</source>
-        <extracomment>calc:healthy</extracomment>
-        <translation>Messwert eines gut dichtenden Zylinders</translation>
-    </message>
-    <message>
-        <source>of it on the first puff</source>
-        <extracomment>calc:first_share</extracomment>
-        <translation>davon beim ersten Hub</translation>
-    </message>
-    <message>
-        <source>the same at the other cranking speed</source>
-        <extracomment>calc:slow_reading</extracomment>
-        <translation>derselbe bei der anderen Anlasserdrehzahl</translation>
-    </message>
-    <message>
-        <source>taken off by the other cranking speed</source>
-        <extracomment>calc:speed_loss</extracomment>
-        <translation>nimmt die andere Anlasserdrehzahl</translation>
-    </message>
-    <message>
-        <source>the same with the throttle like that</source>
-        <extracomment>calc:throttle_reading</extracomment>
-        <translation>derselbe mit der Drosselklappe so</translation>
-    </message>
-    <message>
-        <source>taken off by the throttle</source>
-        <extracomment>calc:throttle_loss</extracomment>
-        <translation>nimmt die Drosselklappe</translation>
-    </message>
-    <message>
-        <source>torque on the crank</source>
-        <comment>calc:torque</comment>
-        <translation>Drehmoment an der Kurbelwelle</translation>
-    </message>
-    <message>
-        <source>force at the end of the bar</source>
-        <extracomment>calc:force</extracomment>
-        <translation>Kraft am Ende des Hebels</translation>
-    </message>
-    <message>
-        <source>pressure</source>
-        <extracomment>calc:pressure</extracomment>
-        <translation>Druck</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <extracomment>calc:length</extracomment>
-        <translation>Länge</translation>
-    </message>
-    <message>
-        <source>volume</source>
-        <extracomment>calc:volume</extracomment>
-        <translation>Volumen</translation>
-    </message>
-    <message>
-        <source>temperature</source>
-        <extracomment>calc:temperature</extracomment>
-        <translation>Temperatur</translation>
-    </message>
-    <message>
-        <source>factory limit</source>
-        <extracomment>input:limit</extracomment>
-        <translation>Werksgrenzwert</translation>
-    </message>
-    <message>
-        <source>air pressure at the shop</source>
-        <comment>input:station_pressure</comment>
-        <translation>Luftdruck in der Werkstatt</translation>
-    </message>
-    <message>
-        <source>altitude</source>
-        <comment>input:altitude</comment>
-        <translation>Höhe</translation>
-    </message>
-    <message>
-        <source>air pressure at sea level</source>
-        <extracomment>input:sea_level</extracomment>
-        <translation>Luftdruck auf Meereshöhe</translation>
-    </message>
-    <message>
-        <source>gauge&apos;s full scale</source>
-        <extracomment>input:full_scale</extracomment>
-        <translation>Skalenendwert des Manometers</translation>
-    </message>
-    <message>
-        <source>gauge&apos;s class</source>
-        <extracomment>input:gauge_class</extracomment>
-        <translation>Klasse des Manometers</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <comment>input:reading</comment>
-        <translation>Messwert</translation>
-    </message>
-    <message>
-        <source>compression ratio</source>
-        <comment>input:compression_ratio</comment>
-        <translation>Verdichtung</translation>
-    </message>
-    <message>
-        <source>first puff</source>
-        <extracomment>input:first</extracomment>
-        <translation>erster Hub</translation>
-    </message>
-    <message>
-        <source>final reading</source>
-        <extracomment>input:final</extracomment>
-        <translation>Endwert</translation>
-    </message>
-    <message>
-        <source>lowest cylinder</source>
-        <extracomment>input:lowest</extracomment>
-        <translation>niedrigster Zylinder</translation>
-    </message>
-    <message>
-        <source>highest cylinder</source>
-        <extracomment>input:highest</extracomment>
-        <translation>höchster Zylinder</translation>
-    </message>
-    <message>
-        <source>set pressure</source>
-        <extracomment>input:set</extracomment>
-        <translation>eingestellter Druck</translation>
-    </message>
-    <message>
-        <source>held pressure</source>
-        <extracomment>input:held</extracomment>
-        <translation>Haltedruck</translation>
-    </message>
-    <message>
-        <source>correction for what stood in the way</source>
-        <extracomment>input:put_right</extracomment>
-        <translation>Korrektur für das, was im Weg stand</translation>
-    </message>
-    <message>
-        <source>leakage of cylinder</source>
-        <extracomment>input:leakage</extracomment>
-        <translation>Druckverlust von Zylinder</translation>
-    </message>
-    <message>
-        <source>restrictor</source>
-        <extracomment>input:restrictor</extracomment>
-        <translation>Drosselbohrung</translation>
-    </message>
-    <message>
-        <source>air pressure</source>
-        <extracomment>input:ambient</extracomment>
-        <translation>Luftdruck</translation>
-    </message>
-    <message>
-        <source>other tester&apos;s set pressure</source>
-        <extracomment>input:other_set</extracomment>
-        <translation>eingestellter Druck des anderen Prüfgeräts</translation>
-    </message>
-    <message>
-        <source>other tester&apos;s restrictor</source>
-        <extracomment>input:other_restrictor</extracomment>
-        <translation>Drosselbohrung des anderen Prüfgeräts</translation>
-    </message>
-    <message>
-        <source>discharge coefficient</source>
-        <extracomment>input:cd</extracomment>
-        <translation>Durchflussbeiwert</translation>
-    </message>
-    <message>
-        <source>wet reading</source>
-        <extracomment>input:wet</extracomment>
-        <translation>nasser Messwert</translation>
-    </message>
-    <message>
-        <source>dry reading</source>
-        <extracomment>input:dry</extracomment>
-        <translation>trockener Messwert</translation>
-    </message>
-    <message>
-        <source>what it should reach</source>
-        <extracomment>input:should_reach</extracomment>
-        <translation>was er erreichen sollte</translation>
-    </message>
-    <message>
-        <source>bore</source>
-        <extracomment>input:bore</extracomment>
-        <translation>Bohrung</translation>
-    </message>
-    <message>
-        <source>stroke</source>
-        <extracomment>input:stroke</extracomment>
-        <translation>Hub</translation>
-    </message>
-    <message>
-        <source>rod</source>
-        <extracomment>input:rod</extracomment>
-        <translation>Pleuel</translation>
-    </message>
-    <message>
-        <source>intake closing after bottom dead centre</source>
-        <extracomment>input:intake_closing</extracomment>
-        <translation>Einlassschluss nach dem unteren Totpunkt</translation>
-    </message>
-    <message>
-        <source>exhaust port closing after bottom dead centre</source>
-        <extracomment>input:port_closing</extracomment>
-        <translation>Auslassschlitzschluss nach dem unteren Totpunkt</translation>
-    </message>
-    <message>
-        <source>cranking speed</source>
-        <comment>input:speed</comment>
-        <translation>Anlasserdrehzahl</translation>
-    </message>
-    <message>
-        <source>cranking speed with a flat battery</source>
-        <extracomment>input:slow_speed</extracomment>
-        <translation>Anlasserdrehzahl mit leerer Batterie</translation>
-    </message>
-    <message>
-        <source>the other cranking speed</source>
-        <extracomment>input:other_speed</extracomment>
-        <translation>die andere Anlasserdrehzahl</translation>
-    </message>
-    <message>
-        <source>pressure at intake closing, of the air&apos;s</source>
-        <extracomment>input:fill</extracomment>
-        <translation>Druck bei Einlassschluss, Anteil des Luftdrucks</translation>
-    </message>
-    <message>
-        <source>reads as it should, at least</source>
-        <extracomment>input:healthy_least</extracomment>
-        <translation>zeigt wie es soll, mindestens</translation>
-    </message>
-    <message>
-        <source>reads as it should, at most</source>
-        <extracomment>input:healthy_most</extracomment>
-        <translation>zeigt wie es soll, höchstens</translation>
-    </message>
-    <message>
-        <source>taken off, at least</source>
-        <extracomment>input:loss_least</extracomment>
-        <translation>genommen, mindestens</translation>
-    </message>
-    <message>
-        <source>taken off, at most</source>
-        <extracomment>input:loss_most</extracomment>
-        <translation>genommen, höchstens</translation>
-    </message>
-    <message>
-        <source>version of the working assumptions</source>
-        <extracomment>input:assumptions_version</extracomment>
-        <translation>Version der Arbeitsannahmen</translation>
-    </message>
-    <message>
-        <source>cylinder walls</source>
-        <extracomment>input:walls</extracomment>
-        <translation>Zylinderwände</translation>
-    </message>
-    <message>
-        <source>walls of a warm engine</source>
-        <extracomment>input:warm_walls</extracomment>
-        <translation>Wände eines warmen Motors</translation>
-    </message>
-    <message>
-        <source>hose and gauge</source>
-        <extracomment>input:hose</extracomment>
-        <translation>Schlauch und Manometer</translation>
-    </message>
-    <message>
-        <source>hose before the check valve</source>
-        <extracomment>input:hose_before_valve</extracomment>
-        <translation>Schlauch vor dem Rückschlagventil</translation>
-    </message>
-    <message>
-        <source>adapter</source>
-        <extracomment>input:adapter</extracomment>
-        <translation>Adapter</translation>
-    </message>
-    <message>
-        <source>check valve opens at</source>
-        <extracomment>input:valve_opens_at</extracomment>
-        <translation>Rückschlagventil öffnet bei</translation>
-    </message>
-    <message>
-        <source>a low-pressure core opens at</source>
-        <extracomment>input:easy_valve</extracomment>
-        <translation>ein Niederdruckeinsatz öffnet bei</translation>
-    </message>
-    <message>
-        <source>oil put in</source>
-        <extracomment>input:oil</extracomment>
-        <translation>eingefülltes Öl</translation>
-    </message>
-    <message>
-        <source>least share of it that stays</source>
-        <extracomment>input:oil_kept_least</extracomment>
-        <translation>kleinster Anteil davon, der bleibt</translation>
-    </message>
-    <message>
-        <source>largest share of it that stays</source>
-        <extracomment>input:oil_kept_most</extracomment>
-        <translation>größter Anteil davon, der bleibt</translation>
-    </message>
-    <message>
-        <source>other set pressure</source>
-        <extracomment>input:other_set_pressure</extracomment>
-        <translation>anderer eingestellter Druck</translation>
-    </message>
-    <message>
-        <source>exponent of a narrow gap here</source>
-        <extracomment>input:gap_exponent</extracomment>
-        <translation>Exponent eines engen Spalts hier</translation>
-    </message>
-    <message>
-        <source>held at it</source>
-        <extracomment>input:other_held</extracomment>
-        <translation>dabei gehalten</translation>
-    </message>
-    <message>
-        <source>drilled hole</source>
-        <comment>input:hole</comment>
-        <translation>Prüfloch</translation>
-    </message>
-    <message>
-        <source>pressure in the cylinder</source>
-        <extracomment>input:in_cylinder</extracomment>
-        <translation>Druck im Zylinder</translation>
-    </message>
-    <message>
-        <source>angle from top dead centre</source>
-        <extracomment>input:off_tdc</extracomment>
-        <translation>Winkel vom oberen Totpunkt</translation>
-    </message>
-    <message>
-        <source>least filling with the throttle closed</source>
-        <extracomment>input:fill_least</extracomment>
-        <translation>kleinste Füllung bei geschlossener Drosselklappe</translation>
-    </message>
-    <message>
-        <source>largest filling with the throttle closed</source>
-        <extracomment>input:fill_most</extracomment>
-        <translation>größte Füllung bei geschlossener Drosselklappe</translation>
-    </message>
-    <message>
-        <source>earliest closing with the decompressor at work</source>
-        <extracomment>input:released_least</extracomment>
-        <translation>frühestes Schließen bei arbeitendem Dekompressor</translation>
-    </message>
-    <message>
-        <source>latest closing with the decompressor at work</source>
-        <extracomment>input:released_most</extracomment>
-        <translation>spätestes Schließen bei arbeitendem Dekompressor</translation>
-    </message>
-    <message>
-        <source>taken off by the volume before the check valve</source>
-        <comment>input:hose_loss</comment>
-        <translation>vom Volumen vor dem Rückschlagventil weggenommen</translation>
-    </message>
-    <message>
-        <source>torque on the crank</source>
-        <comment>input:torque</comment>
-        <translation>Drehmoment an der Kurbelwelle</translation>
-    </message>
-    <message>
-        <source>length of the bar</source>
-        <comment>input:bar</comment>
-        <translation>Länge des Hebels</translation>
-    </message>
-    <message>
-        <source>repaired</source>
-        <extracomment>input:part</extracomment>
-        <translation>repariert</translation>
-    </message>
-    <message>
-        <source>reads as it is</source>
-        <extracomment>input:reads_now</extracomment>
-        <translation>zeigt, wie er ist</translation>
-    </message>
-    <message>
-        <source>leaks as it is</source>
-        <extracomment>input:leak_now</extracomment>
-        <translation>undicht, wie er ist</translation>
-    </message>
-    <message>
-        <source>of that the part, at least</source>
-        <extracomment>input:part_least</extracomment>
-        <translation>davon das Teil, mindestens</translation>
-    </message>
-    <message>
-        <source>of that the part, at most</source>
-        <extracomment>input:part_most</extracomment>
-        <translation>davon das Teil, höchstens</translation>
-    </message>
-    <message>
-        <source>a sound part leaks at least</source>
-        <extracomment>input:sound_least</extracomment>
-        <translation>ein heiles Teil lässt durch, mindestens</translation>
-    </message>
-    <message>
-        <source>a sound part leaks at most</source>
-        <extracomment>input:sound_most</extracomment>
-        <translation>ein heiles Teil lässt durch, höchstens</translation>
-    </message>
-    <message>
-        <source>to expect, at least</source>
-        <extracomment>input:expected_least</extracomment>
-        <translation>zu erwarten, mindestens</translation>
-    </message>
-    <message>
-        <source>to expect, in the middle</source>
-        <extracomment>input:expected_middle</extracomment>
-        <translation>zu erwarten, in der Mitte</translation>
-    </message>
-    <message>
-        <source>to expect, at most</source>
-        <extracomment>input:expected_most</extracomment>
-        <translation>zu erwarten, höchstens</translation>
-    </message>
-    <message>
-        <source>Its ± comes from</source>
-        <extracomment>doubts</extracomment>
-        <translation>Das ± kommt von</translation>
-    </message>
-    <message>
-        <source>What makes it so wide, each by itself</source>
-        <extracomment>parts</extracomment>
-        <translation>Was ihn so weit macht, jedes für sich</translation>
-    </message>
-    <message>
-        <source>share of the oil that stays</source>
-        <extracomment>doubt:oil_kept</extracomment>
-        <translation>Anteil des Öls, der bleibt</translation>
-    </message>
-    <message>
-        <source>how much a closed throttle takes</source>
-        <extracomment>doubt:throttle</extracomment>
-        <translation>wie viel eine geschlossene Drosselklappe wegnimmt</translation>
-    </message>
-    <message>
-        <source>closing with the decompressor at work</source>
-        <extracomment>doubt:released</extracomment>
-        <translation>Schließen mit arbeitendem Dekompressor</translation>
-    </message>
-    <message>
-        <source>how much is taken off</source>
-        <extracomment>doubt:loss</extracomment>
-        <translation>wie viel abgezogen wird</translation>
-    </message>
-    <message>
-        <source>what else leaks, and the engine itself</source>
-        <extracomment>doubt:rest_of_engine</extracomment>
-        <translation>was sonst noch undicht ist, und der Motor selbst</translation>
-    </message>
-    <message>
-        <source>how tight the repaired part becomes</source>
-        <extracomment>doubt:sound_part</extracomment>
-        <translation>wie dicht das reparierte Teil wird</translation>
-    </message>
-    <message>
-        <source>one day to the next</source>
-        <extracomment>doubt:day</extracomment>
-        <translation>von einem Tag zum anderen</translation>
-    </message>
-    <message>
-        <source>gauge, and one test to the next</source>
-        <extracomment>doubt:gauge_and_test</extracomment>
-        <translation>Manometer, und von einer Prüfung zur anderen</translation>
-    </message>
-    <message>
-        <source>gauge, its class and zero</source>
-        <extracomment>doubt:gauge</extracomment>
-        <translation>Manometer, Klasse und Nullpunkt</translation>
-    </message>
-    <message>
-        <source>what can be read off the gauge</source>
-        <extracomment>doubt:resolution</extracomment>
-        <translation>Ablesbarkeit des Manometers</translation>
-    </message>
-    <message>
-        <source>scatter from one test to the next</source>
-        <extracomment>doubt:scatter</extracomment>
-        <translation>Streuung von Messung zu Messung</translation>
-    </message>
-    <message>
-        <source>the leak, from one reading to the next</source>
-        <extracomment>doubt:leak_repeat</extracomment>
-        <translation>das Leck, von Messung zu Messung</translation>
-    </message>
-    <message>
-        <source>regulator sagging unseen</source>
-        <extracomment>doubt:droop</extracomment>
-        <translation>unbemerktes Nachgeben des Reglers</translation>
-    </message>
-    <message>
-        <source>restrictor&apos;s area</source>
-        <extracomment>doubt:restrictor</extracomment>
-        <translation>Fläche der Drosselbohrung</translation>
-    </message>
-    <message>
-        <source>air pressure at the shop</source>
-        <comment>doubt:air_pressure</comment>
-        <translation>Luftdruck in der Werkstatt</translation>
-    </message>
-    <message>
-        <source>weather</source>
-        <extracomment>doubt:weather</extracomment>
-        <translation>Wetter</translation>
-    </message>
-    <message>
-        <source>closing of intake or port</source>
-        <extracomment>doubt:closing</extracomment>
-        <translation>Schließen von Einlass oder Schlitz</translation>
-    </message>
-    <message>
-        <source>the model itself</source>
-        <extracomment>doubt:model</extracomment>
-        <translation>das Modell selbst</translation>
-    </message>
-    <message>
-        <source>compression ratio</source>
-        <comment>doubt:ratio</comment>
-        <translation>Verdichtung</translation>
-    </message>
-    <message>
-        <source>cranking speed</source>
-        <comment>doubt:speed</comment>
-        <translation>Anlasserdrehzahl</translation>
-    </message>
-    <message>
-        <source>warm or cold</source>
-        <extracomment>doubt:warmth</extracomment>
-        <translation>warm oder kalt</translation>
-    </message>
-    <message>
-        <source>amount of oil</source>
-        <extracomment>doubt:oil</extracomment>
-        <translation>Ölmenge</translation>
-    </message>
-    <message>
-        <source>the reading</source>
-        <extracomment>doubt:reading</extracomment>
-        <translation>der Messwert</translation>
-    </message>
-    <message>
-        <source>angle</source>
-        <extracomment>doubt:angle</extracomment>
-        <translation>Winkel</translation>
-    </message>
-    <message>
-        <source>bore, stroke and rod</source>
-        <extracomment>doubt:engine</extracomment>
-        <translation>Bohrung, Hub und Pleuel</translation>
-    </message>
-    <message>
-        <source>torque</source>
-        <extracomment>doubt:torque</extracomment>
-        <translation>Drehmoment</translation>
-    </message>
-    <message>
-        <source>length of the bar</source>
-        <comment>doubt:bar</comment>
-        <translation>Länge des Hebels</translation>
-    </message>
-    <message>
-        <source>drilled hole</source>
-        <comment>doubt:hole</comment>
-        <translation>Prüfloch</translation>
-    </message>
 </context>
 <context>
     <name>FindingsPage</name>
@@ -10368,8 +10477,8 @@
 <context>
     <name>LeakHuntPage</name>
     <message>
-        <source>Leak hunt, cylinder %1</source>
-        <translation>Lecksuche, Zylinder %1</translation>
+        <source>Cylinder %1, leak hunt</source>
+        <translation>Zylinder %1, Lecksuche</translation>
     </message>
     <message>
         <source>Cylinder %1, listened</source>
@@ -10384,10 +10493,6 @@
         <translation>Gehorcht mit</translation>
     </message>
     <message>
-        <source>by %1</source>
-        <translation>mit %1</translation>
-    </message>
-    <message>
         <source>Listened: nothing anywhere else</source>
         <translation>Gehorcht: sonst nirgends etwas</translation>
     </message>
@@ -10396,20 +10501,8 @@
         <translation>Erst eine Frage</translation>
     </message>
     <message>
-        <source>Staked a valve?</source>
-        <translation>Ventil freigeklopft?</translation>
-    </message>
-    <message>
-        <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
-        <translation>Ölkohle unter einem Ventil kann lecken wie ein verbranntes. Ein leichter Schlag auf den Schaft kann es wieder auf den Sitz bringen; dann noch einmal prüfen. Was jetzt notiert wird, zählt als neuer Zustand des Ventils.</translation>
-    </message>
-    <message>
         <source>How to</source>
         <translation>Anleitung</translation>
-    </message>
-    <message>
-        <source>After staking</source>
-        <translation>Nach dem Freiklopfen</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -10567,6 +10660,10 @@
 <context>
     <name>NewTesterSheet</name>
     <message>
+        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
+        <translation>Die letzte Zahl auf der Skala eingeben: davon hängt ab, wie fein die Uhr anzeigt.</translation>
+    </message>
+    <message>
         <source>Add a tester</source>
         <translation>Prüfgerät anlegen</translation>
     </message>
@@ -10585,10 +10682,6 @@
     <message>
         <source>Last figure on the dial</source>
         <translation>Letzte Zahl auf dem Zifferblatt</translation>
-    </message>
-    <message>
-        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
-        <translation>Die letzte Zahl auf der Skala eingeben: davon hängt ab, wie fein die Uhr anzeigt.</translation>
     </message>
     <message>
         <source>Unit on the dial</source>
@@ -11761,6 +11854,16 @@
         <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
         <extracomment>far-below-usual, comment</extracomment>
         <translation>Die Angaben der Hersteller weichen um ein Fünftel oder so voneinander ab, nicht um die Hälfte. Nicht gesagt, wo etwas den Messwert um wer weiß wie viel gesenkt hat.</translation>
+    </message>
+    <message>
+        <source>The same for a diesel.</source>
+        <extracomment>far-below-usual-diesel, text</extracomment>
+        <translation>Dasselbe für einen Diesel.</translation>
+    </message>
+    <message>
+        <source>A diesel fires by the heat of its compression alone: it hardly starts with less.</source>
+        <extracomment>far-below-usual-diesel, comment</extracomment>
+        <translation>Ein Diesel zündet allein durch die Wärme seiner Verdichtung: mit weniger springt er kaum an.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>
@@ -15473,6 +15576,11 @@
         <translation>Das Kurbelgehäuse eines Zweitakters pumpt die Füllung. Wo es undicht ist, saugt der Motor Luft an, die kein Vergaser zugemessen hat. Seine Druckhalteprüfung ist eine eigene: eingestellter Druck, Minuten, Enddruck.</translation>
     </message>
     <message>
+        <source>With several cylinders each has a crankcase chamber of its own, sealed from the next one inside the crankcase. Each chamber is held by itself.</source>
+        <extracomment>crankcase, why</extracomment>
+        <translation>Bei mehreren Zylindern hat jeder eine eigene Kurbelkammer, innen im Gehäuse gegen die nächste abgedichtet. Jede Kammer wird für sich gehalten.</translation>
+    </message>
+    <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
         <translation>Über dem Kolben gibt es nur Kolbenringe, Zylinderkopfdichtung und Dekompressor. Luft von den Kolbenringen geht durch Auslassschlitz und Vergaser hinaus. Es gibt keine Tellerventile, und nichts wird freigeklopft.</translation>
@@ -15481,6 +15589,11 @@
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
         <extracomment>crankcase, how</extracomment>
         <translation>Einlass und Auslass mit Verschlussplatten oder Stopfen schließen, und das Kerzenloch.</translation>
+    </message>
+    <message>
+        <source>With several cylinders: one chamber at a time, chosen on the pad by its cylinder. The others stay open: air that gets past the seal between two chambers is heard there.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation>Bei mehreren Zylindern: eine Kammer nach der anderen, auf dem Tastenfeld über ihren Zylinder gewählt. Die anderen bleiben offen: Luft, die an der Dichtung zwischen zwei Kammern vorbeikommt, hört man dort.</translation>
     </message>
     <message>
         <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
@@ -15516,6 +15629,16 @@
         <source>crank seal</source>
         <extracomment>crankcase, means</extracomment>
         <translation>Wellendichtring</translation>
+    </message>
+    <message>
+        <source>Air at the next cylinder&apos;s ports</source>
+        <extracomment>crankcase, sign</extracomment>
+        <translation>Luft an den Kanälen des Nachbarzylinders</translation>
+    </message>
+    <message>
+        <source>the seal between the chambers</source>
+        <extracomment>crankcase, means</extracomment>
+        <translation>die Dichtung zwischen den Kammern</translation>
     </message>
     <message>
         <source>Bubbles along the cylinder&apos;s foot</source>
@@ -16426,6 +16549,10 @@
         <translation>Prozentwerte von Prüfgeräten mit verschiedenen eingestellten Drücken sind so, wie sie dastehen, nicht vergleichbar. „Gleiches Leck bei“ ist, was ein anderes Prüfgerät am selben Leck zeigen würde, von einem blendenartigen Leck bis zu einem langen engen Spalt.</translation>
     </message>
     <message>
+        <source>&quot;Oil&apos;s volume alone&quot; is a range because nobody knows how much of the oil stayed in the chamber. What gauge, scatter and engine add to the doubt is not in it.</source>
+        <translation>„Ölvolumen allein“ ist ein Bereich, weil niemand weiß, wie viel Öl in der Kammer blieb. Was Manometer, Streuung und Motor an Unsicherheit beitragen, ist darin nicht enthalten.</translation>
+    </message>
+    <message>
         <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
         <translation>Wahrscheinlichkeiten sagen, wie wahrscheinlich ein Zylinder mehr verliert als ein heiler, und das vor allem dort. Ein Balken zeigt, wie sich das aufteilt, was er verliert, ob viel oder wenig, soweit das sicher ist; sein leerer Teil ist offen. Neben jedem Anteil steht der Bereich, der ihn in neun von zehn Fällen enthält. Ein nach der Reparatur erwarteter Bereich enthält den Messwert ebenso oft. Wahrscheinlichkeiten sind auf 5 % gerundet und nie über 95 % gezeigt.</translation>
     </message>
@@ -16520,6 +16647,21 @@
     </message>
 </context>
 <context>
+    <name>SessionAdvice</name>
+    <message>
+        <source>Worth doing next</source>
+        <translation>Was sich als Nächstes lohnt</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Anleitung</translation>
+    </message>
+    <message>
+        <source>Keep in mind</source>
+        <translation>Zu bedenken</translation>
+    </message>
+</context>
+<context>
     <name>SessionGone</name>
     <message>
         <source>This session is gone</source>
@@ -16551,18 +16693,6 @@
 </context>
 <context>
     <name>SessionPage</name>
-    <message>
-        <source>Worth doing next</source>
-        <translation>Was sich als Nächstes lohnt</translation>
-    </message>
-    <message>
-        <source>How to</source>
-        <translation>Anleitung</translation>
-    </message>
-    <message>
-        <source>Keep in mind</source>
-        <translation>Zu bedenken</translation>
-    </message>
     <message>
         <source>Photos and voice notes</source>
         <translation>Fotos und Sprachnotizen</translation>
@@ -16826,6 +16956,25 @@
     <message>
         <source>Touch to read it all</source>
         <translation>Antippen, um alles zu lesen</translation>
+    </message>
+</context>
+<context>
+    <name>StakedPanel</name>
+    <message>
+        <source>Staked a valve?</source>
+        <translation>Ventil freigeklopft?</translation>
+    </message>
+    <message>
+        <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
+        <translation>Ölkohle unter einem Ventil kann lecken wie ein verbranntes. Ein leichter Schlag auf den Schaft kann es wieder auf den Sitz bringen; dann noch einmal prüfen. Was jetzt notiert wird, zählt als neuer Zustand des Ventils.</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Anleitung</translation>
+    </message>
+    <message>
+        <source>After staking</source>
+        <translation>Nach dem Freiklopfen</translation>
     </message>
 </context>
 <context>
@@ -17453,6 +17602,10 @@
         <translation>Symptome</translation>
     </message>
     <message>
+        <source>Distance or hours run</source>
+        <translation>Laufstrecke oder Betriebsstunden</translation>
+    </message>
+    <message>
         <source>Visit</source>
         <translation>Termin</translation>
     </message>
@@ -17463,10 +17616,6 @@
     <message>
         <source>As found, after the repair, a year later.</source>
         <translation>Wie vorgefunden, nach der Reparatur, ein Jahr später.</translation>
-    </message>
-    <message>
-        <source>Distance or hours run</source>
-        <translation>Laufstrecke oder Betriebsstunden</translation>
     </message>
     <message>
         <source>Job number</source>
@@ -18803,6 +18952,10 @@
         <translation>Kurbelgehäuse</translation>
     </message>
     <message>
+        <source>Crankcase of cylinder %1</source>
+        <translation>Kurbelgehäuse von Zylinder %1</translation>
+    </message>
+    <message>
         <source>Cylinder %1</source>
         <translation>Zylinder %1</translation>
     </message>
@@ -18868,6 +19021,10 @@
     <message>
         <source>rings oiled before</source>
         <translation>Kolbenringe vorher geölt</translation>
+    </message>
+    <message>
+        <source>the engine held as one</source>
+        <translation>der Motor als Ganzes gehalten</translation>
     </message>
     <message>
         <source>measured again</source>
@@ -18970,17 +19127,13 @@
         <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
         <translation>„%1“ ist kein Tag: Jahr, Monat und Tag eingeben, etwa %2.</translation>
     </message>
+    <message>
+        <source>%1 is over: type a day that is still to come.</source>
+        <translation>%1 ist vorbei: einen Tag eingeben, der noch kommt.</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::PrepareModel</name>
-    <message>
-        <source>All injectors or glow plugs out</source>
-        <translation>Alle Einspritzdüsen oder Glühkerzen heraus</translation>
-    </message>
-    <message>
-        <source>Wells of injectors or glow plugs blown out</source>
-        <translation>Schächte der Einspritzdüsen oder Glühkerzen ausgeblasen</translation>
-    </message>
     <message>
         <source>%1 of %2 done</source>
         <translation>%1 von %2 getan</translation>
@@ -19068,6 +19221,38 @@
 <context>
     <name>lapwing::SessionModel</name>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation>%1, Zylinder %2</translation>
+    </message>
+    <message>
+        <source>end pressure</source>
+        <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <translation>eingestellter Druck</translation>
+    </message>
+    <message>
+        <source>Does the crankcase hold pressure?</source>
+        <translation>Hält das Kurbelgehäuse Druck?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 measured</source>
+        <translation>%1 von %2 gemessen</translation>
+    </message>
+    <message>
+        <source>digits typed and not kept</source>
+        <translation>getippt, nicht behalten</translation>
+    </message>
+    <message>
         <source>leakage of cylinder %1</source>
         <translation>Druckverlust von Zylinder %1</translation>
     </message>
@@ -19127,16 +19312,20 @@
         <translation>Ein Ventil ohne Spiel sieht aus wie ein verbranntes</translation>
     </message>
     <message>
-        <source>%1 of %2 cylinders</source>
-        <translation>%1 von %2 Zylindern</translation>
+        <source>Hydraulic adjusters: there is none to measure</source>
+        <translation>Hydrostößel: da ist keines zu messen</translation>
+    </message>
+    <message>
+        <source>%1 of %2 valves</source>
+        <translation>%1 von %2 Ventilen</translation>
+    </message>
+    <message>
+        <source>%1 in range</source>
+        <translation>%1 im Bereich</translation>
     </message>
     <message>
         <source>Clearances</source>
         <translation>Ventilspiel</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
@@ -19155,10 +19344,6 @@
         <translation>Nicht gemessen</translation>
     </message>
     <message>
-        <source>%1 of %2 measured</source>
-        <translation>%1 von %2 gemessen</translation>
-    </message>
-    <message>
         <source>factory limit %1 here</source>
         <translation>Werksgrenzwert %1 hier</translation>
     </message>
@@ -19169,10 +19354,6 @@
     <message>
         <source>the model expects %1 to %2</source>
         <translation>das Modell erwartet %1 bis %2</translation>
-    </message>
-    <message>
-        <source>digits typed and not kept</source>
-        <translation>getippt, nicht behalten</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -19189,22 +19370,6 @@
     <message>
         <source>Leak hunt</source>
         <translation>Lecksuche</translation>
-    </message>
-    <message>
-        <source>Does the crankcase hold pressure?</source>
-        <translation>Hält das Kurbelgehäuse Druck?</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
-        <source>end pressure</source>
-        <translation>Enddruck</translation>
-    </message>
-    <message>
-        <source>set pressure</source>
-        <translation>eingestellter Druck</translation>
     </message>
     <message>
         <source>Findings</source>

@@ -1083,12 +1083,20 @@
         <source>Delete %1?</source>
         <translation>¿Borrar %1?</translation>
     </message>
+    <message>
+        <source>Its card goes with all that is typed there. Undo brings it back, also later from More, until something else is done.</source>
+        <translation>Su ficha se borra con todo lo que está escrito en ella. Deshacer la recupera, también más tarde en Más, hasta que se haga otra cosa.</translation>
+    </message>
     <message numerus="yes">
         <source>With it go %n session(s): readings, photos, voice notes, plans. Undo brings all of it back, also later from More, until something else is done; after that only a backup or a session file does.</source>
         <translation>
             <numerusform>Con él se va %n sesión: lecturas, fotos, notas de voz, planes. «Deshacer» lo recupera todo, también más tarde desde «Más», hasta que se haga otra cosa; después solo una copia de seguridad o un archivo de sesión.</numerusform>
             <numerusform>Con él se van %n sesiones: lecturas, fotos, notas de voz, planes. «Deshacer» lo recupera todo, también más tarde desde «Más», hasta que se haga otra cosa; después solo una copia de seguridad o un archivo de sesión.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Delete it</source>
+        <translation>Borrarlo</translation>
     </message>
     <message>
         <source>Delete all of it</source>
@@ -1702,6 +1710,10 @@
     <message>
         <source>Delete this engine and its sessions</source>
         <translation>Borrar este motor y sus sesiones</translation>
+    </message>
+    <message>
+        <source>Delete this engine</source>
+        <translation>Borrar este motor</translation>
     </message>
     <message>
         <source>New session</source>
@@ -4027,6 +4039,11 @@
         <translation>Lapwing no tiene permiso para usar el micrófono. Darlo en los ajustes del sistema; todo lo demás funciona sin él.</translation>
     </message>
     <message>
+        <source>%1 %2 is a very wide clearance: is the point right? Keep it once more if it is.</source>
+        <extracomment>form.clearance_wide</extracomment>
+        <translation>%1 %2 es un juego muy grande: ¿está bien la coma? Guardarlo otra vez si lo está.</translation>
+    </message>
+    <message>
         <source>%1 cylinders are not possible here: type a number from 1 to 16.</source>
         <extracomment>form.cylinder_count</extracomment>
         <translation>%1 cilindros no son posibles aquí: escribir un número de 1 a 16.</translation>
@@ -4040,6 +4057,11 @@
         <source>&quot;%1&quot; is no number of degrees: type &quot;even&quot;, or degrees with a dash between them, such as 270-450.</source>
         <extracomment>form.intervals</extracomment>
         <translation>«%1» no es un número de grados: escribir «regular», o grados con un guion entre ellos, como 270-450.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; begins with a minus: a clearance is 0 or more. Type it without.</source>
+        <extracomment>form.clearance_negative</extracomment>
+        <translation>«%1» empieza con un signo menos: un juego es 0 o más. Escribirlo sin él.</translation>
     </message>
     <message>
         <source>&quot;%1&quot; is no range: type two figures with a dash between them, such as 0.15-0.20, or one.</source>
@@ -4150,6 +4172,11 @@
         <source>&quot;%1&quot; is no self-check: choose one of the list.</source>
         <extracomment>form.unknown_check</extracomment>
         <translation>«%1» no es una verificación: elegir una de la lista.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; reads as %2, with a decimal mark: for thousands type the figures without one. Keep it once more if it is meant.</source>
+        <extracomment>form.thousands</extracomment>
+        <translation>«%1» se lee como %2, con coma decimal: para millares escribir las cifras sin separador. Guardarlo otra vez si es así.</translation>
     </message>
     <message>
         <source>This installation lacks a part of Lapwing: %1. Install Lapwing anew; everything else works.</source>
@@ -4461,6 +4488,13 @@
     <message>
         <source>Photo</source>
         <translation>Foto</translation>
+    </message>
+</context>
+<context>
+    <name>ExitPanel</name>
+    <message>
+        <source>by %1</source>
+        <translation>con %1</translation>
     </message>
 </context>
 <context>
@@ -5685,6 +5719,466 @@
         <translation>Lectura esperada hasta</translation>
     </message>
     <message>
+        <source>The engine card has no factory limits.</source>
+        <extracomment>limits.none</extracomment>
+        <translation>La ficha del motor no tiene límites de fábrica.</translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
+        <extracomment>limits.scaled_pressure</extracomment>
+        <translation>Los límites de fábrica se convierten a la presión del aire del taller, %1.</translation>
+    </message>
+    <message>
+        <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
+        <extracomment>limits.scaled_altitude</extracomment>
+        <translation>Los límites de fábrica se convierten a la altitud del taller, %1 (presión del aire %2).</translation>
+    </message>
+    <message>
+        <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.altitude_unknown</extracomment>
+        <translation>No se sabe la altitud del taller: los límites de fábrica se toman como están, para el nivel del mar.</translation>
+    </message>
+    <message>
+        <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
+        <extracomment>limits.site_refused</extracomment>
+        <translation>La altitud o la presión del aire anotada no puede ser: los límites de fábrica se toman como están, para el nivel del mar.</translation>
+    </message>
+    <message>
+        <source>%1: in range, by every figure that a reading is judged by here.</source>
+        <extracomment>why.all_in_range</extracomment>
+        <translation>%1: en rango según todo aquello con lo que se juzga una lectura aquí.</translation>
+    </message>
+    <message>
+        <source>%1 is within the normal range, which begins at %2.</source>
+        <extracomment>why.in_range</extracomment>
+        <translation>%1 está dentro del rango normal, que empieza en %2.</translation>
+    </message>
+    <message>
+        <source>%1 is above the lowest limit of %2.</source>
+        <extracomment>why.above_lowest</extracomment>
+        <translation>%1 está por encima del límite inferior de %2.</translation>
+    </message>
+    <message>
+        <source>%1 is below the normal range, which begins at %2.</source>
+        <extracomment>why.below_low</extracomment>
+        <translation>%1 está por debajo del rango normal, que empieza en %2.</translation>
+    </message>
+    <message>
+        <source>%1 is below the lowest limit of %2.</source>
+        <extracomment>why.below_lowest</extracomment>
+        <translation>%1 está por debajo del límite inferior de %2.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
+        <extracomment>why.close_to_lowest</extracomment>
+        <translation>%1 está tan cerca del límite inferior de %2 que el manómetro y las repeticiones no los distinguen.</translation>
+    </message>
+    <message>
+        <source>%1 is above the normal range, which ends at %2.</source>
+        <extracomment>why.above_high</extracomment>
+        <translation>%1 está por encima del rango normal, que termina en %2.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
+        <extracomment>why.below_typical</extracomment>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
+        <extracomment>why.far_below_typical</extracomment>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1, muy por debajo.</translation>
+    </message>
+    <message>
+        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
+        <extracomment>why.within_typical</extracomment>
+        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; %1 lo alcanza.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
+        <extracomment>why.within_expected</extracomment>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está dentro.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
+        <extracomment>why.below_expected</extracomment>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por debajo. Con la incertidumbre del modelo eso no es prueba de un fallo.</translation>
+    </message>
+    <message>
+        <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
+        <extracomment>why.above_expected</extracomment>
+        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por encima: ¿aceite o carbonilla en la cámara, o una cifra de la ficha que no es correcta?</translation>
+    </message>
+    <message>
+        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
+        <extracomment>why.put_right</extracomment>
+        <translation>%1 según se leyó. Con la mariposa abierta, caliente, bien girado y sin manguera antes de la válvula antirretorno serían unos %2: esto es lo que se compara con el límite.</translation>
+    </message>
+    <message>
+        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
+        <extracomment>why.put_right_hose</extracomment>
+        <translation>%1 según se leyó, unos %2 sin lo que quita la manguera: esto es lo que se compara con el límite.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
+        <extracomment>why.put_right_close</extracomment>
+        <translation>%1 está tan cerca del límite inferior de %2 que no se puede distinguir: corregir lo que estorbaba y volver a probar.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
+        <extracomment>why.lowered_throttle</extracomment>
+        <translation>La mariposa estaba cerrada, y no se puede calcular cuánto quitó eso: mantenerla abierta y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
+        <extracomment>why.lowered_hose</extracomment>
+        <translation>La válvula antirretorno del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula antirretorno esté en el agujero de bujía.</translation>
+    </message>
+    <message>
+        <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
+        <extracomment>why.throttle_closed</extracomment>
+        <translation>La mariposa estaba cerrada: la lectura no se compara con lo que se espera de una abierta.</translation>
+    </message>
+    <message>
+        <source>The decompressor was at work: the reading is not held against any limit.</source>
+        <extracomment>why.decompressor</extracomment>
+        <translation>El descompresor actuaba: la lectura no se compara con ningún límite.</translation>
+    </message>
+    <message>
+        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
+        <extracomment>why.leak_band</extracomment>
+        <translation>En un comprobador ajustado a %4 marcaría %1. Hasta %2 sella bien, hasta %3 es desgaste, por encima hay trabajo.</translation>
+    </message>
+    <message>
+        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
+        <extracomment>why.leak_other_set</extracomment>
+        <translation>Ajustado a %1 mantuvo %2: pérdida %3. Otra presión de ajuste no es una repetición y no cuenta en la cifra de arriba.</translation>
+    </message>
+    <message>
+        <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
+        <extracomment>why.leak_maker</extracomment>
+        <translation>Pérdida %1 en el comprobador del fabricante; el fabricante admite %2.</translation>
+    </message>
+    <message>
+        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
+        <extracomment>leak.bands</extracomment>
+        <translation>Bandas publicadas, cada una con su propio comprobador: %1. En rango según %2, en el límite según %3, fallo según %4.</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
+        <extracomment>leak.spread_holds</extracomment>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; se admite %7 (%8).</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
+        <extracomment>leak.spread_borderline</extracomment>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
+    </message>
+    <message>
+        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
+        <extracomment>leak.spread_fails</extracomment>
+        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia, más del %7 admitido (%8).</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close</extracomment>
+        <translation>%1 está tan cerca del %2 del fabricante que los manómetros no pueden distinguirlos.</translation>
+    </message>
+    <message>
+        <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
+        <extracomment>why.leak_close_to_band</extracomment>
+        <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
+    </message>
+    <message>
+        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
+        <extracomment>why.leak_tester_unknown</extracomment>
+        <translation>Con el restrictor del comprobador desconocido puede estar igualmente por debajo de %1: ningún fallo antes de conocer el comprobador.</translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
+        <extracomment>spread.ratio_holds</extracomment>
+        <translation>El cilindro más bajo tiene %1 del más alto; se pide al menos %2 (%3).</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
+        <extracomment>spread.ratio_fails</extracomment>
+        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; se pide al menos %3 (%4).</translation>
+    </message>
+    <message>
+        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
+        <extracomment>spread.ratio_look_again</extracomment>
+        <translation>Mirar otra vez %1: el más bajo tiene %2 del más alto. Una regla más estricta pide al menos %3; por sí sola solo pide mirar otra vez, nunca da un fallo (%4).</translation>
+    </message>
+    <message>
+        <source>Below %2: %1 (%3).</source>
+        <extracomment>spread.ratio_under</extracomment>
+        <translation>Por debajo de %2: %1 (%3).</translation>
+    </message>
+    <message>
+        <source>No cylinder lies %1 below the average of %2 (%3).</source>
+        <extracomment>spread.average_holds</extracomment>
+        <translation>Ningún cilindro está %1 por debajo de la media de %2 (%3).</translation>
+    </message>
+    <message>
+        <source>%2 or more below the average of %3: %1 (%4).</source>
+        <extracomment>spread.average_fails</extracomment>
+        <translation>%2 o más por debajo de la media de %3: %1 (%4).</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
+        <extracomment>spread.difference_holds</extracomment>
+        <translation>Los cilindros difieren en %1; el límite propio del motor es %2.</translation>
+    </message>
+    <message>
+        <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
+        <extracomment>spread.difference_holds/alike</extracomment>
+        <translation>Los cilindros dan lo mismo; el límite propio del motor para la diferencia es %2.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
+        <extracomment>spread.difference_fails</extracomment>
+        <translation>Demasiado por debajo del más alto: %1. La diferencia es %2; el límite propio del motor es %3.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
+        <extracomment>spread.difference_close</extracomment>
+        <translation>Según lo leído, demasiado por debajo del más alto: %1. La diferencia es de %2, tan cerca del límite de %3 que el manómetro y las repeticiones no los distinguen.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
+        <extracomment>spread.difference_lowered</extracomment>
+        <translation>Según lo leído, los cilindros se diferencian en %1; el límite propio del motor es %2. Lo que estorbó a las lecturas también redujo la diferencia: corregirlo y volver a medir.</translation>
+    </message>
+    <message>
+        <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
+        <extracomment>spread.own_ratio_holds</extracomment>
+        <translation>El cilindro más bajo tiene %1 del más alto; el fabricante pide al menos %2.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
+        <extracomment>spread.own_ratio_fails</extracomment>
+        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; el fabricante pide al menos %3.</translation>
+    </message>
+    <message>
+        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
+        <extracomment>spread.within_gauge</extracomment>
+        <translation>Los cilindros se diferencian en %1: menos que la incertidumbre de %2 que aportan el manómetro y las repeticiones. Hasta donde estas lecturas pueden decirlo, son iguales.</translation>
+    </message>
+    <message>
+        <source>The cylinders read the same.</source>
+        <extracomment>spread.within_gauge/alike</extracomment>
+        <translation>Los cilindros dan lo mismo.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows where to look further.</source>
+        <extracomment>next.dry_all</extracomment>
+        <translation>Empezar con la prueba en seco: es rápida y muestra dónde seguir mirando.</translation>
+    </message>
+    <message>
+        <source>Start with the dry test: it is quick and shows whether to look further.</source>
+        <extracomment>next.dry_one</extracomment>
+        <translation>Empezar por la prueba en seco: es rápida y muestra si hay que seguir buscando.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
+        <extracomment>next.dry</extracomment>
+        <translation>El cilindro %1 aún no tiene lectura en seco: los demás no se pueden comparar con él.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
+        <extracomment>next.leak_down_low</extracomment>
+        <translation>El cilindro %1 no está en rango: una prueba de estanqueidad muestra cuánto pierde y por dónde.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
+        <extracomment>next.leak_down_decompressor</extracomment>
+        <translation>Prueba de estanqueidad del cilindro %1: a ella no le afecta el descompresor.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
+        <extracomment>next.leak_down_all</extracomment>
+        <translation>Prueba de estanqueidad de todos los cilindros: si sellan bien, la causa está en otro sitio.</translation>
+    </message>
+    <message>
+        <source>Nothing on the engine card judges the dry readings: a leak-down test tells how well each cylinder seals, or put the factory limits on the card.</source>
+        <extracomment>next.leak_down_unjudged</extracomment>
+        <translation>Nada en la ficha del motor juzga las lecturas en seco: una prueba de estanqueidad dice lo bien que sella cada cilindro, o poner los límites de fábrica en la ficha.</translation>
+    </message>
+    <message>
+        <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
+        <extracomment>next.listen</extracomment>
+        <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: el lugar por donde sale indica la fuga.</translation>
+    </message>
+    <message>
+        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
+        <extracomment>next.listen_again</extracomment>
+        <translation>Escuchar de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
+    </message>
+    <message>
+        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
+        <extracomment>next.listen_valves</extracomment>
+        <translation>Escuchar en admisión y escape del cilindro %1: el aire en el agujero de bujía de %2 puede haber pasado por una válvula.</translation>
+    </message>
+    <message>
+        <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
+        <extracomment>next.wet</extracomment>
+        <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
+        <extracomment>next.clearances</extracomment>
+        <translation>Comprobar el juego de válvulas del cilindro %1, primero este: %2. Una válvula sin juego parece quemada.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual the clearance wanted for %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
+        <extracomment>next.clearance_wanted</extracomment>
+        <translation>Buscar en el manual del motor el juego pedido (%2) y ponerlo en la ficha del motor: sin él no se puede juzgar lo encontrado en el cilindro %1.</translation>
+    </message>
+    <message>
+        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
+        <extracomment>next.clearance_siblings</extracomment>
+        <translation>Revisar el juego de válvulas del cilindro %1, mucho menor que en los demás, ajustarlo según el manual del motor y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
+        <extracomment>next.adjust</extracomment>
+        <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>The clearance of cylinder %1 was changed: test it again.</source>
+        <extracomment>next.retest_adjusted</extracomment>
+        <translation>El juego del cilindro %1 se cambió: probarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.dry_before</extracomment>
+        <translation>Otra prueba en seco del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
+        <extracomment>next.leak_down_before</extracomment>
+        <translation>Otra prueba de estanqueidad del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
+    </message>
+    <message>
+        <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
+        <extracomment>next.turn_once</extracomment>
+        <translation>Dar una vuelta completa al cigüeñal y probar de nuevo el cilindro %1: puede estar en el PMS equivocado.</translation>
+    </message>
+    <message>
+        <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
+        <extracomment>next.crankcase</extracomment>
+        <translation>Prueba del cárter: los retenes, la junta de base y las láminas no se ven en ninguna otra prueba.</translation>
+    </message>
+    <message>
+        <source>Crankcase hold test of cylinder %1: its chamber is held by itself.</source>
+        <extracomment>next.crankcase_of</extracomment>
+        <translation>Prueba del cárter del cilindro %1: su cámara se prueba por separado.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
+        <extracomment>next.repeat_open</extracomment>
+        <translation>Repetir la prueba en seco con la mariposa abierta del todo, como sesión aparte: estaba cerrada, y eso baja todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
+        <extracomment>next.repeated_open</extracomment>
+        <translation>La mariposa estaba cerrada aquí. La prueba en seco se repitió con la mariposa abierta en una sesión posterior: comparar las dos.</translation>
+    </message>
+    <message>
+        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
+        <extracomment>next.repeat_open_warm</extracomment>
+        <translation>Repetir la prueba en seco en caliente y con la mariposa abierta del todo, como sesión aparte: frío y cerrada bajan todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
+        <extracomment>next.repeat_warm</extracomment>
+        <translation>Si el motor arranca, repetir la prueba en seco en caliente, como sesión aparte: el frío baja todas las lecturas.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
+        <extracomment>next.earlier_leak</extracomment>
+        <translation>El cilindro %1 perdió %2 en una visita anterior y desde entonces no se le puso aire: hacer su prueba de estanqueidad.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
+        <extracomment>next.earlier_leak_down</extracomment>
+        <translation>Una visita anterior pidió una prueba de estanqueidad del cilindro %1; no se ha hecho desde entonces.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
+        <extracomment>next.earlier_listen</extracomment>
+        <translation>En una visita anterior el cilindro %1 perdía y nadie escuchó por dónde: hacerlo con el aire puesto.</translation>
+    </message>
+    <message>
+        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
+        <extracomment>next.earlier_turn_once</extracomment>
+        <translation>Una visita anterior dejó abierto si el cilindro %1 estaba en el PMS correcto: probarlo de nuevo.</translation>
+    </message>
+    <message>
+        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
+        <extracomment>next.earlier_clearances</extracomment>
+        <translation>Una visita anterior pidió el juego de válvulas del cilindro %1; no está registrado desde entonces.</translation>
+    </message>
+    <message>
+        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
+        <extracomment>next.earlier_adjust</extracomment>
+        <translation>Una visita anterior encontró demasiado poco juego de válvulas en el cilindro %1; desde entonces no hay nada registrado.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this, and it is still to do: %1.</source>
+        <extracomment>next.request</extracomment>
+        <translation>Alguien pidió esto y todavía está por hacer: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at cylinder %1, and it is still to do: %2.</source>
+        <extracomment>next.request_of</extracomment>
+        <translation>Alguien pidió esto en el cilindro %1 y todavía está por hacer: %2.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
+        <extracomment>next.earlier_request</extracomment>
+        <translation>Alguien pidió esto en una visita anterior y sigue pendiente: %1.</translation>
+    </message>
+    <message>
+        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
+        <extracomment>next.earlier_request_of</extracomment>
+        <translation>Alguien pidió esto en el cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
+    </message>
+    <message>
+        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
+        <extracomment>next.name_tester</extracomment>
+        <translation>Indicar el comprobador de estanqueidad y su restrictor: sin ellos nadie puede distinguir un fallo de un cilindro que sella bien.</translation>
+    </message>
+    <message>
+        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
+        <extracomment>next.crankcase_limit</extracomment>
+        <translation>Buscar en el manual del motor qué presión debe aguantar el cárter y cuánto tiempo, y ponerlo en la ficha del motor.</translation>
+    </message>
+    <message>
+        <source>Check &quot;%1&quot; first: %2.</source>
+        <extracomment>next.tester_check</extracomment>
+        <translation>Revisar primero «%1»: %2.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding: read the findings and decide.</source>
+        <extracomment>next.plan</extracomment>
+        <translation>No queda ninguna prueba pendiente: leer el diagnóstico y decidir.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding; what to do about it is noted with this visit.</source>
+        <extracomment>next.planned</extracomment>
+        <translation>No queda ninguna prueba pendiente; lo que se hará está anotado en esta visita.</translation>
+    </message>
+    <message>
+        <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
+        <extracomment>next.watch</extracomment>
+        <translation>No queda ninguna prueba pendiente y aún nada es un fallo. Medir de nuevo más tarde: lo que cuenta es si crece.</translation>
+    </message>
+    <message>
+        <source>Nothing outstanding.</source>
+        <extracomment>next.nothing</extracomment>
+        <translation>Nada pendiente.</translation>
+    </message>
+    <message>
         <source>Not done: %1. %2</source>
         <extracomment>weak.step</extracomment>
         <translation>No hecho: %1. %2</translation>
@@ -6238,6 +6732,666 @@
         <source>Left out: waves in the ports, oil mist, crevices.</source>
         <extracomment>note.model_leaves_out</extracomment>
         <translation>No se tienen en cuenta: ondas en los conductos, niebla de aceite, rendijas.</translation>
+    </message>
+    <message>
+        <source>leakage</source>
+        <extracomment>calc:leakage</extracomment>
+        <translation>pérdida</translation>
+    </message>
+    <message>
+        <source>round hole that would leak as much</source>
+        <extracomment>calc:leak_hole</extracomment>
+        <translation>agujero redondo que perdería lo mismo</translation>
+    </message>
+    <message>
+        <source>leak area</source>
+        <extracomment>calc:leak_area</extracomment>
+        <translation>área de fuga</translation>
+    </message>
+    <message>
+        <source>free air leaking out</source>
+        <extracomment>calc:flow</extracomment>
+        <translation>aire libre que se pierde</translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a hole</source>
+        <extracomment>calc:on_other_hole</extracomment>
+        <translation>en el otro comprobador, si pierde como un agujero</translation>
+    </message>
+    <message>
+        <source>on the other tester, if it leaks like a narrow gap</source>
+        <extracomment>calc:on_other_gap</extracomment>
+        <translation>en el otro comprobador, si pierde como una rendija estrecha</translation>
+    </message>
+    <message>
+        <source>exponent of the leak&apos;s law</source>
+        <extracomment>calc:law_exponent</extracomment>
+        <translation>exponente de la ley de la fuga</translation>
+    </message>
+    <message>
+        <source>leakage at the second set pressure</source>
+        <extracomment>calc:second_leakage</extracomment>
+        <translation>pérdida a la segunda presión ajustada</translation>
+    </message>
+    <message>
+        <source>leak area at the second set pressure</source>
+        <extracomment>calc:second_leak_area</extracomment>
+        <translation>área de fuga a la segunda presión ajustada</translation>
+    </message>
+    <message>
+        <source>restrictor diameter</source>
+        <extracomment>calc:restrictor</extracomment>
+        <translation>diámetro del restrictor</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s effective area</source>
+        <extracomment>calc:restrictor_area</extracomment>
+        <translation>área efectiva del restrictor</translation>
+    </message>
+    <message>
+        <source>had nothing lain before the check valve</source>
+        <extracomment>calc:without_hose</extracomment>
+        <translation>si no hubiera nada antes de la válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>calc:hose_loss</comment>
+        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>multiply a reading by</source>
+        <extracomment>calc:correction</extracomment>
+        <translation>multiplicar una lectura por</translation>
+    </message>
+    <message>
+        <source>rise that the oil&apos;s volume alone explains</source>
+        <extracomment>calc:oil_rise</extracomment>
+        <translation>subida que explica por sí solo el volumen del aceite</translation>
+    </message>
+    <message>
+        <source>wet reading by volume alone</source>
+        <extracomment>calc:wet_reading</extracomment>
+        <translation>lectura húmeda solo por el volumen</translation>
+    </message>
+    <message>
+        <source>limit here</source>
+        <extracomment>calc:limit_here</extracomment>
+        <translation>límite aquí</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>calc:altitude</comment>
+        <translation>altitud</translation>
+    </message>
+    <message>
+        <source>air pressure in the shop</source>
+        <extracomment>calc:station_pressure</extracomment>
+        <translation>presión del aire en el taller</translation>
+    </message>
+    <message>
+        <source>reading of a cylinder that seals well</source>
+        <extracomment>calc:healthy</extracomment>
+        <translation>lectura de un cilindro que sella bien</translation>
+    </message>
+    <message>
+        <source>of it on the first puff</source>
+        <extracomment>calc:first_share</extracomment>
+        <translation>de ella en la primera embolada</translation>
+    </message>
+    <message>
+        <source>the same at the other cranking speed</source>
+        <extracomment>calc:slow_reading</extracomment>
+        <translation>la misma a la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>taken off by the other cranking speed</source>
+        <extracomment>calc:speed_loss</extracomment>
+        <translation>lo que quita la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>the same with the throttle like that</source>
+        <extracomment>calc:throttle_reading</extracomment>
+        <translation>la misma con la mariposa así</translation>
+    </message>
+    <message>
+        <source>taken off by the throttle</source>
+        <extracomment>calc:throttle_loss</extracomment>
+        <translation>lo que quita la mariposa</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>calc:torque</comment>
+        <translation>par en el cigüeñal</translation>
+    </message>
+    <message>
+        <source>force at the end of the bar</source>
+        <extracomment>calc:force</extracomment>
+        <translation>fuerza en el extremo de la barra</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <extracomment>calc:pressure</extracomment>
+        <translation>presión</translation>
+    </message>
+    <message>
+        <source>length</source>
+        <extracomment>calc:length</extracomment>
+        <translation>longitud</translation>
+    </message>
+    <message>
+        <source>volume</source>
+        <extracomment>calc:volume</extracomment>
+        <translation>volumen</translation>
+    </message>
+    <message>
+        <source>temperature</source>
+        <extracomment>calc:temperature</extracomment>
+        <translation>temperatura</translation>
+    </message>
+    <message>
+        <source>factory limit</source>
+        <extracomment>input:limit</extracomment>
+        <translation>límite de fábrica</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>input:station_pressure</comment>
+        <translation>presión del aire en el taller</translation>
+    </message>
+    <message>
+        <source>altitude</source>
+        <comment>input:altitude</comment>
+        <translation>altitud</translation>
+    </message>
+    <message>
+        <source>air pressure at sea level</source>
+        <extracomment>input:sea_level</extracomment>
+        <translation>presión del aire al nivel del mar</translation>
+    </message>
+    <message>
+        <source>gauge&apos;s full scale</source>
+        <extracomment>input:full_scale</extracomment>
+        <translation>fondo de escala del manómetro</translation>
+    </message>
+    <message>
+        <source>gauge&apos;s class</source>
+        <extracomment>input:gauge_class</extracomment>
+        <translation>clase del manómetro</translation>
+    </message>
+    <message>
+        <source>reading</source>
+        <comment>input:reading</comment>
+        <translation>lectura</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>input:compression_ratio</comment>
+        <translation>relación de compresión</translation>
+    </message>
+    <message>
+        <source>first puff</source>
+        <extracomment>input:first</extracomment>
+        <translation>primera embolada</translation>
+    </message>
+    <message>
+        <source>final reading</source>
+        <extracomment>input:final</extracomment>
+        <translation>lectura final</translation>
+    </message>
+    <message>
+        <source>lowest cylinder</source>
+        <extracomment>input:lowest</extracomment>
+        <translation>cilindro más bajo</translation>
+    </message>
+    <message>
+        <source>highest cylinder</source>
+        <extracomment>input:highest</extracomment>
+        <translation>cilindro más alto</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <extracomment>input:set</extracomment>
+        <translation>presión ajustada</translation>
+    </message>
+    <message>
+        <source>held pressure</source>
+        <extracomment>input:held</extracomment>
+        <translation>presión retenida</translation>
+    </message>
+    <message>
+        <source>correction for what stood in the way</source>
+        <extracomment>input:put_right</extracomment>
+        <translation>corrección de lo que estorbaba</translation>
+    </message>
+    <message>
+        <source>leakage of cylinder</source>
+        <extracomment>input:leakage</extracomment>
+        <translation>pérdida del cilindro</translation>
+    </message>
+    <message>
+        <source>restrictor</source>
+        <extracomment>input:restrictor</extracomment>
+        <translation>restrictor</translation>
+    </message>
+    <message>
+        <source>air pressure</source>
+        <extracomment>input:ambient</extracomment>
+        <translation>presión del aire</translation>
+    </message>
+    <message>
+        <source>other tester&apos;s set pressure</source>
+        <extracomment>input:other_set</extracomment>
+        <translation>presión ajustada del otro comprobador</translation>
+    </message>
+    <message>
+        <source>other tester&apos;s restrictor</source>
+        <extracomment>input:other_restrictor</extracomment>
+        <translation>restrictor del otro comprobador</translation>
+    </message>
+    <message>
+        <source>discharge coefficient</source>
+        <extracomment>input:cd</extracomment>
+        <translation>coeficiente de descarga</translation>
+    </message>
+    <message>
+        <source>wet reading</source>
+        <extracomment>input:wet</extracomment>
+        <translation>lectura húmeda</translation>
+    </message>
+    <message>
+        <source>dry reading</source>
+        <extracomment>input:dry</extracomment>
+        <translation>lectura en seco</translation>
+    </message>
+    <message>
+        <source>what it should reach</source>
+        <extracomment>input:should_reach</extracomment>
+        <translation>lo que debería alcanzar</translation>
+    </message>
+    <message>
+        <source>bore</source>
+        <extracomment>input:bore</extracomment>
+        <translation>diámetro del cilindro</translation>
+    </message>
+    <message>
+        <source>stroke</source>
+        <extracomment>input:stroke</extracomment>
+        <translation>carrera</translation>
+    </message>
+    <message>
+        <source>rod</source>
+        <extracomment>input:rod</extracomment>
+        <translation>biela</translation>
+    </message>
+    <message>
+        <source>intake closing after bottom dead centre</source>
+        <extracomment>input:intake_closing</extracomment>
+        <translation>cierre de admisión después del punto muerto inferior</translation>
+    </message>
+    <message>
+        <source>exhaust port closing after bottom dead centre</source>
+        <extracomment>input:port_closing</extracomment>
+        <translation>cierre de la lumbrera de escape después del punto muerto inferior</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>input:speed</comment>
+        <translation>velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>cranking speed with a flat battery</source>
+        <extracomment>input:slow_speed</extracomment>
+        <translation>velocidad de arranque con la batería descargada</translation>
+    </message>
+    <message>
+        <source>the other cranking speed</source>
+        <extracomment>input:other_speed</extracomment>
+        <translation>la otra velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>pressure at intake closing, of the air&apos;s</source>
+        <extracomment>input:fill</extracomment>
+        <translation>presión al cerrar la admisión, respecto a la del aire</translation>
+    </message>
+    <message>
+        <source>reads as it should, at least</source>
+        <extracomment>input:healthy_least</extracomment>
+        <translation>marca como debe, al menos</translation>
+    </message>
+    <message>
+        <source>reads as it should, at most</source>
+        <extracomment>input:healthy_most</extracomment>
+        <translation>marca como debe, como mucho</translation>
+    </message>
+    <message>
+        <source>taken off, at least</source>
+        <extracomment>input:loss_least</extracomment>
+        <translation>quitado, al menos</translation>
+    </message>
+    <message>
+        <source>taken off, at most</source>
+        <extracomment>input:loss_most</extracomment>
+        <translation>quitado, como mucho</translation>
+    </message>
+    <message>
+        <source>version of the working assumptions</source>
+        <extracomment>input:assumptions_version</extracomment>
+        <translation>versión de los supuestos de trabajo</translation>
+    </message>
+    <message>
+        <source>cylinder walls</source>
+        <extracomment>input:walls</extracomment>
+        <translation>paredes del cilindro</translation>
+    </message>
+    <message>
+        <source>walls of a warm engine</source>
+        <extracomment>input:warm_walls</extracomment>
+        <translation>paredes de un motor caliente</translation>
+    </message>
+    <message>
+        <source>hose and gauge</source>
+        <extracomment>input:hose</extracomment>
+        <translation>manguera y manómetro</translation>
+    </message>
+    <message>
+        <source>hose before the check valve</source>
+        <extracomment>input:hose_before_valve</extracomment>
+        <translation>manguera antes de la válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>adapter</source>
+        <extracomment>input:adapter</extracomment>
+        <translation>adaptador</translation>
+    </message>
+    <message>
+        <source>check valve opens at</source>
+        <extracomment>input:valve_opens_at</extracomment>
+        <translation>la válvula antirretorno abre a</translation>
+    </message>
+    <message>
+        <source>a low-pressure core opens at</source>
+        <extracomment>input:easy_valve</extracomment>
+        <translation>un núcleo de baja presión abre a</translation>
+    </message>
+    <message>
+        <source>oil put in</source>
+        <extracomment>input:oil</extracomment>
+        <translation>aceite echado</translation>
+    </message>
+    <message>
+        <source>least share of it that stays</source>
+        <extracomment>input:oil_kept_least</extracomment>
+        <translation>parte mínima de él que se queda</translation>
+    </message>
+    <message>
+        <source>largest share of it that stays</source>
+        <extracomment>input:oil_kept_most</extracomment>
+        <translation>parte máxima de él que se queda</translation>
+    </message>
+    <message>
+        <source>other set pressure</source>
+        <extracomment>input:other_set_pressure</extracomment>
+        <translation>otra presión ajustada</translation>
+    </message>
+    <message>
+        <source>exponent of a narrow gap here</source>
+        <extracomment>input:gap_exponent</extracomment>
+        <translation>exponente de una rendija estrecha aquí</translation>
+    </message>
+    <message>
+        <source>held at it</source>
+        <extracomment>input:other_held</extracomment>
+        <translation>retenida con ella</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>input:hole</comment>
+        <translation>agujero taladrado</translation>
+    </message>
+    <message>
+        <source>pressure in the cylinder</source>
+        <extracomment>input:in_cylinder</extracomment>
+        <translation>presión en el cilindro</translation>
+    </message>
+    <message>
+        <source>angle from top dead centre</source>
+        <extracomment>input:off_tdc</extracomment>
+        <translation>ángulo desde el punto muerto superior</translation>
+    </message>
+    <message>
+        <source>least filling with the throttle closed</source>
+        <extracomment>input:fill_least</extracomment>
+        <translation>llenado mínimo con la mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>largest filling with the throttle closed</source>
+        <extracomment>input:fill_most</extracomment>
+        <translation>llenado máximo con la mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>earliest closing with the decompressor at work</source>
+        <extracomment>input:released_least</extracomment>
+        <translation>cierre más temprano con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>latest closing with the decompressor at work</source>
+        <extracomment>input:released_most</extracomment>
+        <translation>cierre más tardío con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>taken off by the volume before the check valve</source>
+        <comment>input:hose_loss</comment>
+        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
+    </message>
+    <message>
+        <source>torque on the crank</source>
+        <comment>input:torque</comment>
+        <translation>par en el cigüeñal</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>input:bar</comment>
+        <translation>longitud de la barra</translation>
+    </message>
+    <message>
+        <source>repaired</source>
+        <extracomment>input:part</extracomment>
+        <translation>reparado</translation>
+    </message>
+    <message>
+        <source>reads as it is</source>
+        <extracomment>input:reads_now</extracomment>
+        <translation>marca tal como está</translation>
+    </message>
+    <message>
+        <source>leaks as it is</source>
+        <extracomment>input:leak_now</extracomment>
+        <translation>pierde tal como está</translation>
+    </message>
+    <message>
+        <source>of that the part, at least</source>
+        <extracomment>input:part_least</extracomment>
+        <translation>de ella la pieza, como mínimo</translation>
+    </message>
+    <message>
+        <source>of that the part, at most</source>
+        <extracomment>input:part_most</extracomment>
+        <translation>de ella la pieza, como máximo</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at least</source>
+        <extracomment>input:sound_least</extracomment>
+        <translation>una pieza sana deja pasar, como mínimo</translation>
+    </message>
+    <message>
+        <source>a sound part leaks at most</source>
+        <extracomment>input:sound_most</extracomment>
+        <translation>una pieza sana deja pasar, como máximo</translation>
+    </message>
+    <message>
+        <source>to expect, at least</source>
+        <extracomment>input:expected_least</extracomment>
+        <translation>cabe esperar, como mínimo</translation>
+    </message>
+    <message>
+        <source>to expect, in the middle</source>
+        <extracomment>input:expected_middle</extracomment>
+        <translation>cabe esperar, en el centro</translation>
+    </message>
+    <message>
+        <source>to expect, at most</source>
+        <extracomment>input:expected_most</extracomment>
+        <translation>cabe esperar, como máximo</translation>
+    </message>
+    <message>
+        <source>Its ± comes from</source>
+        <extracomment>doubts</extracomment>
+        <translation>Su ± viene de</translation>
+    </message>
+    <message>
+        <source>What makes it so wide, each by itself</source>
+        <extracomment>parts</extracomment>
+        <translation>Lo que lo hace tan ancho, cada cosa por sí sola</translation>
+    </message>
+    <message>
+        <source>share of the oil that stays</source>
+        <extracomment>doubt:oil_kept</extracomment>
+        <translation>parte del aceite que se queda</translation>
+    </message>
+    <message>
+        <source>how much a closed throttle takes</source>
+        <extracomment>doubt:throttle</extracomment>
+        <translation>cuánto quita una mariposa cerrada</translation>
+    </message>
+    <message>
+        <source>closing with the decompressor at work</source>
+        <extracomment>doubt:released</extracomment>
+        <translation>cierre con el descompresor actuando</translation>
+    </message>
+    <message>
+        <source>how much is taken off</source>
+        <extracomment>doubt:loss</extracomment>
+        <translation>cuánto se descuenta</translation>
+    </message>
+    <message>
+        <source>what else leaks, and the engine itself</source>
+        <extracomment>doubt:rest_of_engine</extracomment>
+        <translation>qué más pierde, y el motor mismo</translation>
+    </message>
+    <message>
+        <source>how tight the repaired part becomes</source>
+        <extracomment>doubt:sound_part</extracomment>
+        <translation>lo hermética que queda la pieza reparada</translation>
+    </message>
+    <message>
+        <source>one day to the next</source>
+        <extracomment>doubt:day</extracomment>
+        <translation>de un día a otro</translation>
+    </message>
+    <message>
+        <source>gauge, and one test to the next</source>
+        <extracomment>doubt:gauge_and_test</extracomment>
+        <translation>manómetro, y de una prueba a otra</translation>
+    </message>
+    <message>
+        <source>gauge, its class and zero</source>
+        <extracomment>doubt:gauge</extracomment>
+        <translation>manómetro, su clase y su cero</translation>
+    </message>
+    <message>
+        <source>what can be read off the gauge</source>
+        <extracomment>doubt:resolution</extracomment>
+        <translation>lo que se puede leer en el manómetro</translation>
+    </message>
+    <message>
+        <source>scatter from one test to the next</source>
+        <extracomment>doubt:scatter</extracomment>
+        <translation>dispersión de una prueba a otra</translation>
+    </message>
+    <message>
+        <source>the leak, from one reading to the next</source>
+        <extracomment>doubt:leak_repeat</extracomment>
+        <translation>la fuga, de una lectura a otra</translation>
+    </message>
+    <message>
+        <source>regulator sagging unseen</source>
+        <extracomment>doubt:droop</extracomment>
+        <translation>caída del regulador que no se ve</translation>
+    </message>
+    <message>
+        <source>restrictor&apos;s area</source>
+        <extracomment>doubt:restrictor</extracomment>
+        <translation>área del restrictor</translation>
+    </message>
+    <message>
+        <source>air pressure at the shop</source>
+        <comment>doubt:air_pressure</comment>
+        <translation>presión del aire en el taller</translation>
+    </message>
+    <message>
+        <source>weather</source>
+        <extracomment>doubt:weather</extracomment>
+        <translation>tiempo atmosférico</translation>
+    </message>
+    <message>
+        <source>closing of intake or port</source>
+        <extracomment>doubt:closing</extracomment>
+        <translation>cierre de admisión o lumbrera</translation>
+    </message>
+    <message>
+        <source>the model itself</source>
+        <extracomment>doubt:model</extracomment>
+        <translation>el propio modelo</translation>
+    </message>
+    <message>
+        <source>compression ratio</source>
+        <comment>doubt:ratio</comment>
+        <translation>relación de compresión</translation>
+    </message>
+    <message>
+        <source>cranking speed</source>
+        <comment>doubt:speed</comment>
+        <translation>velocidad de arranque</translation>
+    </message>
+    <message>
+        <source>warm or cold</source>
+        <extracomment>doubt:warmth</extracomment>
+        <translation>caliente o frío</translation>
+    </message>
+    <message>
+        <source>amount of oil</source>
+        <extracomment>doubt:oil</extracomment>
+        <translation>cantidad de aceite</translation>
+    </message>
+    <message>
+        <source>the reading</source>
+        <extracomment>doubt:reading</extracomment>
+        <translation>la lectura</translation>
+    </message>
+    <message>
+        <source>angle</source>
+        <extracomment>doubt:angle</extracomment>
+        <translation>ángulo</translation>
+    </message>
+    <message>
+        <source>bore, stroke and rod</source>
+        <extracomment>doubt:engine</extracomment>
+        <translation>diámetro, carrera y biela</translation>
+    </message>
+    <message>
+        <source>torque</source>
+        <extracomment>doubt:torque</extracomment>
+        <translation>par</translation>
+    </message>
+    <message>
+        <source>length of the bar</source>
+        <comment>doubt:bar</comment>
+        <translation>longitud de la barra</translation>
+    </message>
+    <message>
+        <source>drilled hole</source>
+        <comment>doubt:hole</comment>
+        <translation>agujero taladrado</translation>
     </message>
     <message>
         <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
@@ -6935,249 +8089,9 @@
         <translation>El cárter no mantiene su presión.</translation>
     </message>
     <message>
-        <source>The engine card has no factory limits.</source>
-        <extracomment>limits.none</extracomment>
-        <translation>La ficha del motor no tiene límites de fábrica.</translation>
-    </message>
-    <message>
-        <source>Factory limits are scaled to the shop&apos;s air pressure, %1.</source>
-        <extracomment>limits.scaled_pressure</extracomment>
-        <translation>Los límites de fábrica se convierten a la presión del aire del taller, %1.</translation>
-    </message>
-    <message>
-        <source>Factory limits are scaled to the shop&apos;s altitude, %1 (air pressure %2).</source>
-        <extracomment>limits.scaled_altitude</extracomment>
-        <translation>Los límites de fábrica se convierten a la altitud del taller, %1 (presión del aire %2).</translation>
-    </message>
-    <message>
-        <source>The shop&apos;s altitude is not known: factory limits are taken as they stand, for sea level.</source>
-        <extracomment>limits.altitude_unknown</extracomment>
-        <translation>No se sabe la altitud del taller: los límites de fábrica se toman como están, para el nivel del mar.</translation>
-    </message>
-    <message>
-        <source>The altitude or air pressure noted can&apos;t be right: factory limits are taken as they stand, for sea level.</source>
-        <extracomment>limits.site_refused</extracomment>
-        <translation>La altitud o la presión del aire anotada no puede ser: los límites de fábrica se toman como están, para el nivel del mar.</translation>
-    </message>
-    <message>
-        <source>%1 is within the normal range, which begins at %2.</source>
-        <extracomment>why.in_range</extracomment>
-        <translation>%1 está dentro del rango normal, que empieza en %2.</translation>
-    </message>
-    <message>
-        <source>%1 is above the lowest limit of %2.</source>
-        <extracomment>why.above_lowest</extracomment>
-        <translation>%1 está por encima del límite inferior de %2.</translation>
-    </message>
-    <message>
-        <source>%1 is below the normal range, which begins at %2.</source>
-        <extracomment>why.below_low</extracomment>
-        <translation>%1 está por debajo del rango normal, que empieza en %2.</translation>
-    </message>
-    <message>
-        <source>%1 is below the lowest limit of %2.</source>
-        <extracomment>why.below_lowest</extracomment>
-        <translation>%1 está por debajo del límite inferior de %2.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the lowest limit of %2 that gauge and repeats can&apos;t tell them apart.</source>
-        <extracomment>why.close_to_lowest</extracomment>
-        <translation>%1 está tan cerca del límite inferior de %2 que el manómetro y las repeticiones no los distinguen.</translation>
-    </message>
-    <message>
-        <source>%1 is above the normal range, which ends at %2.</source>
-        <extracomment>why.above_high</extracomment>
-        <translation>%1 está por encima del rango normal, que termina en %2.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1.</source>
-        <extracomment>why.below_typical</extracomment>
-        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far below that.</source>
-        <extracomment>why.far_below_typical</extracomment>
-        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; este da %1, muy por debajo.</translation>
-    </message>
-    <message>
-        <source>No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that.</source>
-        <extracomment>why.within_typical</extracomment>
-        <translation>Sin rango de fábrica en la ficha. Los fabricantes piden de unos %2 a %3 a un motor así; %1 lo alcanza.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is within that.</source>
-        <extracomment>why.within_expected</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está dentro.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is below that. With the model&apos;s doubt that is no proof of a fault.</source>
-        <extracomment>why.below_expected</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por debajo. Con la incertidumbre del modelo eso no es prueba de un fallo.</translation>
-    </message>
-    <message>
-        <source>No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, or a figure on the card that is not right?</source>
-        <extracomment>why.above_expected</extracomment>
-        <translation>Sin cifra de fábrica; el modelo espera de %2 a %3, y %1 está por encima: ¿aceite o carbonilla en la cámara, o una cifra de la ficha que no es correcta?</translation>
-    </message>
-    <message>
-        <source>%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would be about %2: this is held against the limit.</source>
-        <extracomment>why.put_right</extracomment>
-        <translation>%1 según se leyó. Con la mariposa abierta, caliente, bien girado y sin manguera antes de la válvula antirretorno serían unos %2: esto es lo que se compara con el límite.</translation>
-    </message>
-    <message>
-        <source>%1 as read, about %2 without what the hose takes off: this is held against the limit.</source>
-        <extracomment>why.put_right_hose</extracomment>
-        <translation>%1 según se leyó, unos %2 sin lo que quita la manguera: esto es lo que se compara con el límite.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the lowest limit of %2 that it can&apos;t be told apart: put right what stood in the way, then test again.</source>
-        <extracomment>why.put_right_close</extracomment>
-        <translation>%1 está tan cerca del límite inferior de %2 que no se puede distinguir: corregir lo que estorbaba y volver a probar.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed, and how much that took off can&apos;t be worked out: hold it open, then test again.</source>
-        <extracomment>why.lowered_throttle</extracomment>
-        <translation>La mariposa estaba cerrada, y no se puede calcular cuánto quitó eso: mantenerla abierta y probar de nuevo.</translation>
-    </message>
-    <message>
-        <source>The gauge&apos;s check valve sits behind the hose, and how much that took off can&apos;t be worked out: use a gauge whose check valve sits at the plug hole.</source>
-        <extracomment>why.lowered_hose</extracomment>
-        <translation>La válvula antirretorno del manómetro está detrás de la manguera, y no se puede calcular cuánto quitó eso: usar un manómetro cuya válvula antirretorno esté en el agujero de bujía.</translation>
-    </message>
-    <message>
-        <source>The throttle was closed: the reading is not held against what is expected of an open one.</source>
-        <extracomment>why.throttle_closed</extracomment>
-        <translation>La mariposa estaba cerrada: la lectura no se compara con lo que se espera de una abierta.</translation>
-    </message>
-    <message>
-        <source>The decompressor was at work: the reading is not held against any limit.</source>
-        <extracomment>why.decompressor</extracomment>
-        <translation>El descompresor actuaba: la lectura no se compara con ningún límite.</translation>
-    </message>
-    <message>
-        <source>On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work.</source>
-        <extracomment>why.leak_band</extracomment>
-        <translation>En un comprobador ajustado a %4 marcaría %1. Hasta %2 sella bien, hasta %3 es desgaste, por encima hay trabajo.</translation>
-    </message>
-    <message>
-        <source>Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the figure above.</source>
-        <extracomment>why.leak_other_set</extracomment>
-        <translation>Ajustado a %1 mantuvo %2: pérdida %3. Otra presión de ajuste no es una repetición y no cuenta en la cifra de arriba.</translation>
-    </message>
-    <message>
-        <source>Leakage %1 on the maker&apos;s tester; the maker allows %2.</source>
-        <extracomment>why.leak_maker</extracomment>
-        <translation>Pérdida %1 en el comprobador del fabricante; el fabricante admite %2.</translation>
-    </message>
-    <message>
-        <source>Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4.</source>
-        <extracomment>leak.bands</extracomment>
-        <translation>Bandas publicadas, cada una con su propio comprobador: %1. En rango según %2, en el límite según %3, fallo según %4.</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 is allowed (%8).</source>
-        <extracomment>leak.spread_holds</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; se admite %7 (%8).</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; above %7 look again, above %8 it is a fault (%9).</source>
-        <extracomment>leak.spread_borderline</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia; por encima de %7 mirar otra vez, por encima de %8 es un fallo (%9).</translation>
-    </message>
-    <message>
-        <source>On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, more than the %7 allowed (%8).</source>
-        <extracomment>leak.spread_fails</extracomment>
-        <translation>En un comprobador de %5 el cilindro %1 mostraría %2, el que más, y el cilindro %3 %4, el que menos: %6 de diferencia, más del %7 admitido (%8).</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the maker&apos;s %2 that the gauges can&apos;t tell them apart.</source>
-        <extracomment>why.leak_close</extracomment>
-        <translation>%1 está tan cerca del %2 del fabricante que los manómetros no pueden distinguirlos.</translation>
-    </message>
-    <message>
-        <source>%1 is so close to the band&apos;s edge of %2 that the gauges can&apos;t tell them apart.</source>
-        <extracomment>why.leak_close_to_band</extracomment>
-        <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
-    </message>
-    <message>
-        <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
-        <extracomment>why.leak_tester_unknown</extracomment>
-        <translation>Con el restrictor del comprobador desconocido puede estar igualmente por debajo de %1: ningún fallo antes de conocer el comprobador.</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder has %1 of the highest; at least %2 is asked (%3).</source>
-        <extracomment>spread.ratio_holds</extracomment>
-        <translation>El cilindro más bajo tiene %1 del más alto; se pide al menos %2 (%3).</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4).</source>
-        <extracomment>spread.ratio_fails</extracomment>
-        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; se pide al menos %3 (%4).</translation>
-    </message>
-    <message>
-        <source>Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself it calls for another look, never a fault (%4).</source>
-        <extracomment>spread.ratio_look_again</extracomment>
-        <translation>Mirar otra vez %1: el más bajo tiene %2 del más alto. Una regla más estricta pide al menos %3; por sí sola solo pide mirar otra vez, nunca da un fallo (%4).</translation>
-    </message>
-    <message>
-        <source>Below %2: %1 (%3).</source>
-        <extracomment>spread.ratio_under</extracomment>
-        <translation>Por debajo de %2: %1 (%3).</translation>
-    </message>
-    <message>
-        <source>No cylinder lies %1 below the average of %2 (%3).</source>
-        <extracomment>spread.average_holds</extracomment>
-        <translation>Ningún cilindro está %1 por debajo de la media de %2 (%3).</translation>
-    </message>
-    <message>
-        <source>%2 or more below the average of %3: %1 (%4).</source>
-        <extracomment>spread.average_fails</extracomment>
-        <translation>%2 o más por debajo de la media de %3: %1 (%4).</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1; the engine&apos;s own limit is %2.</source>
-        <extracomment>spread.difference_holds</extracomment>
-        <translation>Los cilindros difieren en %1; el límite propio del motor es %2.</translation>
-    </message>
-    <message>
-        <source>The cylinders read the same; the engine&apos;s own limit for the difference is %2.</source>
-        <extracomment>spread.difference_holds/alike</extracomment>
-        <translation>Los cilindros dan lo mismo; el límite propio del motor para la diferencia es %2.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The difference is %2; the engine&apos;s own limit is %3.</source>
-        <extracomment>spread.difference_fails</extracomment>
-        <translation>Demasiado por debajo del más alto: %1. La diferencia es %2; el límite propio del motor es %3.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
-        <extracomment>spread.difference_close</extracomment>
-        <translation>Según lo leído, demasiado por debajo del más alto: %1. La diferencia es de %2, tan cerca del límite de %3 que el manómetro y las repeticiones no los distinguen.</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
-        <extracomment>spread.difference_lowered</extracomment>
-        <translation>Según lo leído, los cilindros se diferencian en %1; el límite propio del motor es %2. Lo que estorbó a las lecturas también redujo la diferencia: corregirlo y volver a medir.</translation>
-    </message>
-    <message>
-        <source>The lowest cylinder has %1 of the highest; the maker asks at least %2.</source>
-        <extracomment>spread.own_ratio_holds</extracomment>
-        <translation>El cilindro más bajo tiene %1 del más alto; el fabricante pide al menos %2.</translation>
-    </message>
-    <message>
-        <source>Too far below the highest: %1. The lowest has %2; the maker asks at least %3.</source>
-        <extracomment>spread.own_ratio_fails</extracomment>
-        <translation>Demasiado por debajo del más alto: %1. El más bajo tiene %2; el fabricante pide al menos %3.</translation>
-    </message>
-    <message>
-        <source>The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as these readings can tell they are alike.</source>
-        <extracomment>spread.within_gauge</extracomment>
-        <translation>Los cilindros se diferencian en %1: menos que la incertidumbre de %2 que aportan el manómetro y las repeticiones. Hasta donde estas lecturas pueden decirlo, son iguales.</translation>
-    </message>
-    <message>
-        <source>The cylinders read the same.</source>
-        <extracomment>spread.within_gauge/alike</extracomment>
-        <translation>Los cilindros dan lo mismo.</translation>
+        <source>The crankcase of %1 does not hold its pressure.</source>
+        <extracomment>engine.crankcase_of</extracomment>
+        <translation>El cárter de %1 no mantiene su presión.</translation>
     </message>
     <message>
         <source>Oil raised the reading by %1, %2 or more: rings.</source>
@@ -7445,194 +8359,39 @@
         <translation>La presión del cárter pasó de %1 a %2 en %3; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows where to look further.</source>
-        <extracomment>next.dry_all</extracomment>
-        <translation>Empezar con la prueba en seco: es rápida y muestra dónde seguir mirando.</translation>
+        <source>The crankcase of cylinder %1 holds: %2 after %4, at least %3 is asked.</source>
+        <extracomment>chamber.holds</extracomment>
+        <translation>El cárter del cilindro %1 mantiene la presión: %2 después de %4, se pide al menos %3.</translation>
     </message>
     <message>
-        <source>Start with the dry test: it is quick and shows whether to look further.</source>
-        <extracomment>next.dry_one</extracomment>
-        <translation>Empezar por la prueba en seco: es rápida y muestra si hay que seguir buscando.</translation>
+        <source>The crankcase of cylinder %1 ended at %2, at least %3 is asked; how long it was held is not noted.</source>
+        <extracomment>chamber.holds_no_time</extracomment>
+        <translation>La presión del cárter del cilindro %1 acabó en %2, se pide al menos %3; no está anotado cuánto tiempo se mantuvo.</translation>
     </message>
     <message>
-        <source>Cylinder %1 has no dry reading yet: the others can&apos;t be compared with it.</source>
-        <extracomment>next.dry</extracomment>
-        <translation>El cilindro %1 aún no tiene lectura en seco: los demás no se pueden comparar con él.</translation>
+        <source>The crankcase of cylinder %1 fell to %2; at least %3 is asked. Its crank seals, also those towards its neighbours, base gasket, reed or rotary valve.</source>
+        <extracomment>chamber.loses</extracomment>
+        <translation>La presión del cárter del cilindro %1 bajó a %2; se pide al menos %3. Sus retenes del cigüeñal, también los que dan a los vecinos, junta de base, láminas o válvula rotativa.</translation>
     </message>
     <message>
-        <source>Cylinder %1 is not in range: a leak-down test shows how much it leaks and where.</source>
-        <extracomment>next.leak_down_low</extracomment>
-        <translation>El cilindro %1 no está en rango: una prueba de estanqueidad muestra cuánto pierde y por dónde.</translation>
+        <source>The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can&apos;t tell them apart.</source>
+        <extracomment>chamber.close</extracomment>
+        <translation>La presión del cárter del cilindro %1 acabó en %2, tan cerca de %3 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
-        <source>Leak-down test of cylinder %1: it does not mind the decompressor.</source>
-        <extracomment>next.leak_down_decompressor</extracomment>
-        <translation>Prueba de estanqueidad del cilindro %1: a ella no le afecta el descompresor.</translation>
+        <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
+        <extracomment>chamber.too_short</extracomment>
+        <translation>La presión del cárter del cilindro %1 se mantuvo solo %2; el fabricante pide %3.</translation>
     </message>
     <message>
-        <source>Leak-down test of every cylinder: if they seal well, the cause lies elsewhere.</source>
-        <extracomment>next.leak_down_all</extracomment>
-        <translation>Prueba de estanqueidad de todos los cilindros: si sellan bien, la causa está en otro sitio.</translation>
+        <source>The crankcase of cylinder %1 went from %2 to %3, nobody noted in how long; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>chamber.no_limit</extracomment>
+        <translation>La presión del cárter del cilindro %1 pasó de %2 a %3, sin anotar en cuánto tiempo; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
-        <source>Listen at cylinder %1&apos;s exits with the air on: where it comes out names the leak.</source>
-        <extracomment>next.listen</extracomment>
-        <translation>Escuchar en las salidas del cilindro %1 con el aire puesto: el lugar por donde sale indica la fuga.</translation>
-    </message>
-    <message>
-        <source>Listen at cylinder %1&apos;s exits again: what was heard in the state &quot;%2&quot; does not count for a part that was touched since.</source>
-        <extracomment>next.listen_again</extracomment>
-        <translation>Escuchar de nuevo en las salidas del cilindro %1: lo oído en el estado «%2» no cuenta para una pieza que se tocó después.</translation>
-    </message>
-    <message>
-        <source>Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a valve.</source>
-        <extracomment>next.listen_valves</extracomment>
-        <translation>Escuchar en admisión y escape del cilindro %1: el aire en el agujero de bujía de %2 puede haber pasado por una válvula.</translation>
-    </message>
-    <message>
-        <source>Wet test of cylinder %1, last of all: it tells rings from the rest.</source>
-        <extracomment>next.wet</extracomment>
-        <translation>Prueba húmeda del cilindro %1, la última de todas: distingue los segmentos de lo demás.</translation>
-    </message>
-    <message>
-        <source>Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt.</source>
-        <extracomment>next.clearances</extracomment>
-        <translation>Comprobar el juego de válvulas del cilindro %1, primero este: %2. Una válvula sin juego parece quemada.</translation>
-    </message>
-    <message>
-        <source>Look up in the engine&apos;s manual the clearance wanted for the %2, and put it on the engine card: what was found at cylinder %1 can&apos;t be judged without it.</source>
-        <extracomment>next.clearance_wanted</extracomment>
-        <translation>Buscar en el manual del motor el juego pedido (%2) y ponerlo en la ficha del motor: sin él no se puede juzgar lo encontrado en el cilindro %1.</translation>
-    </message>
-    <message>
-        <source>Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine&apos;s manual and test again.</source>
-        <extracomment>next.clearance_siblings</extracomment>
-        <translation>Revisar el juego de válvulas del cilindro %1, mucho menor que en los demás, ajustarlo según el manual del motor y probar de nuevo.</translation>
-    </message>
-    <message>
-        <source>Adjust the valve clearance of cylinder %1, then test it again.</source>
-        <extracomment>next.adjust</extracomment>
-        <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>The clearance of cylinder %1 was changed: test it again.</source>
-        <extracomment>next.retest_adjusted</extracomment>
-        <translation>El juego del cilindro %1 se cambió: probarlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Dry test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
-        <extracomment>next.dry_before</extracomment>
-        <translation>Otra prueba en seco del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
-    </message>
-    <message>
-        <source>Leak-down test of cylinder %1 again: its reading is from the state &quot;%2&quot;, and something was done since.</source>
-        <extracomment>next.leak_down_before</extracomment>
-        <translation>Otra prueba de estanqueidad del cilindro %1: su lectura es del estado «%2», y desde entonces se le hizo algo.</translation>
-    </message>
-    <message>
-        <source>Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC.</source>
-        <extracomment>next.turn_once</extracomment>
-        <translation>Dar una vuelta completa al cigüeñal y probar de nuevo el cilindro %1: puede estar en el PMS equivocado.</translation>
-    </message>
-    <message>
-        <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
-        <extracomment>next.crankcase</extracomment>
-        <translation>Prueba del cárter: los retenes, la junta de base y las láminas no se ven en ninguna otra prueba.</translation>
-    </message>
-    <message>
-        <source>Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which lowers every reading.</source>
-        <extracomment>next.repeat_open</extracomment>
-        <translation>Repetir la prueba en seco con la mariposa abierta del todo, como sesión aparte: estaba cerrada, y eso baja todas las lecturas.</translation>
-    </message>
-    <message>
-        <source>The throttle was shut here. The dry test was done again with the throttle held open, in a later session: hold the two side by side.</source>
-        <extracomment>next.repeated_open</extracomment>
-        <translation>La mariposa estaba cerrada aquí. La prueba en seco se repitió con la mariposa abierta en una sesión posterior: comparar las dos.</translation>
-    </message>
-    <message>
-        <source>Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and shut lower every reading.</source>
-        <extracomment>next.repeat_open_warm</extracomment>
-        <translation>Repetir la prueba en seco en caliente y con la mariposa abierta del todo, como sesión aparte: frío y cerrada bajan todas las lecturas.</translation>
-    </message>
-    <message>
-        <source>If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading.</source>
-        <extracomment>next.repeat_warm</extracomment>
-        <translation>Si el motor arranca, repetir la prueba en seco en caliente, como sesión aparte: el frío baja todas las lecturas.</translation>
-    </message>
-    <message>
-        <source>Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test.</source>
-        <extracomment>next.earlier_leak</extracomment>
-        <translation>El cilindro %1 perdió %2 en una visita anterior y desde entonces no se le puso aire: hacer su prueba de estanqueidad.</translation>
-    </message>
-    <message>
-        <source>An earlier visit asked for a leak-down test of cylinder %1; it was not done since.</source>
-        <extracomment>next.earlier_leak_down</extracomment>
-        <translation>Una visita anterior pidió una prueba de estanqueidad del cilindro %1; no se ha hecho desde entonces.</translation>
-    </message>
-    <message>
-        <source>An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on.</source>
-        <extracomment>next.earlier_listen</extracomment>
-        <translation>En una visita anterior el cilindro %1 perdía y nadie escuchó por dónde: hacerlo con el aire puesto.</translation>
-    </message>
-    <message>
-        <source>An earlier visit left open whether cylinder %1 stood at the right TDC: test it again.</source>
-        <extracomment>next.earlier_turn_once</extracomment>
-        <translation>Una visita anterior dejó abierto si el cilindro %1 estaba en el PMS correcto: probarlo de nuevo.</translation>
-    </message>
-    <message>
-        <source>An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since.</source>
-        <extracomment>next.earlier_clearances</extracomment>
-        <translation>Una visita anterior pidió el juego de válvulas del cilindro %1; no está registrado desde entonces.</translation>
-    </message>
-    <message>
-        <source>An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since.</source>
-        <extracomment>next.earlier_adjust</extracomment>
-        <translation>Una visita anterior encontró demasiado poco juego de válvulas en el cilindro %1; desde entonces no hay nada registrado.</translation>
-    </message>
-    <message>
-        <source>Somebody asked for this at an earlier visit, and it is still to do: %1.</source>
-        <extracomment>next.earlier_request</extracomment>
-        <translation>Alguien pidió esto en una visita anterior y sigue pendiente: %1.</translation>
-    </message>
-    <message>
-        <source>Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2.</source>
-        <extracomment>next.earlier_request_of</extracomment>
-        <translation>Alguien pidió esto en el cilindro %1 en una visita anterior y sigue pendiente: %2.</translation>
-    </message>
-    <message>
-        <source>Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder that seals well.</source>
-        <extracomment>next.name_tester</extracomment>
-        <translation>Indicar el comprobador de estanqueidad y su restrictor: sin ellos nadie puede distinguir un fallo de un cilindro que sella bien.</translation>
-    </message>
-    <message>
-        <source>Look up in the engine&apos;s manual what the crankcase must hold and for how long, and put it on the engine card.</source>
-        <extracomment>next.crankcase_limit</extracomment>
-        <translation>Buscar en el manual del motor qué presión debe aguantar el cárter y cuánto tiempo, y ponerlo en la ficha del motor.</translation>
-    </message>
-    <message>
-        <source>Check &quot;%1&quot; first: %2.</source>
-        <extracomment>next.tester_check</extracomment>
-        <translation>Revisar primero «%1»: %2.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding: read the findings and decide.</source>
-        <extracomment>next.plan</extracomment>
-        <translation>No queda ninguna prueba pendiente: leer el diagnóstico y decidir.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding; what to do about it is noted with this visit.</source>
-        <extracomment>next.planned</extracomment>
-        <translation>No queda ninguna prueba pendiente; lo que se hará está anotado en esta visita.</translation>
-    </message>
-    <message>
-        <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
-        <extracomment>next.watch</extracomment>
-        <translation>No queda ninguna prueba pendiente y aún nada es un fallo. Medir de nuevo más tarde: lo que cuenta es si crece.</translation>
-    </message>
-    <message>
-        <source>Nothing outstanding.</source>
-        <extracomment>next.nothing</extracomment>
-        <translation>Nada pendiente.</translation>
+        <source>The crankcase of cylinder %1 went from %2 to %3 in %4; the card has no limit for it. The engine&apos;s manual has one.</source>
+        <extracomment>chamber.no_limit_timed</extracomment>
+        <translation>La presión del cárter del cilindro %1 pasó de %2 a %3 en %4; la ficha no tiene límite para ello. El manual del motor lo tiene.</translation>
     </message>
     <message>
         <source>Factory limit here</source>
@@ -8755,6 +9514,11 @@
         <translation>pozos de bujía soplados</translation>
     </message>
     <message>
+        <source>wells of injectors or glow plugs blown out</source>
+        <extracomment>prepare:plug wells blown out, diesel</extracomment>
+        <translation>alojamientos de inyectores o bujías de precalentamiento soplados</translation>
+    </message>
+    <message>
         <source>turned by hand</source>
         <extracomment>prepare:turned by hand</extracomment>
         <translation>girado a mano</translation>
@@ -8782,7 +9546,7 @@
     <message>
         <source>clearances first</source>
         <extracomment>prepare:clearances first</extracomment>
-        <translation>juegos primero</translation>
+        <translation>juego de válvulas primero</translation>
     </message>
     <message>
         <source>warm or cold noted</source>
@@ -8798,6 +9562,11 @@
         <source>all plugs out</source>
         <extracomment>prepare:all plugs out</extracomment>
         <translation>todas las bujías fuera</translation>
+    </message>
+    <message>
+        <source>all injectors or glow plugs out</source>
+        <extracomment>prepare:all plugs out, diesel</extracomment>
+        <translation>todos los inyectores o bujías de precalentamiento fuera</translation>
     </message>
     <message>
         <source>ignition leads grounded</source>
@@ -8822,7 +9591,7 @@
     <message>
         <source>oil filler or breather open</source>
         <extracomment>prepare:breather open</extracomment>
-        <translation>llenado de aceite o respiradero abierto</translation>
+        <translation>tapón de llenado o respiradero abierto</translation>
     </message>
     <message>
         <source>compressor off while listening</source>
@@ -9269,666 +10038,6 @@
         <extracomment>action:plan</extracomment>
         <translation>Plan</translation>
     </message>
-    <message>
-        <source>leakage</source>
-        <extracomment>calc:leakage</extracomment>
-        <translation>pérdida</translation>
-    </message>
-    <message>
-        <source>round hole that would leak as much</source>
-        <extracomment>calc:leak_hole</extracomment>
-        <translation>agujero redondo que perdería lo mismo</translation>
-    </message>
-    <message>
-        <source>leak area</source>
-        <extracomment>calc:leak_area</extracomment>
-        <translation>área de fuga</translation>
-    </message>
-    <message>
-        <source>free air leaking out</source>
-        <extracomment>calc:flow</extracomment>
-        <translation>aire libre que se pierde</translation>
-    </message>
-    <message>
-        <source>on the other tester, if it leaks like a hole</source>
-        <extracomment>calc:on_other_hole</extracomment>
-        <translation>en el otro comprobador, si pierde como un agujero</translation>
-    </message>
-    <message>
-        <source>on the other tester, if it leaks like a narrow gap</source>
-        <extracomment>calc:on_other_gap</extracomment>
-        <translation>en el otro comprobador, si pierde como una rendija estrecha</translation>
-    </message>
-    <message>
-        <source>exponent of the leak&apos;s law</source>
-        <extracomment>calc:law_exponent</extracomment>
-        <translation>exponente de la ley de la fuga</translation>
-    </message>
-    <message>
-        <source>leakage at the second set pressure</source>
-        <extracomment>calc:second_leakage</extracomment>
-        <translation>pérdida a la segunda presión ajustada</translation>
-    </message>
-    <message>
-        <source>leak area at the second set pressure</source>
-        <extracomment>calc:second_leak_area</extracomment>
-        <translation>área de fuga a la segunda presión ajustada</translation>
-    </message>
-    <message>
-        <source>restrictor diameter</source>
-        <extracomment>calc:restrictor</extracomment>
-        <translation>diámetro del restrictor</translation>
-    </message>
-    <message>
-        <source>restrictor&apos;s effective area</source>
-        <extracomment>calc:restrictor_area</extracomment>
-        <translation>área efectiva del restrictor</translation>
-    </message>
-    <message>
-        <source>had nothing lain before the check valve</source>
-        <extracomment>calc:without_hose</extracomment>
-        <translation>si no hubiera nada antes de la válvula antirretorno</translation>
-    </message>
-    <message>
-        <source>taken off by the volume before the check valve</source>
-        <comment>calc:hose_loss</comment>
-        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
-    </message>
-    <message>
-        <source>multiply a reading by</source>
-        <extracomment>calc:correction</extracomment>
-        <translation>multiplicar una lectura por</translation>
-    </message>
-    <message>
-        <source>rise that the oil&apos;s volume alone explains</source>
-        <extracomment>calc:oil_rise</extracomment>
-        <translation>subida que explica por sí solo el volumen del aceite</translation>
-    </message>
-    <message>
-        <source>wet reading by volume alone</source>
-        <extracomment>calc:wet_reading</extracomment>
-        <translation>lectura húmeda solo por el volumen</translation>
-    </message>
-    <message>
-        <source>limit here</source>
-        <extracomment>calc:limit_here</extracomment>
-        <translation>límite aquí</translation>
-    </message>
-    <message>
-        <source>altitude</source>
-        <comment>calc:altitude</comment>
-        <translation>altitud</translation>
-    </message>
-    <message>
-        <source>air pressure in the shop</source>
-        <extracomment>calc:station_pressure</extracomment>
-        <translation>presión del aire en el taller</translation>
-    </message>
-    <message>
-        <source>reading of a cylinder that seals well</source>
-        <extracomment>calc:healthy</extracomment>
-        <translation>lectura de un cilindro que sella bien</translation>
-    </message>
-    <message>
-        <source>of it on the first puff</source>
-        <extracomment>calc:first_share</extracomment>
-        <translation>de ella en la primera embolada</translation>
-    </message>
-    <message>
-        <source>the same at the other cranking speed</source>
-        <extracomment>calc:slow_reading</extracomment>
-        <translation>la misma a la otra velocidad de arranque</translation>
-    </message>
-    <message>
-        <source>taken off by the other cranking speed</source>
-        <extracomment>calc:speed_loss</extracomment>
-        <translation>lo que quita la otra velocidad de arranque</translation>
-    </message>
-    <message>
-        <source>the same with the throttle like that</source>
-        <extracomment>calc:throttle_reading</extracomment>
-        <translation>la misma con la mariposa así</translation>
-    </message>
-    <message>
-        <source>taken off by the throttle</source>
-        <extracomment>calc:throttle_loss</extracomment>
-        <translation>lo que quita la mariposa</translation>
-    </message>
-    <message>
-        <source>torque on the crank</source>
-        <comment>calc:torque</comment>
-        <translation>par en el cigüeñal</translation>
-    </message>
-    <message>
-        <source>force at the end of the bar</source>
-        <extracomment>calc:force</extracomment>
-        <translation>fuerza en el extremo de la barra</translation>
-    </message>
-    <message>
-        <source>pressure</source>
-        <extracomment>calc:pressure</extracomment>
-        <translation>presión</translation>
-    </message>
-    <message>
-        <source>length</source>
-        <extracomment>calc:length</extracomment>
-        <translation>longitud</translation>
-    </message>
-    <message>
-        <source>volume</source>
-        <extracomment>calc:volume</extracomment>
-        <translation>volumen</translation>
-    </message>
-    <message>
-        <source>temperature</source>
-        <extracomment>calc:temperature</extracomment>
-        <translation>temperatura</translation>
-    </message>
-    <message>
-        <source>factory limit</source>
-        <extracomment>input:limit</extracomment>
-        <translation>límite de fábrica</translation>
-    </message>
-    <message>
-        <source>air pressure at the shop</source>
-        <comment>input:station_pressure</comment>
-        <translation>presión del aire en el taller</translation>
-    </message>
-    <message>
-        <source>altitude</source>
-        <comment>input:altitude</comment>
-        <translation>altitud</translation>
-    </message>
-    <message>
-        <source>air pressure at sea level</source>
-        <extracomment>input:sea_level</extracomment>
-        <translation>presión del aire al nivel del mar</translation>
-    </message>
-    <message>
-        <source>gauge&apos;s full scale</source>
-        <extracomment>input:full_scale</extracomment>
-        <translation>fondo de escala del manómetro</translation>
-    </message>
-    <message>
-        <source>gauge&apos;s class</source>
-        <extracomment>input:gauge_class</extracomment>
-        <translation>clase del manómetro</translation>
-    </message>
-    <message>
-        <source>reading</source>
-        <comment>input:reading</comment>
-        <translation>lectura</translation>
-    </message>
-    <message>
-        <source>compression ratio</source>
-        <comment>input:compression_ratio</comment>
-        <translation>relación de compresión</translation>
-    </message>
-    <message>
-        <source>first puff</source>
-        <extracomment>input:first</extracomment>
-        <translation>primera embolada</translation>
-    </message>
-    <message>
-        <source>final reading</source>
-        <extracomment>input:final</extracomment>
-        <translation>lectura final</translation>
-    </message>
-    <message>
-        <source>lowest cylinder</source>
-        <extracomment>input:lowest</extracomment>
-        <translation>cilindro más bajo</translation>
-    </message>
-    <message>
-        <source>highest cylinder</source>
-        <extracomment>input:highest</extracomment>
-        <translation>cilindro más alto</translation>
-    </message>
-    <message>
-        <source>set pressure</source>
-        <extracomment>input:set</extracomment>
-        <translation>presión ajustada</translation>
-    </message>
-    <message>
-        <source>held pressure</source>
-        <extracomment>input:held</extracomment>
-        <translation>presión retenida</translation>
-    </message>
-    <message>
-        <source>correction for what stood in the way</source>
-        <extracomment>input:put_right</extracomment>
-        <translation>corrección de lo que estorbaba</translation>
-    </message>
-    <message>
-        <source>leakage of cylinder</source>
-        <extracomment>input:leakage</extracomment>
-        <translation>pérdida del cilindro</translation>
-    </message>
-    <message>
-        <source>restrictor</source>
-        <extracomment>input:restrictor</extracomment>
-        <translation>restrictor</translation>
-    </message>
-    <message>
-        <source>air pressure</source>
-        <extracomment>input:ambient</extracomment>
-        <translation>presión del aire</translation>
-    </message>
-    <message>
-        <source>other tester&apos;s set pressure</source>
-        <extracomment>input:other_set</extracomment>
-        <translation>presión ajustada del otro comprobador</translation>
-    </message>
-    <message>
-        <source>other tester&apos;s restrictor</source>
-        <extracomment>input:other_restrictor</extracomment>
-        <translation>restrictor del otro comprobador</translation>
-    </message>
-    <message>
-        <source>discharge coefficient</source>
-        <extracomment>input:cd</extracomment>
-        <translation>coeficiente de descarga</translation>
-    </message>
-    <message>
-        <source>wet reading</source>
-        <extracomment>input:wet</extracomment>
-        <translation>lectura húmeda</translation>
-    </message>
-    <message>
-        <source>dry reading</source>
-        <extracomment>input:dry</extracomment>
-        <translation>lectura en seco</translation>
-    </message>
-    <message>
-        <source>what it should reach</source>
-        <extracomment>input:should_reach</extracomment>
-        <translation>lo que debería alcanzar</translation>
-    </message>
-    <message>
-        <source>bore</source>
-        <extracomment>input:bore</extracomment>
-        <translation>diámetro del cilindro</translation>
-    </message>
-    <message>
-        <source>stroke</source>
-        <extracomment>input:stroke</extracomment>
-        <translation>carrera</translation>
-    </message>
-    <message>
-        <source>rod</source>
-        <extracomment>input:rod</extracomment>
-        <translation>biela</translation>
-    </message>
-    <message>
-        <source>intake closing after bottom dead centre</source>
-        <extracomment>input:intake_closing</extracomment>
-        <translation>cierre de admisión después del punto muerto inferior</translation>
-    </message>
-    <message>
-        <source>exhaust port closing after bottom dead centre</source>
-        <extracomment>input:port_closing</extracomment>
-        <translation>cierre de la lumbrera de escape después del punto muerto inferior</translation>
-    </message>
-    <message>
-        <source>cranking speed</source>
-        <comment>input:speed</comment>
-        <translation>velocidad de arranque</translation>
-    </message>
-    <message>
-        <source>cranking speed with a flat battery</source>
-        <extracomment>input:slow_speed</extracomment>
-        <translation>velocidad de arranque con la batería descargada</translation>
-    </message>
-    <message>
-        <source>the other cranking speed</source>
-        <extracomment>input:other_speed</extracomment>
-        <translation>la otra velocidad de arranque</translation>
-    </message>
-    <message>
-        <source>pressure at intake closing, of the air&apos;s</source>
-        <extracomment>input:fill</extracomment>
-        <translation>presión al cerrar la admisión, respecto a la del aire</translation>
-    </message>
-    <message>
-        <source>reads as it should, at least</source>
-        <extracomment>input:healthy_least</extracomment>
-        <translation>marca como debe, al menos</translation>
-    </message>
-    <message>
-        <source>reads as it should, at most</source>
-        <extracomment>input:healthy_most</extracomment>
-        <translation>marca como debe, como mucho</translation>
-    </message>
-    <message>
-        <source>taken off, at least</source>
-        <extracomment>input:loss_least</extracomment>
-        <translation>quitado, al menos</translation>
-    </message>
-    <message>
-        <source>taken off, at most</source>
-        <extracomment>input:loss_most</extracomment>
-        <translation>quitado, como mucho</translation>
-    </message>
-    <message>
-        <source>version of the working assumptions</source>
-        <extracomment>input:assumptions_version</extracomment>
-        <translation>versión de los supuestos de trabajo</translation>
-    </message>
-    <message>
-        <source>cylinder walls</source>
-        <extracomment>input:walls</extracomment>
-        <translation>paredes del cilindro</translation>
-    </message>
-    <message>
-        <source>walls of a warm engine</source>
-        <extracomment>input:warm_walls</extracomment>
-        <translation>paredes de un motor caliente</translation>
-    </message>
-    <message>
-        <source>hose and gauge</source>
-        <extracomment>input:hose</extracomment>
-        <translation>manguera y manómetro</translation>
-    </message>
-    <message>
-        <source>hose before the check valve</source>
-        <extracomment>input:hose_before_valve</extracomment>
-        <translation>manguera antes de la válvula antirretorno</translation>
-    </message>
-    <message>
-        <source>adapter</source>
-        <extracomment>input:adapter</extracomment>
-        <translation>adaptador</translation>
-    </message>
-    <message>
-        <source>check valve opens at</source>
-        <extracomment>input:valve_opens_at</extracomment>
-        <translation>la válvula antirretorno abre a</translation>
-    </message>
-    <message>
-        <source>a low-pressure core opens at</source>
-        <extracomment>input:easy_valve</extracomment>
-        <translation>un núcleo de baja presión abre a</translation>
-    </message>
-    <message>
-        <source>oil put in</source>
-        <extracomment>input:oil</extracomment>
-        <translation>aceite echado</translation>
-    </message>
-    <message>
-        <source>least share of it that stays</source>
-        <extracomment>input:oil_kept_least</extracomment>
-        <translation>parte mínima de él que se queda</translation>
-    </message>
-    <message>
-        <source>largest share of it that stays</source>
-        <extracomment>input:oil_kept_most</extracomment>
-        <translation>parte máxima de él que se queda</translation>
-    </message>
-    <message>
-        <source>other set pressure</source>
-        <extracomment>input:other_set_pressure</extracomment>
-        <translation>otra presión ajustada</translation>
-    </message>
-    <message>
-        <source>exponent of a narrow gap here</source>
-        <extracomment>input:gap_exponent</extracomment>
-        <translation>exponente de una rendija estrecha aquí</translation>
-    </message>
-    <message>
-        <source>held at it</source>
-        <extracomment>input:other_held</extracomment>
-        <translation>retenida con ella</translation>
-    </message>
-    <message>
-        <source>drilled hole</source>
-        <comment>input:hole</comment>
-        <translation>agujero taladrado</translation>
-    </message>
-    <message>
-        <source>pressure in the cylinder</source>
-        <extracomment>input:in_cylinder</extracomment>
-        <translation>presión en el cilindro</translation>
-    </message>
-    <message>
-        <source>angle from top dead centre</source>
-        <extracomment>input:off_tdc</extracomment>
-        <translation>ángulo desde el punto muerto superior</translation>
-    </message>
-    <message>
-        <source>least filling with the throttle closed</source>
-        <extracomment>input:fill_least</extracomment>
-        <translation>llenado mínimo con la mariposa cerrada</translation>
-    </message>
-    <message>
-        <source>largest filling with the throttle closed</source>
-        <extracomment>input:fill_most</extracomment>
-        <translation>llenado máximo con la mariposa cerrada</translation>
-    </message>
-    <message>
-        <source>earliest closing with the decompressor at work</source>
-        <extracomment>input:released_least</extracomment>
-        <translation>cierre más temprano con el descompresor actuando</translation>
-    </message>
-    <message>
-        <source>latest closing with the decompressor at work</source>
-        <extracomment>input:released_most</extracomment>
-        <translation>cierre más tardío con el descompresor actuando</translation>
-    </message>
-    <message>
-        <source>taken off by the volume before the check valve</source>
-        <comment>input:hose_loss</comment>
-        <translation>lo que quita el volumen antes de la válvula antirretorno</translation>
-    </message>
-    <message>
-        <source>torque on the crank</source>
-        <comment>input:torque</comment>
-        <translation>par en el cigüeñal</translation>
-    </message>
-    <message>
-        <source>length of the bar</source>
-        <comment>input:bar</comment>
-        <translation>longitud de la barra</translation>
-    </message>
-    <message>
-        <source>repaired</source>
-        <extracomment>input:part</extracomment>
-        <translation>reparado</translation>
-    </message>
-    <message>
-        <source>reads as it is</source>
-        <extracomment>input:reads_now</extracomment>
-        <translation>marca tal como está</translation>
-    </message>
-    <message>
-        <source>leaks as it is</source>
-        <extracomment>input:leak_now</extracomment>
-        <translation>pierde tal como está</translation>
-    </message>
-    <message>
-        <source>of that the part, at least</source>
-        <extracomment>input:part_least</extracomment>
-        <translation>de ella la pieza, como mínimo</translation>
-    </message>
-    <message>
-        <source>of that the part, at most</source>
-        <extracomment>input:part_most</extracomment>
-        <translation>de ella la pieza, como máximo</translation>
-    </message>
-    <message>
-        <source>a sound part leaks at least</source>
-        <extracomment>input:sound_least</extracomment>
-        <translation>una pieza sana deja pasar, como mínimo</translation>
-    </message>
-    <message>
-        <source>a sound part leaks at most</source>
-        <extracomment>input:sound_most</extracomment>
-        <translation>una pieza sana deja pasar, como máximo</translation>
-    </message>
-    <message>
-        <source>to expect, at least</source>
-        <extracomment>input:expected_least</extracomment>
-        <translation>cabe esperar, como mínimo</translation>
-    </message>
-    <message>
-        <source>to expect, in the middle</source>
-        <extracomment>input:expected_middle</extracomment>
-        <translation>cabe esperar, en el centro</translation>
-    </message>
-    <message>
-        <source>to expect, at most</source>
-        <extracomment>input:expected_most</extracomment>
-        <translation>cabe esperar, como máximo</translation>
-    </message>
-    <message>
-        <source>Its ± comes from</source>
-        <extracomment>doubts</extracomment>
-        <translation>Su ± viene de</translation>
-    </message>
-    <message>
-        <source>What makes it so wide, each by itself</source>
-        <extracomment>parts</extracomment>
-        <translation>Lo que lo hace tan ancho, cada cosa por sí sola</translation>
-    </message>
-    <message>
-        <source>share of the oil that stays</source>
-        <extracomment>doubt:oil_kept</extracomment>
-        <translation>parte del aceite que se queda</translation>
-    </message>
-    <message>
-        <source>how much a closed throttle takes</source>
-        <extracomment>doubt:throttle</extracomment>
-        <translation>cuánto quita una mariposa cerrada</translation>
-    </message>
-    <message>
-        <source>closing with the decompressor at work</source>
-        <extracomment>doubt:released</extracomment>
-        <translation>cierre con el descompresor actuando</translation>
-    </message>
-    <message>
-        <source>how much is taken off</source>
-        <extracomment>doubt:loss</extracomment>
-        <translation>cuánto se descuenta</translation>
-    </message>
-    <message>
-        <source>what else leaks, and the engine itself</source>
-        <extracomment>doubt:rest_of_engine</extracomment>
-        <translation>qué más pierde, y el motor mismo</translation>
-    </message>
-    <message>
-        <source>how tight the repaired part becomes</source>
-        <extracomment>doubt:sound_part</extracomment>
-        <translation>lo hermética que queda la pieza reparada</translation>
-    </message>
-    <message>
-        <source>one day to the next</source>
-        <extracomment>doubt:day</extracomment>
-        <translation>de un día a otro</translation>
-    </message>
-    <message>
-        <source>gauge, and one test to the next</source>
-        <extracomment>doubt:gauge_and_test</extracomment>
-        <translation>manómetro, y de una prueba a otra</translation>
-    </message>
-    <message>
-        <source>gauge, its class and zero</source>
-        <extracomment>doubt:gauge</extracomment>
-        <translation>manómetro, su clase y su cero</translation>
-    </message>
-    <message>
-        <source>what can be read off the gauge</source>
-        <extracomment>doubt:resolution</extracomment>
-        <translation>lo que se puede leer en el manómetro</translation>
-    </message>
-    <message>
-        <source>scatter from one test to the next</source>
-        <extracomment>doubt:scatter</extracomment>
-        <translation>dispersión de una prueba a otra</translation>
-    </message>
-    <message>
-        <source>the leak, from one reading to the next</source>
-        <extracomment>doubt:leak_repeat</extracomment>
-        <translation>la fuga, de una lectura a otra</translation>
-    </message>
-    <message>
-        <source>regulator sagging unseen</source>
-        <extracomment>doubt:droop</extracomment>
-        <translation>caída del regulador que no se ve</translation>
-    </message>
-    <message>
-        <source>restrictor&apos;s area</source>
-        <extracomment>doubt:restrictor</extracomment>
-        <translation>área del restrictor</translation>
-    </message>
-    <message>
-        <source>air pressure at the shop</source>
-        <comment>doubt:air_pressure</comment>
-        <translation>presión del aire en el taller</translation>
-    </message>
-    <message>
-        <source>weather</source>
-        <extracomment>doubt:weather</extracomment>
-        <translation>tiempo atmosférico</translation>
-    </message>
-    <message>
-        <source>closing of intake or port</source>
-        <extracomment>doubt:closing</extracomment>
-        <translation>cierre de admisión o lumbrera</translation>
-    </message>
-    <message>
-        <source>the model itself</source>
-        <extracomment>doubt:model</extracomment>
-        <translation>el propio modelo</translation>
-    </message>
-    <message>
-        <source>compression ratio</source>
-        <comment>doubt:ratio</comment>
-        <translation>relación de compresión</translation>
-    </message>
-    <message>
-        <source>cranking speed</source>
-        <comment>doubt:speed</comment>
-        <translation>velocidad de arranque</translation>
-    </message>
-    <message>
-        <source>warm or cold</source>
-        <extracomment>doubt:warmth</extracomment>
-        <translation>caliente o frío</translation>
-    </message>
-    <message>
-        <source>amount of oil</source>
-        <extracomment>doubt:oil</extracomment>
-        <translation>cantidad de aceite</translation>
-    </message>
-    <message>
-        <source>the reading</source>
-        <extracomment>doubt:reading</extracomment>
-        <translation>la lectura</translation>
-    </message>
-    <message>
-        <source>angle</source>
-        <extracomment>doubt:angle</extracomment>
-        <translation>ángulo</translation>
-    </message>
-    <message>
-        <source>bore, stroke and rod</source>
-        <extracomment>doubt:engine</extracomment>
-        <translation>diámetro, carrera y biela</translation>
-    </message>
-    <message>
-        <source>torque</source>
-        <extracomment>doubt:torque</extracomment>
-        <translation>par</translation>
-    </message>
-    <message>
-        <source>length of the bar</source>
-        <comment>doubt:bar</comment>
-        <translation>longitud de la barra</translation>
-    </message>
-    <message>
-        <source>drilled hole</source>
-        <comment>doubt:hole</comment>
-        <translation>agujero taladrado</translation>
-    </message>
 </context>
 <context>
     <name>FindingsPage</name>
@@ -10368,8 +10477,8 @@
 <context>
     <name>LeakHuntPage</name>
     <message>
-        <source>Leak hunt, cylinder %1</source>
-        <translation>Búsqueda de fugas, cilindro %1</translation>
+        <source>Cylinder %1, leak hunt</source>
+        <translation>Cilindro %1, búsqueda de fugas</translation>
     </message>
     <message>
         <source>Cylinder %1, listened</source>
@@ -10384,10 +10493,6 @@
         <translation>Se escucha con</translation>
     </message>
     <message>
-        <source>by %1</source>
-        <translation>con %1</translation>
-    </message>
-    <message>
         <source>Listened: nothing anywhere else</source>
         <translation>Escuchado: nada en ningún otro sitio</translation>
     </message>
@@ -10396,20 +10501,8 @@
         <translation>Antes, una pregunta</translation>
     </message>
     <message>
-        <source>Staked a valve?</source>
-        <translation>¿Válvula asentada con toques?</translation>
-    </message>
-    <message>
-        <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
-        <translation>La carbonilla bajo una válvula puede perder como una quemada. Un toque ligero en su vástago puede asentarla de nuevo; probar entonces otra vez. Lo que se anote ahora cuenta como un estado nuevo de la válvula.</translation>
-    </message>
-    <message>
         <source>How to</source>
         <translation>Cómo se hace</translation>
-    </message>
-    <message>
-        <source>After staking</source>
-        <translation>Tras asentar con toques</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -10567,6 +10660,10 @@
 <context>
     <name>NewTesterSheet</name>
     <message>
+        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
+        <translation>Escribir la última cifra de la esfera: de ella depende lo fino que marca el manómetro.</translation>
+    </message>
+    <message>
         <source>Add a tester</source>
         <translation>Añadir un comprobador</translation>
     </message>
@@ -10585,10 +10682,6 @@
     <message>
         <source>Last figure on the dial</source>
         <translation>Última cifra de la esfera</translation>
-    </message>
-    <message>
-        <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
-        <translation>Escribir la última cifra de la esfera: de ella depende lo fino que marca el manómetro.</translation>
     </message>
     <message>
         <source>Unit on the dial</source>
@@ -11761,6 +11854,16 @@
         <source>Makers&apos; figures differ by a fifth or so, not by half. Not said where something lowered the reading by who knows how much.</source>
         <extracomment>far-below-usual, comment</extracomment>
         <translation>Las cifras de los fabricantes difieren en una quinta parte o así, no en la mitad. No se dice donde algo bajó la lectura en quién sabe cuánto.</translation>
+    </message>
+    <message>
+        <source>The same for a diesel.</source>
+        <extracomment>far-below-usual-diesel, text</extracomment>
+        <translation>Lo mismo para un diésel.</translation>
+    </message>
+    <message>
+        <source>A diesel fires by the heat of its compression alone: it hardly starts with less.</source>
+        <extracomment>far-below-usual-diesel, comment</extracomment>
+        <translation>Un diésel enciende solo por el calor de su compresión: con menos apenas arranca.</translation>
     </message>
     <message>
         <source>Doubt of a compression ratio that is marked as guessed.</source>
@@ -13925,7 +14028,7 @@
     <message>
         <source>Oil filler or breather open, blow-by hose pinched, throttle open (a diesel may have none).</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Llenado de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta (un diésel puede no tenerla).</translation>
+        <translation>Tapón de llenado de aceite o respiradero abierto, manguera de gases del cárter pinzada, mariposa abierta (un diésel puede no tenerla).</translation>
     </message>
     <message>
         <source>Bring the cylinder to its TDC on compression (card Finding TDC).</source>
@@ -15473,6 +15576,11 @@
         <translation>El cárter de un dos tiempos bombea la carga. Donde pierde, el motor aspira aire que ningún carburador ha medido. Su prueba es propia: presión ajustada, minutos, presión final.</translation>
     </message>
     <message>
+        <source>With several cylinders each has a crankcase chamber of its own, sealed from the next one inside the crankcase. Each chamber is held by itself.</source>
+        <extracomment>crankcase, why</extracomment>
+        <translation>Con varios cilindros cada uno tiene su propia cámara de cárter, sellada de la siguiente por dentro. Cada cámara se prueba por separado.</translation>
+    </message>
+    <message>
         <source>Above the piston there are rings, head gasket and decompressor only. Ring air leaves by the exhaust port and the carburettor. There are no poppet valves, and nothing is staked.</source>
         <extracomment>crankcase, why</extracomment>
         <translation>Encima del pistón solo hay segmentos, junta de culata y descompresor. El aire de los segmentos sale por la lumbrera de escape y el carburador. No hay válvulas de asiento, y no se asienta nada con toques.</translation>
@@ -15481,6 +15589,11 @@
         <source>Close intake and exhaust with blanking plates or plugs, and the plug hole.</source>
         <extracomment>crankcase, how</extracomment>
         <translation>Cerrar admisión y escape con placas ciegas o tapones, y el agujero de bujía.</translation>
+    </message>
+    <message>
+        <source>With several cylinders: one chamber at a time, chosen on the pad by its cylinder. The others stay open: air that gets past the seal between two chambers is heard there.</source>
+        <extracomment>crankcase, how</extracomment>
+        <translation>Con varios cilindros: una cámara cada vez, elegida en el teclado por su cilindro. Las demás quedan abiertas: allí se oye el aire que pasa el retén entre dos cámaras.</translation>
     </message>
     <message>
         <source>Take set pressure and minutes from the engine&apos;s manual. It is far less than in leak-down.</source>
@@ -15516,6 +15629,16 @@
         <source>crank seal</source>
         <extracomment>crankcase, means</extracomment>
         <translation>retén del cigüeñal</translation>
+    </message>
+    <message>
+        <source>Air at the next cylinder&apos;s ports</source>
+        <extracomment>crankcase, sign</extracomment>
+        <translation>Aire en las lumbreras del cilindro vecino</translation>
+    </message>
+    <message>
+        <source>the seal between the chambers</source>
+        <extracomment>crankcase, means</extracomment>
+        <translation>el retén entre las cámaras</translation>
     </message>
     <message>
         <source>Bubbles along the cylinder&apos;s foot</source>
@@ -16426,6 +16549,10 @@
         <translation>Los porcentajes de comprobadores con distintas presiones ajustadas no se pueden comparar tal como están. «Misma fuga a» es lo que marcaría otro comprobador con la misma fuga, desde una fuga como un orificio hasta una rendija larga y estrecha.</translation>
     </message>
     <message>
+        <source>&quot;Oil&apos;s volume alone&quot; is a range because nobody knows how much of the oil stayed in the chamber. What gauge, scatter and engine add to the doubt is not in it.</source>
+        <translation>«Volumen del aceite solo» es un intervalo porque nadie sabe cuánto aceite quedó en la cámara. Lo que el manómetro, la dispersión y el motor añaden de incertidumbre no está incluido.</translation>
+    </message>
+    <message>
         <source>Odds say how likely it is that a cylinder leaks more than a sound one, and mostly there. A bar shows how what it leaks, much or little, is shared, as far as that is sure; its empty part is open. Beside each share stands the range that holds it in nine cases of ten. A range expected after a repair holds the reading as often. Odds are rounded to 5 % and never shown above 95 %.</source>
         <translation>Las probabilidades dicen cuán probable es que un cilindro pierda más que uno sano, y sobre todo por ahí. Una barra muestra cómo se reparte lo que pierde, sea mucho o poco, hasta donde eso es seguro; su parte vacía queda abierta. Junto a cada parte está el intervalo que la contiene en nueve de cada diez casos. Un intervalo esperado tras una reparación contiene la lectura con la misma frecuencia. Las probabilidades se redondean a 5 % y nunca se muestran por encima de 95 %.</translation>
     </message>
@@ -16520,6 +16647,21 @@
     </message>
 </context>
 <context>
+    <name>SessionAdvice</name>
+    <message>
+        <source>Worth doing next</source>
+        <translation>Lo que conviene ahora</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Cómo se hace</translation>
+    </message>
+    <message>
+        <source>Keep in mind</source>
+        <translation>Tener en cuenta</translation>
+    </message>
+</context>
+<context>
     <name>SessionGone</name>
     <message>
         <source>This session is gone</source>
@@ -16551,18 +16693,6 @@
 </context>
 <context>
     <name>SessionPage</name>
-    <message>
-        <source>Worth doing next</source>
-        <translation>Lo que conviene ahora</translation>
-    </message>
-    <message>
-        <source>How to</source>
-        <translation>Cómo se hace</translation>
-    </message>
-    <message>
-        <source>Keep in mind</source>
-        <translation>Tener en cuenta</translation>
-    </message>
     <message>
         <source>Photos and voice notes</source>
         <translation>Fotos y notas de voz</translation>
@@ -16826,6 +16956,25 @@
     <message>
         <source>Touch to read it all</source>
         <translation>Tocar para leerlo todo</translation>
+    </message>
+</context>
+<context>
+    <name>StakedPanel</name>
+    <message>
+        <source>Staked a valve?</source>
+        <translation>¿Válvula asentada con toques?</translation>
+    </message>
+    <message>
+        <source>Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.</source>
+        <translation>La carbonilla bajo una válvula puede perder como una quemada. Un toque ligero en su vástago puede asentarla de nuevo; probar entonces otra vez. Lo que se anote ahora cuenta como un estado nuevo de la válvula.</translation>
+    </message>
+    <message>
+        <source>How to</source>
+        <translation>Cómo se hace</translation>
+    </message>
+    <message>
+        <source>After staking</source>
+        <translation>Tras asentar con toques</translation>
     </message>
 </context>
 <context>
@@ -17453,6 +17602,10 @@
         <translation>Síntomas</translation>
     </message>
     <message>
+        <source>Distance or hours run</source>
+        <translation>Distancia u horas de marcha</translation>
+    </message>
+    <message>
         <source>Visit</source>
         <translation>Visita</translation>
     </message>
@@ -17463,10 +17616,6 @@
     <message>
         <source>As found, after the repair, a year later.</source>
         <translation>Como se encontró, tras la reparación, un año después.</translation>
-    </message>
-    <message>
-        <source>Distance or hours run</source>
-        <translation>Distancia u horas de marcha</translation>
     </message>
     <message>
         <source>Job number</source>
@@ -17662,7 +17811,7 @@
     </message>
     <message>
         <source>Show the shares</source>
-        <translation>Mostrar las partes</translation>
+        <translation>Mostrar el reparto</translation>
     </message>
 </context>
 <context>
@@ -18383,7 +18532,7 @@
     </message>
     <message>
         <source>Oil filler open, thin glove over it: rings always leak a little</source>
-        <translation>Llenado de aceite abierto, guante fino encima: los segmentos siempre pierden un poco</translation>
+        <translation>Tapón de llenado abierto, guante fino encima: los segmentos siempre pierden un poco</translation>
     </message>
     <message>
         <source>Piston over the port: air past the rings comes out here</source>
@@ -18633,7 +18782,7 @@
     </message>
     <message>
         <source>Set first</source>
-        <translation>Primero ajustada</translation>
+        <translation>Falta la ajustada</translation>
     </message>
     <message>
         <source>Keep …</source>
@@ -18803,6 +18952,10 @@
         <translation>Cárter</translation>
     </message>
     <message>
+        <source>Crankcase of cylinder %1</source>
+        <translation>Cárter del cilindro %1</translation>
+    </message>
+    <message>
         <source>Cylinder %1</source>
         <translation>Cilindro %1</translation>
     </message>
@@ -18868,6 +19021,10 @@
     <message>
         <source>rings oiled before</source>
         <translation>segmentos aceitados antes</translation>
+    </message>
+    <message>
+        <source>the engine held as one</source>
+        <translation>el motor probado como uno solo</translation>
     </message>
     <message>
         <source>measured again</source>
@@ -18970,17 +19127,13 @@
         <source>&quot;%1&quot; is not a day: type year, month and day, such as %2.</source>
         <translation>«%1» no es un día: escribir año, mes y día, como %2.</translation>
     </message>
+    <message>
+        <source>%1 is over: type a day that is still to come.</source>
+        <translation>%1 ya pasó: escribir un día que aún esté por venir.</translation>
+    </message>
 </context>
 <context>
     <name>lapwing::PrepareModel</name>
-    <message>
-        <source>All injectors or glow plugs out</source>
-        <translation>Todos los inyectores o bujías de precalentamiento fuera</translation>
-    </message>
-    <message>
-        <source>Wells of injectors or glow plugs blown out</source>
-        <translation>Alojamientos de inyectores o bujías de precalentamiento soplados</translation>
-    </message>
     <message>
         <source>%1 of %2 done</source>
         <translation>%1 de %2 hechos</translation>
@@ -19068,6 +19221,38 @@
 <context>
     <name>lapwing::SessionModel</name>
     <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1, cylinder %2</source>
+        <translation>%1, cilindro %2</translation>
+    </message>
+    <message>
+        <source>end pressure</source>
+        <translation>presión final</translation>
+    </message>
+    <message>
+        <source>set pressure</source>
+        <translation>presión ajustada</translation>
+    </message>
+    <message>
+        <source>Does the crankcase hold pressure?</source>
+        <translation>¿Mantiene el cárter la presión?</translation>
+    </message>
+    <message>
+        <source>%1 of %2 measured</source>
+        <translation>%1 de %2 medidos</translation>
+    </message>
+    <message>
+        <source>digits typed and not kept</source>
+        <translation>escrito y sin guardar</translation>
+    </message>
+    <message>
         <source>leakage of cylinder %1</source>
         <translation>fuga del cilindro %1</translation>
     </message>
@@ -19127,16 +19312,20 @@
         <translation>Una válvula sin juego parece quemada</translation>
     </message>
     <message>
-        <source>%1 of %2 cylinders</source>
-        <translation>%1 de %2 cilindros</translation>
+        <source>Hydraulic adjusters: there is none to measure</source>
+        <translation>Taqués hidráulicos: no hay ninguno que medir</translation>
+    </message>
+    <message>
+        <source>%1 of %2 valves</source>
+        <translation>%1 de %2 válvulas</translation>
+    </message>
+    <message>
+        <source>%1 in range</source>
+        <translation>%1 en rango</translation>
     </message>
     <message>
         <source>Clearances</source>
         <translation>Juego de válvulas</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
     </message>
     <message>
         <source>Never on a diesel: oil can lock it</source>
@@ -19155,10 +19344,6 @@
         <translation>No medido</translation>
     </message>
     <message>
-        <source>%1 of %2 measured</source>
-        <translation>%1 de %2 medidos</translation>
-    </message>
-    <message>
         <source>factory limit %1 here</source>
         <translation>límite de fábrica %1 aquí</translation>
     </message>
@@ -19169,10 +19354,6 @@
     <message>
         <source>the model expects %1 to %2</source>
         <translation>el modelo espera de %1 a %2</translation>
-    </message>
-    <message>
-        <source>digits typed and not kept</source>
-        <translation>escrito y sin guardar</translation>
     </message>
     <message>
         <source>%1 %2</source>
@@ -19189,22 +19370,6 @@
     <message>
         <source>Leak hunt</source>
         <translation>Búsqueda de fugas</translation>
-    </message>
-    <message>
-        <source>Does the crankcase hold pressure?</source>
-        <translation>¿Mantiene el cárter la presión?</translation>
-    </message>
-    <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
-        <source>end pressure</source>
-        <translation>presión final</translation>
-    </message>
-    <message>
-        <source>set pressure</source>
-        <translation>presión ajustada</translation>
     </message>
     <message>
         <source>Findings</source>

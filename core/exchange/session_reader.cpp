@@ -3,14 +3,13 @@
 
 #include <algorithm>
 #include <cerrno>
-#include <cstdio>
 #include <map>
-#include <memory>
 #include <set>
 
 #include "core/base/atomic_file.h"
 #include "core/base/sha256.h"
 #include "core/exchange/bag.h"
+#include "core/exchange/file_sink.h"
 #include "core/exchange/media.h"
 #include "core/exchange/session_file.h"
 #include "core/exchange/whereabouts.h"
@@ -42,25 +41,6 @@ std::string staged_name(std::string_view path) {
                             (name.starts_with("voice/") && name.find('/', 6) == std::string_view::npos);
     return attachment || name == "report.pdf" ? std::string(name) : std::string{};
 }
-
-class FileSink {
-public:
-    explicit FileSink(fs::path path)
-        : path_(std::move(path)), file_(std::fopen(path_.c_str(), "wbx"), &std::fclose) {}
-    Status write(std::string_view piece) {
-        if (!file_ || std::fwrite(piece.data(), 1, piece.size(), file_.get()) != piece.size())
-            return file_error(errno, path_);
-        return {};
-    }
-    Status close() {
-        if (!file_ || std::fclose(file_.release()) != 0) return file_error(errno, path_);
-        return {};
-    }
-
-private:
-    fs::path path_;
-    std::unique_ptr<std::FILE, int (*)(std::FILE*)> file_;
-};
 
 /// Goes through one archive. Faults of structure end it at once (a Status); faults of the bag and its content
 /// are gathered, so that `check` can tell them all.

@@ -264,4 +264,9 @@ const CylinderFindings* Findings::cylinder(int number) const {
     return at == cylinders.end() ? nullptr : &*at;
 }
 
+const Crankcase* Findings::crankcase(int cylinder) const {
+    const auto at = std::ranges::find(crankcases, cylinder, &Crankcase::cylinder);
+    return at == crankcases.end() ? nullptr : &*at;
+}
+
 }  // namespace lapwing::findings

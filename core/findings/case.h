@@ -91,10 +91,10 @@ void doubt_joints(const Case& at, int cylinder, std::vector<Heard>& exits);
 Clearances clearances_of(const Case& at, int cylinder);
 /// Found with too little clearance, by the card's range or beside its siblings, and left with enough.
 bool was_put_right(const Case& at, const Clearance& valve);
-std::optional<Crankcase> crankcase_of(const Case& at);
+std::vector<Crankcase> crankcases_of(const Case& at);
 struct CrankcaseVerdict {
     State state = State::none;
-    std::string_view code;
+    std::string_view what;  ///< behind the point of its code
 };
 /// Of one crankcase test, on the pad as in the findings.
 CrankcaseVerdict judge_crankcase(const CrankcaseLimits& limits, const Figure& end,

@@ -7,7 +7,8 @@
 #include "core/findings/case.h"
 #include "core/findings/left_open.h"
 
-/// A visit that settles nothing does not close what the one before left open.
+/// A visit that settles nothing does not close what the one before left open; what was asked for at this one
+/// is open as well.
 namespace lapwing::findings {
 namespace {
 
@@ -56,6 +57,8 @@ public:
     Earlier(const Case& at, const Findings& now) : at_(at), now_(now), visits_(earlier_visits(at)) {}
 
     LeftOpen take() {
+        for (const Note& note : at_.visit.notes)
+            add_own_request(note);
         for (std::size_t i = 0; i < visits_.size(); ++i)
             add_requests(i);
         for (const CylinderFindings& cylinder : now_.cylinders)
@@ -82,6 +85,17 @@ private:
             return step.action == action && step.cylinder == cylinder;
         });
         if (!there) out_.steps.push_back({action, cylinder, std::move(reason)});
+    }
+
+    /// What somebody asked for at this very visit: a mentor's wish comes back with the session file.
+    void add_own_request(const Note& note) {
+        if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) return;
+        const auto action = note.test ? action_of(*note.test) : findings::action_of(*note.check);
+        const auto cylinder = cylinder_of(at_.visit, note.tie);
+        if (!action || has_what_was_asked(note, cylinder, at_.engine, at_.visit, at_.dossier.testers)) return;
+        const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
+        add(*action, cylinder,
+            cylinder ? say("next.request_of", *cylinder, what) : say("next.request", what));
     }
 
     /// The test or check that somebody asked for, unless it was done since.

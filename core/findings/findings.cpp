@@ -36,7 +36,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     }
     out.spread = judge_spread(at, out.cylinders);
     out.leak_spread = judge_leak_spread(at, out.cylinders);
-    out.crankcase = crankcase_of(at);
+    out.crankcases = crankcases_of(at);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {
         cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
@@ -47,7 +47,8 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         cylinder.headline = headline_of(at, cylinder);
         out.state = worse(out.state, cylinder.state);
     }
-    if (out.crankcase) out.state = worse(out.state, out.crankcase->state);
+    for (const Crankcase& one : out.crankcases)
+        out.state = worse(out.state, one.state);
     // What was not measured can't be in range: no fault so far is not all well.
     if (out.state == State::good && !std::ranges::all_of(out.cylinders, [](const CylinderFindings& cylinder) {
             return cylinder.dry || cylinder.leak_down;

@@ -144,7 +144,9 @@ struct Limits {
     Remark basis;  ///< scaled or not, and by what
 };
 
+/// The hold test of one chamber: a two-stroke has one a cylinder.
 struct Crankcase {
+    int cylinder = 0;  ///< 0: the engine as one
     State state = State::none;
     Derived set, end;
     std::optional<Derived> hold;
@@ -179,13 +181,14 @@ struct Findings {
     std::vector<Remark> expectation;       ///< without factory limits: what the model expects, or why nothing
     std::vector<RuleVerdict> spread;       ///< of the dry test; empty below two cylinders
     std::vector<RuleVerdict> leak_spread;  ///< of the leak-down test; empty below two cylinders
-    std::optional<Crankcase> crankcase;
-    std::vector<Remark> questions;       ///< about the whole engine
-    std::vector<Remark> contradictions;  ///< about the whole engine
-    std::vector<Remark> weakened_by;     ///< conditions and tester checks that make the readings worth less
-    std::vector<NextStep> next;          ///< most worth doing first; never empty
+    std::vector<Crankcase> crankcases;     ///< what was held as one first, then by cylinder
+    std::vector<Remark> questions;         ///< about the whole engine
+    std::vector<Remark> contradictions;    ///< about the whole engine
+    std::vector<Remark> weakened_by;       ///< conditions and tester checks that make the readings worth less
+    std::vector<NextStep> next;            ///< most worth doing first; never empty
 
     [[nodiscard]] const CylinderFindings* cylinder(int number) const;
+    [[nodiscard]] const Crankcase* crankcase(int cylinder) const;  ///< null: not held by itself
 };
 
 struct FindingsOptions {

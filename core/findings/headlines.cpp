@@ -110,6 +110,14 @@ CylinderList in_state(const Findings& findings, State state) {
     return out;
 }
 
+/// Whose chambers lose more than the maker allows; 0 in front where the engine was held as one.
+CylinderList crankcase_faults(const Findings& findings) {
+    CylinderList out;
+    for (const Crankcase& one : findings.crankcases)
+        if (one.state == State::fault) out.push_back(one.cylinder);
+    return out;
+}
+
 template <class Is>
 bool each(const Findings& findings, Is is) {
     return std::ranges::all_of(findings.cylinders, is);
@@ -155,8 +163,7 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
 Message headline_of(const Case& at, const Findings& findings) {
     const auto measured = [](const CylinderFindings& cylinder) { return cylinder.dry || cylinder.leak_down; };
     const auto count = std::ranges::count_if(findings.cylinders, measured);
-    const bool crankcase_fault = findings.crankcase && findings.crankcase->state == State::fault;
-    if (count == 0 && !findings.crankcase) return say("engine.not_measured");
+    if (count == 0 && findings.crankcases.empty()) return say("engine.not_measured");
     CylinderList asked;
     for (const CylinderFindings& cylinder : findings.cylinders)
         if (asks(cylinder, "question.tdc") || cylinder.headline.code == "cylinder.ask_decompressor")
@@ -184,7 +191,8 @@ Message headline_of(const Case& at, const Findings& findings) {
             return say("engine.joint", faults[0], faults[1]);
     }
     if (!faults.empty()) return say("engine.fault", faults);
-    if (crankcase_fault) return say("engine.crankcase");
+    if (const auto lets_go = crankcase_faults(findings); !lets_go.empty())
+        return lets_go.front() == 0 ? say("engine.crankcase") : say("engine.crankcase_of", lets_go);
     if (std::cmp_less(count, findings.cylinders.size()))
         return say("engine.not_all_measured", static_cast<int>(count),
                    static_cast<int>(findings.cylinders.size()));

@@ -37,7 +37,8 @@ void judge_by_typical(const Case& at, Cranking& reading, bool lowered) {
     // Makers differ, but not by half; a decompressor that nobody knows of does that.
     const bool perhaps_decompressor =
         at.engine.decompressor == Decompressor::unknown && at.engine.cylinders.size() == 1;
-    const bool far_below = reading.final.figure.si < at.reference.assumed("far-below-usual") * low.si;
+    const char* far = at.engine.fuel == Fuel::diesel ? "far-below-usual-diesel" : "far-below-usual";
+    const bool far_below = reading.final.figure.si < at.reference.assumed(far) * low.si;
     const bool fault = far_below && !lowered && !perhaps_decompressor;
     if (fault) reading.state = State::fault;
     Remark why = remark(fault   ? "why.far_below_typical"

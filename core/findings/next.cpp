@@ -152,6 +152,17 @@ void add_missing_dry(const Case& at, const Findings& findings, Steps& steps) {
             steps.add(Action::dry, number, "next.dry");
 }
 
+/// Chambers that were not held yet. One that was held as one, as older visits have it, is not asked for
+/// again.
+void add_missing_crankcases(const Case& at, const Findings& findings, Steps& steps) {
+    if (!at.two_stroke()) return;
+    if (findings.crankcases.empty()) return steps.add(Action::crankcase, {}, "next.crankcase");
+    if (findings.crankcases.front().cylinder == 0) return;
+    for (const int number : crankcase_chambers(at.engine))
+        if (std::ranges::find(findings.crankcases, number, &Crankcase::cylinder) == findings.crankcases.end())
+            steps.add(Action::crankcase, number, "next.crankcase_of");
+}
+
 }  // namespace
 
 std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const LeftOpen& earlier) {
@@ -170,8 +181,8 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
         steps.add(Action::tester_check, {}, "next.name_tester");
     for (const CylinderFindings* cylinder : worst_first)
         add_for_cylinder(at, *cylinder, steps);
-    if (at.two_stroke() && !findings.crankcase) steps.add(Action::crankcase, {}, "next.crankcase");
-    if (findings.crankcase && !at.engine.crankcase.end_at_least)
+    add_missing_crankcases(at, findings, steps);
+    if (!findings.crankcases.empty() && !at.engine.crankcase.end_at_least)
         steps.add(Action::plan, {}, "next.crankcase_limit");
     const bool doubtful = findings.state >= State::borderline;
     const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
@@ -180,6 +191,8 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
     add_repeat(at, findings, false, steps);
     for (const NextStep& step : earlier.steps)
         if (!steps.has(step.action, step.cylinder)) steps.add(step.action, step.cylinder, step.reason);
+    if (steps.empty() && findings.headline.code == "engine.no_limit")
+        steps.add(Action::leak_down, {}, "next.leak_down_unjudged");
     if (steps.empty())
         steps.add(Action::plan, {},
                   !doubtful                        ? "next.nothing"

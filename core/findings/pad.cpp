@@ -125,9 +125,12 @@ private:
             ask("pad.oil_locks", figure(Dimension::volume, model_->inputs.oil_m3), model_->oil_fill->figure);
             out_.questions.back().from = {model_->oil_fill->from};
         } else if (const double much = at_.reference.assumed("oil-much");
-                   entry_.oil_volume && entry_.oil_volume->si() > much)
-            ask("pad.much_oil", figure(Dimension::volume, entry_.oil_volume->si()),
-                figure(Dimension::volume, much));
+                   entry_.oil_volume && is_above(entry_.oil_volume->si(), much)) {
+            const auto in_ml = [](double m3) {
+                return Figure{Dimension::volume, m3, {}, fmt::format("{:g}", 1e6 * m3), "ml"};
+            };
+            ask("pad.much_oil", in_ml(entry_.oil_volume->si()), in_ml(much));
+        }
     }
 
     void cranking() {

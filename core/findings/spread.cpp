@@ -230,12 +230,37 @@ void apply(const Case& at, const RuleVerdict& verdict, State gives,
     }
 }
 
+/// Alike says nothing of how high. Where nothing else judges a petrol four-stroke's readings, what lies below
+/// the floor that makers of other such engines ask is looked at again, not called in range.
+void apply_floor(const Case& at, const CylinderList& unjudged, const Levels& levels,
+                 std::vector<CylinderFindings>& cylinders) {
+    if (at.two_stroke() || at.engine.fuel == Fuel::diesel || at.decompressor_works() || at.limits.lowest)
+        return;
+    for (const SpreadRule& rule : at.reference.spread) {
+        if (!rule.at_least) continue;
+        const double floor = rule.at_least->si();
+        CylinderList under = failing(levels, [&](double pa) { return is_below(pa, floor); });
+        std::erase_if(under,
+                      [&](int number) { return std::ranges::find(unjudged, number) == unjudged.end(); });
+        const Remark remark =
+            findings::remark("spread.ratio_under", under, pressure(floor), rule.basis.source);
+        for (CylinderFindings& cylinder : cylinders) {
+            if (std::ranges::find(under, cylinder.number) == under.end()) continue;
+            cylinder.dry->state = worse(cylinder.dry->state, State::borderline);
+            cylinder.dry->why.push_back(remark);
+        }
+    }
+}
+
 }  // namespace
 
 std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindings>& cylinders) {
     std::vector<RuleVerdict> out;
     const Levels levels = levels_of(at, cylinders, true);
     if (levels.all.size() < 2 || !(levels.highest.pa > 0.0)) return out;
+    CylinderList unjudged;
+    for (const CylinderFindings& cylinder : cylinders)
+        if (cylinder.dry && cylinder.dry->state == State::none) unjudged.push_back(cylinder.number);
     const bool own = at.limits.difference || at.engine.limits.least_ratio;
     if (at.limits.difference) {
         out.push_back(judge_difference(at, levels));
@@ -252,6 +277,7 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
         if (!own) out.back().gives = rule.gives;
         if (out.back().gives != State::none) apply(at, out.back(), rule.gives, cylinders);
     }
+    apply_floor(at, unjudged, levels, cylinders);
     const Levels read = levels_of(at, cylinders, false);
     const double difference = read.highest.pa - read.lowest.pa;
     const double doubt = difference_doubt(read).all();

@@ -73,8 +73,7 @@ Tag tag_now(const Visit& visit, int cylinder) {
 }
 
 bool put_right_since(const Case& at, int cylinder, ValveSide side, Tag tag, Timestamp when) {
-    if (tag == Tag::after_adjustment || tag == Tag::after_repair || at.two_stroke() ||
-        at.engine.valves.adjuster == Adjuster::hydraulic)
+    if (tag == Tag::after_adjustment || at.two_stroke() || at.engine.valves.adjuster == Adjuster::hydraulic)
         return false;
     return std::ranges::any_of(standing(at.visit.clearances, cylinder), [&](const Clearance* one) {
         return one->side == side && was_put_right(at, *one) &&

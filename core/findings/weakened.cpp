@@ -5,6 +5,7 @@
 #include <cmath>
 
 #include "core/findings/case.h"
+#include "core/findings/prepare_word.h"
 
 namespace lapwing::findings {
 namespace {
@@ -41,7 +42,7 @@ bool step_matters(const Case& at, const PrepareReason& step) {
 void add_steps(const Case& at, std::vector<Remark>& out) {
     for (const PrepareReason& step : at.reference.prepare)
         if (step_matters(at, step) && step_state(at.visit.session, step.step) == StepState::not_done)
-            out.push_back(remark("weak.step", word_of(step.step), step.if_not_done));
+            out.push_back(remark("weak.step", word_of(step.step, at.engine), step.if_not_done));
     if (const auto open = steps_left_open(at); !open.empty())
         out.push_back(remark("weak.steps_open", static_cast<int>(open.size())));
 }

@@ -185,6 +185,11 @@ std::vector<int> numbers_in_order(const Engine& engine) {
     return numbers;
 }
 
+std::vector<int> crankcase_chambers(const Engine& engine) {
+    const bool apart = engine.cycle == StrokeCycle::two && engine.cylinders.size() > 1;
+    return apart ? numbers_in_order(engine) : std::vector<int>{0};
+}
+
 void lay_out(Engine& engine) {
     // A twin stands side by side whatever its arrangement: two rows of one would only waste height.
     const bool banks = engine.cylinders.size() > 2 &&

@@ -167,6 +167,10 @@ const Cylinder* find_cylinder(const Engine& engine, int number);
 /// The maker's cylinder order for walking through a test: by number.
 std::vector<int> numbers_in_order(const Engine& engine);
 
+/// Crankcase chambers that are held each by itself, named by their cylinders: a two-stroke of several
+/// cylinders has one a cylinder. {0}: there is only one.
+std::vector<int> crankcase_chambers(const Engine& engine);
+
 /// Fills rows and columns of the layout picture from arrangement and bank: in-line in one row, V and flat in
 /// two.
 void lay_out(Engine& engine);

@@ -34,7 +34,7 @@ struct Reading {
     ReadingId id;
     SessionId session;
     TestKind test = TestKind::dry;
-    int cylinder = 1;  ///< its number on the engine; 0 in a crankcase test of the whole engine
+    int cylinder = 1;  ///< its number on the engine; in a crankcase test 0 for the engine as one
     Timestamp taken_at;
     Tag tag = Tag::as_found;
     Oiled oiled = Oiled::unknown;

@@ -197,12 +197,16 @@ std::vector<Message> said_beside(const CylinderOdds& cylinder, const findings::R
     std::vector<Message> out;
     if (const Message* why = unheard(cylinder); why && headline == *why)
         out.push_back(likeliest_of(cylinder, reference));
+    // Nobody asks what a repair of a cylinder would bring that most likely seals well.
+    const auto untold = [&](const Message& message) {
+        return message.code == "odds.no_expectation" && !cylinder.main;
+    };
     for (const auto* messages : {&cylinder.contradictions, &cylinder.reasons})
         for (const Message& message : *messages) {
             const bool said =
                 message == headline || (clearance_said && message.code == "odds.clearance_first" &&
                                         message.args.at(1) == headline.args.at(1));
-            if (!said) out.push_back(message);
+            if (!said && !untold(message)) out.push_back(message);
         }
     return out;
 }

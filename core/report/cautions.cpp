@@ -58,11 +58,9 @@ Section cautions(const findings::Findings& found, const std::vector<findings::Ne
     Sentences sentences;
     std::set<std::string> said;
     for (std::string_view place : places)
-        for (const findings::Caution* caution : cautions_for(reference, place, engine)) {
-            if (caution->id == "aircraft" && !findings::says_aircraft(engine)) continue;
+        for (const findings::Caution* caution : cautions_for(reference, place, engine))
             if (said.insert(caution->id).second)
                 sentences.sentences.push_back({ReferenceText{caution->text}, std::nullopt, std::nullopt});
-        }
     Section section{Label::cautions, {}};
     add_block(section, sentences, !sentences.sentences.empty());
     return section;

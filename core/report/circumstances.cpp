@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "core/findings/case.h"
+#include "core/findings/prepare_word.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
 
@@ -115,7 +116,7 @@ Section not_done(const Dossier& dossier, const Visit& visit, const findings::Ref
     Table table{{{{Label::step}, 3.0}, {{Label::if_not_done}, 5.0}, {{Label::note}, 3.0}}, {}};
     Line open;
     for (const PrepareStep step : findings::steps_left_open(findings::case_of(dossier, visit, reference, {})))
-        open.emplace_back(word_of(step));
+        open.emplace_back(findings::word_of(step, dossier.engine));
     for (std::size_t i = 0; i < Words<PrepareStep>::list.size(); ++i) {
         const auto step = static_cast<PrepareStep>(i);
         const findings::PrepareReason* reason = reference.prepare_reason(step);
@@ -125,7 +126,7 @@ Section not_done(const Dossier& dossier, const Visit& visit, const findings::Ref
             effect =
                 cell({ReferenceText{reason->if_not_done.empty() ? reason->reason : reason->if_not_done}});
         const PrepareMark* mark = mark_of(session, step);
-        table.rows.push_back({cell({word_of(step)}), effect,
+        table.rows.push_back({cell({findings::word_of(step, dossier.engine)}), effect,
                               mark && !mark->note.empty() ? cell({OwnWords{mark->note}}) : Cell{}});
     }
     Section section{Label::not_done, {}};

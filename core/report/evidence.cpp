@@ -31,7 +31,7 @@ On on(const Visit& visit, const Tie& tie) {
     switch (tie.to) {
         case TiedTo::reading:
             if (const auto* reading = with_id(visit.readings, tie.record)) {
-                if (reading->test != TestKind::crankcase) out.cylinder = reading->cylinder;
+                if (reading->cylinder > 0) out.cylinder = reading->cylinder;
                 out.what = {word_of(reading->test)};
             }
             break;

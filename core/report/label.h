@@ -164,6 +164,7 @@ enum class Label {
     how_shared,
     how_states,
     how_same_leak,
+    how_oil_range,
     how_rules,
     how_odds,
     how_likely,

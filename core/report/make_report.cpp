@@ -60,7 +60,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              remarks(Label::contradictions, found, &findings::CylinderFindings::contradictions,
                      found.contradictions),
              clearances(engine, visit),
-             crankcase(found),
+             crankcase(engine, found),
              conditions(engine, session),
              testers(dossier, visit),
              not_done(dossier, visit, reference),

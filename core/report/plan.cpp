@@ -80,6 +80,8 @@ Table plan_table(const std::vector<const PlanLine*>& lines, const odds::WhereItL
         Cell work;
         for (const std::string* words : {&line->work, &line->parts, &line->reason})
             if (!words->empty()) work.lines.push_back({OwnWords{*words}});
+        // A line that somebody began and wrote nothing on.
+        if (work.lines.empty() && !line->price && !line->labour && line->if_left.empty()) continue;
         if (line->done_at) work.lines.push_back({word_of(StepState::done), *line->done_at});
         Cell price;
         if (line->price) price.lines.push_back({OwnWords{line->price->digits + ' ' + line->price->currency}});

@@ -74,20 +74,57 @@ bool serves_owner(const findings::RuleVerdict& rule) {
     return rule.gives != findings::State::none || rule.rule == "within-gauge";
 }
 
+/// Everything that is said of one cylinder's readings.
+Sentences said_of(const CylinderFindings& cylinder) {
+    Sentences out;
+    if (cylinder.dry) add_remarks(out, cylinder.dry->why, cylinder.number);
+    if (cylinder.leak_down) {
+        add_remarks(out, cylinder.leak_down->why, cylinder.number);
+        if (const auto& law = cylinder.leak_down->law)
+            out.sentences.push_back({law->message, std::nullopt, cylinder.number});
+    }
+    add_remarks(out, cylinder.rules_of_thumb, cylinder.number);
+    add_remarks(out, cylinder.clearances.remarks, cylinder.number);
+    return out;
+}
+
+/// Nothing is said of it but that it is in range: its figures stand in the table of readings, what was heard
+/// in that of the exits.
+bool only_in_range(const CylinderFindings& cylinder, const Sentences& said) {
+    std::vector<std::string_view> sound{"why.in_range",        "why.above_lowest", "why.within_typical",
+                                        "why.within_expected", "why.put_right",    "why.put_right_hose",
+                                        "why.leak_band",       "why.leak_maker",   "thumb.ring_air_normal",
+                                        "thumb.nothing_heard"};
+    if (std::ranges::any_of(cylinder.rules_of_thumb, [](const findings::Remark& rule) {
+            return rule.message.code == "thumb.ring_air_normal";
+        }))
+        sound.emplace_back("thumb.loudest_exit");
+    return cylinder.state == findings::State::good && !said.sentences.empty() &&
+           std::ranges::all_of(said.sentences, [&](const Sentence& one) {
+               return std::ranges::find(sound, std::get<findings::Message>(one.text).code) != sound.end();
+           });
+}
+
+/// What the readings of the cylinders say. An owner has what is sound in one sentence: a page of it would
+/// bury the rest.
+Sentences said_of(const Findings& found, bool appendix) {
+    Sentences out;
+    findings::CylinderList sound;
+    for (const CylinderFindings& cylinder : found.cylinders)
+        if (!appendix && only_in_range(cylinder, said_of(cylinder))) sound.push_back(cylinder.number);
+    if (sound.size() < 2) sound.clear();
+    for (const CylinderFindings& cylinder : found.cylinders)
+        if (std::ranges::find(sound, cylinder.number) == sound.end())
+            for (Sentence& one : said_of(cylinder).sentences)
+                out.sentences.push_back(std::move(one));
+    if (!sound.empty()) out.sentences.push_back(plain(findings::Message{"why.all_in_range", {sound}}));
+    return out;
+}
+
 }  // namespace
 
 Section why(const Findings& found, bool appendix) {
-    Sentences of_cylinders;
-    for (const CylinderFindings& cylinder : found.cylinders) {
-        if (cylinder.dry) add_remarks(of_cylinders, cylinder.dry->why, cylinder.number);
-        if (cylinder.leak_down) {
-            add_remarks(of_cylinders, cylinder.leak_down->why, cylinder.number);
-            if (const auto& law = cylinder.leak_down->law)
-                of_cylinders.sentences.push_back({law->message, std::nullopt, cylinder.number});
-        }
-        add_remarks(of_cylinders, cylinder.rules_of_thumb, cylinder.number);
-        add_remarks(of_cylinders, cylinder.clearances.remarks, cylinder.number);
-    }
+    const Sentences of_cylinders = said_of(found, appendix);
     // A rule that a cylinder fails already stands with that cylinder.
     const auto said = [&](const findings::Message& message) {
         return std::ranges::any_of(of_cylinders.sentences, [&](const Sentence& one) {

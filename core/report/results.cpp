@@ -282,6 +282,11 @@ Section readings(const Engine& engine, const Findings& found) {
     Section section{Label::readings, {}};
     add_block(section, table, has_dry || has_leak || has_wet);
     add_block(section, Sentences{{{Label::how_same_leak, std::nullopt, std::nullopt}}}, !testers.empty());
+    const auto oil_explains = [](const CylinderFindings& cylinder) {
+        return cylinder.wet && cylinder.wet->volume_rise;
+    };
+    add_block(section, Sentences{{{Label::how_oil_range, std::nullopt, std::nullopt}}},
+              std::ranges::any_of(found.cylinders, oil_explains));
     add_block(section, Sentences{{{Label::no_readings, std::nullopt, std::nullopt}}}, section.blocks.empty());
     return section;
 }
@@ -351,15 +356,34 @@ Section exits(const Engine& engine, const Findings& found) {
     return section;
 }
 
-Section crankcase(const Findings& found) {
+/// A row for each chamber where there are several.
+Section crankcase(const Engine& engine, const Findings& found) {
     Section section{Label::crankcase, {}};
-    if (!found.crankcase) return section;
-    const findings::Crankcase& test = *found.crankcase;
-    Facts facts;
-    add(facts, Label::set_pressure, {test.set.figure});
-    add(facts, Label::end_pressure, {test.end.figure});
-    if (test.hold) add(facts, Label::hold_time, {test.hold->figure});
-    section.blocks = {std::move(facts), Sentences{{{test.remark.message, judged(test.state), std::nullopt}}}};
+    if (found.crankcases.empty()) return section;
+    if (found.crankcases.size() == 1 && found.crankcases.front().cylinder == 0) {
+        const findings::Crankcase& test = found.crankcases.front();
+        Facts facts;
+        add(facts, Label::set_pressure, {test.set.figure});
+        add(facts, Label::end_pressure, {test.end.figure});
+        if (test.hold) add(facts, Label::hold_time, {test.hold->figure});
+        section.blocks.emplace_back(std::move(facts));
+    } else {
+        Table table{{{{Label::cylinder}, 1.2},
+                     {{Label::set_pressure}, 1.0},
+                     {{Label::end_pressure}, 1.0},
+                     {{Label::hold_time}, 1.0}},
+                    {}};
+        for (const findings::Crankcase& test : found.crankcases)
+            table.rows.push_back(
+                {test.cylinder > 0 ? cylinder_cell(engine, test.cylinder) : cell({Label::engine}),
+                 cell({test.set.figure}), cell({test.end.figure}),
+                 cell(test.hold ? Line{test.hold->figure} : Line{})});
+        section.blocks.emplace_back(std::move(table));
+    }
+    Sentences said;
+    for (const findings::Crankcase& test : found.crankcases)
+        said.sentences.push_back({test.remark.message, judged(test.state), std::nullopt});
+    section.blocks.emplace_back(std::move(said));
     return section;
 }
 

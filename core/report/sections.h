@@ -16,7 +16,7 @@ Section in_short(const Dossier& dossier, const Visit& visit, const findings::Fin
 Section readings(const Engine& engine, const findings::Findings& found);
 Section clearances(const Engine& engine, const Visit& visit);
 Section exits(const Engine& engine, const findings::Findings& found);
-Section crankcase(const findings::Findings& found);
+Section crankcase(const Engine& engine, const findings::Findings& found);
 
 // evidence.cpp: what people photographed and said
 Section photos(const Visit& visit);

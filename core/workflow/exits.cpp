@@ -5,9 +5,9 @@
 
 #include <algorithm>
 
-#include "core/findings/touched.h"
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
+#include "core/workflow/tag_of_now.h"
 
 namespace lapwing::workflow {
 namespace {
@@ -32,8 +32,11 @@ Intent keep_exit(ExitNote note) {
         if (fresh.cylinder != 0)
             if (auto there = check_cylinder(now, visit->session, fresh.cylinder); !there)
                 return tl::unexpected(there.error());
-        if (fresh.tag == Tag::as_found && fresh.at == Timestamp{})
-            fresh.tag = findings::tag_now(*visit, fresh.cylinder);
+        if (fresh.tag == Tag::as_found && fresh.at == Timestamp{}) {
+            const auto tag = tag_of_now(now, *visit, fresh.cylinder);
+            if (!tag) return tl::unexpected(tag.error());
+            fresh.tag = *tag;
+        }
         complete(fresh, fresh.at, now);
         Command command{"exit.keep", {std::to_string(fresh.cylinder), std::string(word(fresh.exit))}, {}};
         for (const auto* standing_note : standing(visit->exits, fresh.cylinder)) {

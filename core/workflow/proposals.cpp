@@ -62,12 +62,8 @@ public:
         for (const CylinderFindings& cylinder : found_.cylinders)
             add(cylinder);
         add_joints();
-        if (found_.crankcase && found_.crankcase->state == findings::State::fault)
-            strip(std::nullopt, say("propose.crankcase"), found_.crankcase->remark.message,
-                  say("left.crankcase"), nullptr);
-        // Without a limit nobody knows whether it holds well enough, but where it doesn't is easily seen.
-        if (found_.crankcase && found_.crankcase->remark.message.code.starts_with("crankcase.no_limit"))
-            quick(std::nullopt, say("propose.crankcase_soap"), found_.crankcase->remark.message, {});
+        for (const findings::Crankcase& one : found_.crankcases)
+            add(one);
         for (const CylinderFindings& cylinder : found_.cylinders)
             if (cylinder.headline.code == "cylinder.wear")
                 out_.push_back({PlanOption::leave, cylinder.number, say("propose.watch"), cylinder.headline,
@@ -94,6 +90,15 @@ private:
                const odds::AfterRepair* after) {
         out_.push_back({PlanOption::strip, cylinder, std::move(work), std::move(reason), std::move(if_left),
                         expected(cylinder.value_or(1), after)});
+    }
+
+    void add(const findings::Crankcase& one) {
+        const std::optional<int> cylinder = one.cylinder > 0 ? std::optional(one.cylinder) : std::nullopt;
+        if (one.state == findings::State::fault)
+            strip(cylinder, say("propose.crankcase"), one.remark.message, say("left.crankcase"), nullptr);
+        // Without a limit nobody knows whether it holds well enough, but where it doesn't is easily seen.
+        if (!at_.engine.crankcase.end_at_least)
+            quick(cylinder, say("propose.crankcase_soap"), one.remark.message, {});
     }
 
     /// Whether a reading of this visit was taken after it was tried.

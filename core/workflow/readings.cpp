@@ -8,9 +8,9 @@
 #include <limits>
 
 #include "core/findings/photo_reading.h"
-#include "core/findings/touched.h"
 #include "core/workflow/needs.h"
 #include "core/workflow/requests.h"
+#include "core/workflow/tag_of_now.h"
 #include "core/workflow/waiting_photos.h"
 
 namespace lapwing::workflow {
@@ -30,6 +30,15 @@ bool has_wet(const Visit& visit, int cylinder, std::int64_t from_ms, std::int64_
     });
 }
 
+/// When its last wet reading was taken; there is one.
+std::int64_t last_wet(const Visit& visit, int cylinder) {
+    std::int64_t last = 0;
+    for (const Reading& reading : visit.readings)
+        if (reading.test == TestKind::wet && reading.cylinder == cylinder)
+            last = std::max(last, reading.taken_at.unix_ms);
+    return last;
+}
+
 /// Oil stays on the rings: a dry reading after a wet one, replaced or not, is no dry reading of an unoiled
 /// bore. It does not leave them either because the next test is a session of its own.
 Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& reading, bool taken_now) {
@@ -46,15 +55,15 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
         if (other.id == visit.session.id || !near) continue;
         const auto earlier = now.library.visit(other.id);
         if (!earlier) return tl::unexpected(earlier.error());
-        if (*earlier && has_wet(**earlier, reading.cylinder, at - oil_stays_ms, at)) return Oiled::before;
+        if (!*earlier || !has_wet(**earlier, reading.cylinder, at - oil_stays_ms, at)) continue;
+        // Running burns it off; whether work on the cylinder took it off, or brought new oil, nobody noted.
+        if (reading.tag == Tag::after_running) continue;
+        const bool worked = reading.tag == Tag::after_repair &&
+                            worked_on(**earlier, reading.cylinder, last_wet(**earlier, reading.cylinder));
+        return worked && reading.oiled != Oiled::before ? Oiled::unknown : Oiled::before;
     }
     // Oil that no wet test tells of: whoever put it in says so.
     return reading.oiled == Oiled::before ? Oiled::before : Oiled::no;
-}
-
-Tag tag_after(const Visit& visit, const Reading& reading) {
-    if (reading.tag != Tag::as_found || reading.test == TestKind::crankcase) return reading.tag;
-    return findings::tag_now(visit, reading.cylinder);
 }
 
 /// What is taken now comes after what was taken before, though the clock was set back in between.
@@ -121,7 +130,12 @@ Intent keep_reading(Reading reading, std::optional<ReadSettled> settled) {
         Reading fresh = reading;
         fresh.replaces.reset();
         // A redo keeps the tag of what it puts right.
-        if (fresh.taken_at == Timestamp{}) fresh.tag = tag_after(*visit, fresh);
+        if (fresh.taken_at == Timestamp{} && fresh.tag == Tag::as_found &&
+            fresh.test != TestKind::crankcase) {
+            const auto tag = tag_of_now(now, *visit, fresh.cylinder);
+            if (!tag) return tl::unexpected(tag.error());
+            fresh.tag = *tag;
+        }
         return keep(now, *visit, "reading.keep", std::move(fresh), settled);
     };
 }
@@ -140,6 +154,7 @@ Intent redo_reading(ReadingId replaced, Reading reading, std::optional<ReadSettl
         fresh.session = old->session;
         fresh.test = old->test;
         fresh.cylinder = old->cylinder;
+        if (fresh.tag == Tag::as_found && old->tag == Tag::after_repair) fresh.tag = old->tag;
         return keep(now, *visit, "reading.redo", std::move(fresh), settled);
     };
 }

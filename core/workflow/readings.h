@@ -13,11 +13,12 @@ namespace lapwing::workflow {
 /// tester left out is taken from the session. `oiled` is set here: oil stays on the rings, so a wet reading
 /// is fresh, and after any wet reading of the cylinder in this session, or in another one of the same hours,
 /// later dry and leak-down readings are marked before. Where no wet test tells, a caller that says before is
-/// believed; otherwise no. Requests for this test that stand in this session or an earlier one of the engine
-/// and are carried out with it are ticked. Photos of the gauge that wait for this reading (see
-/// waiting_photos) are tied to it; those that read otherwise are noted as `settled`, where somebody said
-/// which holds. Refused: a session or cylinder that isn't there, a reading that can't exist (model's
-/// checked).
+/// believed; otherwise no. What is read in a session that follows work which the plan of the one before has
+/// ticked is tagged after repair, and whether its rings are oiled is unknown where oil went in before that
+/// work. Requests for this test that stand in this session or an earlier one of the engine and are carried
+/// out with it are ticked. Photos of the gauge that wait for this reading (see waiting_photos) are tied to
+/// it; those that read otherwise are noted as `settled`, where somebody said which holds. Refused: a session
+/// or cylinder that isn't there, a reading that can't exist (model's checked).
 Intent keep_reading(Reading reading, std::optional<ReadSettled> settled = {});
 
 /// Redo: keeps `reading` in place of `replaced`, which stays in the history ("reading.redo"). Session, test

@@ -234,6 +234,15 @@ void print_json(const findings::Findings& found, const odds::WhereItLeaks& leaks
                      {"contradictions", say.json(found.contradictions)},
                      {"questions", say.json(found.questions)},
                      {"weakened_by", say.json(found.weakened_by)}};
+    out["engine"]["crankcase"] = Json::array();
+    for (const findings::Crankcase& held : found.crankcases)
+        out["engine"]["crankcase"].push_back(
+            {{"cylinder", held.cylinder > 0 ? Json(held.cylinder) : Json(nullptr)},
+             {"state", word(held.state)},
+             {"set", held.set.figure.si},
+             {"end", held.end.figure.si},
+             {"hold", held.hold ? Json(held.hold->figure.si) : Json(nullptr)},
+             {"text", say.of(held.remark.message)}});
     out["engine"]["reasons"] = texts(leaks.reasons, say);
     out["engine"]["assumptions_version"] = leaks.assumptions_version;
     for (const odds::DataFile& file : data)
@@ -293,6 +302,8 @@ void print_text(const findings::Findings& found, const odds::WhereItLeaks& leaks
     for (const auto* rules : {&found.spread, &found.leak_spread})
         for (const auto& rule : *rules)
             fmt::print("    {}\n", say.of(rule.remark.message));
+    for (const findings::Crankcase& held : found.crankcases)
+        fmt::print("    {}\n", say.of(held.remark.message));
     say.print("Contradictions", found.contradictions);
     say.print("Before any verdict", found.questions);
     say.print("Makes the readings worth less", found.weakened_by);
@@ -400,7 +411,8 @@ Verb findings_verb() {
         "effective_samples, odds_headline, reasons, odds_derivation {as derivation; assumptions_version, "
         "reference_sum}: where shares and odds come from), engine (state, headline, spread, "
         "contradictions, "
-        "questions, weakened_by, reasons, assumptions_version, reference_data {file: {version, sha256}}, "
+        "questions, weakened_by, crankcase (cylinder: null where it was held as one; state, set, end, hold, "
+        "text), reasons, assumptions_version, reference_data {file: {version, sha256}}, "
         "reference_sum, filled_in (file, what: missing in the files given and taken from this program), "
         "seed), next_tests (test, cylinder, reason, "
         "gain_bits). Odds are worked out under working assumptions that were not yet counted on real "

@@ -43,10 +43,12 @@ T.TextField {
         font.pixelSize: field.font.pixelSize
         x: field.leftPadding
         width: field.width - field.leftPadding - field.rightPadding
-        anchors.verticalCenter: parent.verticalCenter
+        // A text that shrinks to fit keeps the height of its full size: it has to be told to stay in the middle.
+        height: field.height
+        verticalAlignment: Text.AlignVCenter
         wrapMode: Text.NoWrap
         fontSizeMode: Text.HorizontalFit
-        minimumPixelSize: 14
+        minimumPixelSize: Math.min(field.font.pixelSize, 18)
         elide: Text.ElideRight
     }
 }

@@ -70,13 +70,13 @@ T.Popup {
         Accessible.role: Accessible.Dialog
         Accessible.name: sheet.title
 
-        // Once it has its place.
+        // Once it has its place: a sentence that comes up under a field makes it taller first.
         Timer {
             id: revealing
 
             property Item item
 
-            interval: 0
+            interval: 50
             onTriggered: column.reveal(item)
         }
 

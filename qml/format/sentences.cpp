@@ -113,118 +113,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "hose, "
         "valve timing."),
     SAY("engine.crankcase", "The crankcase does not hold its pressure."),
-
-    SAY("limits.none", "The engine card has no factory limits."),
-    SAY("limits.scaled_pressure", "Factory limits are scaled to the shop's air pressure, %1."),
-    SAY("limits.scaled_altitude", "Factory limits are scaled to the shop's altitude, %1 (air pressure %2)."),
-    SAY("limits.altitude_unknown",
-        "The shop's altitude is not known: factory limits are taken as they stand, for sea level."),
-    SAY("limits.site_refused",
-        "The altitude or air pressure noted can't be right: factory limits are taken as they stand, for sea "
-        "level."),
-
-    SAY("why.in_range", "%1 is within the normal range, which begins at %2."),
-    SAY("why.above_lowest", "%1 is above the lowest limit of %2."),
-    SAY("why.below_low", "%1 is below the normal range, which begins at %2."),
-    SAY("why.below_lowest", "%1 is below the lowest limit of %2."),
-    SAY("why.close_to_lowest",
-        "%1 is so close to the lowest limit of %2 that gauge and repeats can't tell them apart."),
-    SAY("why.above_high", "%1 is above the normal range, which ends at %2."),
-    SAY("why.below_typical",
-        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1."),
-    SAY("why.far_below_typical",
-        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; this is %1, far "
-        "below "
-        "that."),
-    SAY("why.within_typical",
-        "No factory range on the card. Makers ask for about %2 to %3 of such an engine; %1 reaches that."),
-    SAY("why.within_expected", "No factory figure; the model expects %2 to %3, and %1 is within that."),
-    SAY("why.below_expected",
-        "No factory figure; the model expects %2 to %3, and %1 is below that. With the model's doubt that is "
-        "no "
-        "proof of a fault."),
-    SAY("why.above_expected",
-        "No factory figure; the model expects %2 to %3, and %1 is above that: oil or carbon in the chamber, "
-        "or a "
-        "figure on the card that is not right?"),
-    SAY("why.put_right",
-        "%1 as read. At full throttle, warm and well cranked, with no hose before the check valve, it would "
-        "be "
-        "about %2: this is held against the limit."),
-    SAY("why.put_right_hose",
-        "%1 as read, about %2 without what the hose takes off: this is held against the limit."),
-    SAY("why.put_right_close",
-        "%1 is so close to the lowest limit of %2 that it can't be told apart: put right what stood in the "
-        "way, "
-        "then test again."),
-    SAY("why.lowered_throttle",
-        "The throttle was closed, and how much that took off can't be worked out: hold it open, then test "
-        "again."),
-    SAY("why.lowered_hose",
-        "The gauge's check valve sits behind the hose, and how much that took off can't be worked out: use a "
-        "gauge "
-        "whose check valve sits at the plug hole."),
-    SAY("why.throttle_closed",
-        "The throttle was closed: the reading is not held against what is expected of an open one."),
-    SAY("why.decompressor", "The decompressor was at work: the reading is not held against any limit."),
-    SAY("why.leak_band",
-        "On a tester set to %4 it would show %1. Up to %2 seals well, up to %3 is wear, more is work."),
-    SAY("why.leak_other_set",
-        "Set to %1 it held %2: leakage %3. Another set pressure is no repeat and is not counted into the "
-        "figure above."),
-    SAY("why.leak_maker", "Leakage %1 on the maker's tester; the maker allows %2."),
-    SAY("leak.bands",
-        "Published bands, each on its own tester: %1. In range by %2, borderline by %3, fault by %4."),
-    SAY("leak.spread_holds",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; %7 "
-        "is "
-        "allowed (%8)."),
-    SAY("leak.spread_borderline",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart; "
-        "above "
-        "%7 look again, above %8 it is a fault (%9)."),
-    SAY("leak.spread_fails",
-        "On a tester of %5 cylinder %1 would show %2, the most, and cylinder %3 %4, the least: %6 apart, "
-        "more "
-        "than the %7 allowed (%8)."),
-    SAY("why.leak_close", "%1 is so close to the maker's %2 that the gauges can't tell them apart."),
-    SAY("why.leak_close_to_band",
-        "%1 is so close to the band's edge of %2 that the gauges can't tell them apart."),
-
-    SAY("why.leak_tester_unknown",
-        "With the tester's restrictor unknown it may as well be under %1: no fault before the tester is "
-        "known."),
-
-    SAY("spread.ratio_holds", "The lowest cylinder has %1 of the highest; at least %2 is asked (%3)."),
-    SAY("spread.ratio_fails", "Too far below the highest: %1. The lowest has %2; at least %3 is asked (%4)."),
-    SAY("spread.ratio_look_again",
-        "Look again at %1: the lowest has %2 of the highest. A stricter rule asks for at least %3; by itself "
-        "it "
-        "calls for another look, never a fault (%4)."),
-    SAY("spread.ratio_under", "Below %2: %1 (%3)."),
-    SAY("spread.average_holds", "No cylinder lies %1 below the average of %2 (%3)."),
-    SAY("spread.average_fails", "%2 or more below the average of %3: %1 (%4)."),
-    SAY("spread.difference_holds", "The cylinders differ by %1; the engine's own limit is %2."),
-    SAY("spread.difference_holds/alike",
-        "The cylinders read the same; the engine's own limit for the difference is %2."),
-    SAY("spread.difference_fails",
-        "Too far below the highest: %1. The difference is %2; the engine's own limit is %3."),
-    SAY("spread.difference_close",
-        "Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge "
-        "and "
-        "repeats can't tell them apart."),
-    SAY("spread.difference_lowered",
-        "The cylinders differ by %1 as read; the engine's own limit is %2. What stood in the way of the "
-        "readings "
-        "made the difference smaller too: put it right, then test again."),
-    SAY("spread.own_ratio_holds", "The lowest cylinder has %1 of the highest; the maker asks at least %2."),
-    SAY("spread.own_ratio_fails",
-        "Too far below the highest: %1. The lowest has %2; the maker asks at least %3."),
-    SAY("spread.within_gauge",
-        "The cylinders differ by %1: less than the uncertainty of %2 that gauge and repeats bring. As far as "
-        "these "
-        "readings can tell they are alike."),
-    SAY("spread.within_gauge/alike", "The cylinders read the same."),
+    SAY("engine.crankcase_of", "The crankcase of %1 does not hold its pressure."),
 
     SAY("thumb.wet_rings", "Oil raised the reading by %1, %2 or more: rings."),
     SAY("thumb.wet_no_rise",
@@ -350,81 +239,21 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "engine's manual has one."),
     SAY("crankcase.no_limit_timed",
         "The crankcase went from %1 to %2 in %3; the card has no limit for it. The engine's manual has one."),
-
-    SAY("next.dry_all", "Start with the dry test: it is quick and shows where to look further."),
-    SAY("next.dry_one", "Start with the dry test: it is quick and shows whether to look further."),
-    SAY("next.dry", "Cylinder %1 has no dry reading yet: the others can't be compared with it."),
-    SAY("next.leak_down_low",
-        "Cylinder %1 is not in range: a leak-down test shows how much it leaks and where."),
-    SAY("next.leak_down_decompressor", "Leak-down test of cylinder %1: it does not mind the decompressor."),
-    SAY("next.leak_down_all",
-        "Leak-down test of every cylinder: if they seal well, the cause lies elsewhere."),
-    SAY("next.listen", "Listen at cylinder %1's exits with the air on: where it comes out names the leak."),
-    SAY("next.listen_again",
-        "Listen at cylinder %1's exits again: what was heard in the state \"%2\" does not count for a part "
-        "that was touched since."),
-    SAY("next.listen_valves",
-        "Listen at intake and exhaust of cylinder %1: the air in the plug hole of %2 may have leaked past a "
-        "valve."),
-    SAY("next.wet", "Wet test of cylinder %1, last of all: it tells rings from the rest."),
-    SAY("next.clearances",
-        "Check the valve clearances of cylinder %1, first of %2: a valve without clearance looks burnt."),
-    SAY("next.clearance_wanted",
-        "Look up in the engine's manual the clearance wanted for the %2, and put it on the engine card: what "
-        "was found at cylinder %1 can't be judged without it."),
-    SAY("next.clearance_siblings",
-        "Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine's "
-        "manual and test again."),
-    SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
-    SAY("next.retest_adjusted", "The clearance of cylinder %1 was changed: test it again."),
-    SAY("next.dry_before",
-        "Dry test of cylinder %1 again: its reading is from the state \"%2\", and something was done since."),
-    SAY("next.leak_down_before",
-        "Leak-down test of cylinder %1 again: its reading is from the state \"%2\", and something was done "
-        "since."),
-    SAY("next.turn_once",
-        "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
-    SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
-    SAY("next.repeat_open",
-        "Repeat the dry test with the throttle held wide open, as a session of its own: it was shut, which "
-        "lowers every reading."),
-    SAY("next.repeated_open",
-        "The throttle was shut here. The dry test was done again with the throttle held open, in a later "
-        "session: hold the two side by side."),
-    SAY("next.repeat_open_warm",
-        "Repeat the dry test warm and with the throttle held wide open, as a session of its own: cold and "
-        "shut "
-        "lower every reading."),
-    SAY("next.repeat_warm",
-        "If the engine runs, repeat the dry test warm, as a session of its own: cold lowers every reading."),
-    SAY("next.earlier_leak",
-        "Cylinder %1 leaked %2 at an earlier visit, and no air was put on it since: do its leak-down test."),
-    SAY("next.earlier_leak_down",
-        "An earlier visit asked for a leak-down test of cylinder %1; it was not done since."),
-    SAY("next.earlier_listen",
-        "An earlier visit found cylinder %1 leaking and nobody listened where: do it with the air on."),
-    SAY("next.earlier_turn_once",
-        "An earlier visit left open whether cylinder %1 stood at the right TDC: test it again."),
-    SAY("next.earlier_clearances",
-        "An earlier visit asked for the valve clearances of cylinder %1; they are not recorded since."),
-    SAY("next.earlier_adjust",
-        "An earlier visit found too little valve clearance at cylinder %1; nothing is recorded since."),
-    SAY("next.earlier_request", "Somebody asked for this at an earlier visit, and it is still to do: %1."),
-    SAY("next.earlier_request_of",
-        "Somebody asked for this at cylinder %1 at an earlier visit, and it is still to do: %2."),
-    SAY("next.name_tester",
-        "Name the leak-down tester and its restrictor: without them nobody can tell a fault from a cylinder "
-        "that seals well."),
-    SAY("next.crankcase_limit",
-        "Look up in the engine's manual what the crankcase must hold and for how long, and put it on the "
-        "engine card."),
-    SAY("next.tester_check", "Check \"%1\" first: %2."),
-    SAY("next.plan", "No test is outstanding: read the findings and decide."),
-    SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),
-    SAY("next.watch",
-        "No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it "
-        "grows."),
-    SAY("next.nothing", "Nothing outstanding."),
+    SAY("chamber.holds", "The crankcase of cylinder %1 holds: %2 after %4, at least %3 is asked."),
+    SAY("chamber.holds_no_time",
+        "The crankcase of cylinder %1 ended at %2, at least %3 is asked; how long it was held is not noted."),
+    SAY("chamber.loses",
+        "The crankcase of cylinder %1 fell to %2; at least %3 is asked. Its crank seals, also those towards "
+        "its neighbours, base gasket, reed or rotary valve."),
+    SAY("chamber.close",
+        "The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can't tell them apart."),
+    SAY("chamber.too_short", "The crankcase of cylinder %1 was held for %2 only; the maker asks for %3."),
+    SAY("chamber.no_limit",
+        "The crankcase of cylinder %1 went from %2 to %3, nobody noted in how long; the card has no limit "
+        "for it. The engine's manual has one."),
+    SAY("chamber.no_limit_timed",
+        "The crankcase of cylinder %1 went from %2 to %3 in %4; the card has no limit for it. The engine's "
+        "manual has one."),
 };
 
 #undef SAY
@@ -434,7 +263,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 const char* sentenceOf(std::string_view code) {
     const auto at = sentences.find(code);
     if (at != sentences.end()) return at->second;
-    for (const auto of_others : {numberSentenceOf, oddsSentenceOf, planSentenceOf, compareSentenceOf})
+    for (const auto of_others : {judgedSentenceOf, nextSentenceOf, numberSentenceOf, oddsSentenceOf,
+                                 planSentenceOf, compareSentenceOf})
         if (const char* english = of_others(code)) return english;
     return nullptr;
 }

@@ -14,13 +14,16 @@ namespace lapwing::format {
 /// Null for a code that has no text. "<code>/alike" is said instead of <code> where the difference that it
 /// opens with rounds to nothing.
 const char* sentenceOf(std::string_view code);
-// What is said of a number; those of core/odds, of proposals for the plan, and of core/compare. sentenceOf
-// knows them too.
+// What a test is judged by, and what is worth doing next; what is said of a number; those of core/odds, of
+// proposals for the plan, and of core/compare. sentenceOf knows them too.
+const char* judgedSentenceOf(std::string_view code);
+const char* nextSentenceOf(std::string_view code);
 const char* numberSentenceOf(std::string_view code);
 const char* oddsSentenceOf(std::string_view code);
 const char* planSentenceOf(std::string_view code);
 const char* compareSentenceOf(std::string_view code);
-const char* compareWordOf(std::string_view code);  ///< wordOf knows them too
+const char* numberWordOf(std::string_view code);  ///< wordOf knows these two too
+const char* compareWordOf(std::string_view code);
 const char* wordOf(std::string_view code);
 const char* titleOf(std::string_view code);    ///< name of a derived number
 const char* inWordsOf(std::string_view code);  ///< its formula in words; may be empty

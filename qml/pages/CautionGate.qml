@@ -7,7 +7,7 @@ import Lapwing.Theme
 import Lapwing.ViewModels
 
 // The cautions of a place, written out once a session before the danger begins. Once the last was in sight one touch
-// frees the page; they stay readable under More.
+// frees the page; they stay readable under More. Who puts them away goes back: nothing was started.
 Item {
     id: gate
 
@@ -21,14 +21,17 @@ Item {
 
     // There is nothing to read, or it was read.
     signal passed
+    // They were put away without "Understood".
+    signal turnedBack
 
     readonly property string key: "cautions/" + sessionId + "/" + place
 
-    // What was put away unread is shown again the next time.
-    function close(read: bool) {
-        if (read)
-            app.keepDraft(key, "read");
+    // What was put away is shown again the next time.
+    function close(understood: bool) {
         loader.active = false;
+        if (!understood)
+            return turnedBack();
+        app.keepDraft(key, "read");
         passed();
     }
 
@@ -42,6 +45,7 @@ Item {
             // All of it was in sight, once everything had its lines and its place.
             property bool placed: false
             property bool read: false
+            property bool understood: false
 
             function look() {
                 if (placed && atEnd)
@@ -49,9 +53,11 @@ Item {
             }
 
             title: qsTr("Before you start")
+            // A touch beside it is a slip: it neither starts nor goes back.
+            unfinished: true
             onOpened: placing.start()
             onAtEndChanged: look()
-            onClosed: gate.close(read)
+            onClosed: gate.close(understood)
             Component.onCompleted: open()
 
             Timer {
@@ -95,10 +101,10 @@ Item {
                 answersReturn: true
                 text: warning.read || !warning.placed ? qsTr("Understood") : qsTr("Read on")
                 onClicked: {
-                    if (warning.read)
-                        warning.close();
-                    else
-                        warning.readOn();
+                    if (!warning.read)
+                        return warning.readOn();
+                    warning.understood = true;
+                    warning.close();
                 }
             }
         }

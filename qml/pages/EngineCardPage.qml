@@ -153,8 +153,8 @@ AppPage {
             objectName: "deleteEngine"
             width: parent.width
             visible: card.found
-            text: qsTr("Delete this engine and its sessions")
-            onClicked: card.visits.length > 0 ? sheets.show(deleting) : card.remove()
+            text: card.visits.length > 0 ? qsTr("Delete this engine and its sessions") : qsTr("Delete this engine")
+            onClicked: sheets.show(deleting)
         }
     }
 
@@ -175,7 +175,7 @@ AppPage {
         }
     }
 
-    // What takes sessions with it is asked about: Undo is gone in seconds, a year of work is not.
+    // Asked about, with a bare card too: the message's Undo is gone in seconds, a year of work is not.
     Component {
         id: deleting
 

@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
-import Lapwing.Capture
 import Lapwing.Components
 import Lapwing.Theme
 import Lapwing.ViewModels
@@ -28,7 +27,8 @@ AppPage {
         app: page.app
     }
 
-    title: qsTr("Leak hunt, cylinder %1").arg(viewModel.cylinder)
+    // The cylinder first: large text cuts the end off.
+    title: qsTr("Cylinder %1, leak hunt").arg(viewModel.cylinder)
     subtitle: viewModel.heldLine
     explained: viewModel.explained
     onExplain: derivation.show(viewModel.derivation())
@@ -76,74 +76,20 @@ AppPage {
         Repeater {
             model: viewModel.exits
 
-            Panel {
-                id: exit
-
+            ExitPanel {
                 required property var modelData
 
                 objectName: "exit_" + modelData.key + (modelData.neighbour > 0 ? "_" + modelData.neighbour : "")
                 width: parent.width
-
-                Column {
-                    width: parent.width
-                    spacing: Theme.space
-
-                    LText {
-                        width: parent.width
-                        role: "heading"
-                        text: exit.modelData.name
-                    }
-
-                    // The hint keeps its lines once there is an answer: the buttons below must not jump under the thumb.
-                    Item {
-                        width: parent.width
-                        height: Math.max(hint.height, by.height)
-
-                        LText {
-                            id: hint
-
-                            width: parent.width
-                            role: "label"
-                            visible: exit.modelData.by === ""
-                            text: exit.modelData.hint
-                        }
-
-                        LText {
-                            id: by
-
-                            width: parent.width
-                            role: "label"
-                            visible: !hint.visible
-                            text: exit.modelData.by === "" ? "" : qsTr("by %1").arg(exit.modelData.by)
-                        }
-                    }
-
-                    ChoiceRow {
-                        width: parent.width
-                        options: viewModel.loudnesses
-                        current: exit.modelData.loudness
-                        onChosen: value => {
-                            page.app.tick();
-                            viewModel.note(exit.modelData.key, exit.modelData.neighbour, value);
-                        }
-                    }
-
-                    // With the air on every line counts: where nothing comes out there is nothing to show.
-                    EvidenceButtons {
-                        visible: !["", "nothing"].includes(exit.modelData.loudness) || photos + voices > 0
-                        width: parent.width
-                        photos: exit.modelData.photos
-                        voices: exit.modelData.voices
-                        tie: ({
-                                sessionId: page.sessionId,
-                                to: exit.modelData.record === "" ? "cylinder" : "exit",
-                                record: exit.modelData.record,
-                                cylinder: viewModel.cylinder,
-                                kind: "exit"
-                            })
-                        onGo: (name, args) => page.go(name, args)
-                    }
+                exit: modelData
+                loudnesses: viewModel.loudnesses
+                sessionId: page.sessionId
+                cylinder: viewModel.cylinder
+                onHeard: loudness => {
+                    page.app.tick();
+                    viewModel.note(modelData.key, modelData.neighbour, loudness);
                 }
+                onGo: (name, args) => page.go(name, args)
             }
         }
 
@@ -176,52 +122,15 @@ AppPage {
             }
         }
 
-        Panel {
+        StakedPanel {
             width: parent.width
             visible: viewModel.canStake
-
-            Column {
-                width: parent.width
-                spacing: Theme.space
-
-                LText {
-                    width: parent.width
-                    role: "heading"
-                    text: qsTr("Staked a valve?")
-                }
-
-                LText {
-                    width: parent.width
-                    text: qsTr("Carbon under a valve can leak like a burnt one. A light tap on its stem can seat it again; then test once more. What you note now counts as a new state of the valve.")
-                }
-
-                Repeater {
-                    model: viewModel.stakingCautions
-
-                    Caution {
-                        required property string modelData
-
-                        width: parent.width
-                        text: modelData
-                    }
-                }
-
-                SideButton {
-                    objectName: "howToStake"
-                    width: parent.width
-                    text: qsTr("How to")
-                    onClicked: page.go("HowToCard", {
-                        card: "staking"
-                    })
-                }
-
-                SwitchRow {
-                    width: parent.width
-                    text: qsTr("After staking")
-                    checked: viewModel.staked
-                    onToggled: viewModel.staked = checked
-                }
-            }
+            cautions: viewModel.stakingCautions
+            staked: viewModel.staked
+            onHowTo: page.go("HowToCard", {
+                card: "staking"
+            })
+            onMarked: after => viewModel.staked = after
         }
 
         SideButton {

@@ -18,20 +18,24 @@ Sheet {
     property string hole
     property string holeUnit: testers.holeUnits[0].value
     property string problem
-    property bool scaleAsked: false
+    // The row that it speaks of; null: the whole sheet.
+    property Item meant: null
 
     function keep() {
-        if (lastFigure.trim() === "") {
-            scaleAsked = true;
-            reveal(scaleRow);
-            scaleRow.field.forceActiveFocus();
-            return;
-        }
-        problem = testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
+        problem = lastFigure.trim() === "" ? qsTr("Type the last figure on the dial: how fine the gauge reads hangs on it.") : testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
         if (problem === "")
-            close();
-        else
-            reveal(hint);
+            return close();
+        const number = row => Number(row.text.trim().replace(",", "."));
+        const wrong = [scaleRow, setRow, holeRow].find(row => row.visible && isNaN(number(row)));
+        const over = setRow.visible && number(setRow) > number(scaleRow) ? setRow : null;
+        meant = lastFigure.trim() === "" ? scaleRow : wrong ?? over;
+        if (meant)
+            meant.field.forceActiveFocus();
+        reveal(meant ?? hint);
+    }
+
+    function problemAt(row: Item): string {
+        return meant === row ? problem : "";
     }
 
     title: qsTr("Add a tester")
@@ -62,9 +66,12 @@ Sheet {
         width: parent.width
         label: qsTr("Last figure on the dial")
         text: sheet.lastFigure
-        problem: sheet.scaleAsked && sheet.lastFigure.trim() === "" ? qsTr("Type the last figure on the dial: how fine the gauge reads hangs on it.") : ""
+        problem: sheet.problemAt(scaleRow)
         unit: Array.from(sheet.testers.units).find(option => option.value === sheet.unit).text
-        onEdited: text => sheet.lastFigure = text
+        onEdited: text => {
+            sheet.lastFigure = text;
+            sheet.problem = "";
+        }
 
         Connections {
             target: scaleRow.field
@@ -86,6 +93,8 @@ Sheet {
 
     // What every reading is converted by. Who does not know it yet leaves it blank.
     NumberRow {
+        id: setRow
+
         objectName: "setPressure"
         width: parent.width
         visible: sheet.kind !== "compression gauge"
@@ -93,10 +102,16 @@ Sheet {
         hint: qsTr("What it is usually set to with the outlet blocked.")
         text: sheet.setPressure
         unit: scaleRow.unit
-        onEdited: text => sheet.setPressure = text
+        problem: sheet.problemAt(setRow)
+        onEdited: text => {
+            sheet.setPressure = text;
+            sheet.problem = "";
+        }
     }
 
     NumberRow {
+        id: holeRow
+
         objectName: "hole"
         width: parent.width
         visible: sheet.kind === "leak-down tester"
@@ -105,7 +120,11 @@ Sheet {
         text: sheet.hole
         unit: Array.from(sheet.testers.holeUnits).find(option => option.value === sheet.holeUnit).text
         unitChoices: true
-        onEdited: text => sheet.hole = text
+        problem: sheet.problemAt(holeRow)
+        onEdited: text => {
+            sheet.hole = text;
+            sheet.problem = "";
+        }
         onUnitTapped: {
             const symbols = Array.from(sheet.testers.holeUnits).map(option => option.value);
             sheet.holeUnit = symbols[(symbols.indexOf(sheet.holeUnit) + 1) % symbols.length];
@@ -116,7 +135,7 @@ Sheet {
         id: hint
 
         width: parent.width
-        problem: sheet.problem
+        problem: sheet.meant ? "" : sheet.problem
     }
 
     actions: BigButton {

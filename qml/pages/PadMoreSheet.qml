@@ -89,6 +89,7 @@ Sheet {
 
                     SideButton {
                         objectName: "redo"
+                        visible: !earlier.modelData.asOne
                         text: qsTr("Redo")
                         onClicked: {
                             sheet.model.startRedo(earlier.modelData.id);

@@ -15,7 +15,7 @@ KeyedPage {
     readonly property bool turns: test === "leak-down"
 
     // The cylinder's last reading that stands, and digits typed beside it.
-    readonly property var standing: Array.from(viewModel.history).filter(reading => !reading.replaced).pop() ?? null
+    readonly property var standing: Array.from(viewModel.history).filter(reading => !reading.replaced && !reading.asOne).pop() ?? null
     readonly property bool retyping: standing !== null && !viewModel.empty && !viewModel.redoing
 
     function showNextTdc() {
@@ -229,6 +229,7 @@ KeyedPage {
             if (!viewModel.refused)
                 whichTester.ask();
         }
+        onTurnedBack: page.back()
         app: page.app
         sessionId: page.sessionId
         place: page.test

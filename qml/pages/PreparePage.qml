@@ -74,14 +74,31 @@ AppPage {
             }
 
             Repeater {
-                model: viewModel.cautions
+                model: Array.from(viewModel.cautions).filter(caution => !caution.apart)
 
                 Caution {
                     required property var modelData
 
                     width: parent.width
                     text: modelData.text
-                    read: modelData.apart
+                }
+            }
+        }
+
+        // What this engine's card gives no reason for.
+        footer: Column {
+            width: list.width
+            topPadding: Theme.space
+
+            Repeater {
+                model: Array.from(viewModel.cautions).filter(caution => caution.apart)
+
+                Caution {
+                    required property var modelData
+
+                    width: parent.width
+                    text: modelData.text
+                    read: true
                 }
             }
         }

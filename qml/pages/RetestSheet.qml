@@ -65,7 +65,8 @@ Sheet {
         objectName: "day"
         width: parent.width
         label: qsTr("Or on this day")
-        placeholder: "2026-04-12"
+        // A day that can be typed: one to come.
+        placeholder: Qt.formatDate(new Date(Date.now() + 90 * 24 * 3600 * 1000), "yyyy-MM-dd")
         problem: sheet.problem
         onEdited: text => {
             sheet.typed = text;

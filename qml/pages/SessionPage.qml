@@ -56,58 +56,14 @@ AppPage {
             visible: !viewModel.found
         }
 
-        Panel {
+        SessionAdvice {
             width: parent.width
-            visible: viewModel.nextReason !== ""
-            selected: true
-
-            Column {
-                width: parent.width
-                spacing: 4
-
-                LText {
-                    width: parent.width
-                    role: "heading"
-                    text: qsTr("Worth doing next")
-                }
-
-                LText {
-                    width: parent.width
-                    text: viewModel.nextReason
-                }
-
-                SideButton {
-                    objectName: "howToNext"
-                    width: parent.width
-                    text: qsTr("How to")
-                    onClicked: page.go("HowToCard", {
-                        card: viewModel.nextCard
-                    })
-                }
-            }
-        }
-
-        Panel {
-            width: parent.width
-            visible: viewModel.circumstances.length > 0
-
-            Column {
-                width: parent.width
-                spacing: 4
-
-                LText {
-                    width: parent.width
-                    role: "heading"
-                    text: qsTr("Keep in mind")
-                }
-
-                FindingLines {
-                    objectName: "circumstances"
-                    width: parent.width
-                    lines: viewModel.circumstances
-                    onExplain: from => page.explainFigure(from)
-                }
-            }
+            reason: viewModel.nextReason
+            circumstances: viewModel.circumstances
+            onHowTo: page.go("HowToCard", {
+                card: viewModel.nextCard
+            })
+            onExplain: from => page.explainFigure(from)
         }
 
         SessionOpinions {

@@ -336,6 +336,11 @@ const char* english(report::Label label) {
                                      "Percentages of testers with different set pressures can't be compared "
                                      "as they stand. \"Same leak at\" is what another tester would show on "
                                      "the same leak, from an orifice-like leak to a long narrow gap.");
+        case Label::how_oil_range:
+            return QT_TRANSLATE_NOOP("Report",
+                                     "\"Oil's volume alone\" is a range because nobody knows how much of the "
+                                     "oil stayed in the chamber. What gauge, scatter and engine add to the "
+                                     "doubt is not in it.");
         case Label::how_odds:
             return QT_TRANSLATE_NOOP(
                 "Report",

@@ -147,7 +147,8 @@ void put_blocks(Flow& flow, Means& means, const std::vector<report::Block>& bloc
 namespace {
 
 /// Of a page, about.
-constexpr double chart_with_table = 0.3;
+constexpr double chart_with_table = 0.36;
+constexpr double said_above = 0.09;
 
 /// What is said of the history stands across the page, so that its charts can stand side by side below it.
 std::size_t said_first(const report::Section& section) {
@@ -158,32 +159,84 @@ std::size_t said_first(const report::Section& section) {
     return static_cast<std::size_t>(drawn - section.blocks.begin());
 }
 
-}  // namespace
+/// So that charts don't begin a page of their own under nothing, and leave the one before half blank.
+double room_for(const report::Section& section) {
+    if (section.heading != Label::earlier_visits) return 0.0;
+    return chart_with_table + (said_first(section) > 0 ? said_above : 0.0);
+}
 
-void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& sections) {
-    int group = 0;
-    for (const report::Section& section : sections) {
+/// Puts sections one after the other; those of one group share their columns.
+class Putting {
+public:
+    Putting(Flow& flow, Means& means) : flow_(flow), means_(means) {}
+
+    void put(const report::Section& section) {
         const Manner manner = manner_of(section);
-        if (manner.group != group && group != 0) flow.end_columns();
+        end_group(manner.group);
+        // Charts are kept whole: where they don't fit any more, what follows fills the page first.
+        if (room() < room_for(section)) {
+            waiting_ = &section;
+            return;
+        }
+        if (waiting_ && group_ == 0 && room() >= room_for(*waiting_)) put_waiting();
+        set(section, manner);
+    }
+
+    void end() {
+        end_group(0);
+        if (waiting_) put_waiting();
+        end_group(0);
+    }
+
+private:
+    [[nodiscard]] double room() const { return 1.0 - flow_.last_page_share(); }
+
+    void end_group(int next) {
+        if (group_ != 0 && group_ != next) {
+            flow_.end_columns();
+            group_ = 0;
+        }
+    }
+
+    void put_waiting() {
+        const report::Section& section = *std::exchange(waiting_, nullptr);
+        set(section, manner_of(section));
+        end_group(0);
+    }
+
+    void set(const report::Section& section, const Manner& manner) {
         const auto drawn = section.blocks.begin() + static_cast<std::ptrdiff_t>(said_first(section));
         const bool said = drawn != section.blocks.begin();
         // The heads of charts side by side stand on one line, so that the section's own one stands across.
         const bool across = said || (section.heading == Label::earlier_visits && manner.group != 0);
         if (across) {
-            if (!said) flow.keep_room(chart_with_table);
-            put_heading(flow, text_of(section.heading));
-            put_blocks(flow, means, {section.blocks.begin(), drawn});
-            if (!said) flow.put({{{0.0, {gap(0.0)}}}});
+            flow_.keep_room(room_for(section));
+            put_heading(flow_, text_of(section.heading));
+            put_blocks(flow_, means_, {section.blocks.begin(), drawn});
+            if (!said) flow_.put({{{0.0, {gap(0.0)}}}});
         }
-        if (manner.group != group && manner.group != 0) flow.begin_columns(2, between_columns, manner.type);
-        group = manner.group;
+        if (manner.group != group_ && manner.group != 0) flow_.begin_columns(2, between_columns, manner.type);
+        group_ = manner.group;
         const double most = whole_up_to(section.heading);
-        if (most > 0.0) flow.begin_whole(most);
-        if (!across) put_heading(flow, text_of(section.heading));
-        put_blocks(flow, means, {drawn, section.blocks.end()});
-        flow.end_whole();
+        if (most > 0.0) flow_.begin_whole(most);
+        if (!across) put_heading(flow_, text_of(section.heading));
+        put_blocks(flow_, means_, {drawn, section.blocks.end()});
+        flow_.end_whole();
     }
-    if (group != 0) flow.end_columns();
+
+    Flow& flow_;
+    Means& means_;
+    int group_ = 0;
+    const report::Section* waiting_ = nullptr;
+};
+
+}  // namespace
+
+void put_sections(Flow& flow, Means& means, const std::vector<report::Section>& sections) {
+    Putting putting(flow, means);
+    for (const report::Section& section : sections)
+        putting.put(section);
+    putting.end();
 }
 
 }  // namespace lapwing::print

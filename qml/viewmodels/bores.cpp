@@ -86,6 +86,16 @@ QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
         }
         return map;
     }
+    if (test == TestKind::crankcase) {
+        const auto* held = findings.crankcase(number);
+        const double set = held ? held->set.figure.si : 0.0;
+        if (set <= 0.0) return map;
+        map["state"] = state_key(held->state);
+        map["measured"] = true;
+        map["value"] = std::clamp(held->end.figure.si / set, 0.0, 1.0);
+        map["u"] = held->end.figure.u95.value_or(0.0) / set;
+        return map;
+    }
     const double top = cranking_top_pa(findings);
     if (!held_against_no_limit(findings)) {
         map["limit"] = share(findings.limits.lowest, top);
@@ -129,6 +139,8 @@ QVariantMap cylinder_item(const Findings& findings, const Engine&, const Cylinde
     QString figure;
     if (found && test == TestKind::leak_down && found->leak_down)
         figure = format.valueText(found->leak_down->leakage.figure);
+    else if (const auto* held = test == TestKind::crankcase ? findings.crankcase(cylinder.number) : nullptr)
+        figure = format.digits(held->end.figure);
     else if (const auto* reading = found ? cranking_of(*found, test) : nullptr)
         figure = format.digits(reading->final.figure);
     map["figure"] = figure;

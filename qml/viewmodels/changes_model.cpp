@@ -4,6 +4,7 @@
 #include "qml/viewmodels/changes_model.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "core/compare/words.h"
 #include "core/report/changes.h"
@@ -71,9 +72,12 @@ ChangesModel::Found ChangesModel::look(const Result<Dossier>& dossier, const QSt
             if (out.choices[i].value == wanted) found = i;
         return found;
     };
-    const std::size_t later = place(after).value_or(out.choices.size() - 1);
+    std::size_t later = place(after).value_or(out.choices.size() - 1);
     // What stands just before the later one, not before the newest.
-    const std::size_t earlier = place(before).value_or(later > 0 ? later - 1 : out.choices.size() - 1);
+    std::size_t earlier = place(before).value_or(later > 0 ? later - 1 : out.choices.size() - 1);
+    // In the order of time, whichever was chosen first; nothing is held against itself.
+    if (earlier > later) std::swap(earlier, later);
+    if (earlier == later) (earlier > 0 ? earlier : later) = earlier > 0 ? earlier - 1 : 1;
     out.before = out.choices[earlier].value;
     out.after = out.choices[later].value;
     const auto side = [&](const Choice& choice) {

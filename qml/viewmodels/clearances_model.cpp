@@ -158,6 +158,12 @@ QString ClearancesModel::unit() const {
     return QString::fromUtf8(lengthUnit().display().data());
 }
 
+QVariantMap ClearancesModel::wayToCard() const {
+    return {{"engineId", QString::fromStdString(engine().id.text())},
+            {"line", valve().side == ValveSide::intake ? QStringLiteral("intake_clearance")
+                                                       : QStringLiteral("exhaust_clearance")}};
+}
+
 QVariantList ClearancesModel::lines() const {
     QVariantList list;
     if (const auto range = wanted(valve().side)) {
@@ -165,18 +171,19 @@ QVariantList ClearancesModel::lines() const {
         const QString low = range->low.unit() == range->high.unit()
                                 ? localized(QString::fromStdString(range->low.digits()))
                                 : format().typed(range->low);
+        const bool one = range->low == range->high;
         list << QVariantMap{{"mark", ""},
-                            {"figure", tr("%1 to %2").arg(low, format().typed(range->high))},
-                            {"text", tr("wanted, cold")}};
+                            {"figure", one ? format().typed(range->high)
+                                           : tr("%1 to %2").arg(low, format().typed(range->high))},
+                            {"text", tr("wanted, cold")},
+                            {"way", "EngineCard"},
+                            {"args", wayToCard()}};
     } else if (found()) {
         list << QVariantMap{{"symbol", "question"},
                             {"figure", tr("Wanted?")},
                             {"text", tr("It is not on the engine card. Touch here to type it there.")},
                             {"way", "EngineCard"},
-                            {"args", QVariantMap{{"engineId", QString::fromStdString(engine().id.text())},
-                                                 {"line", valve().side == ValveSide::intake
-                                                              ? QStringLiteral("intake_clearance")
-                                                              : QStringLiteral("exhaust_clearance")}}}};
+                            {"args", wayToCard()}};
     }
     if (const auto value = length(field_)) {
         Clearance now;
@@ -257,11 +264,23 @@ bool ClearancesModel::lastValve() const {
     return valve_ + 1 >= static_cast<int>(valvesOfCylinder().size());
 }
 
-/// To the next valve, then to the next cylinder; false after the last.
-bool ClearancesModel::advance() {
+/// A valve of this cylinder that has no figure yet, though this one is the cylinder's last.
+std::optional<int> ClearancesModel::leftOut() const {
+    const auto valves = valvesOfCylinder();
+    for (int i = 0; i < static_cast<int>(valves.size()); ++i) {
+        const Valve which = valves[static_cast<std::size_t>(i)];
+        if (i != valve_ && !recordedAt(cylinder_, which) && !kept_.contains(placeOf(cylinder_, which)))
+            return i;
+    }
+    return std::nullopt;
+}
+
+/// To the next valve, then to the next cylinder; false after the last. Once a figure was kept, first back to
+/// what the cylinder still lacks.
+bool ClearancesModel::advance(bool kept) {
     field_ = found_field;
-    if (!lastValve()) {
-        ++valve_;
+    if (const auto open = kept && lastValve() ? leftOut() : std::nullopt; open || !lastValve()) {
+        valve_ = open.value_or(valve_ + 1);
         comeBack();
         edited();
         return true;
@@ -279,12 +298,12 @@ QString ClearancesModel::keepText() const {
     const bool last = lastValve() && (numbers.empty() || cylinder_ == numbers.back());
     if (entry().blank()) return last ? tr("Done") : tr("Next valve");
     if (asked_ == typedAsOne()) return tr("Keep all the same");
-    return last ? tr("Keep") : tr("Keep, next valve");
+    return last && !leftOut() ? tr("Keep") : tr("Keep, next valve");
 }
 
 void ClearancesModel::keep() {
     if (entry().blank()) {
-        if (!advance()) emit finished();
+        if (!advance(false)) emit finished();
         saveDraft();
         return;
     }
@@ -307,13 +326,14 @@ void ClearancesModel::keep() {
     if (const auto* before = recordedAt(cylinder_, here); before && !clearance.found)
         clearance.found = before->found;
     // The value first: a narrow head cuts the end off.
+    kept_.insert(place());
     const auto& newest = clearance.left ? clearance.left : clearance.found;
     store(workflow::keep_clearance(clearance), tr("%1 kept: cylinder %2, %3 %4")
                                                    .arg(newest ? format().typed(*newest) : QString())
                                                    .arg(cylinder_)
                                                    .arg(format().name(here.side))
                                                    .arg(here.number));
-    if (!advance()) edited();
+    if (!advance(true)) edited();
 }
 
 void ClearancesModel::remove() {
@@ -329,9 +349,12 @@ QString ClearancesModel::mainField() const {
     return found_field;
 }
 
+QString ClearancesModel::placeOf(int cylinder, Valve which) {
+    return QStringLiteral("%1/%2/%3").arg(cylinder).arg(static_cast<int>(which.side)).arg(which.number);
+}
+
 QString ClearancesModel::place() const {
-    const auto which = valve();
-    return QStringLiteral("%1/%2/%3").arg(cylinder_).arg(static_cast<int>(which.side)).arg(which.number);
+    return placeOf(cylinder_, valve());
 }
 
 void ClearancesModel::goTo(const QString& place) {

@@ -3,6 +3,8 @@
 
 #pragma once
 
+#include <set>
+
 #include "qml/format/typed_entry.h"
 #include "qml/viewmodels/keyed_model.h"
 
@@ -74,10 +76,14 @@ private:
     [[nodiscard]] QString doubtful() const;
     /// The typed digits as one word, to know again what was asked about.
     [[nodiscard]] QString typedAsOne() const;
-    bool advance();
+    [[nodiscard]] QVariantMap wayToCard() const;
+    [[nodiscard]] static QString placeOf(int cylinder, Valve which);
+    [[nodiscard]] std::optional<int> leftOut() const;
+    bool advance(bool kept);
 
     int valve_ = 0;
-    QString asked_;  ///< the digits that were asked about, and are kept when they come again
+    std::set<QString> kept_;  ///< places that were kept here, also before their commit
+    QString asked_;           ///< the digits that were asked about, and are kept when they come again
     std::optional<Unit<LengthTag>> chosen_unit_;
 };
 

@@ -8,7 +8,7 @@
 namespace lapwing {
 
 std::vector<int> order_of(const Engine& engine, TestKind test) {
-    if (test == TestKind::crankcase) return {0};
+    if (test == TestKind::crankcase) return crankcase_chambers(engine);
     if (test == TestKind::leak_down && engine.firing_order.size() == engine.cylinders.size())
         return engine.firing_order;
     return numbers_in_order(engine);

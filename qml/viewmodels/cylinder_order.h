@@ -11,7 +11,8 @@
 namespace lapwing {
 
 /// Cylinders in the order that a test takes them: leak-down follows the crank from one compression TDC to the
-/// next, cranking tests go by number, the crankcase is one place with the number 0.
+/// next, cranking tests go by number, the crankcase is one place with the number 0 where it is not one a
+/// cylinder.
 std::vector<int> order_of(const Engine& engine, TestKind test);
 
 /// Position of a cylinder on the engine card, -1 when it is not there.

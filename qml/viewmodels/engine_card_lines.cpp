@@ -6,6 +6,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "core/base/apart.h"
 #include "qml/viewmodels/engine_changes.h"
 
 namespace lapwing {
@@ -174,16 +175,26 @@ void add_clearance(Lines& lines, const Engine& engine, const format::Formatter& 
     field.hint = Texts::tr("Wanted when cold, as in 0.15-0.20.");
     if (const auto& known = engine.valves.*side) {
         lines.show(field, known->value.low);
-        field.text = forms::digits(known->value.low.digits(), format) + QLatin1Char('-') +
-                     forms::digits(known->value.high.digits(), format);
-        field.shown = forms::digits(known->value.low.digits(), format) + QString(QChar(0x2013)) +
-                      format.typed(known->value.high);
+        const QString low = forms::digits(known->value.low.digits(), format);
+        const QString high = forms::digits(known->value.high.digits(), format);
+        const bool one = low == high;
+        field.text = one ? low : low + QLatin1Char('-') + high;
+        field.shown = (one ? QString() : low + QString(QChar(0x2013))) + format.typed(known->value.high);
         lines.show_origin(field, known->origin, known->note);
     }
     lines.special(field, [side, unit = list.front()](Engine& e, const FormEntry& entry) -> Status {
-        return clearance_from(entry, unit).map([&](std::optional<Sourced<ClearanceRange>> range) {
-            e.valves.*side = std::move(range);
-        });
+        auto range = clearance_from(entry, unit);
+        if (!range) return tl::unexpected(range.error());
+        // Asked about once: 2.5 is more often 0.25 than a wide clearance (common practice, no source).
+        constexpr double wide_m = 1.0e-3;
+        if (*range && is_above((*range)->value.high.si(), wide_m) && !entry.again) {
+            const TypedLength& wide = (*range)->value.high;
+            return fail("form.clearance_wide",
+                        "{} {} is a very wide clearance: is the point right? Keep it once more if it is.",
+                        wide.digits(), wide.unit().symbol());
+        }
+        e.valves.*side = std::move(*range);
+        return {};
     });
 }
 

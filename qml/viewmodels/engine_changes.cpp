@@ -222,6 +222,10 @@ std::vector<std::string> tags_from(const QString& text) {
 Result<std::optional<Sourced<ClearanceRange>>> clearance_from(const FormEntry& entry,
                                                               Unit<LengthTag> otherwise) {
     static const QRegularExpression between(QStringLiteral("[\\s\u2013-]+"));
+    if (const QString typed = entry.text.trimmed(); typed.size() > 1 && typed.front() == QLatin1Char('-'))
+        return fail("form.clearance_negative",
+                    "\"{}\" begins with a minus: a clearance is 0 or more. Type it without.",
+                    typed.toStdString());
     const QStringList ends = entry.text.split(between, Qt::SkipEmptyParts);
     if (ends.isEmpty()) return std::nullopt;
     if (ends.size() > 2)

@@ -92,6 +92,22 @@ void add_words(const std::vector<Looked>& visits, int number, std::vector<Engine
     }
 }
 
+/// What a chamber of the crankcase holds says nothing of how its cylinder seals: these belong to no cylinder.
+/// The engine held as one and its chambers stand in for each other, the newer for the older.
+void add_crankcase_words(const std::vector<Looked>& visits, std::vector<EngineGlance::Word>& words) {
+    std::set<int> said;
+    for (const Looked& one : visits) {
+        std::set<int> here;
+        for (const auto& held : one.found.crankcases) {
+            const bool again = held.cylinder == 0 ? !said.empty() : said.contains(held.cylinder);
+            if (again || said.contains(0)) continue;
+            words.push_back({one.visit.session.id, 0, held.state});
+            here.insert(held.cylinder);
+        }
+        said.merge(here);
+    }
+}
+
 bool measured_in(const Looked& one, int number) {
     const auto* cylinder = one.found.cylinder(number);
     return cylinder && (cylinder->dry || cylinder->leak_down || cylinder->wet);
@@ -150,12 +166,7 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
         measured.insert(number);
         if (last != visits.begin()) ++earlier;
     }
-    // A crankcase belongs to no cylinder.
-    for (const Looked& one : visits)
-        if (one.found.crankcase) {
-            glance.words.push_back({one.visit.session.id, 0, one.found.crankcase->state});
-            break;
-        }
+    add_crankcase_words(visits, glance.words);
     sum_up(glance, {}, measured_only);
     if (summary.cylinders > most_bores) {
         glance.line = count_line(states, measured, earlier);

@@ -42,6 +42,15 @@ QVariantList EngineStarter::fuels() const {
 
 QString EngineStarter::addEngine(const QString& name, const QString& cylinders, const QString& arrangement,
                                  const QString& cycle, const QString& fuel) {
+    // What stands first on the sheet is spoken of first.
+    if (name.trimmed().isEmpty())
+        if (auto nameless = new_engine(name, 1, Arrangement::single).and_then([this](Engine engine) {
+                engine.id = app_->desk().make_id<EngineId>();
+                engine.made_at = app_->desk().clock().now();
+                return checked(std::move(engine));
+            });
+            !nameless)
+            return app_->format().text(nameless.error());
     auto made = forms::whole(cylinders.trimmed(), tr("Number of cylinders"))
                     .and_then([&](int count) {
                         return new_engine(

@@ -176,11 +176,9 @@ void FindingsModel::refresh() {
             engine_lines_ << line(shown == State::none ? QString() : state_key(shown), {},
                                   format().text(rule.remark.message), rule.remark.from);
         }
-    if (const auto& crankcase = findings()->crankcase) {
-        auto map = line(measured_key(crankcase->state), {}, format().text(crankcase->remark.message),
-                        crankcase->remark.from);
-        engine_lines_ << map;
-    }
+    for (const auto& held : findings()->crankcases)
+        engine_lines_ << line(measured_key(held.state), {}, format().text(held.remark.message),
+                              held.remark.from);
     engine_lines_ << remarks(findings()->questions, question)
                   << remarks(findings()->contradictions, question);
     weakened_by_.clear();

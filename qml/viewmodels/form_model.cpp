@@ -110,7 +110,11 @@ QString FormModel::enter(const QString& key, const QVariantMap& entry) {
     typed.chosen = entry.value(QStringLiteral("chosen")).toStringList();
     typed.origin = entry.value(QStringLiteral("origin")).toString();
     typed.originNote = entry.value(QStringLiteral("originNote")).toString();
+    const FormEntry as_typed = typed;
+    typed.again = asked_key_ == key && asked_ == as_typed;
     const Status status = take(key, typed);
+    asked_key_ = key;
+    asked_ = status ? std::nullopt : std::optional(as_typed);
     return status ? QString() : sentence(status.error());
 }
 

@@ -9,6 +9,7 @@
 #include <QStringList>
 #include <QVariant>
 #include <functional>
+#include <optional>
 #include <vector>
 
 #include "core/base/result.h"
@@ -43,6 +44,9 @@ struct FormEntry {
     QStringList chosen;
     QString origin;
     QString originNote;
+    bool again = false;  ///< it was refused or asked about just now, and comes once more as it was
+
+    bool operator==(const FormEntry&) const = default;
 };
 
 /// A form of sections and lines over one record. Subclasses list the fields and take entries; each taken
@@ -97,6 +101,8 @@ protected:
 
 private:
     std::vector<FormField> fields_;
+    QString asked_key_;
+    std::optional<FormEntry> asked_;  ///< what was not taken last
 };
 
 }  // namespace lapwing

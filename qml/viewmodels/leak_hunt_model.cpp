@@ -5,6 +5,7 @@
 
 #include <algorithm>
 
+#include "core/findings/cautions.h"
 #include "core/findings/firing.h"
 #include "core/findings/touched.h"
 #include "core/workflow/exits.h"
@@ -276,14 +277,14 @@ QString LeakHuntModel::doneText() const {
 
 QStringList LeakHuntModel::cautions() const {
     QStringList texts;
-    for (const auto* caution : reference().cautions_at("exits"))
+    for (const auto* caution : findings::cautions_for(reference(), "exits", engine()))
         texts << format().reference(caution->text);
     return texts;
 }
 
 QStringList LeakHuntModel::stakingCautions() const {
     QStringList texts;
-    for (const auto* caution : reference().cautions_at("staking"))
+    for (const auto* caution : findings::cautions_for(reference(), "staking", engine()))
         texts << format().reference(caution->text);
     return texts;
 }

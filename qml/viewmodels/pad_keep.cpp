@@ -34,7 +34,8 @@ QString PadModel::keepText() const {
 
 bool PadModel::stands() const {
     return std::ranges::any_of(history(), [](const QVariant& earlier) {
-        return !earlier.toMap()[QStringLiteral("replaced")].toBool();
+        const auto one = earlier.toMap();
+        return !one[QStringLiteral("replaced")].toBool() && !one[QStringLiteral("asOne")].toBool();
     });
 }
 
@@ -174,12 +175,10 @@ void PadModel::keepAll(Oiled oiled) {
     photo_taken_.clear();
     if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;
     const auto redo = entry().redo;
-    QString digits = typed();
-    if (digits.endsWith(format().locale().decimalPoint())) digits.chop(1);
-    // Both pressures, whichever was typed last.
-    const QString shown = made.held && made.set
-                              ? tr("%1 of %2").arg(format().typed(*made.held), format().typed(*made.set))
-                              : digits + QLatin1Char(' ') + unit();
+    // The pressures, whichever field was typed in last.
+    QString shown = made.final ? format().typed(*made.final) : QString();
+    if (made.held && made.set)
+        shown = tr("%1 of %2").arg(format().typed(*made.held), format().typed(*made.set));
     // Held above set is no leakage: there is nothing to listen for.
     const bool above = made.held && made.set && is_above(made.held->si(), made.set->si());
     const bool listens = test_ == TestKind::leak_down && !redo && !above;

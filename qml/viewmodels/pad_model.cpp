@@ -25,7 +25,9 @@ void PadModel::setTest(const QString& text) {
 // ---- Which cylinder
 
 bool PadModel::takes(int cylinder) const {
-    return test_ == TestKind::crankcase ? cylinder == 0 : KeyedModel::takes(cylinder);
+    if (test_ != TestKind::crankcase) return KeyedModel::takes(cylinder);
+    const auto chambers = order_of(engine(), test_);
+    return std::ranges::find(chambers, cylinder) != chambers.end();
 }
 
 bool PadModel::measured(int cylinder) const {
@@ -153,12 +155,22 @@ void PadModel::tellKept() {
         lines_.tell(tr("Kept: %1").arg(format().typed(*kept->final)), {});
 }
 
+namespace {
+
+/// Whether a reading belongs to what is typed now: in a session that follows ticked work it was tagged when
+/// it was kept.
+bool is_of(Tag tag, const Reading& reading) {
+    return reading.tag == tag || (tag == Tag::as_found && reading.tag == Tag::after_repair);
+}
+
+}  // namespace
+
 /// Readings of before the oil stand, and a wet test of this cylinder was kept since.
 bool PadModel::oilCameBetween() const {
     if (test_ != TestKind::dry && test_ != TestKind::leak_down) return false;
     if (redoing() || !latest(visit().readings, TestKind::wet, cylinder_)) return false;
     return std::ranges::any_of(standing(visit().readings, test_, cylinder_), [this](const Reading* reading) {
-        return reading->tag == tag_ && findings::oil_on_rings(visit(), *reading) != findings::OnRings::oiled;
+        return is_of(tag_, *reading) && findings::oil_on_rings(visit(), *reading) != findings::OnRings::oiled;
     });
 }
 
@@ -168,7 +180,7 @@ QString PadModel::apartFromStanding(const findings::PadJudgement& judged) const 
     const auto* cylinder = findings() && !redoing() ? findings()->cylinder(cylinder_) : nullptr;
     const auto* standing = latest(visit().readings, test_, cylinder_);
     // After staking or adjusting it is meant to differ.
-    if (!cylinder || !standing || standing->tag != tag_) return {};
+    if (!cylinder || !standing || !is_of(tag_, *standing)) return {};
     // It was asked when the first reading after the oil was kept.
     if (oil_between_ && findings::oil_on_rings(visit(), *standing) == findings::OnRings::oiled) return {};
     const findings::Derived* before = nullptr;
@@ -247,10 +259,8 @@ void PadModel::readDraft(const QJsonObject& draft) {
     KeyedModel::readDraft(draft);
     tag_ = from_word<Tag>(draft["tag"].toString().toStdString()).value_or(Tag::as_found);
     photo_taken_ = draft["taken off"].toString();
-    if (test_ == TestKind::crankcase) {
-        cylinder_ = 0;
-        field_.clear();
-    } else if (!find_cylinder(engine(), cylinder_)) {
+    if (test_ == TestKind::crankcase) field_.clear();
+    if (!takes(cylinder_)) {
         field_.clear();
         const auto numbers = order_of(engine(), test_);
         const auto first = std::ranges::find_if(numbers, [&](int number) { return !measured(number); });

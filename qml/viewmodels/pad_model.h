@@ -53,7 +53,7 @@ public:
     [[nodiscard]] bool pointPlaced() const;
     [[nodiscard]] bool empty() const { return typedFields().empty(); }
     [[nodiscard]] bool redoing() const { return entry().redo.has_value(); }
-    /// {id, text, about, replaced} of this cylinder's readings, oldest first.
+    /// {id, text, about, replaced, asOne} of this cylinder's readings, oldest first.
     [[nodiscard]] QVariantList history() const;
     [[nodiscard]] QStringList cautions() const;
     [[nodiscard]] QString tag() const;

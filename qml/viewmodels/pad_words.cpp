@@ -53,7 +53,9 @@ QString PadModel::caption() const {
 }
 
 QString PadModel::fieldCaption() const {
-    const QString who = test_ == TestKind::crankcase ? tr("Crankcase") : tr("Cylinder %1").arg(cylinder_);
+    const QString who = cylinder_ == 0                 ? tr("Crankcase")
+                        : test_ == TestKind::crankcase ? tr("Crankcase of cylinder %1").arg(cylinder_)
+                                                       : tr("Cylinder %1").arg(cylinder_);
     if (field_ == pad_field::first) return tr("%1, first puff").arg(who);
     if (field_ == pad_field::final_reading)
         return redoing() ? tr("%1, final reading, again").arg(who) : tr("%1, final reading").arg(who);
@@ -69,7 +71,7 @@ QString PadModel::fieldCaption() const {
 
 QVariantList PadModel::rail() const {
     QVariantList list;
-    if (test_ == TestKind::crankcase) return list;
+    if (cylinder_ == 0) return list;
     static const findings::Findings none_yet;
     const auto& known = findings() ? *findings() : none_yet;
     const bool waits = verdicts_wait(*app(), visit());
@@ -109,7 +111,9 @@ bool PadModel::countedIn(const Reading& reading) const {
 QVariantList PadModel::earlierReadings() const {
     QVariantList list;
     for (const auto& reading : visit().readings) {
-        if (reading.test != test_ || reading.cylinder != cylinder_) continue;
+        // Of the engine as one, where each chamber is held by itself now.
+        const bool as_one = test_ == TestKind::crankcase && reading.cylinder == 0 && cylinder_ != 0;
+        if (reading.test != test_ || (reading.cylinder != cylinder_ && !as_one)) continue;
         const bool replaced = std::any_of(visit().readings.begin(), visit().readings.end(),
                                           [&](const Reading& other) { return other.replaces == reading.id; });
         QString text;
@@ -122,6 +126,7 @@ QVariantList PadModel::earlierReadings() const {
         QString about =
             format().name(reading.tag) + QStringLiteral(" · ") + format().shortDateTime(reading.taken_at);
         if (reading.oiled == Oiled::before) about += QStringLiteral(" · ") + tr("rings oiled before");
+        if (as_one) about += QStringLiteral(" · ") + tr("the engine held as one");
         if (replaced) about += QStringLiteral(" · ") + tr("measured again");
         if (!replaced && !countedIn(reading)) about += QStringLiteral(" · ") + tr("not counted");
         for (const auto& photo : visit().attachments)
@@ -131,7 +136,8 @@ QVariantList PadModel::earlierReadings() const {
         list << QVariantMap{{"id", QString::fromStdString(reading.id.text())},
                             {"text", text},
                             {"about", about},
-                            {"replaced", replaced}};
+                            {"replaced", replaced},
+                            {"asOne", as_one}};
     }
     return list;
 }

@@ -196,14 +196,18 @@ QVariantList PlanModel::proposalsNow(const std::vector<Offer>& offers) {
 
 QStringList PlanModel::cautions() const {
     QStringList texts;
-    const bool trying = std::any_of(visit().plan.begin(), visit().plan.end(), [](const PlanLine& line) {
+    const auto tries = [](const PlanLine& line) {
         return line.option == PlanOption::quick_fix && !line.done_at;
-    });
-    // What is tried before a strip-down is done on the running engine, its valves and a hot cooling system.
-    for (const char* place : {"plan", "running", "trying", "coolant"}) {
-        if (place != std::string_view("plan") && !trying) continue;
-        for (const auto* caution : reference().cautions_at(place)) {
-            if (caution->id == "aircraft" && !findings::says_aircraft(engine())) continue;
+    };
+    const auto stakes = [&](const PlanLine& line) {
+        return tries(line) && findings::says_staking(line.work);
+    };
+    std::vector<std::string_view> places{"plan"};
+    // What is tried before a strip-down is done on the running engine and a hot cooling system.
+    if (std::ranges::any_of(visit().plan, tries)) places.insert(places.end(), {"running", "coolant"});
+    if (std::ranges::any_of(visit().plan, stakes)) places.emplace_back("trying");
+    for (const auto place : places) {
+        for (const auto* caution : findings::cautions_for(reference(), place, engine())) {
             const QString text = format().reference(caution->text);
             if (!texts.contains(text)) texts << text;
         }
@@ -286,6 +290,10 @@ QString PlanModel::retestOn(const QString& day) {
     if (!date.isValid() || date.year() < least_year || date.year() > most_year)
         return tr("\"%1\" is not a day: type year, month and day, such as %2.")
             .arg(typed, QStringLiteral("2026-04-12"));
+    const Timestamp now = app()->desk().clock().now();
+    if (date < QDateTime::fromMSecsSinceEpoch(now.unix_ms, Qt::OffsetFromUTC, now.offset_min * 60).date())
+        return tr("%1 is over: type a day that is still to come.")
+            .arg(locale.toString(date, QLocale::ShortFormat));
     planRetest(date);
     return {};
 }

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "core/findings/cautions.h"
+#include "core/findings/prepare_word.h"
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/prepare_steps.h"
 
@@ -16,21 +17,13 @@ void PrepareModel::refresh() {
     steps_.clear();
     for (const auto& reason : reference().prepare) {
         if (!asked_of(engine(), reason)) continue;
-        steps_ << QVariantMap{{"key", QString::fromUtf8(word(reason.step).data())},
-                              {"name", nameOf(reason.step)},
-                              {"reason", format().reference(reason.reason)},
-                              {"ifNotDone", format().reference(reason.if_not_done)},
-                              {"state", QString::fromUtf8(word(step_state(session(), reason.step)).data())}};
+        steps_ << QVariantMap{
+            {"key", QString::fromUtf8(word(reason.step).data())},
+            {"name", format().headed(format().text(findings::word_of(reason.step, engine())))},
+            {"reason", format().reference(reason.reason)},
+            {"ifNotDone", format().reference(reason.if_not_done)},
+            {"state", QString::fromUtf8(word(step_state(session(), reason.step)).data())}};
     }
-}
-
-QString PrepareModel::nameOf(PrepareStep step) const {
-    // A diesel has no spark plugs to take out.
-    if (engine().fuel == Fuel::diesel && step == PrepareStep::all_plugs_out)
-        return tr("All injectors or glow plugs out");
-    if (engine().fuel == Fuel::diesel && step == PrepareStep::plug_wells_blown_out)
-        return tr("Wells of injectors or glow plugs blown out");
-    return format().heading(step);
 }
 
 QString PrepareModel::progress() const {

@@ -37,7 +37,6 @@ protected:
     [[nodiscard]] bool wantsFindings() const override { return false; }
 
 private:
-    [[nodiscard]] QString nameOf(PrepareStep step) const;
     QVariantList steps_;
 };
 

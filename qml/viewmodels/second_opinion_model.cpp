@@ -257,6 +257,7 @@ std::vector<SecondOpinionModel::Thing> SecondOpinionModel::readingsOf(int cylind
         thing.replaced = std::ranges::any_of(
             visit().readings, [&](const Reading& later) { return later.replaces == reading.id; });
         QStringList detail{format().shortDateTime(reading.taken_at), format().name(reading.tag)};
+        if (reading.oiled == Oiled::before) detail << format().name(reading.oiled);
         if (reading.from == ReadingFrom::photo) detail << format().name(reading.from);
         if (const auto* tester = find_tester(dossier(), reading.tester))
             detail << QString::fromStdString(tester->name);

@@ -3,19 +3,21 @@
 
 #include "qml/viewmodels/session_model.h"
 
-#include <QJsonDocument>
-#include <QJsonObject>
 #include <algorithm>
 #include <array>
 #include <functional>
+#include <set>
 #include <string_view>
+#include <tuple>
 
+#include "core/findings/clearance_fit.h"
 #include "core/odds/verdict.h"
 #include "core/workflow/sessions.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/odds_evidence.h"
 #include "qml/viewmodels/prepare_steps.h"
+#include "qml/viewmodels/session_tile.h"
 
 namespace lapwing {
 namespace {
@@ -23,18 +25,11 @@ namespace {
 using findings::Action;
 using findings::State;
 
-QVariantMap tile(const char* key, const QString& title, const QString& text, State state, const char* page,
-                 QVariantMap args, QVariantList bores = {}) {
-    return {
-        {"key", QString::fromLatin1(key)},   {"title", title}, {"text", text},  {"state", state_key(state)},
-        {"page", QString::fromLatin1(page)}, {"args", args},   {"bores", bores}};
-}
-
 /// Steps that are worth doing whatever was measured, so that they give nothing away. (A check of the tester
 /// may be asked for because something is in doubt.)
 bool says_nothing(const findings::NextStep& step) {
-    static const std::array<std::string_view, 4> codes{"next.dry_all", "next.dry_one", "next.dry",
-                                                       "next.crankcase"};
+    static const std::array<std::string_view, 5> codes{"next.dry_all", "next.dry_one", "next.dry",
+                                                       "next.crankcase", "next.crankcase_of"};
     return std::ranges::find(codes, step.reason.code) != codes.end();
 }
 
@@ -55,12 +50,6 @@ QVariantMap at_the_doubtful(QVariantMap args, const std::optional<findings::Find
             args["cylinder"] = cylinder.number;
         }
     return args;
-}
-
-/// Digits wait on a pad (its draft, as KeyedModel writes it).
-bool half_typed(const AppContext& app, const QString& session, const char* test) {
-    const QString draft = app.draft(QStringLiteral("pad/%1/%2").arg(session, QLatin1String(test)));
-    return !QJsonDocument::fromJson(draft.toUtf8())["entries"].toObject().isEmpty();
 }
 
 }  // namespace
@@ -127,18 +116,30 @@ QVariantMap SessionModel::prepareTile() const {
 
 QVariantMap SessionModel::clearancesTile() const {
     State worst = State::none;
-    int recorded = 0;
-    if (findings())
-        for (const auto& cylinder : findings()->cylinders) {
-            worst = findings::worse(worst, cylinder.clearances.state);
-            recorded += cylinder.clearances.recorded_intake || cylinder.clearances.recorded_exhaust;
+    std::set<std::tuple<int, ValveSide, int>> recorded, in_range;
+    for (const auto& cylinder : engine().cylinders)
+        for (const auto* one : standing(visit().clearances, cylinder.number)) {
+            const std::tuple valve(cylinder.number, one->side, one->valve);
+            const State state = findings::state_of(findings::fit_of(engine(), *one));
+            recorded.insert(valve);
+            worst = findings::worse(worst, state);
+            if (state == State::good) in_range.insert(valve);
         }
-    const auto total = static_cast<int>(engine().cylinders.size());
-    const QString text =
-        recorded == 0 ? tr("A valve without clearance looks burnt")
-                      : tr("%1 of %2 cylinders").arg(recorded).arg(total) +
-                            (worst == State::none ? QString() : QStringLiteral(", ") + format().name(worst));
-    return tile("clearances", tr("Clearances"), text, worst, "Clearances", {{"sessionId", sessionId()}});
+    const auto& valves = engine().valves;
+    const auto total =
+        engine().cylinders.size() * static_cast<std::size_t>(valves.intake_valves + valves.exhaust_valves);
+    QString text = tr("A valve without clearance looks burnt");
+    if (valves.adjuster == Adjuster::hydraulic) text = tr("Hydraulic adjusters: there is none to measure");
+    if (!recorded.empty()) text = tr("%1 of %2 valves").arg(recorded.size()).arg(total);
+    if (worst >= State::borderline)
+        text += QStringLiteral(", ") + format().name(worst);
+    else if (!in_range.empty())
+        text += QStringLiteral(", ") + tr("%1 in range").arg(in_range.size());
+    // What was not measured, or has nothing to hold it against, can't be in range.
+    if (worst == State::good && in_range.size() < total) worst = State::none;
+    auto made = tile("clearances", tr("Clearances"), text, worst, "Clearances", {{"sessionId", sessionId()}});
+    if (!recorded.empty() && worst == State::none) made["state"] = measured_only;
+    return made;
 }
 
 QVariantList SessionModel::bores(TestKind test) const {
@@ -234,26 +235,6 @@ QVariantMap SessionModel::exitsTile() const {
         args = at_the_doubtful(std::move(args), findings(), TestKind::leak_down,
                                [](const auto& cylinder) { return cylinder.exits.empty(); });
     return tile("exits", tr("Leak hunt"), text, State::none, "LeakHunt", args);
-}
-
-QVariantMap SessionModel::crankcaseTile() {
-    const bool measured = findings() && findings()->crankcase;
-    const bool waits = measured && verdicts_wait(*app(), visit());
-    const QString text = measured && !waits ? format().text(findings()->crankcase->remark.message)
-                                            : tr("Does the crankcase hold pressure?");
-    auto made = tile("crankcase", format().heading(TestKind::crankcase), text,
-                     measured ? findings()->crankcase->state : State::none, "Pad",
-                     {{"sessionId", sessionId()}, {"test", QStringLiteral("crankcase")}});
-    if (measured && findings()->crankcase->state == State::none) made["state"] = measured_only;
-    if (waits) made["state"] = not_judged_yet;
-    if (!measured) return made;
-    const auto& set = findings()->crankcase->set;
-    const auto& end = findings()->crankcase->end;
-    made["figures"] = tr("%1 of %2").arg(format().valueText(end.figure), format().valueText(set.figure));
-    made["lines"] =
-        QVariantList{explained_.line({}, format().text(end.figure), tr("end pressure"), {end.from}),
-                     explained_.line({}, format().text(set.figure), tr("set pressure"), {set.from})};
-    return made;
 }
 
 QVariantMap SessionModel::findingsTile() {

@@ -8,6 +8,7 @@
 #include "core/findings/asked.h"
 #include "core/workflow/remarks.h"
 #include "qml/viewmodels/again.h"
+#include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/opinion_words.h"
 #include "qml/viewmodels/step_place.h"
 
@@ -64,7 +65,8 @@ QVariantList TodoModel::todos() const {
     QVariantList list;
     for (const auto& note : requests_) {
         const auto cylinder = cylinderOf(note.tie);
-        const bool whole = note.test && note.tie.to == TiedTo::session && *note.test != TestKind::crankcase;
+        const bool whole = note.test && note.tie.to == TiedTo::session &&
+                           order_of(engine(), *note.test) != std::vector<int>{0};
         const QString place = cylinder ? tr("cylinder %1").arg(*cylinder)
                               : !whole ? placeOf(note.tie)
                               : engine().cylinders.size() > 1

@@ -4,6 +4,7 @@
 #include "qml/viewmodels/visit_lines.h"
 
 #include <QCoreApplication>
+#include <QRegularExpression>
 #include <algorithm>
 
 #include "qml/viewmodels/tester_list_model.h"
@@ -40,15 +41,40 @@ void add_symptoms(Lines& lines, const Session& session, const format::Formatter&
     });
 }
 
+/// "120,500": three figures behind one mark, as thousands are written.
+bool like_thousands(const QString& text) {
+    static const QRegularExpression pattern(QStringLiteral("^[0-9]{1,3}[.,][0-9]{3}$"));
+    return pattern.match(text.trimmed()).hasMatch();
+}
+
+void add_usage(Lines& lines, const Session& session) {
+    const UnitList<UsageTag> units{units::km, *Unit<UsageTag>::find("mi"), units::hour};
+    auto field = lines.quantity_line(QStringLiteral("usage"), Texts::tr("Distance or hours run"), units);
+    if (session.usage) lines.show(field, *session.usage);
+    lines.special(field, [unit = units.front()](Session& s, const FormEntry& entry) -> Status {
+        if (entry.text.isEmpty()) {
+            s.usage.reset();
+            return {};
+        }
+        auto usage = forms::typed<UsageTag>(entry.text, entry.unit, unit);
+        if (!usage) return tl::unexpected(usage.error());
+        if (like_thousands(entry.text) && !entry.again)
+            return fail(
+                "form.thousands",
+                "\"{}\" reads as {}, with a decimal mark: for thousands type the figures without one. "
+                "Keep it once more if it is meant.",
+                entry.text.toStdString(), usage->text());
+        s.usage = std::move(*usage);
+        return {};
+    });
+}
+
 void add_visit(Lines& lines, const Session& session, const format::Formatter& format) {
     lines.section(Texts::tr("Visit"));
     lines.text(
         "title", Texts::tr("Title"), [](auto& s) -> auto& { return s.title; });
     lines.hint(Texts::tr("As found, after the repair, a year later."));
-    lines.quantity(
-        "usage", Texts::tr("Distance or hours run"),
-        UnitList<UsageTag>{units::km, *Unit<UsageTag>::find("mi"), units::hour},
-        [](auto& s) -> auto& { return s.usage; });
+    add_usage(lines, session);
     lines.text(
         "job", Texts::tr("Job number"), [](auto& s) -> auto& { return s.job_number; });
     lines.section(Texts::tr("Complaint"));

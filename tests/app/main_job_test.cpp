@@ -84,7 +84,7 @@ void MainJobTest::the_whole_job() {
         DO(thumb.reads(QStringLiteral("leakage on this tester")));  // while typing
         DO(errands.keep({}));
         QVERIFY2(phone.arrives(QStringLiteral("LeakHunt")), qPrintable(phone.why()));
-        DO(thumb.reads(QStringLiteral("Leak hunt, cylinder %1").arg(i + 1)));
+        DO(thumb.reads(QStringLiteral("Cylinder %1, leak hunt").arg(i + 1)));
         DO(hear(thumb, QString::fromLatin1(exit), QString::fromLatin1(loudness)));
         DO(wait_until([&] { return errands.visit()->exits.size() == i + 1; }));
         settle(20);

@@ -106,7 +106,7 @@ TEST(Sentences, EveryCodeInTheSourcesIsListedAndHasAText) {
         for (const auto& code : list)
             listed.emplace(code.code);
     const std::regex message(
-        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|next|pad|fact|model|law|source|note|odds|propose|because|left)\.[a-z_0-9]+)")re");
+        R"re("((?:cylinder|engine|limits|why|spread|thumb|contra|question|clearance|weak|crankcase|chamber|next|pad|fact|model|law|source|note|odds|propose|because|left)\.[a-z_0-9]+)")re");
     const std::regex word(R"re("((?:from|verdict|outcome|leak):[a-z_0-9]+)")re");
     const std::regex input(R"re(input\(\s*"([a-z_0-9]+)")re");
     int found = 0;

@@ -112,11 +112,15 @@ private slots:
         QVERIFY(model.afterText().endsWith(QStringLiteral("after clearance adjustment")));
         QCOMPARE(test_of(model, 0, "dry")["verdict"].toString(), QStringLiteral("surely_better"));
         QVERIFY(model.comparable());
-        // The other way round.
-        const QString after = model.afterId();
-        model.setAfterId(model.beforeId());
+        // Whichever is chosen, they stand in the order of time, and none is held against itself.
+        const QString before = model.beforeId(), after = model.afterId();
         model.setBeforeId(after);
-        QTRY_COMPARE(test_of(model, 0, "dry")["verdict"].toString(), QStringLiteral("surely_worse"));
+        QTRY_COMPARE(model.beforeId(), before);
+        QCOMPARE(model.afterId(), after);
+        QCOMPARE(test_of(model, 0, "dry")["verdict"].toString(), QStringLiteral("surely_better"));
+        model.setAfterId(before);
+        QTRY_COMPARE(model.afterId(), after);
+        QCOMPARE(model.beforeId(), before);
     }
 
     void one_visit_is_too_few() {

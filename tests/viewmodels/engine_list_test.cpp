@@ -393,6 +393,8 @@ private slots:
         QVERIFY(starter.addEngine(QStringLiteral("Tug"), QStringLiteral("17"), {})
                     .contains(QStringLiteral("16")));
         QVERIFY(!starter.addEngine(QStringLiteral("  "), QStringLiteral("2"), {}).isEmpty());
+        // Both are missing: what stands first on the sheet is spoken of.
+        QVERIFY(starter.addEngine({}, {}, {}).contains(QStringLiteral("no name")));
         shop.settle();
         QCOMPARE(shop.desk->engines().size(), 0u);
         QCOMPARE(starter.addEngine(QStringLiteral("Tug"), QStringLiteral("4"), QStringLiteral("v")),

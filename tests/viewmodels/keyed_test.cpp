@@ -385,6 +385,25 @@ private slots:
         QCOMPARE(again->valveIndex(), 0);
     }
 
+    void after_a_cylinders_last_valve_comes_the_one_that_was_left_out() {
+        PadBench bench(2);
+        auto pad = bench.open<ClearancesModel>();
+        pad->chooseSide(QStringLiteral("exhaust"));
+        PadBench::type(*pad, QStringLiteral("0.2"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep, next valve"));
+        pad->keep();
+        QCOMPARE(pad->cylinder(), 1);
+        QCOMPARE(pad->valveIndex(), 0);
+        PadBench::type(*pad, QStringLiteral("0.15"));
+        pad->keep();
+        // Walked by, not kept: on to the next cylinder, and no round without end.
+        QCOMPARE(pad->valveIndex(), 1);
+        pad->keep();
+        QCOMPARE(pad->cylinder(), 2);
+        bench.shop.settle();
+        QCOMPARE(bench.visit().clearances.size(), std::size_t{2});
+    }
+
     void a_clearance_is_judged_as_the_findings_judge_it() {
         PadBench bench;
         bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{
@@ -464,7 +483,9 @@ private slots:
             {*TypedLength::make("6", units::thou), *TypedLength::make("9", units::thou)}, Origin::manual, {}};
         bench.shop.desk->run(workflow::save_engine(bench.engine));
         bench.shop.settle();
-        QVERIFY(!way().contains(QStringLiteral("way")));
+        // Also where it stands there: it may be wrong.
+        QCOMPARE(way()[QStringLiteral("text")].toString(), QStringLiteral("wanted, cold"));
+        QCOMPARE(way()[QStringLiteral("way")].toString(), QStringLiteral("EngineCard"));
     }
 
     void a_clearance_is_deleted_and_comes_back() {

@@ -68,6 +68,44 @@ private slots:
         QVERIFY(!words(*pad).contains(QStringLiteral("End pressure?")));
     }
 
+    void each_chamber_of_a_two_stroke_twin_is_held_by_itself() {
+        PadBench bench(2);
+        bench.engine.cycle = StrokeCycle::two;
+        bench.shop.desk->run(workflow::save_engine(bench.engine));
+        // As earlier sessions have it.
+        Reading as_one;
+        as_one.session = bench.session;
+        as_one.test = TestKind::crankcase;
+        as_one.cylinder = 0;
+        as_one.set = TypedPressure::make("0.6", units::bar).value();
+        as_one.held = TypedPressure::make("0.5", units::bar).value();
+        as_one.hold = TypedTime::make("3", units::minute).value();
+        bench.shop.desk->run(workflow::keep_reading(as_one));
+        bench.shop.settle();
+        auto pad = bench.open<PadModel>(QStringLiteral("crankcase"));
+        QCOMPARE(pad->cylinders().size(), 2);
+        QCOMPARE(pad->cylinder(), 1);
+        QVERIFY2(pad->caption().startsWith(QStringLiteral("Crankcase of cylinder 1")),
+                 qPrintable(pad->caption()));
+        QCOMPARE(pad->history().size(), 1);
+        QVERIFY(pad->history().front().toMap()[QStringLiteral("asOne")].toBool());
+        pad->focusField(QStringLiteral("set"));
+        PadBench::type(*pad, QStringLiteral("0.5"));
+        pad->focusField(QStringLiteral("hold"));
+        PadBench::type(*pad, QStringLiteral("3"));
+        pad->focusField(QStringLiteral("held"));
+        PadBench::type(*pad, QStringLiteral("0.4"));
+        QCOMPARE(pad->keepText(), QStringLiteral("Keep, next 2"));
+        pad->keep();
+        QCOMPARE(pad->cylinder(), 2);
+        bench.shop.settle();
+        QTRY_COMPARE(bench.visit().readings.size(), std::size_t(2));
+        QCOMPARE(bench.visit().readings.back().cylinder, 1);
+        QTRY_VERIFY(pad->cylinders().front().toMap()[QStringLiteral("measured")].toBool());
+        pad->choose(0);
+        QCOMPARE(pad->history().size(), 2);
+    }
+
     void whether_a_clearance_is_right_is_said_first() {
         PadBench bench;
         bench.engine.valves.intake_clearance = Sourced<ClearanceRange>{

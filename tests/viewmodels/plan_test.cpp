@@ -115,6 +115,30 @@ private slots:
         QTRY_VERIFY(says());
     }
 
+    void staking_is_warned_of_where_a_line_means_it() {
+        MeasuredVisit visit;
+        PlanModel model;
+        show(model, visit);
+        const auto warns = [&](const char* of) {
+            return model.cautions().join(QLatin1Char('\n')).contains(QLatin1String(of));
+        };
+        const auto add = [&](const char* work) {
+            PlanLine line;
+            line.id = visit.shop.desk->make_id<PlanLineId>();
+            line.session = visit.session;
+            line.option = PlanOption::quick_fix;
+            line.work = work;
+            visit.shop.desk->run(workflow::add_plan_line(line));
+            visit.shop.settle();
+        };
+        QVERIFY(!warns("exhaust is poison"));
+        add("Run it until it is warm, then test again.");
+        QTRY_VERIFY(warns("exhaust is poison"));
+        QVERIFY(!warns("taps on the stem"));
+        add("Stake the exhaust valve of cylinder 2 lightly on its seat, then test again.");
+        QTRY_VERIFY(warns("taps on the stem"));
+    }
+
     void what_is_taken_apart_already_is_not_proposed_again() {
         MeasuredVisit visit;
         visit.burnt_valve();
@@ -195,6 +219,8 @@ private slots:
         for (const char* wrong : {"soon", "2026-13-40", "31.02.2026", "0026-04-03"})
             QVERIFY2(model.retestOn(QString::fromLatin1(wrong)).contains(QStringLiteral("is not a day")),
                      wrong);
+        const QString past = model.retestOn(QStringLiteral("2026-03-13"));
+        QVERIFY2(past.contains(QStringLiteral("is over")), qPrintable(past));
         visit.shop.settle();
         QCOMPARE(model.retest(), QStringLiteral("3 Apr 2026"));
         model.retestInMonths(0);

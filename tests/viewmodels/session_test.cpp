@@ -3,6 +3,7 @@
 
 // The session page: its figures tell where they come from, and what it is called without a title.
 #include "core/findings/findings.h"
+#include "core/workflow/clearances.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/leak_hunt_model.h"
 #include "qml/viewmodels/session_model.h"
@@ -78,6 +79,70 @@ private slots:
         QTRY_VERIFY(hunt.explained());
         const QString how = told(hunt.derivation());
         QVERIFY2(how.contains(QStringLiteral("3.2")) && how.contains(QStringLiteral("5.5")), qPrintable(how));
+    }
+
+    void clearances_are_counted_by_valve() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Lane twin"), 2);
+        engine.valves.exhaust_clearance = Sourced<ClearanceRange>{
+            {*TypedLength::make("0.15", units::mm), *TypedLength::make("0.20", units::mm)},
+            Origin::manual,
+            {}};
+        shop.desk->run(workflow::save_engine(engine));
+        const auto session = shop.open_session(engine, "As found");
+        SessionModel model;
+        model.setSessionId(text_id(session));
+        complete(model, shop);
+        const auto keep = [&](int cylinder, ValveSide side, const char* mm) {
+            Clearance one;
+            one.session = session;
+            one.cylinder = cylinder;
+            one.side = side;
+            one.found = *TypedLength::make(mm, units::mm);
+            shop.desk->run(workflow::keep_clearance(one));
+            shop.settle();
+        };
+        const auto shown = [&] { return tile(model, QStringLiteral("clearances")); };
+        keep(1, ValveSide::exhaust, "0.18");
+        // Nothing to hold it against is on the card.
+        keep(2, ValveSide::intake, "0.10");
+        QTRY_COMPARE(shown()["text"].toString(), QStringLiteral("2 of 4 valves, 1 in range"));
+        QVERIFY(shown()["state"].toString() != QStringLiteral("good"));
+        keep(2, ValveSide::exhaust, "0.02");
+        QTRY_COMPARE(shown()["text"].toString(), QStringLiteral("3 of 4 valves, fault"));
+    }
+
+    void the_crankcase_of_a_twin_is_shown_by_chamber() {
+        Shop shop;
+        Engine engine = shop.add_engine(QStringLiteral("Moor twin"), 2);
+        engine.cycle = StrokeCycle::two;
+        engine.crankcase.end_at_least = MeasuredVisit::bar("0.45");
+        shop.desk->run(workflow::save_engine(engine));
+        const auto session = shop.open_session(engine, "As found");
+        SessionModel model;
+        model.setSessionId(text_id(session));
+        complete(model, shop);
+        const auto shown = [&] { return tile(model, QStringLiteral("crankcase")); };
+        const auto hold = [&](int cylinder, const char* end) {
+            Reading reading;
+            reading.session = session;
+            reading.test = TestKind::crankcase;
+            reading.cylinder = cylinder;
+            reading.set = MeasuredVisit::bar("0.50");
+            reading.held = MeasuredVisit::bar(end);
+            reading.hold = TypedTime::make("3", units::minute).value();
+            shop.desk->run(workflow::keep_reading(reading));
+            shop.settle();
+        };
+        hold(1, "0.49");
+        QTRY_COMPARE(shown()["figures"].toString(), QStringLiteral("1: 0.49 bar of 0.50 bar"));
+        QVERIFY2(shown()["text"].toString().startsWith(QStringLiteral("1 of 2 measured")),
+                 qPrintable(shown()["text"].toString()));
+        QVERIFY(shown()["state"].toString() != QStringLiteral("good"));
+        hold(2, "0.30");
+        QTRY_COMPARE(shown()["state"].toString(), QStringLiteral("fault"));
+        QVERIFY(shown()["text"].toString().startsWith(QStringLiteral("The crankcase of cylinder 2 fell to")));
+        QCOMPARE(shown()["lines"].toList().size(), 4);
     }
 
     void without_a_title_it_is_named_by_what_was_done() {

@@ -41,6 +41,13 @@ private slots:
         QCOMPARE(visit.stored().job_number, std::string("2026-014"));
         QCOMPARE(visit.enter("usage", typed(QStringLiteral("8000"), QStringLiteral("km"))), QString());
         QCOMPARE(visit.stored().usage->text(), std::string("8000 km"));
+        // Thousands as they are written: asked about once.
+        const auto thousands = typed(QStringLiteral("120,500"), QStringLiteral("km"));
+        QVERIFY(visit.enter("usage", thousands).contains(QStringLiteral("thousands")));
+        QCOMPARE(visit.stored().usage->text(), std::string("8000 km"));
+        QCOMPARE(visit.enter("usage", thousands), QString());
+        QCOMPARE(visit.stored().usage->text(), std::string("120.500 km"));
+        QCOMPARE(visit.enter("usage", typed(QStringLiteral("1250.5"), QStringLiteral("hour"))), QString());
     }
 
     void conditions_have_steps_of_their_own() {

@@ -37,7 +37,8 @@ void expect_listed(const Findings& found) {
     expect_listed(found.questions);
     expect_listed(found.contradictions);
     expect_listed(found.weakened_by);
-    if (found.crankcase) expect_listed(std::vector{found.crankcase->remark});
+    for (const Crankcase& one : found.crankcases)
+        expect_listed(std::vector{one.remark});
     for (const NextStep& step : found.next)
         expect_listed(step.reason);
     for (const CylinderFindings& cylinder : found.cylinders) {

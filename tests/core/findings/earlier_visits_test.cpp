@@ -4,6 +4,7 @@
 // What an earlier visit left open is still open at the next one. Expected advice: the trade's common
 // practice, no source.
 
+#include "core/findings/asked.h"
 #include "tests/core/findings/bench.h"
 
 namespace lapwing::findings {
@@ -88,6 +89,46 @@ TEST(EarlierVisits, ATestThatSomebodyAskedForIsStillToDo) {
     again.bench.visit().readings.pop_back();
     again.bench.dossier.visits.back().notes.front().done = true;
     EXPECT_FALSE(gives_reason(again.bench.find(), "next.earlier_request_of"));
+}
+
+TEST(Requests, WhatAMentorAskedForAtThisVisitIsToDo) {
+    Bench bench(2);
+    bench.dry_all({"150", "152"});
+    Note note;
+    note.kind = NoteKind::test_request;
+    note.test = TestKind::leak_down;
+    note.session = bench.session().id;
+    note.at = Timestamp{bench.visit().readings.back().taken_at.unix_ms + 1'000, 0};
+    note.tie.to = TiedTo::cylinder;
+    note.tie.cylinder = 2;
+    bench.visit().notes.push_back(note);
+    EXPECT_TRUE(next_is(bench.find(), Action::leak_down, 2));
+    EXPECT_TRUE(gives_reason(bench.find(), "next.request_of"));
+    EXPECT_FALSE(gives_reason(bench.find(), "next.nothing"));
+    bench.leak(2, "80", "76").taken_at = Timestamp{note.at.unix_ms + 1'000, 0};
+    EXPECT_FALSE(gives_reason(bench.find(), "next.request_of"));
+}
+
+TEST(Requests, ACrankcaseThatSomebodyAskedForIsEveryChambers) {
+    Bench bench(2, StrokeCycle::two);
+    Note note;
+    note.kind = NoteKind::test_request;
+    note.test = TestKind::crankcase;
+    const auto hold = [&](int cylinder) {
+        Reading& reading = bench.add(TestKind::crankcase, cylinder);
+        reading.set = Bench::pressure("0.5", "bar");
+        reading.held = Bench::pressure("0.45", "bar");
+    };
+    const auto done = [&] { return has_what_was_asked(note, {}, bench.engine(), bench.visit(), {}); };
+    EXPECT_FALSE(done());
+    hold(1);
+    EXPECT_FALSE(done());
+    EXPECT_TRUE(has_what_was_asked(note, 1, bench.engine(), bench.visit(), {}));
+    hold(2);
+    EXPECT_TRUE(done());
+    bench.visit().readings.clear();
+    hold(0);  // held as one
+    EXPECT_TRUE(done());
 }
 
 TEST(EarlierVisits, ACheckThatSomebodyAskedForIsStillToDo) {

@@ -114,8 +114,25 @@ TEST(ReferenceData, ADieselHasCautionsOfItsOwnInsteadOfThoseOfPetrol) {
     EXPECT_EQ(ids(cautions_for(reference, "dry", diesel)),
               (Ids{"diesel-lines", "diesel-cranking", "adapter"}));
     EXPECT_EQ(ids(cautions_for(reference, "leak-down", diesel)), (Ids{"diesel-lines", "adapter", "air"}));
-    // Where fuel makes no difference, nothing is left out.
+    // Where fuel makes no difference, nothing is left out; nobody noted how it is cooled.
     EXPECT_EQ(ids(cautions_for(reference, "exits", diesel)), ids(reference.cautions_at("exits")));
+}
+
+TEST(ReferenceData, ACautionThatConcernsOtherEnginesStandsNowhere) {
+    const Reference& reference = Bench::reference();
+    Engine engine;
+    using Ids = std::vector<std::string>;
+    EXPECT_EQ(ids(cautions_for(reference, "staking", engine)), Ids{"staking"});
+    engine.description = "Flat four of a two-seat aircraft";
+    EXPECT_EQ(ids(cautions_for(reference, "staking", engine)), (Ids{"staking", "aircraft"}));
+    EXPECT_EQ(ids(cautions_for(reference, "coolant", engine)), Ids{"coolant-cap"});
+    engine.cooling = Cooling::air;
+    EXPECT_TRUE(cautions_for(reference, "coolant", engine).empty());
+    for (const char* work : {"Stake exhaust valve 2 lightly on its seat", "Tried staking",
+                             "Ventil freiklopfen", "Asentar la válvula con toques ligeros"})
+        EXPECT_TRUE(says_staking(work)) << work;
+    for (const char* work : {"Run it until it is warm, then test again", "New rings", "Ventile einstellen"})
+        EXPECT_FALSE(says_staking(work)) << work;
 }
 
 TEST(ReferenceData, APlaceForOneFuelNamesAFuelAndAPlaceThatIsThere) {

@@ -277,48 +277,6 @@ TEST(FirstPuff, NoVerdictOnValvesWhereTheJointLeaks) {
     EXPECT_TRUE(says(bench.find().cylinder(2)->rules_of_thumb, "thumb.first_puff_valves"));
 }
 
-TEST(TwoStroke, RingAirAtExhaustAndCarburettorMeansRings) {
-    Bench bench(1, StrokeCycle::two);
-    bench.leak(1, "80", "8");
-    bench.hear(1, Exit::intake, Loudness::strong);
-    bench.hear(1, Exit::exhaust, Loudness::strong);
-    const Findings found = bench.find();
-    EXPECT_EQ(found.cylinder(1)->points_at, Path::rings);
-    EXPECT_TRUE(found.cylinder(1)->questions.empty()) << "no valves: neither overlap nor clearance";
-    EXPECT_EQ(found.cylinder(1)->headline.code, "cylinder.leaks_at");
-}
-
-TEST(TwoStroke, NoValveWordsAnywhere) {
-    Bench bench(2, StrokeCycle::two);
-    bench.dry(1, "60").first = Bench::pressure("30", "psi");
-    bench.dry(2, "120");
-    bench.wet(1, "61");
-    for (const CylinderFindings& cylinder : bench.find().cylinders)
-        for (const Remark& rule : cylinder.rules_of_thumb) {
-            EXPECT_NE(rule.message.code, "thumb.wet_no_rise");
-            EXPECT_NE(rule.message.code, "thumb.first_puff_valves");
-        }
-}
-
-TEST(TwoStroke, CrankcaseHoldTestAgainstItsLimits) {
-    Bench bench(1, StrokeCycle::two);
-    bench.engine().crankcase.set = Bench::pressure("0.6", "bar");
-    bench.engine().crankcase.end_at_least = Bench::pressure("0.5", "bar");
-    bench.engine().crankcase.hold = *TypedTime::make("6", units::minute);
-    EXPECT_TRUE(next_is(bench.find(), Action::crankcase, {}));
-    const auto test = [&](const char* end, const char* minutes) {
-        bench.visit().readings.clear();
-        Reading& reading = bench.add(TestKind::crankcase, 0);
-        reading.set = Bench::pressure("0.6", "bar");
-        reading.held = Bench::pressure(end, "bar");
-        reading.hold = *TypedTime::make(minutes, units::minute);
-        return *bench.find().crankcase;
-    };
-    EXPECT_EQ(test("0.58", "6").state, State::good);
-    EXPECT_EQ(test("0.30", "6").state, State::fault);
-    EXPECT_EQ(test("0.58", "2").remark.message.code, "crankcase.too_short");
-}
-
 TEST(Gauge, ADifferenceWithinItsOwnUncertaintyIsSaid) {
     Bench bench(2);
     bench.tester(TesterKind::compression_gauge, "16", "bar", "2.5");

@@ -58,10 +58,10 @@ TEST(Crankcase, WithoutALimitAsksForItAndSaysInHowLong) {
     Reading& reading = bench.add(TestKind::crankcase, 0);
     reading.set = Bench::pressure("6.5", "psi");
     reading.held = Bench::pressure("4.5", "psi");
-    EXPECT_EQ(bench.find().crankcase->remark.message.code, "crankcase.no_limit");
+    EXPECT_EQ(bench.find().crankcases.front().remark.message.code, "crankcase.no_limit");
     bench.visit().readings.back().hold = *TypedTime::make("6", units::minute);
     const Findings found = bench.find();
-    const Message& said = found.crankcase->remark.message;
+    const Message& said = found.crankcases.front().remark.message;
     EXPECT_EQ(said.code, "crankcase.no_limit_timed");
     EXPECT_DOUBLE_EQ(std::get<Figure>(said.args.at(2)).si, 360.0);
     EXPECT_TRUE(std::ranges::any_of(

@@ -237,6 +237,46 @@ TEST(Report, LeavesOutWhatWouldSayNothing) {
         EXPECT_FALSE(one.blocks.empty());
 }
 
+/// A page of sound cylinders would bury what is said of the others.
+TEST(Report, SaysOfSoundCylindersInOneSentence) {
+    sample::Shop shop(4);
+    shop.dossier.engine.limits.lowest = bar("8.0");
+    shop.dossier.engine.limits.low = bar("9.0");
+    Visit& visit = shop.visit("2026-03-14", "As found");
+    for (const int cylinder : {1, 2, 3, 4})
+        shop.dry(visit, cylinder, cylinder == 3 ? "6.0" : "10.2");
+    const auto about = [&](bool appendix) {
+        Options options;
+        options.appendix = appendix;
+        const Report report = shop.report(options);
+        std::vector<std::pair<std::string, std::optional<int>>> out;
+        for (const Sentence& one : blocks<Sentences>(*section(report, Label::why)).at(0)->sentences)
+            out.emplace_back(std::get<findings::Message>(one.text).code, one.cylinder);
+        return out;
+    };
+    const auto owner = about(false);
+    EXPECT_EQ(std::ranges::count(owner, "why.all_in_range", [](const auto& one) { return one.first; }), 1);
+    for (const auto& [code, cylinder] : owner)
+        EXPECT_TRUE(code == "why.all_in_range" || cylinder == 3) << code;
+    // A mentor has every reason.
+    const auto mentor = about(true);
+    EXPECT_GT(mentor.size(), owner.size());
+    EXPECT_EQ(std::ranges::count(mentor, "why.all_in_range", [](const auto& one) { return one.first; }), 0);
+}
+
+TEST(Report, LeavesOutAPlanLineThatNothingWasWrittenOn) {
+    sample::Shop shop = sample::orchard();
+    const auto rows = [&] {
+        const Report report = shop.report();
+        return blocks<Table>(*section(report, Label::plan)).at(0)->rows.size();
+    };
+    shop.dossier.visits.back().plan.push_back({});
+    shop.dossier.visits.back().plan.back().work = "Lap the valves";
+    const std::size_t before = rows();
+    shop.dossier.visits.back().plan.push_back({});
+    EXPECT_EQ(rows(), before);
+}
+
 TEST(Report, KeepsThePlanInItsOrder) {
     sample::Shop shop = sample::orchard();
     Visit& visit = shop.dossier.visits.back();
@@ -386,23 +426,6 @@ TEST(Report, WarnsOfWhatTheEnginesFuelBrings) {
     const auto diesel = cautions_before_the_first_reading(Fuel::diesel);
     EXPECT_THAT(diesel, Contains(HasSubstr("injection line")));
     EXPECT_THAT(diesel, Not(Contains(HasSubstr("fuel mist"))));
-}
-
-/// What was measured and has no limit is not "not measured".
-TEST(Report, MarksACrankcaseWithoutALimitAsNothing) {
-    sample::Shop shop(1);
-    shop.dossier.engine.cycle = StrokeCycle::two;
-    Visit& visit = shop.visit("2026-03-14", "As found");
-    Reading reading;
-    reading.test = TestKind::crankcase;
-    reading.cylinder = 0;
-    reading.set = sample::bar("0.45");
-    reading.held = sample::bar("0.31");
-    visit.readings.push_back(reading);
-    const Report report = shop.report();
-    const Section* crankcase = section(report, Label::crankcase);
-    ASSERT_NE(crankcase, nullptr);
-    EXPECT_FALSE(blocks<Sentences>(*crankcase).at(0)->sentences.at(0).state);
 }
 
 std::string cautions_of(const sample::Shop& shop, bool appendix) {

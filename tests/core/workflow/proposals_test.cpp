@@ -90,6 +90,20 @@ TEST(Proposals, ACrankcaseWithoutALimitIsLookedAtWithSoapyWater) {
     EXPECT_EQ(work(proposals), Work{"propose.crankcase_soap"});
 }
 
+TEST(Proposals, ACrankcaseChamberIsWorkOnItsCylinder) {
+    Bench bench(2, StrokeCycle::two);
+    bench.engine().crankcase.end_at_least = Bench::pressure("6", "psi");
+    for (const int cylinder : {1, 2}) {
+        Reading& reading = bench.add(TestKind::crankcase, cylinder);
+        reading.set = Bench::pressure("6.5", "psi");
+        reading.held = Bench::pressure(cylinder == 2 ? "4.0" : "6.4", "psi");
+    }
+    const auto proposals = propose(bench.dossier, bench.visit(), bench.find(), nullptr, Bench::reference());
+    ASSERT_EQ(work(proposals), Work{"propose.crankcase"});
+    EXPECT_EQ(proposals.front().cylinder, 2);
+    EXPECT_EQ(proposals.front().option, PlanOption::strip);
+}
+
 // The order is the trade's (common practice, no source): look at the clearance, run it, and only then take
 // the head off.
 TEST(Proposals, NoStripDownForAValveBeforeItsClearanceIsRecorded) {

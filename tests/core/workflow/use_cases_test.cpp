@@ -232,6 +232,50 @@ TEST_F(UseCases, FindOilOnTheRingsFromASessionOfTheSameDay) {
     EXPECT_EQ(keep(begin("Next day"), TestKind::dry, 1), Oiled::no);
 }
 
+// Work was ticked in the plan, and a session begun after it: the proof of the repair.
+TEST_F(UseCases, TagWhatIsReadAfterTickedWorkAndForgetTheOilOfBefore) {
+    const auto keep = [&](SessionId in, TestKind test, int cylinder, Tag tag = Tag::as_found) {
+        auto fresh = sample::reading(in, test, cylinder);
+        fresh.taken_at = {};
+        fresh.tag = tag;
+        const auto done = run(keep_reading(fresh));
+        EXPECT_TRUE(done) << why(done);
+        return std::get<Reading>(*desk->record(RecordKind::reading, fresh.id.uuid));
+    };
+    keep(session.id, TestKind::wet, 1);
+    keep(session.id, TestKind::wet, 2);
+    clock.move_by(std::chrono::minutes(20));
+    PlanLine line = sample::plan_line(session.id, "New rings");
+    line.option = PlanOption::strip;
+    line.cylinder = 1;
+    line.done_at = clock.now();
+    ASSERT_TRUE(run(Command{"test.add", {}, {Put{line}}}));
+    clock.move_by(std::chrono::minutes(20));
+    const auto after = desk->make_id<SessionId>();
+    ASSERT_TRUE(run(open_session(after, engine.id, "After repair")));
+    const Reading repaired = keep(after, TestKind::dry, 1);
+    EXPECT_EQ(repaired.tag, Tag::after_repair);
+    // Nobody noted whether the work took the oil off, or brought new oil.
+    EXPECT_EQ(repaired.oiled, Oiled::unknown);
+    const Reading untouched = keep(after, TestKind::dry, 2);
+    EXPECT_EQ(untouched.tag, Tag::as_found);
+    EXPECT_EQ(untouched.oiled, Oiled::before);
+    // Running burns it off (common practice, no source).
+    EXPECT_EQ(keep(after, TestKind::dry, 2, Tag::after_running).oiled, Oiled::no);
+    // A redo stays what it puts right.
+    auto again = sample::reading(after, TestKind::dry, 1, "6.1");
+    again.taken_at = {};
+    ASSERT_TRUE(run(redo_reading(repaired.id, again)));
+    EXPECT_EQ(std::get<Reading>(*desk->record(RecordKind::reading, again.id.uuid)).tag, Tag::after_repair);
+    // Oil of this session counts as ever, and the session after this one follows no work.
+    keep(after, TestKind::wet, 1);
+    EXPECT_EQ(keep(after, TestKind::dry, 1).oiled, Oiled::before);
+    clock.move_by(std::chrono::hours(24 * 300));
+    const auto year_later = desk->make_id<SessionId>();
+    ASSERT_TRUE(run(open_session(year_later, engine.id, "")));
+    EXPECT_EQ(keep(year_later, TestKind::dry, 1).tag, Tag::as_found);
+}
+
 TEST_F(UseCases, TickAChecksRequestByDoingIt) {
     // Asked for by somebody else, after everything that stands there.
     const auto ask = [&](AskedCheck check, const Tie& tie) {
