@@ -35,7 +35,8 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"compare.oil_unknown", ""},
     {"compare.oil_amount_unknown", ""},
     // Not comparable.
-    {"compare.oil", ""},
+    {"compare.oil_earlier", ""},
+    {"compare.oil_later", ""},
     {"compare.oil_amount", "VV"},
     {"compare.heat_no_model", "ww"},
     {"compare.throttle", ""},

@@ -186,7 +186,8 @@ private:
         const OnRings was = findings::oil_on_rings(from_.at->visit, from_.newest());
         const OnRings is = findings::oil_on_rings(to_.at->visit, to_.newest());
         if ((was == OnRings::oiled) != (is == OnRings::oiled))
-            say_why(out_, to_, Treatment::prevents, "compare.oil");
+            say_why(out_, to_, Treatment::prevents,
+                    was == OnRings::oiled ? "compare.oil_earlier" : "compare.oil_later");
         else if (is == OnRings::unknown && to_.newest().tag == Tag::after_repair)
             say_why(out_, to_, Treatment::not_noted, "compare.oil_unknown");
     }

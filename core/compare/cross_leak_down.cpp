@@ -112,7 +112,8 @@ void cross_leak_down(const Measured& from, const Measured& to, Crossed& out) {
     const OnRings then = findings::oil_on_rings(from.at->visit, from.newest());
     const OnRings now = findings::oil_on_rings(to.at->visit, to.newest());
     if ((then == OnRings::oiled) != (now == OnRings::oiled))
-        say_why(out, to, Treatment::prevents, "compare.oil");
+        say_why(out, to, Treatment::prevents,
+                then == OnRings::oiled ? "compare.oil_earlier" : "compare.oil_later");
     else if (now == OnRings::unknown && to.newest().tag == Tag::after_repair)
         say_why(out, to, Treatment::not_noted, "compare.oil_unknown");
     if (wrong_tdc_suspected(from) || wrong_tdc_suspected(to))

@@ -46,7 +46,7 @@ uncertainty::Gauge gauge_of(const Gauge* dial, const std::vector<const Reading*>
     double step = 0.0;
     for (const Reading* reading : readings) {
         highest = std::max(highest, (reading->*field)->si());
-        step = std::max(step, (reading->*field)->step_si());
+        step = std::max(step, step_pa(*reading, field));
     }
     return findings::instrument_of(dial, highest, step, reference).gauge;
 }

@@ -80,6 +80,7 @@ std::string line(const Row& row, bool header) {
     out.plain("cranked_by", std::string(word(reading.cranked_by)));
     out.quantity("set", "pa", reading.set);
     out.quantity("held", "pa", reading.held);
+    out.quantity("dial_loss", "ratio", reading.dial_loss);
     out.quantity("hold", "s", reading.hold);
     out.quantity("oil_volume", "m3", reading.oil_volume);
     out.text("oil_name", reading.oil_name);

@@ -108,7 +108,7 @@ Derived mean_of(const Case& at, const std::vector<const Reading*>& readings,
     double step = 0.0;
     for (const Reading* reading : readings) {
         values.push_back((reading->*field)->si());
-        step = std::max(step, (reading->*field)->step_si());
+        step = std::max(step, step_pa(*reading, field));
     }
     const double highest = *std::ranges::max_element(values);
     const Instrument instrument = instrument_of(dial, highest, step, at.reference);

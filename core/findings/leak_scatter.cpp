@@ -69,7 +69,8 @@ uncertainty::Repeatability usual_leak_scatter(const Case& at, const HeldOfSet& o
         const double mean = mean_of(shares);
         const double by_area = leakage_by_area(tester, mean * tester.set_gauge_pa);
         // A leak so small that the needle does not show its scatter says nothing of it.
-        if (by_area * usual * tester.set_gauge_pa < readings.back()->held->step_si() || !(by_area > 0.0))
+        if (by_area * usual * tester.set_gauge_pa < step_pa(*readings.back(), &Reading::held) ||
+            !(by_area > 0.0))
             continue;
         for (const double share : shares)
             squares += (share - mean) / by_area * ((share - mean) / by_area);

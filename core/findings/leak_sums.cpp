@@ -129,7 +129,7 @@ std::optional<HeldOfSet> held_of_set(const Case& at, const Tester* tester,
     if (usual.standard_pa > 0.0)
         out.held.from.notes.push_back(
             say("note.leak_moves", figure(Dimension::pressure_difference, set_pa * usual.standard_pa)));
-    const double typed_step_pa = readings.back()->held->step_si();
+    const double typed_step_pa = step_pa(*readings.back(), &Reading::held);
     const Instrument after = instrument_of(dial, set_pa, typed_step_pa, at.reference);
     const uncertainty::Gauge before =
         two_gauges ? instrument_of(&*tester->supply_gauge, set_pa, typed_step_pa, at.reference).gauge

@@ -22,6 +22,7 @@ Reading reading_of(const PadEntry& entry) {
     out.final = entry.final;
     out.set = entry.set;
     out.held = entry.held;
+    out.dial_loss = entry.dial_loss;
     return out;
 }
 
@@ -195,7 +196,8 @@ private:
         out_.state = judge_leak(at_, *shown, testers, why);
         if (!at_.two_stroke() && entry_.held->si() < at_.reference.assumed("very-low-held") * set->si())
             ask("pad.very_low_held");
-        const auto gauge = instrument_of(dial(), set->si(), entry_.held->step_si(), at_.reference).gauge;
+        const auto gauge =
+            instrument_of(dial(), set->si(), step_pa(reading, &Reading::held), at_.reference).gauge;
         const double lost = set->si() - entry_.held->si();
         if (lost > 0.0 && lost <= u95_difference(gauge, set->si(), entry_.held->si()))
             ask("pad.within_gauge", figure(Dimension::pressure_difference, lost));

@@ -21,6 +21,7 @@ struct PadEntry {
     std::optional<int> pulls;
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
+    std::optional<TypedRatio> dial_loss;  ///< what `held` was worked out from
     std::optional<TypedTime> hold;
     std::optional<TypedVolume> oil_volume;  ///< wet
     std::optional<TesterId> tester;         ///< absent: the session's tester for this test

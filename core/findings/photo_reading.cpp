@@ -9,23 +9,35 @@
 
 namespace lapwing::findings {
 
+namespace {
+std::optional<TypedPressure> Reading::*gauge_field(const Reading& reading) {
+    return reading.held ? &Reading::held : &Reading::final;
+}
+}  // namespace
+
 std::optional<TypedPressure> typed_off_gauge(const Reading& reading) {
-    return reading.held ? reading.held : reading.final;
+    return reading.*gauge_field(reading);
 }
 
-bool photo_differs(const TypedPressure& typed, const Attachment& photo) {
-    if (!photo.read_value) return false;
+bool photo_differs(const Reading& typed, const Attachment& photo) {
+    const auto value = typed_off_gauge(typed);
+    if (!value || !photo.read_value) return false;
     // A difference of pressures: gauge zero falls out of it.
     const double u = photo.read_uncertainty ? photo.read_uncertainty->si() : 0.0;
-    return std::abs(photo.read_value->si() - typed.si()) > 2 * u + typed.step_si() / 2;
+    return std::abs(photo.read_value->si() - value->si()) > 2 * u + step_pa(typed, gauge_field(typed)) / 2;
+}
+
+void take_off_photo(Reading& reading, const TypedPressure& read) {
+    reading.*gauge_field(reading) = read;
+    reading.dial_loss.reset();
+    reading.from = ReadingFrom::photo;
 }
 
 bool photo_unsettled(const Reading& reading, const Attachment& photo) {
     // What turned out to be another picture says nothing of a gauge.
     if (photo.photo_of && *photo.photo_of != PhotoOf::gauge) return false;
-    const auto typed = typed_off_gauge(reading);
     const bool open = !photo.read_settled || photo.read_settled == ReadSettled::left_open;
-    return typed && open && photo_differs(*typed, photo);
+    return open && photo_differs(reading, photo);
 }
 
 void add_photo_contradictions(const Case& at, CylinderFindings& cylinder) {

@@ -15,8 +15,11 @@ std::optional<TypedPressure> typed_off_gauge(const Reading& reading);
 
 /// Whether the photo reads otherwise than was typed by more than both uncertainties together: twice the
 /// standard uncertainty of the photo's reading and half a step of the digits typed. False for a photo that
-/// was not read.
-bool photo_differs(const TypedPressure& typed, const Attachment& photo);
+/// was not read, and where nothing was typed.
+bool photo_differs(const Reading& typed, const Attachment& photo);
+
+/// Puts what a photo reads in the place of what was typed.
+void take_off_photo(Reading& reading, const TypedPressure& read);
 
 /// It differs and nobody has decided which one holds.
 bool photo_unsettled(const Reading& reading, const Attachment& photo);

@@ -3,6 +3,9 @@
 
 #include "core/model/reading.h"
 
+#include <algorithm>
+#include <cmath>
+
 #include "core/model/check.h"
 
 namespace lapwing {
@@ -45,6 +48,17 @@ void check_fields_of_test(Check& check, const Reading& reading) {
     }
 }
 
+void check_dial(Check& check, const Reading& reading) {
+    if (!reading.dial_loss) return;
+    if (reading.test != TestKind::leak_down) forbid(check, true, reading.test, "leakage on the dial");
+    check.within(reading.dial_loss, 0.0, 1.0, "Leakage on the dial");
+    if (!reading.set || !reading.held) return;
+    const double stands_for = reading.set->si() * (1.0 - reading.dial_loss->si());
+    check.that(std::abs(reading.held->si() - stands_for) <= reading.held->step_si(), "reading.dial_disagrees",
+               "{} on the dial is not {} of {}: leave out one of the two.", reading.dial_loss->text(),
+               reading.held->text(), reading.set->text());
+}
+
 /// Exits of a two-stroke's crankcase, which no one cylinder need own.
 bool is_crankcase_exit(Exit exit) {
     return exit == Exit::crank_seals || exit == Exit::base_gasket || exit == Exit::reed ||
@@ -67,6 +81,7 @@ Result<Reading> checked(Reading reading) {
     if (reading.set && reading.test == TestKind::leak_down)
         check.positive(reading.set, model::highest_gauge_pa, "Set pressure");
     check.gauge_pressure(reading.held, "Held pressure");
+    check_dial(check, reading);
     check.positive(reading.hold, 86'400.0, "Time held");
     check.within(reading.oil_volume, 0.0, 2e-3, "Oil volume");
     check.text(reading.oil_name, "Oil", 500);
@@ -76,6 +91,18 @@ Result<Reading> checked(Reading reading) {
                "The reading stands in for itself: record it again.");
     model::check_lineage(check, reading.lineage);
     return check.done(std::move(reading));
+}
+
+TypedPressure held_by_dial(const TypedPressure& set, const TypedRatio& loss) {
+    const double step = std::abs(set.number()) * loss.step_si();
+    const int decimals = step > 0.0 ? static_cast<int>(std::ceil(-std::log10(step))) + 1 : 0;
+    return TypedPressure::from(set.value() * (1.0 - loss.si()), set.unit(), std::clamp(decimals, 0, 12));
+}
+
+double step_pa(const Reading& reading, std::optional<TypedPressure> Reading::*field) {
+    if (field == &Reading::held && reading.dial_loss && reading.set)
+        return reading.set->si() * reading.dial_loss->step_si();
+    return (reading.*field)->step_si();
 }
 
 Result<ExitNote> checked(ExitNote note) {

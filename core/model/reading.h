@@ -48,6 +48,9 @@ struct Reading {
     CrankedBy cranked_by = CrankedBy::unknown;
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
+    /// Leak-down with a dial that is marked in % of leakage: what it showed. `held` is then what that stands
+    /// for (held_by_dial).
+    std::optional<TypedRatio> dial_loss;
     std::optional<TypedTime> hold;
     std::optional<TypedVolume> oil_volume;
     std::string oil_name;
@@ -62,6 +65,14 @@ struct Reading {
 };
 
 Result<Reading> checked(Reading reading);
+
+/// The pressure that a dial in % stands for: such dials are pressure gauges with another face, 0 % at the set
+/// pressure and 100 % at none. In the unit of `set`, so finely that the dial's steps stay apart.
+TypedPressure held_by_dial(const TypedPressure& set, const TypedRatio& loss);
+
+/// How finely a pressure of the reading was written down, Pa: a step of its last digit, or of the dial's
+/// percent that it was worked out from.
+double step_pa(const Reading& reading, std::optional<TypedPressure> Reading::*field);
 
 enum class Exit {
     intake,

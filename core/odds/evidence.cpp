@@ -35,7 +35,7 @@ double mean(const std::vector<const Reading*>& readings, std::optional<TypedPres
 double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
     double out = 0.0;
     for (const Reading* reading : readings)
-        out = std::max(out, (reading->*field)->step_si());
+        out = std::max(out, step_pa(*reading, field));
     return out;
 }
 

@@ -268,6 +268,7 @@ void fields(auto& visit, As<Reading> auto& reading) {
     visit("cranked_by", reading.cranked_by);
     visit("set", reading.set);
     visit("held", reading.held);
+    visit("dial_loss", reading.dial_loss);
     visit("hold", reading.hold);
     visit("oil_volume", reading.oil_volume);
     visit("oil_name", reading.oil_name);

@@ -39,7 +39,7 @@ Result<Record> record_from_json(RecordKind kind, std::string_view json);
 
 inline constexpr std::string_view session_format = "lapwing-session";
 inline constexpr int session_major = 1;
-inline constexpr int session_minor = 3;
+inline constexpr int session_minor = 4;
 inline constexpr std::size_t longest_json = 32u << 20;  ///< bytes
 inline constexpr int deepest_json = 64;                 ///< objects and arrays in one another
 

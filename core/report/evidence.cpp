@@ -70,7 +70,10 @@ On on(const Visit& visit, const Tie& tie) {
 void add_reading(Photo& to, const Reading& reading) {
     using findings::figure_of;
     if (reading.final) to.lines.push_back({Label::typed, figure_of(*reading.final)});
-    if (reading.held) to.lines.push_back({Label::held, figure_of(*reading.held)});
+    if (reading.dial_loss)
+        to.lines.push_back({Label::typed, figure_of(*reading.dial_loss)});
+    else if (reading.held)
+        to.lines.push_back({Label::held, figure_of(*reading.held)});
     if (reading.set) to.lines.push_back({Label::set, figure_of(*reading.set)});
     if (reading.from != ReadingFrom::typed) to.lines.push_back({word_of(reading.from)});
 }

@@ -23,19 +23,13 @@ constexpr std::int64_t oil_stays_ms = std::int64_t{12} * 60 * 60 * 1000;
 /// A session begun longer ago is not looked through: nobody goes on with one for weeks.
 constexpr std::int64_t worked_on_ms = std::int64_t{14} * 24 * 60 * 60 * 1000;
 
-bool has_wet(const Visit& visit, int cylinder, std::int64_t from_ms, std::int64_t to_ms) {
-    return std::ranges::any_of(visit.readings, [&](const Reading& earlier) {
-        return earlier.test == TestKind::wet && earlier.cylinder == cylinder &&
-               earlier.taken_at.unix_ms >= from_ms && earlier.taken_at.unix_ms <= to_ms;
-    });
-}
-
-/// When its last wet reading was taken; there is one.
-std::int64_t last_wet(const Visit& visit, int cylinder) {
-    std::int64_t last = 0;
-    for (const Reading& reading : visit.readings)
-        if (reading.test == TestKind::wet && reading.cylinder == cylinder)
-            last = std::max(last, reading.taken_at.unix_ms);
+/// The last wet test of the cylinder between these times; null where there is none.
+const Reading* wet_between(const Visit& visit, int cylinder, std::int64_t from_ms, std::int64_t to_ms) {
+    const Reading* last = nullptr;
+    for (const Reading& earlier : visit.readings)
+        if (earlier.test == TestKind::wet && earlier.cylinder == cylinder &&
+            earlier.taken_at.unix_ms >= from_ms && earlier.taken_at.unix_ms <= to_ms)
+            last = &earlier;
     return last;
 }
 
@@ -47,19 +41,21 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
     const std::int64_t at = reading.taken_at.unix_ms;
     constexpr std::int64_t ever = std::numeric_limits<std::int64_t>::min();
     constexpr std::int64_t whenever = std::numeric_limits<std::int64_t>::max();
-    if (has_wet(visit, reading.cylinder, ever, taken_now ? whenever : at)) return Oiled::before;
+    if (wet_between(visit, reading.cylinder, ever, taken_now ? whenever : at)) return Oiled::before;
+    // Whoever read it knows whether the engine ran since, or the bore was wiped.
+    if (reading.oiled == Oiled::no) return Oiled::no;
     const auto sessions = now.library.sessions(visit.session.engine);
     if (!sessions) return tl::unexpected(sessions.error());
     for (const Session& other : *sessions) {
-        const bool near = std::abs(other.opened_at.unix_ms - at) < worked_on_ms;
-        if (other.id == visit.session.id || !near) continue;
+        if (other.id == visit.session.id || !of_the_same_work(other, reading.taken_at)) continue;
         const auto earlier = now.library.visit(other.id);
         if (!earlier) return tl::unexpected(earlier.error());
-        if (!*earlier || !has_wet(**earlier, reading.cylinder, at - oil_stays_ms, at)) continue;
+        const auto* wet =
+            *earlier ? wet_between(**earlier, reading.cylinder, at - oil_stays_ms, at) : nullptr;
         // Running burns it off; whether work on the cylinder took it off, or brought new oil, nobody noted.
-        if (reading.tag == Tag::after_running) continue;
+        if (!wet || reading.tag == Tag::after_running) continue;
         const bool worked = reading.tag == Tag::after_repair &&
-                            worked_on(**earlier, reading.cylinder, last_wet(**earlier, reading.cylinder));
+                            worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms);
         return worked && reading.oiled != Oiled::before ? Oiled::unknown : Oiled::before;
     }
     // Oil that no wet test tells of: whoever put it in says so.
@@ -122,6 +118,22 @@ const Reading* replacement_of(const Visit& visit, ReadingId id) {
 }
 
 }  // namespace
+
+bool of_the_same_work(const Session& session, Timestamp at) {
+    return std::abs(session.opened_at.unix_ms - at.unix_ms) < worked_on_ms;
+}
+
+const Reading* oil_of_other_session(std::span<const Visit> others, const Visit& visit, int cylinder,
+                                    Timestamp at) {
+    if (wet_between(visit, cylinder, std::numeric_limits<std::int64_t>::min(), at.unix_ms)) return nullptr;
+    const Reading* last = nullptr;
+    for (const Visit& other : others) {
+        if (other.session.id == visit.session.id || !of_the_same_work(other.session, at)) continue;
+        const auto* wet = wet_between(other, cylinder, at.unix_ms - oil_stays_ms, at.unix_ms);
+        if (wet && (!last || last->taken_at < wet->taken_at)) last = wet;
+    }
+    return last;
+}
 
 Intent keep_reading(Reading reading, std::optional<ReadSettled> settled) {
     return [reading, settled](const Now& now) -> Result<Command> {

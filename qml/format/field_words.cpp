@@ -125,6 +125,7 @@ const std::unordered_map<std::string_view, const char*> names = {
     SAY("pulls", "Pulls"),
     SAY("set", "Set"),
     SAY("held", "Held"),
+    SAY("dial_loss", "Leakage on the dial"),
     SAY("hold", "Hold time"),
     SAY("oil_volume", "Oil put in"),
     SAY("oil_name", "Oil"),

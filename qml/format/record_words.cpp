@@ -218,6 +218,17 @@ QString title_of(const Formatter& format, const Record& record) {
     return std::visit(Title{format}, record);
 }
 
+QString shown_of_set(const Formatter& format, const Reading& reading) {
+    if (!reading.set) return {};
+    const QString set = format.typed(*reading.set);
+    if (reading.dial_loss)
+        return translated(QT_TRANSLATE_NOOP("Findings", "%1 lost of %2"))
+            .arg(format.typed(*reading.dial_loss), set);
+    return reading.held
+               ? translated(QT_TRANSLATE_NOOP("Findings", "%1 of %2")).arg(format.typed(*reading.held), set)
+               : QString();
+}
+
 QString gist_of(const Formatter& format, const Record& record) {
     struct Gist {
         const Formatter& f;
@@ -226,6 +237,7 @@ QString gist_of(const Formatter& format, const Record& record) {
         QString operator()(const Session& session) const { return plain(session.complaint.text); }
         QString operator()(const Reading& reading) const {
             const auto held_of_set = translated(QT_TRANSLATE_NOOP("Findings", "held %1 of %2"));
+            if (reading.dial_loss) return shown_of_set(f, reading);
             if (reading.held && reading.set)
                 return held_of_set.arg(f.typed(*reading.held), f.typed(*reading.set));
             return joined({reading.final ? f.typed(*reading.final) : QString(), plain(reading.note)});

@@ -134,10 +134,10 @@ Sheet {
 
     ChoiceRow {
         width: parent.width
-        label: qsTr("The gauge's unit")
+        label: qsTr("What the dial is marked in")
         options: Array.from(sheet.model.pressureUnits).map(unit => ({
                     value: unit,
-                    text: unit === "kgf/cm2" ? "kgf/cm²" : unit
+                    text: unit === "kgf/cm2" ? "kgf/cm²" : unit === "%" ? qsTr("% leakage") : unit
                 }))
         current: sheet.model.pressureUnit
         onChosen: value => sheet.model.pressureUnit = value

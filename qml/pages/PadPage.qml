@@ -53,7 +53,7 @@ KeyedPage {
     about: viewModel.subtitle
     keyed: viewModel
     shut: viewModel.refused
-    onAsked: what => sheets.show(what === "photo" ? photoReads : repeated)
+    onAsked: what => sheets.show(what === "photo" ? photoReads : what === "oil" ? earlierOil : repeated)
 
     PadModel {
         id: viewModel
@@ -62,6 +62,7 @@ KeyedPage {
         sessionId: page.sessionId
         test: page.test
         onRepeatAsked: sheets.show(repeated)
+        onOilAsked: sheets.show(earlierOil)
         onPhotoAsked: sheets.show(photoReads)
         onListenTo: cylinder => page.go("LeakHunt", {
             sessionId: page.sessionId,
@@ -204,6 +205,14 @@ KeyedPage {
                 cylinder: viewModel.cylinder,
                 other: true
             })
+        }
+    }
+
+    Component {
+        id: earlierOil
+
+        EarlierOilSheet {
+            model: viewModel
         }
     }
 

@@ -9,6 +9,7 @@
 #include "core/findings/firing.h"
 #include "core/findings/touched.h"
 #include "core/workflow/exits.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/next_tdc_model.h"
@@ -101,7 +102,8 @@ QString LeakHuntModel::heldLine() const {
     QString figure = format().typed(*reading->held);
     // The unit once is enough.
     if (reading->held->unit() == reading->set->unit()) figure = figure.section(QLatin1Char(' '), 0, 0);
-    const QString held = tr("held %1 of %2").arg(figure, format().typed(*reading->set));
+    const QString held = reading->dial_loss ? format::shown_of_set(format(), *reading)
+                                            : tr("held %1 of %2").arg(figure, format().typed(*reading->set));
     const auto* found = findings() ? findings()->cylinder(cylinder()) : nullptr;
     if (!found || !found->leak_down) return held;
     const auto* counts = leakDown();

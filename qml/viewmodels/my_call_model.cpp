@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "core/workflow/remarks.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/opinion_words.h"
 
 namespace lapwing {
@@ -94,9 +95,7 @@ QString MyCallModel::measuredAt(int cylinder) const {
         const Reading& newest = *readings.back();
         if (newest.final) parts << format().heading(test) + QLatin1Char(' ') + format().typed(*newest.final);
         if (newest.held && newest.set)
-            parts << tr("%1 %2 of %3")
-                         .arg(format().heading(test), format().typed(*newest.held),
-                              format().typed(*newest.set));
+            parts << format().heading(test) + QLatin1Char(' ') + format::shown_of_set(format(), newest);
     }
     for (const ExitNote* exit : standing(visit().exits, cylinder))
         if (exit->loudness != Loudness::nothing)

@@ -207,7 +207,7 @@ QString NeedleModel::line() const {
 }
 
 bool NeedleModel::differs() const {
-    const auto typed = this->typed();
+    const auto* typed = typedReading();
     return typed && photo() && findings::photo_differs(*typed, *photo());
 }
 
@@ -242,10 +242,7 @@ void NeedleModel::settle(const QString& text) {
     Reading instead = *typed;
     instead.id = app()->desk().make_id<ReadingId>();
     instead.lineage = {};
-    if (by_photo) {
-        instead.from = ReadingFrom::photo;
-        (instead.held ? instead.held : instead.final) = photo()->read_value;
-    }
+    if (by_photo) findings::take_off_photo(instead, *photo()->read_value);
     std::vector<workflow::Intent> all{workflow::redo_reading(standing->id, instead)};
     // It is the same measurement: whatever else hung on it goes along.
     for (Attachment other : visit().attachments) {

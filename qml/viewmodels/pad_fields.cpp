@@ -42,7 +42,9 @@ double PadFields::full_scale() const {
 
 format::Entry PadFields::placed(const QString& field) const {
     const QString raw = entry_.typed(field);
-    if (!pad_field::is_pressure(field) || entry_.plain) return {format::withoutNoughts(raw), false};
+    const bool percent = dial_in_percent_ && field == pad_field::held;
+    if (!pad_field::is_pressure(field) || percent || entry_.plain)
+        return {format::withoutNoughts(raw), false};
     std::optional<double> division;
     if (tester_ && tester_->gauge.division) division = unit_.number(tester_->gauge.division->value());
     return format::placePoint(raw, full_scale(), format::decimalsOfGauge(full_scale(), division));
@@ -81,6 +83,12 @@ std::optional<TypedPressure> PadFields::typed_pressure(const QString& field) con
     return entry_.typed(field).isEmpty() ? std::nullopt : pressure(field);
 }
 
+std::optional<TypedRatio> PadFields::dial_loss() const {
+    if (!dial_in_percent_ || empty()) return std::nullopt;
+    auto typed = TypedRatio::make(digits(pad_field::held).toStdString(), units::percent);
+    return typed ? std::optional(*typed) : std::nullopt;
+}
+
 findings::PadEntry PadFields::pad_entry(int cylinder, Tag tag) const {
     findings::PadEntry pad;
     pad.test = test_;
@@ -89,7 +97,11 @@ findings::PadEntry PadFields::pad_entry(int cylinder, Tag tag) const {
     pad.first = typed_pressure(pad_field::first);
     pad.final = typed_pressure(pad_field::final_reading);
     pad.set = pressure(pad_field::set);
-    pad.held = typed_pressure(pad_field::held);
+    pad.dial_loss = dial_loss();
+    if (!dial_in_percent_)
+        pad.held = typed_pressure(pad_field::held);
+    else if (pad.dial_loss && pad.set)
+        pad.held = held_by_dial(*pad.set, *pad.dial_loss);
     if (const QString hold = placed(pad_field::hold).digits; !hold.isEmpty())
         if (auto typed = TypedTime::make(hold.toStdString(), units::minute)) pad.hold = *typed;
     if (is_cranking(test_))
@@ -112,6 +124,7 @@ Reading PadFields::reading(int cylinder, Tag tag) const {
     reading.final = pad.final;
     if (!is_cranking(test_)) reading.set = pad.set;
     reading.held = pad.held;
+    reading.dial_loss = pad.dial_loss;
     reading.hold = pad.hold;
     reading.tester = pad.tester;
     reading.pulls = pad.pulls;

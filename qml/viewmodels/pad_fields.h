@@ -38,8 +38,14 @@ constexpr bool is_cranking(TestKind test) {
 class PadFields {
 public:
     PadFields(TestKind test, Fuel fuel, const Visit& visit, const Tester* tester, Unit<PressureTag> unit,
-              const KeyedEntry& entry)
-        : test_(test), fuel_(fuel), visit_(visit), tester_(tester), unit_(unit), entry_(entry) {}
+              bool dial_in_percent, const KeyedEntry& entry)
+        : test_(test),
+          fuel_(fuel),
+          visit_(visit),
+          tester_(tester),
+          unit_(unit),
+          dial_in_percent_(dial_in_percent),
+          entry_(entry) {}
 
     /// Digits as they will be taken, and whether the app placed their point.
     [[nodiscard]] format::Entry placed(const QString& field) const;
@@ -58,12 +64,15 @@ public:
 private:
     [[nodiscard]] double full_scale() const;
     [[nodiscard]] std::optional<TypedPressure> typed_pressure(const QString& field) const;
+    /// What is typed off a dial that is marked in % of leakage.
+    [[nodiscard]] std::optional<TypedRatio> dial_loss() const;
 
     TestKind test_;
     Fuel fuel_;
     const Visit& visit_;
     const Tester* tester_;
     Unit<PressureTag> unit_;
+    bool dial_in_percent_;  ///< leak-down: `held` is typed as the leakage that the dial shows
     const KeyedEntry& entry_;
 };
 

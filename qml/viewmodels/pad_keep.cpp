@@ -6,7 +6,9 @@
 #include <algorithm>
 
 #include "core/base/apart.h"
+#include "core/findings/photo_reading.h"
 #include "core/workflow/readings.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/pad_model.h"
 
@@ -23,7 +25,8 @@ QString PadModel::keepText() const {
     if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
     if (oil_asked_ == cylinder_ && oilLacks()) return tr("Keep, oil not noted");
     if (setLacks()) return tr("Set first");
-    if (!odd_repeat_.isEmpty() || (otherwise() && photo_asked_ != asTyped())) return tr("Keep …");
+    if (!earlierOil().isEmpty() || !odd_repeat_.isEmpty() || (otherwise() && photo_asked_ != asTyped()))
+        return tr("Keep …");
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
     if (test_ == TestKind::leak_down) return tr("Keep, listen");
@@ -134,6 +137,10 @@ void PadModel::keep() {
         return;
     }
     if (lacking()) return;
+    if (!earlierOil().isEmpty()) {
+        emit oilAsked();
+        return;
+    }
     if (otherwise() && photo_asked_ != asTyped()) {
         photo_asked_ = asTyped();
         photo_settled_.reset();
@@ -150,7 +157,7 @@ void PadModel::keep() {
 
 void PadModel::keepRepeat() {
     // What a photo reads is asked about first, whichever way one comes.
-    if (otherwise() && photo_asked_ != asTyped()) return keep();
+    if (!earlierOil().isEmpty() || (otherwise() && photo_asked_ != asTyped())) return keep();
     if (!empty() && !lacking()) keepAll();
 }
 
@@ -164,11 +171,9 @@ void PadModel::keepAll(Oiled oiled) {
     Reading made = typedFields().reading(here, tag_);
     made.session = session().id;
     made.oiled = oiled;
+    if (oiled == Oiled::unknown && oilOfOtherSession() && oilGone() == true) made.oiled = Oiled::no;
     oil_asked_.reset();
-    if (const auto read = takenOff()) {
-        (made.held ? made.held : made.final) = read;
-        made.from = ReadingFrom::photo;
-    }
+    if (const auto read = takenOff()) findings::take_off_photo(made, *read);
     const auto settled = photo_asked_ == asTyped() ? photo_settled_ : std::nullopt;
     photo_settled_.reset();
     photo_asked_.clear();
@@ -176,9 +181,9 @@ void PadModel::keepAll(Oiled oiled) {
     if (is_cranking(test_)) made.cranked_by = session().conditions.cranked_by;
     const auto redo = entry().redo;
     // The pressures, whichever field was typed in last.
-    QString shown = made.final ? format().typed(*made.final) : QString();
-    if (made.held && made.set)
-        shown = tr("%1 of %2").arg(format().typed(*made.held), format().typed(*made.set));
+    const QString shown = made.held && made.set ? format::shown_of_set(format(), made)
+                          : made.final          ? format().typed(*made.final)
+                                                : QString();
     // Held above set is no leakage: there is nothing to listen for.
     const bool above = made.held && made.set && is_above(made.held->si(), made.set->si());
     const bool listens = test_ == TestKind::leak_down && !redo && !above;
@@ -190,6 +195,36 @@ void PadModel::keepAll(Oiled oiled) {
           });
     const int next = nextOf(here);
     moveTo(redo || test_ == TestKind::leak_down || next == 0 ? here : next);
+}
+
+// ---- Oil that another session left
+
+const Reading* PadModel::oilOfOtherSession() const {
+    if (!found() || (test_ != TestKind::dry && test_ != TestKind::leak_down)) return nullptr;
+    return workflow::oil_of_other_session(others_, visit(), cylinder_, app()->desk().clock().now());
+}
+
+/// The engine ran for all cylinders or for none: what a kept reading says of its own rings holds for them.
+std::optional<bool> PadModel::oilGone() const {
+    if (oil_gone_) return oil_gone_;
+    for (const auto& reading : visit().readings) {
+        if (reading.test != TestKind::dry && reading.test != TestKind::leak_down) continue;
+        if (workflow::oil_of_other_session(others_, visit(), reading.cylinder, reading.taken_at))
+            return reading.oiled == Oiled::no;
+    }
+    return std::nullopt;
+}
+
+QString PadModel::earlierOil() const {
+    const auto* wet = empty() || redoing() ? nullptr : oilOfOtherSession();
+    if (!wet || oilGone()) return {};
+    return tr("Wet test of cylinder %1, %2").arg(wet->cylinder).arg(format().shortDateTime(wet->taken_at));
+}
+
+void PadModel::settleOil(bool gone) {
+    oil_gone_ = gone;
+    changed();
+    keep();
 }
 
 void PadModel::startRedo(const QString& readingId) {

@@ -55,28 +55,75 @@ const Tester* PadModel::tester() const {
     return nullptr;
 }
 
+/// Once for a session: they are not written to while its pad is open.
+void PadModel::readOthers() {
+    if (others_of_ == session().id) return;
+    others_of_ = session().id;
+    others_.clear();
+    const auto& desk = app()->desk();
+    for (const auto& other : desk.sessions(engine().id)) {
+        if (other.id == session().id) continue;
+        if (!others_.empty() && !workflow::of_the_same_work(other, desk.clock().now())) continue;
+        if (auto visit = desk.visit(other.id)) others_.push_back(std::move(*visit));
+    }
+}
+
+const Reading* PadModel::lastWithTester() const {
+    const auto* used = tester();
+    const auto in = [&](const Visit& visit) {
+        const Reading* last = nullptr;
+        for (const auto& reading : visit.readings)
+            if (reading.test == test_ && (used ? reading.tester == used->id : !reading.tester))
+                last = &reading;
+        return last;
+    };
+    if (const auto* last = in(visit())) return last;
+    // Without a tester's name another session's may be any.
+    if (!used) return nullptr;
+    const Reading* last = nullptr;
+    for (const auto& other : others_)
+        if (const auto* reading = in(other); reading && (!last || last->taken_at < reading->taken_at))
+            last = reading;
+    return last;
+}
+
+bool PadModel::dialInPercent() const {
+    if (test_ != TestKind::leak_down) return false;
+    if (chosen_percent_) return *chosen_percent_;
+    const auto* last = lastWithTester();
+    return last && last->dial_loss;
+}
+
 Unit<PressureTag> PadModel::pressureUnit() const {
     if (chosen_unit_) return *chosen_unit_;
+    if (const auto* last = lastWithTester()) {
+        if (const auto& shown = last->set ? last->set : last->final) return shown->unit();
+    }
     if (const auto* used = tester()) return used->gauge.full_scale.unit();
     return format().choice().pressure;
 }
 
 QString PadModel::pressureUnitSymbol() const {
+    if (dialInPercent()) return QString::fromUtf8(units::percent.symbol().data());
     return QString::fromUtf8(pressureUnit().symbol().data());
 }
 
 void PadModel::setPressureUnit(const QString& symbol) {
-    chosen_unit_ = Unit<PressureTag>::find(symbol.toStdString());
-    edited();
+    // The set pressure keeps its unit beside a dial in %.
+    chosen_percent_ = symbol == QLatin1String(units::percent.symbol().data());
+    if (!*chosen_percent_) chosen_unit_ = Unit<PressureTag>::find(symbol.toStdString());
+    changed();
 }
 
 QStringList PadModel::pressureUnits() const {
-    return {QStringLiteral("bar"), QStringLiteral("psi"), QStringLiteral("kPa"), QStringLiteral("kgf/cm2"),
-            QStringLiteral("inHg")};
+    QStringList all{QStringLiteral("bar"), QStringLiteral("psi"), QStringLiteral("kPa"),
+                    QStringLiteral("kgf/cm2"), QStringLiteral("inHg")};
+    if (test_ == TestKind::leak_down) all << QStringLiteral("%");
+    return all;
 }
 
 PadFields PadModel::typedFields() const {
-    return {test_, engine().fuel, visit(), tester(), pressureUnit(), entry()};
+    return {test_, engine().fuel, visit(), tester(), pressureUnit(), dialInPercent(), entry()};
 }
 
 QString PadModel::typed() const {
@@ -94,6 +141,7 @@ bool PadModel::pointPlaced() const {
 }
 
 QString PadModel::unit() const {
+    if (typesPercent()) return QString::fromUtf8(units::percent.display().data());
     if (pad_field::is_pressure(field_)) return QString::fromUtf8(pressureUnit().display().data());
     if (field_ == pad_field::oil) return QString::fromUtf8(units::ml.display().data());
     if (field_ == pad_field::hold) return QString::fromUtf8(units::minute.display().data());
@@ -133,6 +181,10 @@ void PadModel::judge() {
     odd_repeat_ = apartFromStanding(judged);
     if (oil_between_ && !empty())
         lines_.tell(tr("After oil"), tr("kept, and not counted with what was read before the oil"));
+    if (const QString wet = earlierOil(); !wet.isEmpty())
+        lines_.ask(tr("%1: is its oil still on the rings?").arg(wet), QStringLiteral("oil"));
+    else if (!empty() && oilOfOtherSession() && oilGone() == false)
+        lines_.tell(tr("After oil"), tr("read over the oil of another session's wet test"));
     if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_, QStringLiteral("repeat"));
     if (const QString reads = photoReads(); !reads.isEmpty()) lines_.ask(reads, QStringLiteral("photo"));
     // Nobody keeps a wet reading without having seen how much oil it takes.
@@ -148,7 +200,10 @@ void PadModel::judge() {
 void PadModel::tellKept() {
     const auto* kept = empty() && found() ? latest(visit().readings, test_, cylinder_) : nullptr;
     if (!kept) return;
-    if (kept->held && kept->set)
+    if (kept->dial_loss && kept->set)
+        lines_.tell(tr("Kept: %1").arg(format().typed(*kept->dial_loss)),
+                    tr("at %1").arg(format().typed(*kept->set)));
+    else if (kept->held && kept->set)
         lines_.tell(tr("Kept: %1").arg(format().typed(*kept->held)),
                     tr("of %1").arg(format().typed(*kept->set)));
     else if (kept->final)
@@ -253,12 +308,17 @@ void PadModel::writeDraft(QJsonObject& draft) const {
     KeyedModel::writeDraft(draft);
     draft["tag"] = tag();
     draft["taken off"] = photo_taken_;
+    // What the digits are in.
+    if (chosen_unit_) draft["unit"] = QString::fromUtf8(chosen_unit_->symbol().data());
+    if (chosen_percent_) draft["percent"] = *chosen_percent_;
 }
 
 void PadModel::readDraft(const QJsonObject& draft) {
     KeyedModel::readDraft(draft);
     tag_ = from_word<Tag>(draft["tag"].toString().toStdString()).value_or(Tag::as_found);
     photo_taken_ = draft["taken off"].toString();
+    chosen_unit_ = Unit<PressureTag>::find(draft["unit"].toString().toStdString());
+    if (const auto percent = draft["percent"]; percent.isBool()) chosen_percent_ = percent.toBool();
     if (test_ == TestKind::crankcase) field_.clear();
     if (!takes(cylinder_)) {
         field_.clear();

@@ -26,11 +26,12 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(QString tag READ tag WRITE setTag NOTIFY entryChanged)
     Q_PROPERTY(QVariantList tags READ tags NOTIFY refreshed)
     Q_PROPERTY(QString pressureUnit READ pressureUnitSymbol WRITE setPressureUnit NOTIFY entryChanged)
-    Q_PROPERTY(QStringList pressureUnits READ pressureUnits CONSTANT)
+    Q_PROPERTY(QStringList pressureUnits READ pressureUnits NOTIFY refreshed)
     Q_PROPERTY(bool refused READ refused NOTIFY refreshed)
     Q_PROPERTY(QString oilAmount READ oilAmount NOTIFY refreshed)
     Q_PROPERTY(QString oddRepeat READ oddRepeat NOTIFY entryChanged)
     Q_PROPERTY(bool oilBetween READ oilBetween NOTIFY entryChanged)
+    Q_PROPERTY(QString earlierOil READ earlierOil NOTIFY entryChanged)
     Q_PROPERTY(QString photoReads READ photoReads NOTIFY entryChanged)
     Q_PROPERTY(QVariantList photoChoices READ photoChoices NOTIFY entryChanged)
 
@@ -59,9 +60,9 @@ public:
     [[nodiscard]] QString tag() const;
     void setTag(const QString& word);
     [[nodiscard]] QVariantList tags() const;
-    [[nodiscard]] QString pressureUnitSymbol() const;
+    [[nodiscard]] QString pressureUnitSymbol() const;  ///< "%" where the dial shows leakage
     void setPressureUnit(const QString& symbol);
-    [[nodiscard]] QStringList pressureUnits() const;
+    [[nodiscard]] QStringList pressureUnits() const;  ///< what dials are marked in, leak-down's "%" among it
     /// No wet test on a diesel.
     [[nodiscard]] bool refused() const;
     /// Wet test: how much oil a cylinder of this size takes; empty in other tests.
@@ -70,6 +71,10 @@ public:
     [[nodiscard]] QString oddRepeat() const { return odd_repeat_; }
     /// A wet test of this cylinder lies between the readings that stand and what is typed.
     [[nodiscard]] bool oilBetween() const { return oil_between_; }
+
+    /// Which wet test of another session may have left its oil on these rings, while nobody has said in this
+    /// session whether the engine ran since; else empty.
+    [[nodiscard]] QString earlierOil() const;
 
     /// "You typed 4.6 bar, the photo reads 4.06 bar ± 0.01": a photo of this gauge was taken in between, and
     /// nobody has said which holds; else empty.
@@ -85,6 +90,8 @@ public:
     Q_INVOKABLE void keepRepeat();
     /// The same where oil went in since: it is not counted with what was read before the oil.
     Q_INVOKABLE void keepOiled();
+    /// Says whether the engine ran, or the bore was wiped, since that wet test, and keeps.
+    Q_INVOKABLE void settleOil(bool gone);
     /// Says which of the two holds and keeps it; "left open" keeps what was typed with the difference.
     Q_INVOKABLE void settlePhoto(const QString& way);
     Q_INVOKABLE void startRedo(const QString& readingId);
@@ -98,12 +105,15 @@ signals:
     void listenTo(int cylinder);
     /// A repeat far from what stands is not kept before it was asked whether conditions were changed.
     void repeatAsked();
+    /// Another session's wet test left oil: nothing is kept before it was asked whether it is gone.
+    void oilAsked();
     /// A photo in between reads otherwise: nothing is kept before it was asked, once, which one holds.
     void photoAsked();
 
 protected:
     void refresh() override {
         history_.reset();
+        if (found()) readOthers();
         KeyedModel::refresh();
     }
     [[nodiscard]] QString place() const override { return QString::number(cylinder_); }
@@ -119,9 +129,15 @@ protected:
 
 private:
     [[nodiscard]] QVariantList earlierReadings() const;
+    void readOthers();
 
     [[nodiscard]] const Tester* tester() const;
     [[nodiscard]] Unit<PressureTag> pressureUnit() const;
+    /// Leak-down: the dial after the restrictor is marked in % of leakage.
+    [[nodiscard]] bool dialInPercent() const;
+    /// The last reading of this test with the tester in use: in this session, else in the engine's others.
+    [[nodiscard]] const Reading* lastWithTester() const;
+    [[nodiscard]] bool typesPercent() const { return dialInPercent() && field_ == pad_field::held; }
     [[nodiscard]] PadFields typedFields() const;
     [[nodiscard]] QString fieldCaption() const;
     const findings::ModelFacts* modelFacts(const findings::PadEntry& entry);
@@ -144,6 +160,9 @@ private:
     [[nodiscard]] bool adds() const;
     void keepAddition();
     [[nodiscard]] bool oilCameBetween() const;
+    [[nodiscard]] const Reading* oilOfOtherSession() const;
+    /// What was said in this session of the oil of another one: true, it is gone.
+    [[nodiscard]] std::optional<bool> oilGone() const;
     [[nodiscard]] bool countedIn(const Reading& reading) const;
     [[nodiscard]] QString apartFromStanding(const findings::PadJudgement& judged) const;
     void keepAll(Oiled oiled = Oiled::unknown);
@@ -166,6 +185,7 @@ private:
     TestKind test_ = TestKind::dry;
     Tag tag_ = Tag::as_found;
     std::optional<Unit<PressureTag>> chosen_unit_;
+    std::optional<bool> chosen_percent_;
     PadLines lines_;
     bool questioned_ = false;
     QString odd_repeat_;
@@ -174,10 +194,14 @@ private:
     QString photo_taken_;  ///< the photo that the digits were taken off, and the digits
     std::optional<ReadSettled> photo_settled_;
     QString lacking_;               ///< the field that was asked for when Keep was pressed
+    std::optional<bool> oil_gone_;  ///< as it was said of another session's oil, till a reading says it
     std::optional<int> oil_asked_;  ///< the cylinder whose oil was asked for: once
     std::optional<findings::ModelFacts> expected_;
     std::optional<findings::ModelInputs> asked_;  ///< the model is working on these
     std::unique_ptr<workflow::Background> modeller_;
+    /// The engine's other sessions that may still matter: the newest one, and those of the last days.
+    std::vector<Visit> others_;
+    SessionId others_of_;
     mutable std::optional<QVariantList> history_;  ///< of history_of_, until the records change
     mutable int history_of_ = 0;
 };

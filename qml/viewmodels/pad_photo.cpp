@@ -23,9 +23,8 @@ const Attachment* PadModel::waitingPhoto() const {
 
 const Attachment* PadModel::otherwise() const {
     if (!found() || empty() || (photo_settled_ && photo_asked_ == asTyped())) return nullptr;
-    const auto typed = findings::typed_off_gauge(typedFields().reading(cylinder_, tag_));
-    const auto* photo = typed ? waitingPhoto() : nullptr;
-    return photo && findings::photo_differs(*typed, *photo) ? photo : nullptr;
+    const auto* photo = waitingPhoto();
+    return photo && findings::photo_differs(typedFields().reading(cylinder_, tag_), *photo) ? photo : nullptr;
 }
 
 std::optional<TypedPressure> PadModel::takenOff() const {
@@ -70,6 +69,9 @@ void PadModel::settlePhoto(const QString& text) {
         QString digits = QString::fromStdString(
             read.unit() == unit ? read.digits()
                                 : TypedPressure::from(read.value(), unit, decimals_for(u)).digits());
+        if (const auto set = typedFields().pressure(pad_field::set); dialInPercent() && set)
+            digits = QString::fromStdString(
+                TypedRatio::from(Ratio::from_si(1.0 - read.si() / set->si()), units::percent, 1).digits());
         // With its point none is placed.
         if (!digits.contains(QLatin1Char('.'))) digits += QLatin1Char('.');
         entry().text[mainField()] = digits;

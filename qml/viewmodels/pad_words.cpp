@@ -8,6 +8,7 @@
 
 #include "core/findings/cautions.h"
 #include "core/findings/photo_reading.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/my_call_model.h"
 #include "qml/viewmodels/pad_model.h"
@@ -30,11 +31,15 @@ QString PadModel::subtitle() const {
 
 QVariantList PadModel::fields() const {
     const bool crankcase = test_ == TestKind::crankcase;
-    const std::map<QString, QString> labels{
-        {pad_field::first, tr("First")}, {pad_field::final_reading, tr("Final")},
-        {pad_field::pulls, tr("Pulls")}, {pad_field::oil, tr("Oil")},
-        {pad_field::set, tr("Set")},     {pad_field::held, crankcase ? tr("End") : tr("Held")},
-        {pad_field::hold, tr("Minutes")}};
+    const std::map<QString, QString> labels{{pad_field::first, tr("First")},
+                                            {pad_field::final_reading, tr("Final")},
+                                            {pad_field::pulls, tr("Pulls")},
+                                            {pad_field::oil, tr("Oil")},
+                                            {pad_field::set, tr("Set")},
+                                            {pad_field::held, crankcase         ? tr("End")
+                                                              : dialInPercent() ? tr("Lost")
+                                                                                : tr("Held")},
+                                            {pad_field::hold, tr("Minutes")}};
     const auto typed = typedFields();
     QVariantList list;
     for (const auto& key : pad_field::of(test_))
@@ -64,6 +69,9 @@ QString PadModel::fieldCaption() const {
     if (field_ == pad_field::set) return tr("%1, set pressure").arg(who);
     if (field_ == pad_field::hold) return tr("%1, how long").arg(who);
     const auto set = typedFields().pressure(pad_field::set);
+    if (dialInPercent())
+        return set ? tr("%1, leakage on the dial, %2 set").arg(who, format().typed(*set))
+                   : tr("%1, leakage on the dial").arg(who);
     if (!set) return test_ == TestKind::crankcase ? tr("%1, end pressure").arg(who) : tr("%1 held").arg(who);
     return test_ == TestKind::crankcase ? tr("%1, end pressure, of %2 set").arg(who, format().typed(*set))
                                         : tr("%1 held, of %2 set").arg(who, format().typed(*set));
@@ -118,8 +126,7 @@ QVariantList PadModel::earlierReadings() const {
                                           [&](const Reading& other) { return other.replaces == reading.id; });
         QString text;
         if (reading.final) text = format().typed(*reading.final);
-        if (reading.held && reading.set)
-            text = tr("%1 of %2").arg(format().typed(*reading.held), format().typed(*reading.set));
+        if (reading.held && reading.set) text = format::shown_of_set(format(), reading);
         if (reading.first) text = tr("%1, first puff %2").arg(text, format().typed(*reading.first));
         if (reading.pulls) text = tr("%1, %n pulls", nullptr, *reading.pulls).arg(text);
         if (reading.oil_volume) text = tr("%1, oil %2").arg(text, format().typed(*reading.oil_volume));

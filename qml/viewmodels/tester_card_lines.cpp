@@ -29,7 +29,9 @@ void add_gauge(Lines& lines, const QString& section, const char* room, const for
     lines.needed(
         key("scale").c_str(), Texts::tr("Full scale"),
         bars, [gauge](auto& t) -> auto& { return gauge(t).full_scale; });
-    lines.hint(Texts::tr("The last figure on the dial. The scale starts at zero."));
+    lines.hint(
+        Texts::tr("The last figure on the dial. The scale starts at zero. Of a dial in % of leakage: the "
+                  "set pressure at which it shows 0 %."));
     lines.choice<AccuracyScheme>(
         key("scheme").c_str(), Texts::tr("Class by"), [gauge](auto& t) -> auto& { return gauge(t).scheme; });
     lines.hint(Texts::tr("As printed on the dial. Without one the app assumes a plain workshop gauge."));

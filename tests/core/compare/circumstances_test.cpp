@@ -94,10 +94,12 @@ INSTANTIATE_TEST_SUITE_P(
                      [](Years& of) { later(of).station_pressure = Years::of<PressureTag>("950hPa"); }},
         Circumstance{"compare.altitude_unknown", Treatment::not_noted,
                      [](Years& of) { later(of).station_pressure.reset(); }},
-        Circumstance{"compare.oil", Treatment::prevents,
+        Circumstance{"compare.oil_later", Treatment::prevents,
                      [](Years& of) { of.dossier.visits[1].readings[0].oiled = Oiled::before; }},
-        Circumstance{"compare.oil", Treatment::prevents,
+        Circumstance{"compare.oil_later", Treatment::prevents,
                      [](Years& of) { of.dossier.visits[1].readings[0].tag = Tag::after_oil_soak; }},
+        Circumstance{"compare.oil_earlier", Treatment::prevents,
+                     [](Years& of) { of.dossier.visits[0].readings[0].oiled = Oiled::before; }},
         Circumstance{"compare.oil_unknown", Treatment::not_noted,
                      [](Years& of) {
                          of.dossier.visits[1].readings[0].oiled = Oiled::unknown;
@@ -128,7 +130,7 @@ INSTANTIATE_TEST_SUITE_P(
 TEST(CircumstancesOf, OilBeforeLeakDownAndWrongTdcPrevent) {
     Years years = leak_twice("50psi", "70psi");
     years.dossier.visits[1].readings[0].oiled = Oiled::fresh;
-    EXPECT_NE(reason(years.compare().reasons, "compare.oil"), nullptr);
+    EXPECT_NE(reason(years.compare().reasons, "compare.oil_later"), nullptr);
     EXPECT_EQ(years.compare().cylinders.front().leak_down->verdict, Verdict::not_comparable);
 
     years = leak_twice("5psi", "70psi");

@@ -51,6 +51,20 @@ TEST(Pad, SaysTheSameAsTheFindings) {
     EXPECT_EQ(judged.state, found.state);
 }
 
+TEST(Pad, JudgesADialInPercentAsThePressureThatItStandsFor) {
+    Bench bench(1);
+    bench.tester(TesterKind::leak_down, "80", "psi", "1.6");
+    const PadJudgement by_pressure = bench.judge(leak_entry("80", "60.0"));
+    PadEntry off_dial = leak_entry("80", "60.0");
+    off_dial.dial_loss = *TypedRatio::make("25", units::percent);
+    off_dial.held = held_by_dial(*off_dial.set, *off_dial.dial_loss);
+    const PadJudgement judged = bench.judge(off_dial);
+    EXPECT_NEAR(judged.leakage->figure.si, 0.25, 1e-12);
+    // A percent of the dial is 0.8 psi: coarser than tenths of a psi, and the range says so.
+    EXPECT_GT(*judged.leakage->figure.u95, *by_pressure.leakage->figure.u95);
+    EXPECT_LT(*judged.leakage->figure.u95, *by_pressure.leakage->figure.u95 + 0.02);
+}
+
 TEST(Pad, HeldOverSetIsAskedAbout) {
     Bench bench(1);
     const PadJudgement judged = bench.judge(leak_entry("60", "80"));

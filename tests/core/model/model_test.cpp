@@ -308,6 +308,45 @@ TEST(ReadingCard, HasTheFieldsOfItsTest) {
     EXPECT_TRUE(checked(wet));
 }
 
+TEST(ReadingCard, ADialInPercentStandsForAPressure) {
+    // Chart for an 80 psi supply: Kohler ECV940 service manual.
+    const auto psi = [](const char* digits) { return *TypedPressure::make(digits, units::psi); };
+    const auto percent = [](const char* digits) { return *TypedRatio::make(digits, units::percent); };
+    auto reading = leak_down_reading();
+    reading.set = psi("80");
+    for (const auto& [loss, held] : {std::pair{"0", 80.0},
+                                     {"10", 72.0},
+                                     {"20", 64.0},
+                                     {"30", 56.0},
+                                     {"40", 48.0},
+                                     {"50", 40.0},
+                                     {"60", 32.0}}) {
+        reading.dial_loss = percent(loss);
+        reading.held = held_by_dial(*reading.set, *reading.dial_loss);
+        EXPECT_NEAR(reading.held->number(), held, 1e-9) << loss;
+        EXPECT_EQ(reading.held->unit(), units::psi);
+        EXPECT_TRUE(checked(reading)) << loss;
+    }
+    // One percent of the dial is 0.8 psi, however many digits the pressure has got.
+    EXPECT_NEAR(step_pa(reading, &Reading::held), psi("0.8").si(), 1e-6);
+    reading.dial_loss.reset();
+    reading.held = psi("32");
+    EXPECT_NEAR(step_pa(reading, &Reading::held), psi("1").si(), 1e-6);
+    // Neighbouring steps of the dial don't fall together, whatever the unit of the set pressure.
+    for (const char* set : {"0.3", "5.5", "80", "550"})
+        EXPECT_NE(held_by_dial(bar(set), percent("15.1")), held_by_dial(bar(set), percent("15.2"))) << set;
+}
+
+TEST(ReadingCard, RefusesADialThatDisagrees) {
+    const auto with = [](const char* loss) {
+        return [loss](Reading& r) { r.dial_loss = *TypedRatio::make(loss, units::percent); };
+    };
+    expect_refused<Reading>(leak_down_reading(), with("40"), "reading.dial_disagrees", "40 % on the dial");
+    expect_refused<Reading>(leak_down_reading(), with("101"), "model.out_of_range", "Leakage on the dial");
+    expect_refused<Reading>(leak_down_reading(), with("-1"), "model.out_of_range", "Leakage on the dial");
+    expect_refused<Reading>(dry_reading(), with("10"), "reading.field_out_of_place", "leakage on the dial");
+}
+
 TEST(ReadingCard, AsksWhatIsUnlikelyAndRefusesWhatIsImpossible) {
     auto over = leak_down_reading();
     over.held = bar("5.9");

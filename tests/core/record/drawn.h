@@ -197,9 +197,15 @@ private:
             if (!reading.final) draw(reading.final.emplace());
             reading.set.reset();
             reading.held.reset();
+            reading.dial_loss.reset();
         } else {
             draw(reading.set.emplace());
             draw(reading.held.emplace());
+            if (reading.test != TestKind::leak_down) reading.dial_loss.reset();
+            if (reading.dial_loss) {
+                reading.dial_loss = *TypedRatio::make(std::to_string(number(0, 100)), units::percent);
+                reading.held = held_by_dial(*reading.set, *reading.dial_loss);
+            }
             reading.final.reset();
             reading.first.reset();
             reading.pulls.reset();
