@@ -1333,6 +1333,25 @@
     </message>
 </context>
 <context>
+    <name>EarlierOilSheet</name>
+    <message>
+        <source>Is the oil gone?</source>
+        <translation>Ist das Öl weg?</translation>
+    </message>
+    <message>
+        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
+        <translation>Öl hilft den Ringen abzudichten, bis der Motor einige Minuten gelaufen ist oder die Bohrung ausgewischt wurde. Ein Messwert über Öl lässt sich nicht mit einem davor vergleichen.</translation>
+    </message>
+    <message>
+        <source>Neither ran nor wiped: read over oil</source>
+        <translation>Weder gelaufen noch gewischt: über Öl messen</translation>
+    </message>
+    <message>
+        <source>It ran since, or was wiped</source>
+        <translation>Er lief seitdem oder wurde gewischt</translation>
+    </message>
+</context>
+<context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
@@ -2892,6 +2911,16 @@
         <source>A %1 reading has no %2: leave it out or choose the right test.</source>
         <extracomment>reading.field_out_of_place</extracomment>
         <translation>Ein Messwert dieser Art (%1) hat kein „%2“: weglassen oder die richtige Prüfung wählen.</translation>
+    </message>
+    <message>
+        <source>Leakage on the dial</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>Der Verlust auf der Skala</translation>
+    </message>
+    <message>
+        <source>%1 on the dial is not %2 of %3: leave out one of the two.</source>
+        <extracomment>reading.dial_disagrees</extracomment>
+        <translation>%1 auf der Skala sind nicht %2 von %3: Lassen Sie eins von beiden weg.</translation>
     </message>
     <message>
         <source>reading</source>
@@ -4557,6 +4586,14 @@
         <translation>Ventilspiel, %1</translation>
     </message>
     <message>
+        <source>%1 lost of %2</source>
+        <translation>%1 Verlust von %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+    <message>
         <source>held %1 of %2</source>
         <translation>%1 von %2 gehalten</translation>
     </message>
@@ -4669,9 +4706,14 @@
         <translation>Wie viel Öl eingefüllt wurde, ist nicht für beide Nassprüfungen notiert: gilt als gleich.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at one of the two visits and not at the other: not comparable. Oil used at assembly makes a test wet; test again after running in.</source>
-        <extracomment>compare.oil</extracomment>
-        <translation>Am einen Termin war Öl an den Kolbenringen, am anderen nicht: nicht vergleichbar. Öl vom Zusammenbau macht eine Prüfung nass; nach dem Einfahren erneut prüfen.</translation>
+        <source>Oil was on the rings at the earlier of the two visits and not at the later one: not comparable.</source>
+        <extracomment>compare.oil_earlier</extracomment>
+        <translation>Beim früheren der beiden Besuche war Öl an den Ringen, beim späteren nicht: nicht vergleichbar.</translation>
+    </message>
+    <message>
+        <source>Oil was on the rings at the later of the two visits and not at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
+        <extracomment>compare.oil_later</extracomment>
+        <translation>Beim späteren der beiden Besuche war Öl an den Ringen, beim früheren nicht: nicht vergleichbar. Öl einer Nassprüfung oder vom Zusammenbau hebt den Messwert; Motor laufen lassen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
@@ -5507,6 +5549,11 @@
         <source>Held</source>
         <extracomment>held</extracomment>
         <translation>Gehalten</translation>
+    </message>
+    <message>
+        <source>Leakage on the dial</source>
+        <extracomment>dial_loss</extracomment>
+        <translation>Verlust auf der Skala</translation>
     </message>
     <message>
         <source>Hold time</source>
@@ -11007,8 +11054,12 @@
         <translation>Was unmittelbar vorausging</translation>
     </message>
     <message>
-        <source>The gauge&apos;s unit</source>
-        <translation>Einheit des Manometers</translation>
+        <source>What the dial is marked in</source>
+        <translation>Was auf der Skala steht</translation>
+    </message>
+    <message>
+        <source>% leakage</source>
+        <translation>% Verlust</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -14056,9 +14107,9 @@
         <translation>Die Kurbelwelle niemals unter dem eingestellten Druck bewegen. Um es ein wenig vor oder nach dem OT zu versuchen, zuerst auf den niedrigen Druck zurückgehen, drehen, das Werkzeug abnehmen, halten und wieder erhöhen. Den besten Haltedruck behalten.</translation>
     </message>
     <message>
-        <source>Look at the set pressure again for each cylinder, then type what is held.</source>
+        <source>Look at the set pressure again for each cylinder, then type what is held. Dial marked in % of leakage: say so once under More, then type its figure.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Bei jedem Zylinder noch einmal den eingestellten Druck ansehen, dann eingeben, was gehalten wird.</translation>
+        <translation>Bei jedem Zylinder noch einmal auf den eingestellten Druck schauen, dann eintippen, was gehalten wird. Steht auf der Skala der Verlust in %: einmal unter Mehr angeben, dann die Zahl eintippen.</translation>
     </message>
     <message>
         <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
@@ -17230,8 +17281,8 @@
         <translation>Skalenendwert</translation>
     </message>
     <message>
-        <source>The last figure on the dial. The scale starts at zero.</source>
-        <translation>Die letzte Zahl auf dem Zifferblatt. Die Skala beginnt bei null.</translation>
+        <source>The last figure on the dial. The scale starts at zero. Of a dial in % of leakage: the set pressure at which it shows 0 %.</source>
+        <translation>Die letzte Zahl auf der Skala. Die Skala beginnt bei null. Bei einer Skala in % Verlust: der eingestellte Druck, bei dem sie 0 % zeigt.</translation>
     </message>
     <message>
         <source>Class by</source>
@@ -18590,10 +18641,6 @@
 <context>
     <name>lapwing::MyCallModel</name>
     <message>
-        <source>%1 %2 of %3</source>
-        <translation>%1 %2 von %3</translation>
-    </message>
-    <message>
         <source>(Called after a report with the findings was written.)</source>
         <translation>(Eingeschätzt, nachdem ein Bericht mit dem Befund geschrieben war.)</translation>
     </message>
@@ -18868,12 +18915,12 @@
         <translation>Zylinder %1: %2 behalten</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 von %2</translation>
-    </message>
-    <message>
         <source>%1 kept</source>
         <translation>%1 behalten</translation>
+    </message>
+    <message>
+        <source>Wet test of cylinder %1, %2</source>
+        <translation>Nassprüfung von Zylinder %1, %2</translation>
     </message>
     <message>
         <source>After oil</source>
@@ -18884,8 +18931,20 @@
         <translation>bleibt erhalten und zählt nicht mit dem, was vor dem Öl abgelesen wurde</translation>
     </message>
     <message>
+        <source>%1: is its oil still on the rings?</source>
+        <translation>%1: Ist ihr Öl noch an den Ringen?</translation>
+    </message>
+    <message>
+        <source>read over the oil of another session&apos;s wet test</source>
+        <translation>gemessen über dem Öl der Nassprüfung einer anderen Sitzung</translation>
+    </message>
+    <message>
         <source>Kept: %1</source>
         <translation>Behalten: %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>bei %1</translation>
     </message>
     <message>
         <source>of %1</source>
@@ -18934,6 +18993,10 @@
     <message>
         <source>End</source>
         <translation>Enddruck</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Verlust</translation>
     </message>
     <message>
         <source>Held</source>
@@ -18986,6 +19049,14 @@
     <message>
         <source>%1, how long</source>
         <translation>%1, wie lange</translation>
+    </message>
+    <message>
+        <source>%1, leakage on the dial, %2 set</source>
+        <translation>%1, Verlust auf der Skala, %2 eingestellt</translation>
+    </message>
+    <message>
+        <source>%1, leakage on the dial</source>
+        <translation>%1, Verlust auf der Skala</translation>
     </message>
     <message>
         <source>%1, end pressure</source>

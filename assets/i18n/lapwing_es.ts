@@ -1333,6 +1333,25 @@
     </message>
 </context>
 <context>
+    <name>EarlierOilSheet</name>
+    <message>
+        <source>Is the oil gone?</source>
+        <translation>¿Ya no queda aceite?</translation>
+    </message>
+    <message>
+        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
+        <translation>El aceite ayuda a los segmentos a sellar hasta que el motor ha funcionado unos minutos o se ha limpiado el cilindro. Una lectura con aceite no se puede comparar con una anterior a él.</translation>
+    </message>
+    <message>
+        <source>Neither ran nor wiped: read over oil</source>
+        <translation>Ni funcionó ni se limpió: medir con aceite</translation>
+    </message>
+    <message>
+        <source>It ran since, or was wiped</source>
+        <translation>Funcionó desde entonces o se limpió</translation>
+    </message>
+</context>
+<context>
     <name>EmptyPane</name>
     <message>
         <source>Choose an engine</source>
@@ -2892,6 +2911,16 @@
         <source>A %1 reading has no %2: leave it out or choose the right test.</source>
         <extracomment>reading.field_out_of_place</extracomment>
         <translation>En una lectura (%1) no va este dato: %2. Omitirlo o elegir la prueba correcta.</translation>
+    </message>
+    <message>
+        <source>Leakage on the dial</source>
+        <extracomment>goes into the sentence of an error</extracomment>
+        <translation>La fuga de la esfera</translation>
+    </message>
+    <message>
+        <source>%1 on the dial is not %2 of %3: leave out one of the two.</source>
+        <extracomment>reading.dial_disagrees</extracomment>
+        <translation>%1 en la esfera no son %2 de %3: omitir uno de los dos.</translation>
     </message>
     <message>
         <source>reading</source>
@@ -4557,6 +4586,14 @@
         <translation>Juego, %1</translation>
     </message>
     <message>
+        <source>%1 lost of %2</source>
+        <translation>%1 de fuga con %2</translation>
+    </message>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
         <source>held %1 of %2</source>
         <translation>mantuvo %1 de %2</translation>
     </message>
@@ -4669,9 +4706,14 @@
         <translation>La cantidad de aceite echado no está anotada en ambas pruebas húmedas: se toma como igual.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at one of the two visits and not at the other: not comparable. Oil used at assembly makes a test wet; test again after running in.</source>
-        <extracomment>compare.oil</extracomment>
-        <translation>En una de las dos visitas había aceite en los segmentos y en la otra no: no comparable. El aceite usado en el montaje hace húmeda una prueba; probar de nuevo después del rodaje.</translation>
+        <source>Oil was on the rings at the earlier of the two visits and not at the later one: not comparable.</source>
+        <extracomment>compare.oil_earlier</extracomment>
+        <translation>En la primera de las dos visitas había aceite en los segmentos y en la segunda no: no comparable.</translation>
+    </message>
+    <message>
+        <source>Oil was on the rings at the later of the two visits and not at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
+        <extracomment>compare.oil_later</extracomment>
+        <translation>En la segunda de las dos visitas había aceite en los segmentos y en la primera no: no comparable. El aceite de una prueba húmeda o del montaje sube la lectura; dejar funcionar el motor y medir otra vez.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
@@ -5507,6 +5549,11 @@
         <source>Held</source>
         <extracomment>held</extracomment>
         <translation>Retenida</translation>
+    </message>
+    <message>
+        <source>Leakage on the dial</source>
+        <extracomment>dial_loss</extracomment>
+        <translation>Fuga en la esfera</translation>
     </message>
     <message>
         <source>Hold time</source>
@@ -11007,8 +11054,12 @@
         <translation>Lo que hubo justo antes</translation>
     </message>
     <message>
-        <source>The gauge&apos;s unit</source>
-        <translation>La unidad del manómetro</translation>
+        <source>What the dial is marked in</source>
+        <translation>Qué marca la esfera</translation>
+    </message>
+    <message>
+        <source>% leakage</source>
+        <translation>% de fuga</translation>
     </message>
     <message>
         <source>Wipe the glass</source>
@@ -14056,9 +14107,9 @@
         <translation>No mover nunca el cigüeñal bajo la presión ajustada. Para probar un poco antes o después del PMS, volver primero a la presión baja, girar, quitar la herramienta, sujetar y subir de nuevo. Quedarse con el mejor valor mantenido.</translation>
     </message>
     <message>
-        <source>Look at the set pressure again for each cylinder, then type what is held.</source>
+        <source>Look at the set pressure again for each cylinder, then type what is held. Dial marked in % of leakage: say so once under More, then type its figure.</source>
         <extracomment>leak-down, how</extracomment>
-        <translation>Mirar de nuevo la presión ajustada en cada cilindro y escribir lo que se mantiene.</translation>
+        <translation>Mirar otra vez la presión ajustada en cada cilindro y luego teclear lo retenido. Si la esfera marca la fuga en %: indicarlo una vez en Más y teclear su cifra.</translation>
     </message>
     <message>
         <source>Leave the air on and listen: &quot;Keep, listen&quot; opens the exits of this cylinder.</source>
@@ -17230,8 +17281,8 @@
         <translation>Fondo de escala</translation>
     </message>
     <message>
-        <source>The last figure on the dial. The scale starts at zero.</source>
-        <translation>La última cifra de la esfera. La escala empieza en cero.</translation>
+        <source>The last figure on the dial. The scale starts at zero. Of a dial in % of leakage: the set pressure at which it shows 0 %.</source>
+        <translation>La última cifra de la esfera. La escala empieza en cero. En una esfera en % de fuga: la presión ajustada con la que marca 0 %.</translation>
     </message>
     <message>
         <source>Class by</source>
@@ -18590,10 +18641,6 @@
 <context>
     <name>lapwing::MyCallModel</name>
     <message>
-        <source>%1 %2 of %3</source>
-        <translation>%1 %2 de %3</translation>
-    </message>
-    <message>
         <source>(Called after a report with the findings was written.)</source>
         <translation>(Dictamen dado después de escribirse un informe con el diagnóstico.)</translation>
     </message>
@@ -18868,12 +18915,12 @@
         <translation>Cilindro %1: %2 guardado</translation>
     </message>
     <message>
-        <source>%1 of %2</source>
-        <translation>%1 de %2</translation>
-    </message>
-    <message>
         <source>%1 kept</source>
         <translation>%1 guardado</translation>
+    </message>
+    <message>
+        <source>Wet test of cylinder %1, %2</source>
+        <translation>Prueba húmeda del cilindro %1, %2</translation>
     </message>
     <message>
         <source>After oil</source>
@@ -18884,8 +18931,20 @@
         <translation>se guarda, y no se cuenta con lo leído antes del aceite</translation>
     </message>
     <message>
+        <source>%1: is its oil still on the rings?</source>
+        <translation>%1: ¿sigue su aceite en los segmentos?</translation>
+    </message>
+    <message>
+        <source>read over the oil of another session&apos;s wet test</source>
+        <translation>medido con el aceite de la prueba húmeda de otra sesión</translation>
+    </message>
+    <message>
         <source>Kept: %1</source>
         <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>at %1</source>
+        <translation>con %1</translation>
     </message>
     <message>
         <source>of %1</source>
@@ -18934,6 +18993,10 @@
     <message>
         <source>End</source>
         <translation>Final</translation>
+    </message>
+    <message>
+        <source>Lost</source>
+        <translation>Fuga</translation>
     </message>
     <message>
         <source>Held</source>
@@ -18986,6 +19049,14 @@
     <message>
         <source>%1, how long</source>
         <translation>%1, cuánto tiempo</translation>
+    </message>
+    <message>
+        <source>%1, leakage on the dial, %2 set</source>
+        <translation>%1, fuga en la esfera, %2 ajustados</translation>
+    </message>
+    <message>
+        <source>%1, leakage on the dial</source>
+        <translation>%1, fuga en la esfera</translation>
     </message>
     <message>
         <source>%1, end pressure</source>
