@@ -57,6 +57,13 @@ std::optional<int> joint_neighbour(const CylinderFindings& cylinder) {
     return heard_neighbour(cylinder);
 }
 
+/// Nothing but the other cylinders says what this one should read.
+bool only_alike(const Case& at, const CylinderFindings& cylinder) {
+    return cylinder.dry && !cylinder.dry->expected && !at.limits.low && !at.limits.lowest &&
+           !says(cylinder.dry->why, "why.within_typical") && !says(cylinder.dry->why, "why.below_typical") &&
+           !says(cylinder.dry->why, "why.far_below_typical");
+}
+
 Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
     const Figure& final = cylinder.dry->final.figure;
     const int number = cylinder.number;
@@ -70,8 +77,13 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
     }
     switch (cylinder.dry->state) {
         case State::good:
-            return say(expected ? "cylinder.reads_as_expected" : "cylinder.reads_in_range", number, final);
+            return say(expected                   ? "cylinder.reads_as_expected"
+                       : only_alike(at, cylinder) ? "cylinder.reads_alike"
+                                                  : "cylinder.reads_in_range",
+                       number, final);
         case State::borderline:
+            if (only_alike(at, cylinder) && says(cylinder.dry->why, "spread.ratio_under"))
+                return say("cylinder.alike_but_low", number, final);
             return say(expected && final.si < expected->low.si ? "cylinder.reads_below_expected"
                                                                : "cylinder.reads_borderline",
                        number, final);
@@ -200,12 +212,20 @@ Message headline_of(const Case& at, const Findings& findings) {
         const bool by_tester = std::ranges::any_of(findings.cylinders, [](const CylinderFindings& cylinder) {
             return cylinder.headline.code == "cylinder.leaks_tester_first";
         });
+        if (each(findings, [](const CylinderFindings& cylinder) {
+                return cylinder.headline.code == "cylinder.alike_but_low";
+            }))
+            return say("engine.alike_but_low");
         return say(by_tester ? "engine.borderline_tester_first" : "engine.borderline", borderline);
     }
     if (each(findings, [](const CylinderFindings& cylinder) {
             return cylinder.leak_down && cylinder.leak_down->state == State::good;
         }))
         return say("engine.seals_well");
+    if (each(findings, [](const CylinderFindings& cylinder) {
+            return cylinder.headline.code == "cylinder.reads_alike";
+        }))
+        return say("engine.alike");
     if (each(findings, [](const CylinderFindings& cylinder) { return cylinder.state == State::good; }))
         return say("engine.in_range");
     if (at.decompressor_works()) return say("engine.decompressor");

@@ -75,6 +75,21 @@ bool add_clearance_work(const Case& at, const CylinderFindings& cylinder, Steps&
     return false;
 }
 
+/// A hydraulic lifter can hold its valve open, and lets go of it by itself: one more leak-down tells.
+bool lifter_in_question(const Case& at, const CylinderFindings& cylinder) {
+    const auto points_at = cylinder.points_at;
+    return at.engine.valves.adjuster == Adjuster::hydraulic && points_at &&
+           (*points_at == Path::intake || *points_at == Path::exhaust) &&
+           cylinder.leak_down->readings.size() == 1;
+}
+
+/// Oil on the rings flattered its leak-down.
+void add_after_oil(const Findings& findings, Steps& steps) {
+    for (const CylinderFindings& cylinder : findings.cylinders)
+        if (asks(cylinder, "question.oil_before_leak_down"))
+            steps.add(Action::leak_down, cylinder.number, "next.after_oil");
+}
+
 void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
     const int number = cylinder.number;
     if (asks(cylinder, "question.tdc") || asks(cylinder, "question.very_low_last")) {
@@ -91,6 +106,8 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
     else if (leaks && cylinder.leak_down->superseded)
         steps.add(Action::leak_down, number,
                   say("next.leak_down_before", number, word_of(cylinder.leak_down->tag)));
+    else if (leaks && lifter_in_question(at, cylinder))
+        steps.add(Action::leak_down, number, "next.lifter");
     else if (leaks && !cylinder.heard_earlier.empty())
         steps.add(Action::listen, number,
                   say("next.listen_again", number, word_of(cylinder.heard_earlier_tag)));
@@ -193,6 +210,7 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
         if (!steps.has(step.action, step.cylinder)) steps.add(step.action, step.cylinder, step.reason);
     if (steps.empty() && findings.headline.code == "engine.no_limit")
         steps.add(Action::leak_down, {}, "next.leak_down_unjudged");
+    if (steps.empty() && at.visit.plan.empty()) add_after_oil(findings, steps);
     if (steps.empty())
         steps.add(Action::plan, {},
                   !doubtful                        ? "next.nothing"

@@ -46,6 +46,7 @@ struct SpreadRule {
     SpreadKind kind = SpreadKind::lowest_of_highest;
     double share = 0.75;  ///< least share of the highest, or most that one may lie below the average
     std::optional<Pressure> at_least;  ///< and no cylinder under this
+    std::optional<Fuel> fuel;          ///< absent: of any engine
     State gives = State::none;         ///< state of a failing cylinder; none: the rule is only shown
     Basis basis;
 };

@@ -63,6 +63,7 @@ SpreadRule spread_rule(const json& at) {
     out.kind = one_of<SpreadKind>(at.at("kind"));
     out.share = share(at, "share");
     if (at.contains("at_least")) out.at_least = quantity<PressureTag>(at, "at_least");
+    if (at.contains("fuel")) out.fuel = one_of<Fuel>(at.at("fuel"));
     out.gives = one_of<State>(at.at("gives"));
     out.basis = basis(at);
     return out;

@@ -234,10 +234,11 @@ void apply(const Case& at, const RuleVerdict& verdict, State gives,
 /// the floor that makers of other such engines ask is looked at again, not called in range.
 void apply_floor(const Case& at, const CylinderList& unjudged, const Levels& levels,
                  std::vector<CylinderFindings>& cylinders) {
-    if (at.two_stroke() || at.engine.fuel == Fuel::diesel || at.decompressor_works() || at.limits.lowest)
+    if (at.two_stroke() || at.decompressor_works() || at.limits.lowest ||
+        throttle_closed(at.visit.session, at.engine))
         return;
     for (const SpreadRule& rule : at.reference.spread) {
-        if (!rule.at_least) continue;
+        if (!rule.at_least || (rule.fuel && rule.fuel != at.engine.fuel)) continue;
         const double floor = rule.at_least->si();
         CylinderList under = failing(levels, [&](double pa) { return is_below(pa, floor); });
         std::erase_if(under,
@@ -271,6 +272,7 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
         apply(at, out.back(), State::fault, cylinders);
     }
     for (const SpreadRule& rule : at.reference.spread) {
+        if (rule.fuel && rule.fuel != at.engine.fuel) continue;
         out.push_back(rule.kind == SpreadKind::lowest_of_highest ? judge_lowest(rule, levels)
                                                                  : judge_average(rule, levels));
         // The maker's own figure wins over rules made for other engines.

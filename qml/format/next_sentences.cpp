@@ -42,6 +42,13 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Check the valve clearance of cylinder %1, far less than at the others, adjust it by the engine's "
         "manual and test again."),
     SAY("next.adjust", "Adjust the valve clearance of cylinder %1, then test it again."),
+    SAY("next.lifter",
+        "Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve "
+        "open. "
+        "Let it bleed down for some minutes, turn the engine twice, then test again before the head comes "
+        "off."),
+    SAY("next.after_oil",
+        "Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one."),
     SAY("next.retest_adjusted", "The clearance of cylinder %1 was changed: test it again."),
     SAY("next.dry_before",
         "Dry test of cylinder %1 again: its reading is from the state \"%2\", and something was done since."),

@@ -19,6 +19,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "called sound."),
     SAY("cylinder.seals_well", "Cylinder %1 seals well."),
     SAY("cylinder.reads_in_range", "Cylinder %1 reads %2: in range."),
+    SAY("cylinder.reads_alike",
+        "Cylinder %1 reads %2, like the others. There is no limit to hold it against."),
+    SAY("cylinder.alike_but_low",
+        "Cylinder %1 reads %2, like the others, but less than makers ask at least: borderline. There is no "
+        "limit "
+        "of this engine to hold it against."),
     SAY("cylinder.reads_no_limit", "Cylinder %1 reads %2. There is no factory limit to hold it against."),
     SAY("cylinder.reads_as_expected",
         "Cylinder %1 reads %2, as expected of one that seals well. There is no factory figure."),
@@ -88,6 +94,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("engine.not_measured", "Nothing measured yet."),
     SAY("engine.seals_well", "Every cylinder seals well."),
     SAY("engine.in_range", "Every cylinder is in range."),
+    SAY("engine.alike", "The cylinders read alike. What this engine should read is not on its card."),
+    SAY("engine.alike_but_low",
+        "The cylinders read alike, but less than makers ask at least. Worn alike, or something lowers them "
+        "all: "
+        "speed, throttle, gauge, valve timing. A leak-down tells."),
     SAY("engine.no_limit",
         "Measured, but there is nothing to judge the readings by. Put the factory limits on the engine "
         "card."),

@@ -388,6 +388,7 @@ TEST(Engine, NothingMeasuredStartsWithTheDryTest) {
 
 TEST(Engine, AllInRangeLeavesNothingOutstanding) {
     Bench bench(2);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
     const Findings found = bench.dry_all({"150", "152"}).find();
     EXPECT_EQ(found.headline.code, "engine.in_range");
     EXPECT_EQ(found.next.front().reason.code, "next.nothing");
