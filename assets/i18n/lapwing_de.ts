@@ -6091,6 +6091,16 @@
         <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
+        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Let it bleed down for some minutes, turn the engine twice, then test again before the head comes off.</source>
+        <extracomment>next.lifter</extracomment>
+        <translation>Druckverlustprüfung von Zylinder %1 wiederholen: Ein Hydrostößel, der aufgepumpt ist oder klemmt, hält sein Ventil offen. Einige Minuten Öl ablaufen lassen, den Motor zweimal durchdrehen, dann erneut prüfen, bevor der Kopf herunterkommt.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one.</source>
+        <extracomment>next.after_oil</extracomment>
+        <translation>Druckverlustprüfung von Zylinder %1 wiederholen, nachdem der Motor gelaufen ist: Öl an seinen Ringen hat diese geschönt.</translation>
+    </message>
+    <message>
         <source>The clearance of cylinder %1 was changed: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
         <translation>Das Ventilspiel von Zylinder %1 wurde verstellt: erneut prüfen.</translation>
@@ -7906,6 +7916,16 @@
         <translation>Zylinder %1 zeigt %2: im Bereich.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2, like the others. There is no limit to hold it against.</source>
+        <extracomment>cylinder.reads_alike</extracomment>
+        <translation>Zylinder %1 zeigt %2, wie die anderen. Es gibt keinen Grenzwert, an dem sich das messen ließe.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, like the others, but less than makers ask at least: borderline. There is no limit of this engine to hold it against.</source>
+        <extracomment>cylinder.alike_but_low</extracomment>
+        <translation>Zylinder %1 zeigt %2, wie die anderen, aber weniger, als Hersteller mindestens verlangen: grenzwertig. Für diesen Motor gibt es keinen Grenzwert, an dem sich das messen ließe.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2. There is no factory limit to hold it against.</source>
         <extracomment>cylinder.reads_no_limit</extracomment>
         <translation>Zylinder %1 zeigt %2. Es gibt keinen Werksgrenzwert zum Vergleichen.</translation>
@@ -8074,6 +8094,16 @@
         <source>Every cylinder is in range.</source>
         <extracomment>engine.in_range</extracomment>
         <translation>Jeder Zylinder ist im Bereich.</translation>
+    </message>
+    <message>
+        <source>The cylinders read alike. What this engine should read is not on its card.</source>
+        <extracomment>engine.alike</extracomment>
+        <translation>Die Zylinder zeigen gleich viel. Was dieser Motor zeigen sollte, steht nicht auf seiner Karte.</translation>
+    </message>
+    <message>
+        <source>The cylinders read alike, but less than makers ask at least. Worn alike, or something lowers them all: speed, throttle, gauge, valve timing. A leak-down tells.</source>
+        <extracomment>engine.alike_but_low</extracomment>
+        <translation>Die Zylinder zeigen gleich viel, aber weniger, als Hersteller mindestens verlangen. Gleichmäßig verschlissen, oder etwas senkt alle: Drehzahl, Drosselklappe, Manometer, Steuerzeiten. Eine Druckverlustprüfung klärt es.</translation>
     </message>
     <message>
         <source>Measured, but there is nothing to judge the readings by. Put the factory limits on the engine card.</source>

@@ -6091,6 +6091,16 @@
         <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
     </message>
     <message>
+        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Let it bleed down for some minutes, turn the engine twice, then test again before the head comes off.</source>
+        <extracomment>next.lifter</extracomment>
+        <translation>Repetir la prueba de estanqueidad del cilindro %1: un taqué hidráulico bombeado en exceso o agarrotado mantiene abierta su válvula. Dejar que se descargue unos minutos, girar el motor dos vueltas y medir otra vez antes de quitar la culata.</translation>
+    </message>
+    <message>
+        <source>Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one.</source>
+        <extracomment>next.after_oil</extracomment>
+        <translation>Repetir la prueba de estanqueidad del cilindro %1 después de que el motor haya funcionado: el aceite en sus segmentos la mejoró.</translation>
+    </message>
+    <message>
         <source>The clearance of cylinder %1 was changed: test it again.</source>
         <extracomment>next.retest_adjusted</extracomment>
         <translation>El juego del cilindro %1 se cambió: probarlo de nuevo.</translation>
@@ -7906,6 +7916,16 @@
         <translation>El cilindro %1 da %2: en rango.</translation>
     </message>
     <message>
+        <source>Cylinder %1 reads %2, like the others. There is no limit to hold it against.</source>
+        <extracomment>cylinder.reads_alike</extracomment>
+        <translation>El cilindro %1 marca %2, como los demás. No hay límite con el que compararlo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads %2, like the others, but less than makers ask at least: borderline. There is no limit of this engine to hold it against.</source>
+        <extracomment>cylinder.alike_but_low</extracomment>
+        <translation>El cilindro %1 marca %2, como los demás, pero menos de lo que los fabricantes piden como mínimo: en el límite. No hay límite de este motor con el que compararlo.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2. There is no factory limit to hold it against.</source>
         <extracomment>cylinder.reads_no_limit</extracomment>
         <translation>El cilindro %1 da %2. No hay límite de fábrica con que compararlo.</translation>
@@ -8074,6 +8094,16 @@
         <source>Every cylinder is in range.</source>
         <extracomment>engine.in_range</extracomment>
         <translation>Todos los cilindros están en rango.</translation>
+    </message>
+    <message>
+        <source>The cylinders read alike. What this engine should read is not on its card.</source>
+        <extracomment>engine.alike</extracomment>
+        <translation>Los cilindros marcan por igual. Lo que este motor debería marcar no está en su ficha.</translation>
+    </message>
+    <message>
+        <source>The cylinders read alike, but less than makers ask at least. Worn alike, or something lowers them all: speed, throttle, gauge, valve timing. A leak-down tells.</source>
+        <extracomment>engine.alike_but_low</extracomment>
+        <translation>Los cilindros marcan por igual, pero menos de lo que los fabricantes piden como mínimo. Desgaste parejo, o algo los baja a todos: velocidad, mariposa, manómetro, distribución. Una prueba de estanqueidad lo aclara.</translation>
     </message>
     <message>
         <source>Measured, but there is nothing to judge the readings by. Put the factory limits on the engine card.</source>
