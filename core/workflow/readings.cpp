@@ -54,8 +54,8 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
             *earlier ? wet_between(**earlier, reading.cylinder, at - oil_stays_ms, at) : nullptr;
         // Running burns it off; whether work on the cylinder took it off, or brought new oil, nobody noted.
         if (!wet || reading.tag == Tag::after_running) continue;
-        const bool worked = reading.tag == Tag::after_repair &&
-                            worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms);
+        const bool worked =
+            reading.tag == Tag::after_repair && worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms);
         return worked && reading.oiled != Oiled::before ? Oiled::unknown : Oiled::before;
     }
     // Oil that no wet test tells of: whoever put it in says so.
