@@ -1343,12 +1343,16 @@
         <translation>Öl hilft den Ringen abzudichten, bis der Motor einige Minuten gelaufen ist oder die Bohrung ausgewischt wurde. Ein Messwert über Öl lässt sich nicht mit einem davor vergleichen.</translation>
     </message>
     <message>
-        <source>Neither ran nor wiped: read over oil</source>
-        <translation>Weder gelaufen noch gewischt: über Öl messen</translation>
+        <source>This bore was wiped</source>
+        <translation>Diese Bohrung wurde ausgewischt</translation>
     </message>
     <message>
-        <source>It ran since, or was wiped</source>
-        <translation>Er lief seitdem oder wurde gewischt</translation>
+        <source>Neither: read over oil</source>
+        <translation>Nichts davon: über Öl messen</translation>
+    </message>
+    <message>
+        <source>The engine ran since</source>
+        <translation>Der Motor lief seitdem</translation>
     </message>
 </context>
 <context>
@@ -4706,14 +4710,14 @@
         <translation>Wie viel Öl eingefüllt wurde, ist nicht für beide Nassprüfungen notiert: gilt als gleich.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at the earlier of the two visits and not at the later one: not comparable.</source>
+        <source>Oil was on the rings at the earlier of the two visits, and none is noted at the later one: not comparable.</source>
         <extracomment>compare.oil_earlier</extracomment>
-        <translation>Beim früheren der beiden Besuche war Öl an den Ringen, beim späteren nicht: nicht vergleichbar.</translation>
+        <translation>Beim früheren der beiden Besuche war Öl an den Ringen, beim späteren ist keins notiert: nicht vergleichbar.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at the later of the two visits and not at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
+        <source>Oil was on the rings at the later of the two visits, and none is noted at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
         <extracomment>compare.oil_later</extracomment>
-        <translation>Beim späteren der beiden Besuche war Öl an den Ringen, beim früheren nicht: nicht vergleichbar. Öl einer Nassprüfung oder vom Zusammenbau hebt den Messwert; Motor laufen lassen, dann erneut prüfen.</translation>
+        <translation>Beim späteren der beiden Besuche war Öl an den Ringen, beim früheren ist keins notiert: nicht vergleichbar. Öl einer Nassprüfung oder vom Zusammenbau hebt den Messwert; Motor laufen lassen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
@@ -6091,9 +6095,9 @@
         <translation>Das Ventilspiel von Zylinder %1 einstellen, dann erneut prüfen.</translation>
     </message>
     <message>
-        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Let it bleed down for some minutes, turn the engine twice, then test again before the head comes off.</source>
+        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Take the air off, let it bleed down for some minutes, turn the engine twice by hand, then test again before the head comes off.</source>
         <extracomment>next.lifter</extracomment>
-        <translation>Druckverlustprüfung von Zylinder %1 wiederholen: Ein Hydrostößel, der aufgepumpt ist oder klemmt, hält sein Ventil offen. Einige Minuten Öl ablaufen lassen, den Motor zweimal durchdrehen, dann erneut prüfen, bevor der Kopf herunterkommt.</translation>
+        <translation>Druckverlustprüfung von Zylinder %1 wiederholen: Ein Hydrostößel, der aufgepumpt ist oder klemmt, hält sein Ventil offen. Luft wegnehmen, den Stößel einige Minuten absinken lassen, den Motor zweimal von Hand durchdrehen, dann erneut prüfen, bevor der Kopf herunterkommt.</translation>
     </message>
     <message>
         <source>Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one.</source>

@@ -1343,12 +1343,16 @@
         <translation>El aceite ayuda a los segmentos a sellar hasta que el motor ha funcionado unos minutos o se ha limpiado el cilindro. Una lectura con aceite no se puede comparar con una anterior a él.</translation>
     </message>
     <message>
-        <source>Neither ran nor wiped: read over oil</source>
-        <translation>Ni funcionó ni se limpió: medir con aceite</translation>
+        <source>This bore was wiped</source>
+        <translation>Este cilindro se limpió</translation>
     </message>
     <message>
-        <source>It ran since, or was wiped</source>
-        <translation>Funcionó desde entonces o se limpió</translation>
+        <source>Neither: read over oil</source>
+        <translation>Ninguna de las dos: medir con aceite</translation>
+    </message>
+    <message>
+        <source>The engine ran since</source>
+        <translation>El motor funcionó desde entonces</translation>
     </message>
 </context>
 <context>
@@ -4706,14 +4710,14 @@
         <translation>La cantidad de aceite echado no está anotada en ambas pruebas húmedas: se toma como igual.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at the earlier of the two visits and not at the later one: not comparable.</source>
+        <source>Oil was on the rings at the earlier of the two visits, and none is noted at the later one: not comparable.</source>
         <extracomment>compare.oil_earlier</extracomment>
-        <translation>En la primera de las dos visitas había aceite en los segmentos y en la segunda no: no comparable.</translation>
+        <translation>En la primera de las dos visitas había aceite en los segmentos y en la segunda no consta: no comparable.</translation>
     </message>
     <message>
-        <source>Oil was on the rings at the later of the two visits and not at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
+        <source>Oil was on the rings at the later of the two visits, and none is noted at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
         <extracomment>compare.oil_later</extracomment>
-        <translation>En la segunda de las dos visitas había aceite en los segmentos y en la primera no: no comparable. El aceite de una prueba húmeda o del montaje sube la lectura; dejar funcionar el motor y medir otra vez.</translation>
+        <translation>En la segunda de las dos visitas había aceite en los segmentos y en la primera no consta: no comparable. El aceite de una prueba húmeda o del montaje sube la lectura; dejar funcionar el motor y medir otra vez.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
@@ -6091,9 +6095,9 @@
         <translation>Ajustar el juego de válvulas del cilindro %1 y probarlo de nuevo.</translation>
     </message>
     <message>
-        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Let it bleed down for some minutes, turn the engine twice, then test again before the head comes off.</source>
+        <source>Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve open. Take the air off, let it bleed down for some minutes, turn the engine twice by hand, then test again before the head comes off.</source>
         <extracomment>next.lifter</extracomment>
-        <translation>Repetir la prueba de estanqueidad del cilindro %1: un taqué hidráulico bombeado en exceso o agarrotado mantiene abierta su válvula. Dejar que se descargue unos minutos, girar el motor dos vueltas y medir otra vez antes de quitar la culata.</translation>
+        <translation>Repetir la prueba de estanqueidad del cilindro %1: un taqué hidráulico bombeado en exceso o agarrotado mantiene abierta su válvula. Quitar el aire, dejar que el taqué se descargue unos minutos, girar el motor dos vueltas a mano y medir otra vez antes de quitar la culata.</translation>
     </message>
     <message>
         <source>Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one.</source>

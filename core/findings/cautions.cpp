@@ -48,7 +48,7 @@ bool says_aircraft(const Engine& engine) {
 }
 
 bool says_staking(std::string_view work) {
-    constexpr std::string_view words[] = {"stake", "staking", "klopfen", "toques"};
+    constexpr std::string_view words[] = {"stake", "staking", "klopf", "toque", "golpe", "tap "};
     return has_any(one_spelling(work), words);
 }
 

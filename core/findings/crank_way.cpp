@@ -84,6 +84,9 @@ bool may_be_turned_alike(CrankedBy one, CrankedBy other) {
 OnRings oil_on_rings(const Visit& visit, const Reading& reading) {
     if (reading.oiled == Oiled::before || reading.oiled == Oiled::fresh || reading.tag == Tag::after_oil_soak)
         return OnRings::oiled;
+    // Running burns it off.
+    if (reading.tag == Tag::after_running)
+        return reading.oiled == Oiled::no ? OnRings::dry : OnRings::unknown;
     for (const Reading& other : visit.readings)
         if (other.test == TestKind::wet && other.cylinder == reading.cylinder &&
             other.taken_at.unix_ms < reading.taken_at.unix_ms)

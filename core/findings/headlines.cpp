@@ -60,8 +60,18 @@ std::optional<int> joint_neighbour(const CylinderFindings& cylinder) {
 /// Nothing but the other cylinders says what this one should read.
 bool only_alike(const Case& at, const CylinderFindings& cylinder) {
     return cylinder.dry && !cylinder.dry->expected && !at.limits.low && !at.limits.lowest &&
+           !at.limits.difference && !at.engine.limits.least_ratio &&
            !says(cylinder.dry->why, "why.within_typical") && !says(cylinder.dry->why, "why.below_typical") &&
            !says(cylinder.dry->why, "why.far_below_typical");
+}
+
+/// Every rule for the difference holds; it is the level that is low.
+bool only_under_floor(const CylinderFindings& cylinder) {
+    const auto& why = cylinder.dry->why;
+    return says(why, "spread.ratio_under") && std::ranges::none_of(why, [](const Remark& remark) {
+               return remark.message.code.starts_with("spread.") &&
+                      remark.message.code != "spread.ratio_under";
+           });
 }
 
 Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
@@ -82,7 +92,7 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
                                                   : "cylinder.reads_in_range",
                        number, final);
         case State::borderline:
-            if (only_alike(at, cylinder) && says(cylinder.dry->why, "spread.ratio_under"))
+            if (only_alike(at, cylinder) && only_under_floor(cylinder))
                 return say("cylinder.alike_but_low", number, final);
             return say(expected && final.si < expected->low.si ? "cylinder.reads_below_expected"
                                                                : "cylinder.reads_borderline",

@@ -39,7 +39,14 @@ void judge_by_typical(const Case& at, Cranking& reading, bool lowered) {
         at.engine.decompressor == Decompressor::unknown && at.engine.cylinders.size() == 1;
     const char* far = at.engine.fuel == Fuel::diesel ? "far-below-usual-diesel" : "far-below-usual";
     const bool far_below = reading.final.figure.si < at.reference.assumed(far) * low.si;
-    const bool fault = far_below && !lowered && !perhaps_decompressor;
+    // Cold and a weak battery take more off than lies between the worst that one maker allows and that line.
+    const auto& conditions = at.visit.session.conditions;
+    const bool cranked_badly =
+        at.engine.fuel == Fuel::diesel &&
+        (conditions.heat == EngineHeat::cold || battery_weak(conditions, at.reference) ||
+         reading.final.figure.si + reading.final.figure.u95.value_or(0.0) >=
+             at.reference.assumed(far) * low.si);
+    const bool fault = far_below && !lowered && !cranked_badly && !perhaps_decompressor;
     if (fault) reading.state = State::fault;
     Remark why = remark(fault   ? "why.far_below_typical"
                         : below ? "why.below_typical"

@@ -52,6 +52,7 @@ bool oiled_before_leak_down(const Case& at, const CylinderFindings& cylinder) {
     for (const Reading& leak : at.visit.readings) {
         if (std::ranges::find(cylinder.leak_down->readings, leak.id) == cylinder.leak_down->readings.end())
             continue;
+        if (leak.tag == Tag::after_running) continue;
         for (const Reading& wet : at.visit.readings)
             if (wet.test == TestKind::wet && wet.cylinder == cylinder.number &&
                 wet.taken_at.unix_ms < leak.taken_at.unix_ms)

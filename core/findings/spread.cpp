@@ -6,6 +6,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/physics/atmosphere.h"
 #include "core/uncertainty/coverage.h"
 
 namespace lapwing::findings {
@@ -239,7 +240,7 @@ void apply_floor(const Case& at, const CylinderList& unjudged, const Levels& lev
         return;
     for (const SpreadRule& rule : at.reference.spread) {
         if (!rule.at_least || (rule.fuel && rule.fuel != at.engine.fuel)) continue;
-        const double floor = rule.at_least->si();
+        const double floor = rule.at_least->si() * at.site.ambient_pa / physics::sea_level_pa;
         CylinderList under = failing(levels, [&](double pa) { return is_below(pa, floor); });
         std::erase_if(under,
                       [&](int number) { return std::ranges::find(unjudged, number) == unjudged.end(); });
@@ -261,7 +262,9 @@ std::vector<RuleVerdict> judge_spread(const Case& at, std::vector<CylinderFindin
     if (levels.all.size() < 2 || !(levels.highest.pa > 0.0)) return out;
     CylinderList unjudged;
     for (const CylinderFindings& cylinder : cylinders)
-        if (cylinder.dry && cylinder.dry->state == State::none) unjudged.push_back(cylinder.number);
+        if (cylinder.dry && cylinder.dry->state == State::none &&
+            !(cylinder.leak_down && cylinder.leak_down->state == State::good))
+            unjudged.push_back(cylinder.number);
     const bool own = at.limits.difference || at.engine.limits.least_ratio;
     if (at.limits.difference) {
         out.push_back(judge_difference(at, levels));

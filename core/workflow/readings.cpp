@@ -41,7 +41,9 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
     const std::int64_t at = reading.taken_at.unix_ms;
     constexpr std::int64_t ever = std::numeric_limits<std::int64_t>::min();
     constexpr std::int64_t whenever = std::numeric_limits<std::int64_t>::max();
-    if (wet_between(visit, reading.cylinder, ever, taken_now ? whenever : at)) return Oiled::before;
+    // Running burns it off.
+    const bool ran = reading.tag == Tag::after_running;
+    if (!ran && wet_between(visit, reading.cylinder, ever, taken_now ? whenever : at)) return Oiled::before;
     // Whoever read it knows whether the engine ran since, or the bore was wiped.
     if (reading.oiled == Oiled::no) return Oiled::no;
     const auto sessions = now.library.sessions(visit.session.engine);
@@ -52,10 +54,10 @@ Result<Oiled> oiled_at(const Now& now, const Visit& visit, const Reading& readin
         if (!earlier) return tl::unexpected(earlier.error());
         const auto* wet =
             *earlier ? wet_between(**earlier, reading.cylinder, at - oil_stays_ms, at) : nullptr;
-        // Running burns it off; whether work on the cylinder took it off, or brought new oil, nobody noted.
-        if (!wet || reading.tag == Tag::after_running) continue;
-        const bool worked =
-            reading.tag == Tag::after_repair && worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms);
+        // Whether work on the cylinder took it off, or brought new oil, nobody noted.
+        if (!wet || ran) continue;
+        const bool worked = reading.tag == Tag::after_repair &&
+                            worked_on(**earlier, reading.cylinder, wet->taken_at.unix_ms, at);
         return worked && reading.oiled != Oiled::before ? Oiled::unknown : Oiled::before;
     }
     // Oil that no wet test tells of: whoever put it in says so.

@@ -63,11 +63,12 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("compare.oil_amount_unknown",
         "How much oil went in isn't noted for both wet tests: taken as the same."),
     SAY("compare.oil_earlier",
-        "Oil was on the rings at the earlier of the two visits and not at the later one: not comparable."),
+        "Oil was on the rings at the earlier of the two visits, and none is noted at the later one: not "
+        "comparable."),
     SAY("compare.oil_later",
-        "Oil was on the rings at the later of the two visits and not at the earlier one: not comparable. Oil "
-        "of a "
-        "wet test or of the assembly lifts a reading; let the engine run, then test again."),
+        "Oil was on the rings at the later of the two visits, and none is noted at the earlier one: not "
+        "comparable. "
+        "Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again."),
     SAY("compare.oil_amount", "Wet tests with %1 and with %2 of oil: not comparable."),
     SAY("compare.heat_no_model",
         "Engine %1 before, %2 after, and the engine card lacks what a conversion needs: not comparable. Test "

@@ -45,7 +45,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("next.lifter",
         "Leak-down test of cylinder %1 again: a hydraulic lifter that is pumped up or stuck holds its valve "
         "open. "
-        "Let it bleed down for some minutes, turn the engine twice, then test again before the head comes "
+        "Take the air off, let it bleed down for some minutes, turn the engine twice by hand, then test "
+        "again before the head comes "
         "off."),
     SAY("next.after_oil",
         "Leak-down test of cylinder %1 again after the engine has run: oil on its rings lifted this one."),

@@ -229,6 +229,12 @@ QString shown_of_set(const Formatter& format, const Reading& reading) {
                : QString();
 }
 
+QString typed_off_gauge(const Formatter& format, const Reading& reading) {
+    if (reading.dial_loss) return format.typed(*reading.dial_loss);
+    const auto& pressure = reading.held ? reading.held : reading.final;
+    return pressure ? format.typed(*pressure) : QString();
+}
+
 QString gist_of(const Formatter& format, const Record& record) {
     struct Gist {
         const Formatter& f;

@@ -23,6 +23,9 @@ QString gist_of(const Formatter& format, const Record& record);
 /// Both pressures of a leak-down or crankcase reading, as they were typed: "4.6 bar of 5.5 bar"; of a dial in
 /// %: "15 % lost of 5.5 bar". Empty for a reading that has none.
 QString shown_of_set(const Formatter& format, const Reading& reading);
+/// What was typed off the gauge: final reading or held pressure, or the % that its dial shows. Empty for a
+/// reading that has none.
+QString typed_off_gauge(const Formatter& format, const Reading& reading);
 /// What something is tied to, where that can be said without its record: "Cylinder 2".
 QString place_of(const Formatter& format, const Tie& tie);
 

@@ -14,10 +14,10 @@ Sheet {
 
     title: qsTr("Is the oil gone?")
 
-    function settle(gone: bool) {
+    function settle(way: string) {
         const model = sheet.model;
         sheet.close();
-        model.settleOil(gone);
+        model.settleOil(way);
     }
 
     LText {
@@ -33,16 +33,24 @@ Sheet {
     }
 
     SideButton {
+        objectName: "oilWiped"
+        width: parent.width
+        targetKind: "primary"
+        text: qsTr("This bore was wiped")
+        onClicked: sheet.settle("wiped")
+    }
+
+    SideButton {
         objectName: "oilStays"
         width: parent.width
         targetKind: "primary"
-        text: qsTr("Neither ran nor wiped: read over oil")
-        onClicked: sheet.settle(false)
+        text: qsTr("Neither: read over oil")
+        onClicked: sheet.settle("stays")
     }
 
     actions: BigButton {
         objectName: "oilGone"
-        text: qsTr("It ran since, or was wiped")
-        onClicked: sheet.settle(true)
+        text: qsTr("The engine ran since")
+        onClicked: sheet.settle("ran")
     }
 }

@@ -160,6 +160,7 @@ void KeyedModel::takeBack() {
     typed.id = Uuid::make(app()->desk().clock());
     typed.next_replaces = true;
     entries_.put(place, typed);
+    takenBack();
     goTo(place);
     saveDraft();
 }

@@ -118,6 +118,9 @@ protected:
     [[nodiscard]] const Uuid& lastKeptId() const { return last_kept_entry_.id; }
     [[nodiscard]] bool onItsWay(int cylinder) const { return on_their_way_.contains(cylinder); }
 
+    /// Called when the entry kept last was undone and stands on the pad again.
+    virtual void takenBack() {}
+
     int cylinder_ = 0;
     QString field_;
     KeyedEntries entries_;

@@ -13,6 +13,7 @@
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/next_tdc_model.h"
+#include "qml/viewmodels/tag_of.h"
 
 namespace lapwing {
 namespace {
@@ -129,7 +130,7 @@ QVariantList LeakHuntModel::derivation() const {
 const ExitNote* LeakHuntModel::standingNote(Exit exit, std::optional<int> neighbour) const {
     const ExitNote* newest = nullptr;
     for (const auto* note : standing(visit().exits, cylinder()))
-        if (note->exit == exit && note->neighbour == neighbour && note->tag == tag()) newest = note;
+        if (note->exit == exit && note->neighbour == neighbour && is_of(tag(), note->tag)) newest = note;
     return newest;
 }
 

@@ -19,6 +19,7 @@
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
 #include "core/workflow/together.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/read_off.h"
 
 namespace lapwing {
@@ -201,7 +202,8 @@ QString NeedleModel::line() const {
     const auto* one = photo();
     if (!one || !one->read_value) return {};
     QString text = tr("Reads %1").arg(read_off(*one, format()));
-    if (const auto typed = this->typed()) text += tr(", you typed %1").arg(format().typed(*typed));
+    if (const auto* typed = typedReading())
+        text += tr(", you typed %1").arg(format::typed_off_gauge(format(), *typed));
     if (!one->read_confidence) text += tr(" (needle set by hand)");
     return text;
 }
@@ -212,13 +214,13 @@ bool NeedleModel::differs() const {
 }
 
 QVariantList NeedleModel::choices() const {
-    const auto typed = this->typed();
+    const auto* typed = typedReading();
     if (!typed || !photo() || !photo()->read_value) return {};
     const auto choice = [](ReadSettled value, const QString& text) {
         return QVariantMap{{"value", QString::fromUtf8(word(value).data())}, {"text", text}};
     };
     return {choice(ReadSettled::as_read, tr("%1 as read").arg(format().typed(*photo()->read_value))),
-            choice(ReadSettled::as_typed, tr("%1 as typed").arg(format().typed(*typed))),
+            choice(ReadSettled::as_typed, tr("%1 as typed").arg(format::typed_off_gauge(format(), *typed))),
             choice(ReadSettled::left_open, tr("leave open")),
             choice(ReadSettled::photo_only, tr("photo only"))};
 }

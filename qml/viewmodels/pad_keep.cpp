@@ -171,7 +171,9 @@ void PadModel::keepAll(Oiled oiled) {
     Reading made = typedFields().reading(here, tag_);
     made.session = session().id;
     made.oiled = oiled;
-    if (oiled == Oiled::unknown && oilOfOtherSession() && oilGone() == true) made.oiled = Oiled::no;
+    if (oiled == Oiled::unknown && oilOfOtherSession())
+        if (const auto gone = oilGone()) made.oiled = *gone ? Oiled::no : Oiled::before;
+    oil_said_.reset();
     oil_asked_.reset();
     if (const auto read = takenOff()) findings::take_off_photo(made, *read);
     const auto settled = photo_asked_ == asTyped() ? photo_settled_ : std::nullopt;
@@ -204,14 +206,16 @@ const Reading* PadModel::oilOfOtherSession() const {
     return workflow::oil_of_other_session(others_, visit(), cylinder_, app()->desk().clock().now());
 }
 
-/// The engine ran for all cylinders or for none: what a kept reading says of its own rings holds for them.
+/// A kept reading of the cylinder says it of its own rings, for as long as no oil went in since.
 std::optional<bool> PadModel::oilGone() const {
-    if (oil_gone_) return oil_gone_;
-    for (const auto& reading : visit().readings) {
-        if (reading.test != TestKind::dry && reading.test != TestKind::leak_down) continue;
-        if (workflow::oil_of_other_session(others_, visit(), reading.cylinder, reading.taken_at))
+    if (oil_said_ && oil_said_->first == cylinder_) return oil_said_->second;
+    if (engine_ran_) return true;
+    const auto* wet = oilOfOtherSession();
+    if (!wet) return std::nullopt;
+    for (const auto& reading : visit().readings)
+        if (reading.cylinder == cylinder_ && wet->taken_at < reading.taken_at &&
+            (reading.test == TestKind::dry || reading.test == TestKind::leak_down))
             return reading.oiled == Oiled::no;
-    }
     return std::nullopt;
 }
 
@@ -221,8 +225,12 @@ QString PadModel::earlierOil() const {
     return tr("Wet test of cylinder %1, %2").arg(wet->cylinder).arg(format().shortDateTime(wet->taken_at));
 }
 
-void PadModel::settleOil(bool gone) {
-    oil_gone_ = gone;
+void PadModel::settleOil(const QString& way) {
+    // It ran with all its cylinders; what was wiped, or left, is this bore.
+    if (way == QLatin1String("ran"))
+        engine_ran_ = true;
+    else
+        oil_said_ = {cylinder_, way == QLatin1String("wiped")};
     changed();
     keep();
 }

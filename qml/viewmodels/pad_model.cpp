@@ -9,6 +9,7 @@
 #include "core/findings/crank_way.h"
 #include "qml/viewmodels/cylinder_order.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/tag_of.h"
 
 namespace lapwing {
 
@@ -73,7 +74,9 @@ const Reading* PadModel::lastWithTester() const {
     const auto in = [&](const Visit& visit) {
         const Reading* last = nullptr;
         for (const auto& reading : visit.readings)
-            if (reading.test == test_ && (used ? reading.tester == used->id : !reading.tester))
+            // What was taken off a photo stands in the photo's unit.
+            if (reading.test == test_ && reading.from == ReadingFrom::typed &&
+                (used ? reading.tester == used->id : !reading.tester))
                 last = &reading;
         return last;
     };
@@ -210,22 +213,13 @@ void PadModel::tellKept() {
         lines_.tell(tr("Kept: %1").arg(format().typed(*kept->final)), {});
 }
 
-namespace {
-
-/// Whether a reading belongs to what is typed now: in a session that follows ticked work it was tagged when
-/// it was kept.
-bool is_of(Tag tag, const Reading& reading) {
-    return reading.tag == tag || (tag == Tag::as_found && reading.tag == Tag::after_repair);
-}
-
-}  // namespace
-
 /// Readings of before the oil stand, and a wet test of this cylinder was kept since.
 bool PadModel::oilCameBetween() const {
     if (test_ != TestKind::dry && test_ != TestKind::leak_down) return false;
     if (redoing() || !latest(visit().readings, TestKind::wet, cylinder_)) return false;
     return std::ranges::any_of(standing(visit().readings, test_, cylinder_), [this](const Reading* reading) {
-        return is_of(tag_, *reading) && findings::oil_on_rings(visit(), *reading) != findings::OnRings::oiled;
+        return is_of(tag_, reading->tag) &&
+               findings::oil_on_rings(visit(), *reading) != findings::OnRings::oiled;
     });
 }
 
@@ -235,7 +229,7 @@ QString PadModel::apartFromStanding(const findings::PadJudgement& judged) const 
     const auto* cylinder = findings() && !redoing() ? findings()->cylinder(cylinder_) : nullptr;
     const auto* standing = latest(visit().readings, test_, cylinder_);
     // After staking or adjusting it is meant to differ.
-    if (!cylinder || !standing || !is_of(tag_, *standing)) return {};
+    if (!cylinder || !standing || !is_of(tag_, standing->tag)) return {};
     // It was asked when the first reading after the oil was kept.
     if (oil_between_ && findings::oil_on_rings(visit(), *standing) == findings::OnRings::oiled) return {};
     const findings::Derived* before = nullptr;
@@ -308,17 +302,22 @@ void PadModel::writeDraft(QJsonObject& draft) const {
     KeyedModel::writeDraft(draft);
     draft["tag"] = tag();
     draft["taken off"] = photo_taken_;
-    // What the digits are in.
-    if (chosen_unit_) draft["unit"] = QString::fromUtf8(chosen_unit_->symbol().data());
-    if (chosen_percent_) draft["percent"] = *chosen_percent_;
+    // What the digits are in; without digits what was chosen for this tester.
+    if (!chosen_unit_ && !chosen_percent_ && entries_.json().isEmpty()) return;
+    draft["unit"] = QString::fromUtf8(pressureUnit().symbol().data());
+    draft["percent"] = dialInPercent();
+    if (const auto* used = tester()) draft["tester"] = QString::fromStdString(used->id.text());
 }
 
 void PadModel::readDraft(const QJsonObject& draft) {
     KeyedModel::readDraft(draft);
     tag_ = from_word<Tag>(draft["tag"].toString().toStdString()).value_or(Tag::as_found);
     photo_taken_ = draft["taken off"].toString();
-    chosen_unit_ = Unit<PressureTag>::find(draft["unit"].toString().toStdString());
-    if (const auto percent = draft["percent"]; percent.isBool()) chosen_percent_ = percent.toBool();
+    const QString now = tester() ? QString::fromStdString(tester()->id.text()) : QString();
+    if (!entries_.json().isEmpty() || draft["tester"].toString() == now) {
+        chosen_unit_ = Unit<PressureTag>::find(draft["unit"].toString().toStdString());
+        if (const auto percent = draft["percent"]; percent.isBool()) chosen_percent_ = percent.toBool();
+    }
     if (test_ == TestKind::crankcase) field_.clear();
     if (!takes(cylinder_)) {
         field_.clear();

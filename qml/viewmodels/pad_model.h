@@ -90,8 +90,9 @@ public:
     Q_INVOKABLE void keepRepeat();
     /// The same where oil went in since: it is not counted with what was read before the oil.
     Q_INVOKABLE void keepOiled();
-    /// Says whether the engine ran, or the bore was wiped, since that wet test, and keeps.
-    Q_INVOKABLE void settleOil(bool gone);
+    /// Says what came of the oil of that wet test, and keeps: the engine "ran", the bore was "wiped", or it
+    /// "stays".
+    Q_INVOKABLE void settleOil(const QString& way);
     /// Says which of the two holds and keeps it; "left open" keeps what was typed with the difference.
     Q_INVOKABLE void settlePhoto(const QString& way);
     Q_INVOKABLE void startRedo(const QString& readingId);
@@ -115,6 +116,11 @@ protected:
         history_.reset();
         if (found()) readOthers();
         KeyedModel::refresh();
+    }
+    /// What was said of the oil goes with the reading that it was said for.
+    void takenBack() override {
+        engine_ran_ = false;
+        oil_said_.reset();
     }
     [[nodiscard]] QString place() const override { return QString::number(cylinder_); }
     void goTo(const QString& place) override { moveTo(place.toInt()); }
@@ -193,9 +199,10 @@ private:
     QString photo_asked_;  ///< as typed when it was asked which holds: once
     QString photo_taken_;  ///< the photo that the digits were taken off, and the digits
     std::optional<ReadSettled> photo_settled_;
-    QString lacking_;               ///< the field that was asked for when Keep was pressed
-    std::optional<bool> oil_gone_;  ///< as it was said of another session's oil, till a reading says it
-    std::optional<int> oil_asked_;  ///< the cylinder whose oil was asked for: once
+    QString lacking_;                               ///< the field that was asked for when Keep was pressed
+    bool engine_ran_ = false;                       ///< since the other session's wet tests, as it was said
+    std::optional<std::pair<int, bool>> oil_said_;  ///< of which cylinder, and whether it is gone
+    std::optional<int> oil_asked_;                  ///< the cylinder whose oil was asked for: once
     std::optional<findings::ModelFacts> expected_;
     std::optional<findings::ModelInputs> asked_;  ///< the model is working on these
     std::unique_ptr<workflow::Background> modeller_;

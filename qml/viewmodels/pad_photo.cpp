@@ -8,6 +8,7 @@
 
 #include "core/findings/photo_reading.h"
 #include "core/workflow/waiting_photos.h"
+#include "qml/format/record_words.h"
 #include "qml/viewmodels/pad_model.h"
 #include "qml/viewmodels/read_off.h"
 
@@ -40,20 +41,20 @@ QString PadModel::takenFrom(const Attachment& photo) const {
 QString PadModel::photoReads() const {
     const auto* photo = otherwise();
     if (!photo) return {};
-    const auto typed = findings::typed_off_gauge(typedFields().reading(cylinder_, tag_));
-    return tr("You typed %1, the photo reads %2.").arg(format().typed(*typed), read_off(*photo, format()));
+    const QString typed = format::typed_off_gauge(format(), typedFields().reading(cylinder_, tag_));
+    return tr("You typed %1, the photo reads %2.").arg(typed, read_off(*photo, format()));
 }
 
 QVariantList PadModel::photoChoices() const {
     const auto* photo = otherwise();
     if (!photo) return {};
-    const auto typed = findings::typed_off_gauge(typedFields().reading(cylinder_, tag_));
+    const QString typed = format::typed_off_gauge(format(), typedFields().reading(cylinder_, tag_));
     const auto choice = [](ReadSettled way, const QString& text) {
         return QVariantMap{{"value", QString::fromUtf8(word(way).data())}, {"text", text}};
     };
     return {choice(ReadSettled::as_read,
                    tr("Keep %1 as the photo reads").arg(format().typed(*photo->read_value))),
-            choice(ReadSettled::as_typed, tr("Keep %1 as typed").arg(format().typed(*typed))),
+            choice(ReadSettled::as_typed, tr("Keep %1 as typed").arg(typed)),
             choice(ReadSettled::left_open, tr("Keep as typed, leave open which holds"))};
 }
 

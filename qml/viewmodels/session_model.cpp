@@ -125,6 +125,10 @@ QVariantMap SessionModel::clearancesTile() const {
             worst = findings::worse(worst, state);
             if (state == State::good) in_range.insert(valve);
         }
+    // Far less clearance than its siblings have is doubtful where nothing on the card judges it.
+    if (findings())
+        for (const auto& cylinder : findings()->cylinders)
+            worst = findings::worse(worst, cylinder.clearances.state);
     const auto& valves = engine().valves;
     const auto total =
         engine().cylinders.size() * static_cast<std::size_t>(valves.intake_valves + valves.exhaust_valves);

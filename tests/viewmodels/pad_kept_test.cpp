@@ -4,6 +4,7 @@
 // What a pad says of what was kept, of what is missing, and in which unit.
 #include <cmath>
 
+#include "core/workflow/remarks.h"
 #include "qml/viewmodels/bores.h"
 #include "qml/viewmodels/clearances_model.h"
 #include "qml/viewmodels/visit_form.h"
@@ -79,7 +80,13 @@ private slots:
         QCOMPARE(air->history().front().toMap()[QStringLiteral("text")].toString(),
                  QStringLiteral("25 % lost of 80 psi"));
 
-        // The next cylinder, and the next day, begin with the same dial.
+        // A session of another day begins with the same dial, though nobody chose it there.
+        const auto first = bench.session;
+        bench.session = bench.shop.open_session(bench.engine, "Later");
+        QCOMPARE(bench.open<PadModel>(QStringLiteral("leak-down"))->pressureUnitSymbol(),
+                 QStringLiteral("bar"));
+        bench.session = first;
+        // And the next cylinder.
         auto next = bench.open<PadModel>(QStringLiteral("leak-down"));
         next->chooseCylinder(2);
         QCOMPARE(next->pressureUnitSymbol(), QStringLiteral("%"));
@@ -113,21 +120,41 @@ private slots:
     }
 
     void oil_of_another_session_is_asked_about_once_data() {
-        QTest::addColumn<bool>("gone");
-        QTest::newRow("it ran since") << true;
-        QTest::newRow("it did not") << false;
+        QTest::addColumn<QString>("way");
+        QTest::addColumn<bool>("worked");
+        for (const bool worked : {false, true}) {
+            const char* after = worked ? ", after ticked work" : "";
+            QTest::addRow("it ran since%s", after) << "ran" << worked;
+            QTest::addRow("it was wiped%s", after) << "wiped" << worked;
+            QTest::addRow("neither%s", after) << "stays" << worked;
+        }
     }
     void oil_of_another_session_is_asked_about_once() {
-        QFETCH(bool, gone);
+        QFETCH(QString, way);
+        QFETCH(bool, worked);
         PadBench bench;
         auto wet = bench.open<PadModel>(QStringLiteral("wet"));
-        wet->focusField(QStringLiteral("oil"));
-        PadBench::type(*wet, QStringLiteral("10"));
-        wet->focusField(QStringLiteral("final"));
-        PadBench::type(*wet, QStringLiteral("9.9"));
-        wet->keep();
-        bench.shop.settle();
-        QCOMPARE(bench.visit().readings.size(), std::size_t{1});
+        for (int cylinder = 1; cylinder <= 2; ++cylinder) {
+            wet->focusField(QStringLiteral("oil"));
+            PadBench::type(*wet, QStringLiteral("10"));
+            wet->focusField(QStringLiteral("final"));
+            PadBench::type(*wet, QStringLiteral("9.9"));
+            wet->keep();
+            bench.shop.settle();
+        }
+        QCOMPARE(bench.visit().readings.size(), std::size_t{2});
+        bench.shop.clock.move_by(std::chrono::minutes(30));
+        if (worked) {
+            PlanLine line;
+            line.id = bench.shop.desk->make_id<PlanLineId>();
+            line.session = bench.session;
+            line.option = PlanOption::strip;
+            line.work = "Rings";
+            line.done_at = bench.shop.clock.now();
+            bench.shop.desk->run(workflow::save_plan_line(line));
+            bench.shop.settle();
+        }
+        bench.shop.clock.move_by(std::chrono::minutes(30));
 
         bench.session = bench.shop.open_session(bench.engine, "After");
         auto dry = bench.open<PadModel>(QStringLiteral("dry"));
@@ -141,18 +168,19 @@ private slots:
         QCOMPARE(asked.size(), 1);
         bench.shop.settle();
         QVERIFY(bench.visit().readings.empty());
-        dry->settleOil(gone);
+        dry->settleOil(way);
         bench.shop.settle();
-        const Oiled said = gone ? Oiled::no : Oiled::before;
+        const Oiled said = way == QLatin1String("stays") ? Oiled::before : Oiled::no;
         QCOMPARE(bench.visit().readings.back().oiled, said);
-        // No oil went into the next one.
+        // What ran, ran with all its cylinders; a wiped bore says nothing of the next.
         PadBench::type(*dry, QStringLiteral("9.3"));
         dry->keep();
         bench.shop.settle();
-        QCOMPARE(bench.visit().readings.back().oiled, Oiled::no);
-        QCOMPARE(asked.size(), 1);
+        QCOMPARE(asked.size(), way == QLatin1String("ran") ? 1 : 2);
+        QCOMPARE(bench.visit().readings.size(),
+                 way == QLatin1String("ran") ? std::size_t{2} : std::size_t{1});
 
-        // What was said holds for the session's other tests.
+        // What was said of these rings holds for the session's other tests.
         auto air = bench.open<PadModel>(QStringLiteral("leak-down"));
         QSignalSpy again(air.get(), &PadModel::oilAsked);
         air->chooseCylinder(1);

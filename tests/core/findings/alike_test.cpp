@@ -28,6 +28,30 @@ TEST(Alike, UnderWhatMakersAskAtLeastIsDoubtful) {
     }
 }
 
+TEST(Alike, IsNotSaidOfCylindersThatDiffer) {
+    // 70 of 90 psi is 78 %: under the 85 % of the outboard maker's rule, and both under 100 psi.
+    Bench bench(2);
+    const Findings found = bench.dry_all({"90", "70"}).find();
+    EXPECT_EQ(found.state, State::borderline);
+    EXPECT_NE(found.headline.code, "engine.alike_but_low");
+    EXPECT_NE(found.cylinder(2)->headline.code, "cylinder.alike_but_low");
+}
+
+TEST(Alike, TheFloorIsOfThisAltitudeAndNotHeldAgainstGoodAir) {
+    // Standard atmosphere at 1,600 m: 835 hPa (ISO 2533, from memory), 82 % of sea level's.
+    Bench high(2);
+    high.session().conditions.station_pressure = Bench::pressure("835", "hPa");
+    EXPECT_EQ(high.dry_all({"95", "96"}).find().state, State::good);
+    Bench low(2);
+    low.session().conditions.station_pressure = Bench::pressure("835", "hPa");
+    EXPECT_EQ(low.dry_all({"75", "76"}).find().state, State::borderline);
+    Bench air(2);
+    air.dry_all({"95", "96"});
+    air.leak(1, "80", "77");
+    air.leak(2, "80", "77");
+    EXPECT_EQ(air.find().state, State::good);
+}
+
 TEST(Alike, AMakersOwnFigureWinsOverThatFloor) {
     Bench bench(2);
     bench.engine().limits.lowest = Bench::pressure("80", "psi");
@@ -64,6 +88,11 @@ TEST(Alike, ADieselAtHalfOfWhatMakersAskIsAFault) {
         EXPECT_NE(rule.rule, "lowest-70-and-100-psi") << "a rule for petrol engines";
         EXPECT_NE(rule.rule, "highest-x-0.85") << "a rule for petrol engines";
     }
+    // A cold engine on a weak battery reads lower than it is.
+    Bench cold(2);
+    cold.engine().fuel = Fuel::diesel;
+    cold.session().conditions.heat = EngineHeat::cold;
+    EXPECT_EQ(cold.dry_all({"13.0", "13.2"}, "bar").find().state, State::borderline);
     // 19 bar is 276 psi, 79 %: doubtful, but no fault by itself.
     Bench low(2);
     low.engine().fuel = Fuel::diesel;
@@ -83,6 +112,18 @@ TEST(Next, AHydraulicLifterIsAskedBeforeItsValveIsBlamed) {
     bench.hear(1, Exit::exhaust, Loudness::strong);
     for (const NextStep& step : bench.find().next)
         EXPECT_NE(step.reason.code, "next.lifter") << "it was tested again";
+}
+
+TEST(Next, ALeakDownAfterRunningSettlesTheOil) {
+    Bench bench(1);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
+    bench.dry_all({"150"});
+    bench.wet(1, "160");
+    bench.leak(1, "80", "76").oiled = Oiled::before;
+    EXPECT_EQ(bench.find().next.front().reason.code, "next.after_oil");
+    bench.leak(1, "80", "75").tag = Tag::after_running;
+    for (const NextStep& step : bench.find().next)
+        EXPECT_NE(step.reason.code, "next.after_oil");
 }
 
 TEST(Next, OilThatFlatteredALeakDownAsksForAnother) {
