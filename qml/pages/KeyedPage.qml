@@ -114,7 +114,8 @@ AppPage {
         seldom: page.seldom
         tight: page.tight
         lying: page.lying
-        crowded: page.crowded || page.tight && page.betweenLong
+        // Big keys leave no room for three rows above them on any phone.
+        crowded: page.crowded || page.tight && page.betweenLong || Theme.bigKeys && !page.lying && page.between !== null && !page.betweenBeside
         visible: !page.closed
         anchors.top: parent.top
         anchors.left: page.lying && Theme.leftHand ? pad.right : parent.left

@@ -19,6 +19,8 @@ private slots:
     void a_search_is_emptied_before_the_page_closes();
     void the_rows_of_more_keep_their_places();
     void big_keys_are_bigger_on_a_small_screen();
+    void found_and_left_are_in_reach_with_big_keys_data();
+    void found_and_left_are_in_reach_with_big_keys();
     void cautions_of_a_plan_stand_open_once();
 
 private:
@@ -135,6 +137,33 @@ void KeyboardTest::big_keys_are_bigger_on_a_small_screen() {
     DO(thumb.type(QStringLiteral("92")));
     DO(thumb.touch(QStringLiteral("keep")));
     QVERIFY(wait_until([&] { return errands.visit()->readings.size() == 1; }));
+}
+
+void KeyboardTest::found_and_left_are_in_reach_with_big_keys_data() {
+    QTest::addColumn<QSize>("size");
+    for (const QSize size : {QSize(320, 568), QSize(360, 800), QSize(412, 915)})
+        QTest::addRow("%dx%d", size.width(), size.height()) << size;
+}
+void KeyboardTest::found_and_left_are_in_reach_with_big_keys() {
+    QFETCH(QSize, size);
+    Phone phone(size);
+    QVERIFY2(phone.on(), qPrintable(phone.why()));
+    phone.settings().setBigKeys(true);
+    auto& thumb = phone.thumb();
+    Errands errands(phone);
+    phone.go(QStringLiteral("Clearances"), {{"sessionId", twin_ready_to_test(phone)}});
+    DO(thumb.appears(QStringLiteral("key_5")));
+    settle(200);
+    DO(thumb.type(QStringLiteral("0.05")));
+    DO(thumb.touch(QStringLiteral("fieldsFold")));
+    DO(thumb.touch(QStringLiteral("tab_left")));
+    DO(wait_until([&] { return thumb.overlay() == nullptr; }));
+    DO(thumb.type(QStringLiteral("0.12")));
+    DO(thumb.touch(QStringLiteral("keep")));
+    QVERIFY(wait_until([&] { return errands.visit()->clearances.size() == 1; }));
+    const auto kept = errands.visit()->clearances.front();
+    QCOMPARE(kept.found->digits(), std::string("0.05"));
+    QCOMPARE(kept.left->digits(), std::string("0.12"));
 }
 
 void KeyboardTest::cautions_of_a_plan_stand_open_once() {
