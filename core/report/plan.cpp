@@ -137,8 +137,9 @@ Section work_done(const Dossier& dossier, const Visit& visit) {
     Facts facts;
     add(facts, Label::comes_to, sum_of(totals_of(done)));
     const bool any = !done.empty();
+    const bool summed = any && !facts.facts.empty();
     add_block(section, std::move(table), any);
-    add_block(section, std::move(facts), any && !facts.facts.empty());
+    add_block(section, std::move(facts), summed);
     return section;
 }
 

@@ -88,8 +88,8 @@ QVariantMap bore_of(const Findings& findings, TestKind test, int number) {
     }
     if (test == TestKind::crankcase) {
         const auto* held = findings.crankcase(number);
-        const double set = held ? held->set.figure.si : 0.0;
-        if (set <= 0.0) return map;
+        if (!held || !(held->set.figure.si > 0.0)) return map;
+        const double set = held->set.figure.si;
         map["state"] = state_key(held->state);
         map["measured"] = true;
         map["value"] = std::clamp(held->end.figure.si / set, 0.0, 1.0);
