@@ -1339,16 +1339,16 @@
         <translation>Ist das Öl weg?</translation>
     </message>
     <message>
-        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
-        <translation>Öl hilft den Ringen abzudichten, bis der Motor einige Minuten gelaufen ist oder die Bohrung ausgewischt wurde. Ein Messwert über Öl lässt sich nicht mit einem davor vergleichen.</translation>
-    </message>
-    <message>
         <source>This bore was wiped</source>
         <translation>Diese Bohrung wurde ausgewischt</translation>
     </message>
     <message>
         <source>Neither: read over oil</source>
         <translation>Nichts davon: über Öl messen</translation>
+    </message>
+    <message>
+        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
+        <translation>Öl hilft den Ringen abzudichten, bis der Motor einige Minuten gelaufen ist oder die Bohrung ausgewischt wurde. Ein Messwert über Öl lässt sich nicht mit einem davor vergleichen.</translation>
     </message>
     <message>
         <source>The engine ran since</source>

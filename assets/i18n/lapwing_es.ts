@@ -1339,16 +1339,16 @@
         <translation>¿Ya no queda aceite?</translation>
     </message>
     <message>
-        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
-        <translation>El aceite ayuda a los segmentos a sellar hasta que el motor ha funcionado unos minutos o se ha limpiado el cilindro. Una lectura con aceite no se puede comparar con una anterior a él.</translation>
-    </message>
-    <message>
         <source>This bore was wiped</source>
         <translation>Este cilindro se limpió</translation>
     </message>
     <message>
         <source>Neither: read over oil</source>
         <translation>Ninguna de las dos: medir con aceite</translation>
+    </message>
+    <message>
+        <source>Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can&apos;t be compared with one before it.</source>
+        <translation>El aceite ayuda a los segmentos a sellar hasta que el motor ha funcionado unos minutos o se ha limpiado el cilindro. Una lectura con aceite no se puede comparar con una anterior a él.</translation>
     </message>
     <message>
         <source>The engine ran since</source>

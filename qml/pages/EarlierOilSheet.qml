@@ -27,11 +27,6 @@ Sheet {
         text: sheet.model.earlierOil
     }
 
-    LText {
-        width: parent.width
-        text: qsTr("Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can't be compared with one before it.")
-    }
-
     SideButton {
         objectName: "oilWiped"
         width: parent.width
@@ -46,6 +41,12 @@ Sheet {
         targetKind: "primary"
         text: qsTr("Neither: read over oil")
         onClicked: sheet.settle("stays")
+    }
+
+    // Last, so that large text does not push the other answers out of sight behind the amber one.
+    LText {
+        width: parent.width
+        text: qsTr("Oil helps the rings to seal until the engine has run for some minutes, or the bore was wiped. A reading over oil can't be compared with one before it.")
     }
 
     actions: BigButton {

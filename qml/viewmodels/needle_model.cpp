@@ -76,11 +76,6 @@ const Reading* NeedleModel::typedReading() const {
     return before && before->from == ReadingFrom::typed ? before : nullptr;
 }
 
-std::optional<TypedPressure> NeedleModel::typed() const {
-    const auto* one = typedReading();
-    return one ? findings::typed_off_gauge(*one) : std::nullopt;
-}
-
 const Tester* NeedleModel::tester() const {
     const auto* typed = reading();
     const auto kind = typed ? std::optional(typed->test) : from_word<TestKind>(test_.toStdString());

@@ -75,7 +75,6 @@ private:
     /// What a person typed, though the photo stands in for it by now; null where the number came off the
     /// photo.
     [[nodiscard]] const Reading* typedReading() const;
-    [[nodiscard]] std::optional<TypedPressure> typed() const;
     [[nodiscard]] const Tester* tester() const;
     /// The set pressure of the leak-down as it stood last.
     [[nodiscard]] std::optional<TypedPressure> setPressure() const;
