@@ -4,7 +4,6 @@
 #include "core/odds/draws.h"
 
 #include <algorithm>
-#include <array>
 #include <boost/math/special_functions/erf.hpp>
 #include <cmath>
 #include <numbers>
@@ -18,12 +17,13 @@ namespace {
 
 constexpr std::size_t chains = 3;
 constexpr int warm_up_sweeps = 600;
-/// Sweeps of each chain, round by round until there are enough effective draws.
-constexpr std::array round_sweeps{1000, 500, 500, 500, 500, 500, 500, 500, 500};
-/// From this round on cylinders that have enough are moved seldom and the others more often.
-constexpr std::size_t attend_from = 1;
-/// Where there are more than four cylinders a sweep takes longer, and there are no more than this many.
-constexpr std::size_t rounds_of_many = 7;
+/// Sweeps of each chain until it is first asked whether there are enough effective draws, and from then on
+/// between one asking and the next.
+constexpr int first_sweeps = 1000;
+constexpr int further_sweeps = 250;
+/// How often it is asked at most; where there are more than four cylinders a sweep takes longer.
+constexpr int rounds_of_few = 17;
+constexpr int rounds_of_many = 13;
 constexpr double enough_effective = 450.0;
 
 /// Effective number of independent draws behind a quantity, from the spread of batch means over chains whose
@@ -140,12 +140,13 @@ std::optional<Draws> Draws::make(const EngineModel& model, std::uint64_t seed,
         }
     }
     std::vector<bool> enough(cylinders, false);
-    const std::size_t rounds = cylinders > 4 ? rounds_of_many : round_sweeps.size();
-    for (std::size_t round = 0; round < rounds; ++round) {
-        if (round >= attend_from)
+    const int rounds = cylinders > 4 ? rounds_of_many : rounds_of_few;
+    for (int round = 0; round < rounds; ++round) {
+        // Those that have enough are moved seldom then, and the others more often.
+        if (round > 0)
             for (Chain& chain : all)
                 chain.attend(enough);
-        for (int sweep = 0; sweep < round_sweeps[round]; ++sweep) {
+        for (int sweep = 0; sweep < (round == 0 ? first_sweeps : further_sweeps); ++sweep) {
             if (cancel.stop_requested()) return std::nullopt;
             for (Chain& chain : all) {
                 chain.sweep();
