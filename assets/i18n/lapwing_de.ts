@@ -3263,7 +3263,7 @@
     </message>
     <message>
         <source>An air pressure of %1 hPa is not one a shop can have. Give what the barometer in the shop shows, 200 to 1200 hPa.</source>
-        <extracomment>atmosphere.site_pressure; leakdown.ambient</extracomment>
+        <extracomment>atmosphere.site_pressure; hold.ambient; leakdown.ambient</extracomment>
         <translation>Ein Luftdruck von %1 hPa kommt in keiner Werkstatt vor. Angeben, was das Barometer in der Werkstatt zeigt, 200 bis 1200 hPa.</translation>
     </message>
     <message>
@@ -3335,6 +3335,26 @@
         <source>%1 readings do not fit %2 cases of %3 strokes. Give room for %4.</source>
         <extracomment>cranking.many</extracomment>
         <translation>%1 Messwerte passen nicht zu %2 Fällen mit %3 Hüben. Platz für %4 geben.</translation>
+    </message>
+    <message>
+        <source>A hold test from %1 kPa can&apos;t be worked with. Give the pressure that the chamber was pumped up to, 0.5 to 1000 kPa; 50 kPa is usual for a crankcase.</source>
+        <extracomment>hold.set</extracomment>
+        <translation>Mit einer Halteprüfung ab %1 kPa lässt sich nicht rechnen. Den Druck angeben, bis zu dem die Kammer aufgepumpt wurde, 0,5 bis 1000 kPa; bei einem Kurbelgehäuse sind 50 kPa üblich.</translation>
+    </message>
+    <message>
+        <source>A hold of %1 s can&apos;t be worked with. Give the time from shutting off to reading, 1 second to 24 hours.</source>
+        <extracomment>hold.seconds</extracomment>
+        <translation>Mit einer Haltezeit von %1 s lässt sich nicht rechnen. Die Zeit vom Absperren bis zum Ablesen angeben, 1 Sekunde bis 24 Stunden.</translation>
+    </message>
+    <message>
+        <source>%1 kPa at the end of a hold that began at %2 kPa can&apos;t be: it must lie between 0 and that. Were the two exchanged?</source>
+        <extracomment>hold.end</extracomment>
+        <translation>%1 kPa am Ende einer Halteprüfung, die bei %2 kPa begann, kann nicht sein: Der Wert muss zwischen 0 und diesem liegen. Wurden die beiden vertauscht?</translation>
+    </message>
+    <message>
+        <source>Nothing was left at the end of the hold, so how fast it leaked isn&apos;t known. Read again after a shorter time.</source>
+        <extracomment>hold.emptied</extracomment>
+        <translation>Am Ende der Haltezeit war nichts mehr übrig; wie schnell es entwich, ist daher nicht bekannt. Nach kürzerer Zeit noch einmal ablesen.</translation>
     </message>
     <message>
         <source>A pressure of %1 kPa is not one a tester puts into a cylinder. Give the gauge pressure, 0 to 7000 kPa.</source>
@@ -4648,6 +4668,26 @@
         <source>Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure.</source>
         <extracomment>compare.set_pressure</extracomment>
         <translation>Vorher auf %1 eingestellt, nachher auf %2: Das frühere Leck ist so gezeigt, wie es beim späteren eingestellten Druck wäre.</translation>
+    </message>
+    <message>
+        <source>Held for %1 before, for %2 after: the earlier crankcase reading is shown as it would be after the later time.</source>
+        <extracomment>compare.hold</extracomment>
+        <translation>Haltezeit vorher %1, nachher %2: Der frühere Messwert des Kurbelgehäuses ist so gezeigt, wie er nach der späteren Zeit wäre.</translation>
+    </message>
+    <message>
+        <source>Crankcase tester &quot;%1&quot; before, &quot;%2&quot; after: the errors of two gauges don&apos;t cancel.</source>
+        <extracomment>compare.crankcase_tester</extracomment>
+        <translation>Kurbelgehäuseprüfer vorher „%1“, nachher „%2“: Die Fehler zweier Manometer heben sich nicht auf.</translation>
+    </message>
+    <message>
+        <source>How long the crankcase was held isn&apos;t noted for both tests: taken as the same.</source>
+        <extracomment>compare.hold_unknown</extracomment>
+        <translation>Wie lange das Kurbelgehäuse gehalten wurde, ist nicht für beide Prüfungen notiert: gilt als gleich.</translation>
+    </message>
+    <message>
+        <source>A crankcase was empty before the end of the hold, so how fast it leaked isn&apos;t known: not comparable. Read again after a shorter time.</source>
+        <extracomment>compare.emptied</extracomment>
+        <translation>Ein Kurbelgehäuse war vor dem Ende der Haltezeit leer; wie schnell es verlor, ist daher nicht bekannt: nicht vergleichbar. Nach kürzerer Zeit noch einmal ablesen.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
@@ -12474,6 +12514,16 @@
         <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
         <extracomment>leak-heat-doubt, comment</extracomment>
         <translation>Spalte schließen sich, und Öl wird dünner, wenn ein Motor warm wird; was überwiegt, ist vorher nicht bekannt.</translation>
+    </message>
+    <message>
+        <source>How far two crankcase tests of one chamber lie apart, as a share of the pressure that is lost.</source>
+        <extracomment>hold-repeat, text</extracomment>
+        <translation>Wie weit zwei Kurbelgehäuseprüfungen derselben Kammer auseinanderliegen, als Anteil des verlorenen Drucks.</translation>
+    </message>
+    <message>
+        <source>Plugs over the ports and hoses never seal twice alike; no count of it is known.</source>
+        <extracomment>hold-repeat, comment</extracomment>
+        <translation>Stopfen auf den Kanälen und Schläuche dichten nie zweimal gleich; eine Zählung davon ist nicht bekannt.</translation>
     </message>
     <message>
         <source>From this many repairs with a prediction on, it is said how many predictions held.</source>

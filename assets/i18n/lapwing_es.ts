@@ -3263,7 +3263,7 @@
     </message>
     <message>
         <source>An air pressure of %1 hPa is not one a shop can have. Give what the barometer in the shop shows, 200 to 1200 hPa.</source>
-        <extracomment>atmosphere.site_pressure; leakdown.ambient</extracomment>
+        <extracomment>atmosphere.site_pressure; hold.ambient; leakdown.ambient</extracomment>
         <translation>Una presión del aire de %1 hPa no es posible en un taller. Dar lo que marca el barómetro en el taller, de 200 a 1200 hPa.</translation>
     </message>
     <message>
@@ -3335,6 +3335,26 @@
         <source>%1 readings do not fit %2 cases of %3 strokes. Give room for %4.</source>
         <extracomment>cranking.many</extracomment>
         <translation>%1 lecturas no encajan en %2 casos de %3 carreras. Dar sitio para %4.</translation>
+    </message>
+    <message>
+        <source>A hold test from %1 kPa can&apos;t be worked with. Give the pressure that the chamber was pumped up to, 0.5 to 1000 kPa; 50 kPa is usual for a crankcase.</source>
+        <extracomment>hold.set</extracomment>
+        <translation>No se puede calcular con una prueba de retención desde %1 kPa. Indicar la presión hasta la que se infló la cámara, de 0,5 a 1000 kPa; en un cárter lo habitual son 50 kPa.</translation>
+    </message>
+    <message>
+        <source>A hold of %1 s can&apos;t be worked with. Give the time from shutting off to reading, 1 second to 24 hours.</source>
+        <extracomment>hold.seconds</extracomment>
+        <translation>No se puede calcular con una retención de %1 s. Indicar el tiempo desde que se cerró hasta que se leyó, de 1 segundo a 24 horas.</translation>
+    </message>
+    <message>
+        <source>%1 kPa at the end of a hold that began at %2 kPa can&apos;t be: it must lie between 0 and that. Were the two exchanged?</source>
+        <extracomment>hold.end</extracomment>
+        <translation>%1 kPa al final de una prueba de retención que empezó con %2 kPa no puede ser: tiene que estar entre 0 y ese valor. ¿Se intercambiaron los dos?</translation>
+    </message>
+    <message>
+        <source>Nothing was left at the end of the hold, so how fast it leaked isn&apos;t known. Read again after a shorter time.</source>
+        <extracomment>hold.emptied</extracomment>
+        <translation>Al final de la retención no quedaba nada, así que no se sabe con qué rapidez se perdió. Leer de nuevo tras menos tiempo.</translation>
     </message>
     <message>
         <source>A pressure of %1 kPa is not one a tester puts into a cylinder. Give the gauge pressure, 0 to 7000 kPa.</source>
@@ -4648,6 +4668,26 @@
         <source>Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure.</source>
         <extracomment>compare.set_pressure</extracomment>
         <translation>Presión ajustada %1 antes, %2 después: la fuga anterior se muestra como sería con la presión ajustada posterior.</translation>
+    </message>
+    <message>
+        <source>Held for %1 before, for %2 after: the earlier crankcase reading is shown as it would be after the later time.</source>
+        <extracomment>compare.hold</extracomment>
+        <translation>Retención de %1 antes, de %2 después: la lectura anterior del cárter se muestra como sería tras el tiempo posterior.</translation>
+    </message>
+    <message>
+        <source>Crankcase tester &quot;%1&quot; before, &quot;%2&quot; after: the errors of two gauges don&apos;t cancel.</source>
+        <extracomment>compare.crankcase_tester</extracomment>
+        <translation>Comprobador del cárter «%1» antes, «%2» después: los errores de dos manómetros no se anulan.</translation>
+    </message>
+    <message>
+        <source>How long the crankcase was held isn&apos;t noted for both tests: taken as the same.</source>
+        <extracomment>compare.hold_unknown</extracomment>
+        <translation>Cuánto tiempo se mantuvo el cárter no está anotado en ambas pruebas: se toma como igual.</translation>
+    </message>
+    <message>
+        <source>A crankcase was empty before the end of the hold, so how fast it leaked isn&apos;t known: not comparable. Read again after a shorter time.</source>
+        <extracomment>compare.emptied</extracomment>
+        <translation>Un cárter estaba vacío antes de terminar la retención, así que no se sabe con qué rapidez perdía: no comparable. Leer de nuevo tras menos tiempo.</translation>
     </message>
     <message>
         <source>Gauge &quot;%1&quot; before, &quot;%2&quot; after: what their hoses do to a reading isn&apos;t known. Not converted; %3 more doubt is allowed for it.</source>
@@ -12474,6 +12514,16 @@
         <source>Gaps close and oil thins as an engine warms; which one wins is not known beforehand.</source>
         <extracomment>leak-heat-doubt, comment</extracomment>
         <translation>Las holguras se cierran y el aceite se aclara al calentarse un motor; cuál de los dos gana no se sabe de antemano.</translation>
+    </message>
+    <message>
+        <source>How far two crankcase tests of one chamber lie apart, as a share of the pressure that is lost.</source>
+        <extracomment>hold-repeat, text</extracomment>
+        <translation>Cuánto se separan dos pruebas del cárter de una misma cámara, como parte de la presión perdida.</translation>
+    </message>
+    <message>
+        <source>Plugs over the ports and hoses never seal twice alike; no count of it is known.</source>
+        <extracomment>hold-repeat, comment</extracomment>
+        <translation>Los tapones de las lumbreras y las mangueras nunca cierran igual dos veces; no se conoce ningún recuento.</translation>
     </message>
     <message>
         <source>From this many repairs with a prediction on, it is said how many predictions held.</source>

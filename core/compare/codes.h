@@ -20,12 +20,14 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"compare.pulls", "nns"},
     {"compare.tester", "tt"},
     {"compare.set_pressure", "pp"},
+    {"compare.hold", "TT"},
     // Not converted; the doubt is wider for it.
     {"compare.gauge_as_it_is", "tts"},
     {"compare.induction", "s"},
     {"compare.battery", "s"},
     {"compare.heat_leak", "s"},
     {"compare.restrictor_unknown", "t"},
+    {"compare.crankcase_tester", "tt"},
     // Not noted: taken as alike.
     {"compare.altitude_unknown", ""},
     {"compare.heat_unknown", ""},
@@ -34,6 +36,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"compare.tester_unknown", "w"},
     {"compare.oil_unknown", ""},
     {"compare.oil_amount_unknown", ""},
+    {"compare.hold_unknown", ""},
     // Not comparable.
     {"compare.oil_earlier", ""},
     {"compare.oil_later", ""},
@@ -43,6 +46,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"compare.cranked_by", "ww"},
     {"compare.decompressor", ""},
     {"compare.tdc", ""},
+    {"compare.emptied", ""},
     // The whole, and how a difference was made.
     {"compare.alike", ""},
     {"compare.note_cancels", ""},

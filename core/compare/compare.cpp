@@ -27,7 +27,7 @@ findings::Derivation derivation_of(const Change& change, const Measured& before,
     out.source = findings::say("source.physics", std::string("JCGM 100, 5.2: what both readings share"));
     out.notes.push_back(findings::say(
         before.tester_key == after.tester_key ? "compare.note_cancels" : "compare.note_nothing_cancels"));
-    if (!after.leak_down() && &before.at->visit != &after.at->visit)
+    if (after.cranking() && &before.at->visit != &after.at->visit)
         out.notes.push_back(findings::say(
             "compare.note_day",
             findings::figure(
@@ -123,6 +123,8 @@ Crossed in_terms_of(const Measured& from, const Measured& to, findings::ModelRun
     Crossed out{from.value, false, {}};
     if (from.leak_down())
         cross_leak_down(from, to, out);
+    else if (from.test == TestKind::crankcase)
+        cross_hold(from, to, out);
     else
         cross_cranking(from, to, runs, out);
     return out;
@@ -155,8 +157,11 @@ Change judged(TestKind test, const Doubtful& before, const Doubtful& after, bool
 }
 
 const Change* CylinderChange::of(TestKind test) const {
-    const auto& found = test == TestKind::dry ? dry : test == TestKind::wet ? wet : leak_down;
-    return found && test != TestKind::crankcase ? &*found : nullptr;
+    const auto& found = test == TestKind::dry         ? dry
+                        : test == TestKind::wet       ? wet
+                        : test == TestKind::leak_down ? leak_down
+                                                      : crankcase;
+    return found ? &*found : nullptr;
 }
 
 bool Comparison::comparable() const {
@@ -179,6 +184,7 @@ Comparison compare(const Dossier& dossier, const Side& before, const Side& after
         cylinder.dry = change_of(then, now, TestKind::dry, number, runs, out.reasons);
         cylinder.leak_down = change_of(then, now, TestKind::leak_down, number, runs, out.reasons);
         cylinder.wet = change_of(then, now, TestKind::wet, number, runs, out.reasons);
+        cylinder.crankcase = change_of(then, now, TestKind::crankcase, number, runs, out.reasons);
         out.cylinders.push_back(std::move(cylinder));
     }
     std::ranges::stable_sort(out.reasons, [](const Reason& a, const Reason& b) {

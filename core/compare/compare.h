@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <array>
 #include <optional>
 #include <vector>
 
@@ -31,7 +32,12 @@ struct Reason {
     findings::CylinderList cylinders;  ///< that it speaks of
 };
 
-/// One test of one cylinder in one visit. dry and wet: gauge_pressure; leak-down: share.
+/// The tests that are compared, in the order in which they are shown.
+inline constexpr std::array compared_tests{TestKind::dry, TestKind::leak_down, TestKind::wet,
+                                           TestKind::crankcase};
+
+/// One test of one cylinder in one visit. dry, wet and crankcase (what was left at the end of the hold):
+/// gauge_pressure; leak-down: share.
 struct Measure {
     findings::Figure as_measured;  ///< by its own tester
     findings::Figure compared;     ///< in the later visit's terms
@@ -59,6 +65,7 @@ struct CylinderChange {
     std::optional<Change> dry;
     std::optional<Change> wet;
     std::optional<Change> leak_down;
+    std::optional<Change> crankcase;  ///< of its own chamber
 
     [[nodiscard]] const Change* of(TestKind test) const;
 };

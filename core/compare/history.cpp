@@ -84,7 +84,7 @@ public:
     History run() {
         for (const std::vector<int> numbers = numbers_in_order(dossier_.engine); const int number : numbers) {
             CylinderHistory cylinder{number, {}, {}};
-            for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
+            for (const TestKind test : compared_tests)
                 if (auto series = series_of(test, number)) cylinder.series.push_back(std::move(*series));
             out_.cylinders.push_back(std::move(cylinder));
         }

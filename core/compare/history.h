@@ -45,7 +45,7 @@ struct SinceRepair {
 
 struct CylinderHistory {
     int number = 1;
-    std::vector<Series> series;  ///< dry, leak-down, wet, where there is any
+    std::vector<Series> series;  ///< in the order of compared_tests, where there is any
     std::optional<SinceRepair> since_repair;
 
     [[nodiscard]] const Series* of(TestKind test) const;

@@ -64,7 +64,9 @@ void add_gauge(Doubtful& to, const std::string& key, const uncertainty::Gauge& g
 std::string key_of(const Tester* tester, const Case& at, TestKind test) {
     // Two gauges that nobody named are not known to be one, but for those of one visit.
     return tester ? tester->id.text()
-                  : at.visit.session.id.text() + (test == TestKind::leak_down ? " leak-down" : " gauge");
+                  : at.visit.session.id.text() + (test == TestKind::leak_down   ? " leak-down"
+                                                  : test == TestKind::crankcase ? " crankcase"
+                                                                                : " gauge");
 }
 
 void measure_cranking(Measured& out) {
@@ -110,8 +112,38 @@ void measure_leak_down(Measured& out) {
                 at.reference);
 }
 
+/// Only the newest counts, as in the findings.
+void measure_hold(Measured& out) {
+    const Case& at = *out.at;
+    const Reading& read = out.newest();
+    out.set_pa = read.set->si();
+    if (read.hold) out.hold_s = read.hold->si();
+    const double end_pa = read.held->si();
+    out.value.value = end_pa;
+    const Gauge* dial = out.tester ? &out.tester->gauge : nullptr;
+    add_gauge(out.value, out.tester_key, gauge_of(dial, out.readings, &Reading::held, at.reference), end_pa,
+              1.0);
+    // Set too high, it is too high at the end in the same proportion.
+    add_gauge(out.value, out.tester_key, gauge_of(dial, out.readings, &Reading::set, at.reference),
+              out.set_pa, -end_pa / out.set_pa);
+    out.value.by_itself(at.reference.assumed("hold-repeat") * (out.set_pa - end_pa));
+}
+
+std::vector<const Reading*> holds_of(const Case& at, int cylinder) {
+    // An engine of one chamber is held as it is; of several each goes by its cylinder.
+    const int chamber = at.engine.cylinders.size() > 1 ? cylinder : 0;
+    auto readings = findings::counted(at, TestKind::crankcase, chamber);
+    std::erase_if(readings, [](const Reading* reading) {
+        return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
+               reading->held->si() > reading->set->si();
+    });
+    if (readings.size() > 1) readings.erase(readings.begin(), readings.end() - 1);
+    return readings;
+}
+
 std::vector<const Reading*> readings_of(const Case& at, TestKind test, int cylinder,
                                         std::optional<double> set_like_pa) {
+    if (test == TestKind::crankcase) return holds_of(at, cylinder);
     auto readings = findings::counted(at, test, cylinder);
     if (test != TestKind::leak_down) {
         std::erase_if(readings, [](const Reading* reading) {
@@ -149,10 +181,12 @@ std::optional<Measured> measured(const Case& at, TestKind test, int cylinder,
     out.tester_key = key_of(out.tester, at, test);
     if (out.leak_down())
         measure_leak_down(out);
-    else
+    else if (out.cranking())
         measure_cranking(out);
+    else
+        measure_hold(out);
     const bool typed = out.readings.size() == 1 && !out.leak_down();
-    out.shown = typed ? findings::figure_of(*out.newest().final)
+    out.shown = typed ? findings::figure_of(out.cranking() ? *out.newest().final : *out.newest().held)
                       : findings::figure(out.leak_down() ? Dimension::share : Dimension::gauge_pressure,
                                          out.value.value);
     out.shown.u95 = uncertainty::expanded(out.value.u());

@@ -28,19 +28,23 @@ struct Measured {
     std::vector<const Reading*> readings;  ///< never empty
     const Tester* tester = nullptr;        ///< null: not known
     std::string tester_key;                ///< names the sources of error that its readings share
-    Doubtful value;                        ///< gauge Pa, or leakage as a share
+    Doubtful value;                        ///< gauge Pa, or leakage as a share; crankcase: at the end
     findings::Figure shown;
     // Leak-down
     physics::TesterPneumatics pneumatics;
     double held_pa = 0.0;
+    /// Crankcase. No time where none was noted.
+    std::optional<double> hold_s;
+    double set_pa = 0.0;
 
     [[nodiscard]] const Session& session() const { return at->visit.session; }
     [[nodiscard]] const Reading& newest() const { return *readings.back(); }
     [[nodiscard]] bool leak_down() const { return test == TestKind::leak_down; }
+    [[nodiscard]] bool cranking() const { return test == TestKind::dry || test == TestKind::wet; }
 };
 
-/// `set_like_pa`: of leak-down readings at several set pressures those at this one are taken, if there are
-/// any.
+/// Nothing of an engine's several chambers that were held as one. `set_like_pa`: of leak-down readings at
+/// several set pressures those at this one are taken, if there are any.
 std::optional<Measured> measured(const Case& at, TestKind test, int cylinder,
                                  std::optional<double> set_like_pa = {});
 
@@ -59,6 +63,7 @@ Crossed in_terms_of(const Measured& from, const Measured& to, findings::ModelRun
 // One for each kind of test.
 void cross_cranking(const Measured& from, const Measured& to, findings::ModelRuns& runs, Crossed& out);
 void cross_leak_down(const Measured& from, const Measured& to, Crossed& out);
+void cross_hold(const Measured& from, const Measured& to, Crossed& out);
 
 /// Adds a reason for this cylinder and test.
 template <class... Args>

@@ -27,6 +27,7 @@ struct Stretch {
 std::optional<Stretch> last_stretch(const History& history, const CylinderHistory& cylinder) {
     std::optional<std::size_t> first, last;
     for (const Series& series : cylinder.series) {
+        if (series.test == TestKind::crankcase) continue;  // says nothing of how the cylinder seals
         for (const Point& point : series.points) {
             if (point.after_repair && (!first || point.visit > *first)) first = point.visit;
             last = std::max(last.value_or(0), point.visit);
@@ -36,7 +37,8 @@ std::optional<Stretch> last_stretch(const History& history, const CylinderHistor
     Stretch out{nullptr, history.visits[*first], history.visits[*last]};
     for (const Series& series : cylinder.series)
         for (const Point& point : series.points)
-            if (point.visit < *first) out.before = history.visits[point.visit];
+            if (series.test != TestKind::crankcase && point.visit < *first)
+                out.before = history.visits[point.visit];
     return out;
 }
 

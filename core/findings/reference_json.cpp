@@ -227,6 +227,7 @@ void whole(const Reference& reference) {
                            "weak-battery-doubt",
                            "oil-alike",
                            "leak-heat-doubt",
+                           "hold-repeat",
                            "repairs-to-count",
                            "companions-apart",
                            "intake-closes-earliest",

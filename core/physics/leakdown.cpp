@@ -43,13 +43,6 @@ double restrictor_flow(const TesterPneumatics& tester, double held_gauge_pa) {
     return tester.restrictor_area_m2() * set_pa * psi_of_drop((tester.set_gauge_pa - held_gauge_pa) / set_pa);
 }
 
-/// What a leak of area or conductance 1 passes, over sqrt(R T).
-double unit_leak_flow(LeakLaw law, double ambient_pa, double held_gauge_pa) {
-    const double held_pa = ambient_pa + held_gauge_pa;
-    return law == LeakLaw::orifice ? held_pa * psi_of_drop(held_gauge_pa / held_pa)
-                                   : held_gauge_pa * (held_pa + ambient_pa);
-}
-
 }  // namespace
 
 Result<double> leakage(double set_gauge_pa, double held_gauge_pa) {

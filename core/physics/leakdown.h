@@ -6,6 +6,7 @@
 #include "core/base/result.h"
 #include "core/physics/atmosphere.h"
 #include "core/physics/gas.h"
+#include "core/physics/leak_law.h"
 
 /// Leak-down (differential pressure) test. Regulated air passes the tester's restrictor into the cylinder and
 /// leaves by the leak; both flows are equal and both gases have the shop's temperature, which therefore drops
@@ -40,12 +41,6 @@ struct Leakdown {
     double leak_area_m2 = 0.0;   ///< effective
     double leak_hole_m = 0.0;    ///< diameter of the round hole with discharge coefficient 1
     double flow_anr_m3_s = 0.0;  ///< through the leak at the held pressure and 293.15 K, as air ANR
-};
-
-/// How a leak's flow depends on pressure. Two examples, not bounds: pressure can also seat or open a leak.
-enum class LeakLaw {
-    orifice,  ///< mdot = A p2 psi(p0/p2) / sqrt(R T)
-    laminar,  ///< mdot = k (p2^2 - p0^2): a long narrow gap
 };
 
 /// (set - held) / set, gauge pressures. Fails with "leakdown.set" (not above zero, or above 7 MPa),

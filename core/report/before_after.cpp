@@ -35,7 +35,7 @@ Table table_of(const compare::Comparison& changes) {
     out.columns = {{{Label::cylinder}, 0.8}, {{Label::test}, 1.1},   {{Label::before}, 1.4},
                    {{Label::after}, 1.4},    {{Label::change}, 1.4}, {{Label::verdict}, 1.9}};
     for (const auto& cylinder : changes.cylinders)
-        for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
+        for (const TestKind test : compare::compared_tests)
             if (const Change* change = cylinder.of(test); change && change->difference)
                 out.rows.push_back({cell({cylinder.number}), cell({findings::word_of(test)}),
                                     measure_cell(change->before), measure_cell(change->after),

@@ -24,6 +24,10 @@ State state_of(const Findings& found, int number, TestKind test) {
     if (!cylinder) return State::none;
     if (test == TestKind::leak_down) return cylinder->leak_down ? cylinder->leak_down->state : State::none;
     if (test == TestKind::wet) return State::none;  // a rise has a state, a wet reading has none
+    if (test == TestKind::crankcase) {
+        const auto* chamber = found.crankcase(found.cylinders.size() > 1 ? number : 0);
+        return chamber ? chamber->state : State::none;
+    }
     return cylinder->dry ? cylinder->dry->state : State::none;
 }
 
@@ -35,8 +39,9 @@ double top_pa(const compare::Comparison& changes, TestKind test, const Findings&
             for (const auto* measure : {&change->before, &change->after})
                 if (*measure)
                     top = std::max(top, (*measure)->compared.si + (*measure)->compared.u95.value_or(0.0));
+    const bool limits = test == TestKind::dry || test == TestKind::wet;
     for (const auto* limit : {&after.limits.high, &after.limits.lowest})
-        if (*limit) top = std::max(top, (*limit)->figure.si);
+        if (limits && *limit) top = std::max(top, (*limit)->figure.si);
     return top * 1.1;
 }
 
@@ -72,7 +77,7 @@ ChangeBores bores_of(const Engine& engine, const compare::Comparison& changes, T
         out.after.bores.push_back(
             bore_of(engine, cylinder.number, shown.after, test, top, state_of(after, cylinder.number, test)));
     }
-    if (leak) return out;
+    if (leak || test == TestKind::crankcase) return out;  // the limits are those of cranking
     const auto height = [&](const std::optional<findings::Derived>& limit) {
         return limit ? std::optional(limit->figure.si / top) : std::nullopt;
     };
@@ -90,7 +95,8 @@ Chart chart_of(const Engine& engine, const compare::History& history, TestKind t
     Chart out;
     out.what = test == TestKind::dry         ? Label::dry_test
                : test == TestKind::leak_down ? Label::leak_down
-                                             : Label::wet_test;
+               : test == TestKind::wet       ? Label::wet_test
+                                             : Label::crankcase;
     out.dimension =
         test == TestKind::leak_down ? findings::Dimension::share : findings::Dimension::gauge_pressure;
     std::map<std::size_t, std::size_t> places;  // of the history's visits among those drawn

@@ -111,7 +111,8 @@ void print_json(const compare::Comparison& found, const format::Formatter& forma
         out["cylinders"].push_back({{"number", cylinder.number},
                                     {"dry", json_of(cylinder.of(TestKind::dry))},
                                     {"wet", json_of(cylinder.of(TestKind::wet))},
-                                    {"leakdown", json_of(cylinder.of(TestKind::leak_down))}});
+                                    {"leakdown", json_of(cylinder.of(TestKind::leak_down))},
+                                    {"crankcase", json_of(cylinder.of(TestKind::crankcase))}});
     Json reasons = Json::array();
     for (const auto& reason : found.reasons) {
         Json tests = Json::array();
@@ -140,7 +141,7 @@ void print_text(const compare::Comparison& found, const Chosen& of, const format
     for (const auto& cylinder : found.cylinders) {
         fmt::print("\nCylinder {}\n", cylinder.number);
         bool any = false;
-        for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet}) {
+        for (const TestKind test : compare::compared_tests) {
             const Change* change = cylinder.of(test);
             if (!change) continue;
             any = true;
@@ -184,9 +185,11 @@ Verb compare_verb() {
         "Earlier readings are put into the later visit's terms (tester, set pressure, air pressure, engine "
         "heat, speed, pulls) as far as that can be done; the reasons say what was converted, what more doubt "
         "was allowed for, what isn't noted, and what can't be compared.\n"
-        "Keys: cylinders (number, dry, wet, leakdown, each null or before, after, difference, u, verdict, "
+        "Keys: cylinders (number, dry, wet, leakdown, crankcase, each null or before, after, difference, u, "
+        "verdict, "
         "beyond_doubt, before_as_measured), comparable (ok, reasons: code, text, treatment, tests, "
-        "cylinders). dry and wet in Pa, leakdown as a share of the set pressure; difference is after less "
+        "cylinders). dry, wet and crankcase (at the end of the hold) in Pa, leakdown as a share of the set "
+        "pressure; difference is after less "
         "before and u one standard uncertainty of it, in which a shared gauge's error cancels as far as it "
         "does. Verdicts: better beyond doubt (over 3 u), better (over 2 u), no real change, worse (over 2 "
         "u), not comparable, not measured.",

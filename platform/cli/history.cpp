@@ -69,6 +69,7 @@ void print_json(const History& history, const format::Formatter& format) {
                                     {"dry", json_of(cylinder.of(TestKind::dry), format)},
                                     {"wet", json_of(cylinder.of(TestKind::wet), format)},
                                     {"leakdown", json_of(cylinder.of(TestKind::leak_down), format)},
+                                    {"crankcase", json_of(cylinder.of(TestKind::crankcase), format)},
                                     {"since_repair", std::move(since)}});
     }
     out["reasons"] = Json::array();
@@ -134,10 +135,12 @@ Verb history_verb() {
         "trend counts from the last repair on; two readings make none unless they differ beyond doubt. Their "
         "± is larger than in findings: it holds "
         "what differs from one day to the next.\n"
-        "Keys: visits (title, opened_at, usage), cylinders (number, dry, wet, leakdown, each null or points "
+        "Keys: visits (title, opened_at, usage), cylinders (number, dry, wet, leakdown, crankcase, each null "
+        "or points "
         "(visit, value, u, as_measured, comparable, after_repair) and trend (direction, per_year, u, points, "
         "text); since_repair null or code, text, path, evidence), reasons (code, text, treatment, "
-        "cylinders). dry and wet in Pa, leakdown as a share of the set pressure; u is one standard "
+        "cylinders). dry, wet and crankcase (at the end of the hold) in Pa, leakdown as a share of the set "
+        "pressure; u is one standard "
         "uncertainty.",
         run};
 }

@@ -33,6 +33,16 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "it. The errors of two testers don't cancel."),
     SAY("compare.set_pressure",
         "Set to %1 before, %2 after: the earlier leak is shown as it would be at the later set pressure."),
+    SAY("compare.hold",
+        "Held for %1 before, for %2 after: the earlier crankcase reading is shown as it would be after the "
+        "later time."),
+    SAY("compare.crankcase_tester",
+        "Crankcase tester \"%1\" before, \"%2\" after: the errors of two gauges don't cancel."),
+    SAY("compare.hold_unknown",
+        "How long the crankcase was held isn't noted for both tests: taken as the same."),
+    SAY("compare.emptied",
+        "A crankcase was empty before the end of the hold, so how fast it leaked isn't known: not "
+        "comparable. Read again after a shorter time."),
     SAY("compare.gauge_as_it_is",
         "Gauge \"%1\" before, \"%2\" after: what their hoses do to a reading isn't known. Not converted; %3 "
         "more "

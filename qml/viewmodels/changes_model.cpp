@@ -24,8 +24,7 @@ QString id_text(const SessionId& id) {
 std::vector<Tag> tags_of(const Visit& visit) {
     std::vector<Tag> out;
     for (const Reading& reading : visit.readings)
-        if (reading.test != TestKind::crankcase && std::ranges::find(out, reading.tag) == out.end())
-            out.push_back(reading.tag);
+        if (std::ranges::find(out, reading.tag) == out.end()) out.push_back(reading.tag);
     return out;
 }
 
@@ -170,7 +169,7 @@ void ChangesModel::show() {
     for (std::size_t i = 0; i < found_.changes.cylinders.size(); ++i) {
         const auto& cylinder = found_.changes.cylinders[i];
         QVariantList tests;
-        for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet})
+        for (const TestKind test : compare::compared_tests)
             if (const auto* change = cylinder.of(test)) tests << test_item(*change, test, i);
         const Cylinder* card = find_cylinder(found_.engine, cylinder.number);
         cylinders_ << QVariantMap{{"number", cylinder.number},

@@ -123,7 +123,7 @@ void HistoryModel::show() {
     if (!found_) return;
     const Engine& engine = found_->dossier.engine;
     std::optional<TestKind> shown;
-    for (const TestKind test : {TestKind::leak_down, TestKind::dry, TestKind::wet}) {
+    for (const TestKind test : {TestKind::leak_down, TestKind::dry, TestKind::wet, TestKind::crankcase}) {
         if (report::chart_of(engine, found_->history, test).visits.size() < 2) continue;
         tests_ << QVariantMap{{"value", key_of(test)}, {"text", format().heading(test)}};
         if (!shown || key_of(test) == test_) shown = test;
