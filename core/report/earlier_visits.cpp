@@ -103,6 +103,10 @@ Section earlier_visits(const Dossier& dossier, const Visit& visit, const Finding
              series_of(Label::leak_down, dossier.engine, visits, [](const CylinderFindings& cylinder) {
                  return cylinder.leak_down ? &*cylinder.leak_down : nullptr;
              }));
+    Chart crankcase = chart_of(dossier.engine, history, TestKind::crankcase);
+    const bool held = crankcase.visits.size() > 1;
+    drawn = drawn || held;
+    add_block(section, std::move(crankcase), held);
     add_block(section, Sentences{{{Label::how_chart, std::nullopt, std::nullopt}}}, drawn);
     return section;
 }
