@@ -92,13 +92,13 @@ void plot_said(const Result& result, const std::filesystem::path& file) {
 }
 
 std::string row(const World& world, const Result& result) {
-    const auto said = result.said_at_least(0.9);
+    const auto shown = result.shown_at_least(90);
     const auto few = std::ranges::count(result.scores, true, &Score::few_draws);
     std::string out = fmt::format(
         "| {} | {:.1f} | {:.1f} | {:.1f} | {:.3f} | {:.3f} | {:.3f} | {:.1f} | {:.1f} of {} | {:.1f} |",
         world.name, 100 * result.accuracy(), 100 * result.loudest_accuracy(), result.behind_loudest(),
         result.mean(&Score::log_score), result.mean(&Score::loudest_log_score),
-        result.mean(&Score::wet_log_score), 100 * result.after_coverage(), 100 * said.right, said.count,
+        result.mean(&Score::wet_log_score), 100 * result.after_coverage(), 100 * shown.right, shown.count,
         100.0 * static_cast<double>(few) / static_cast<double>(result.scores.size()));
     for (std::size_t path = 0; path < result.scores.front().share_inside.size(); ++path)
         out += fmt::format(" {:.1f} |", 100 * result.share_coverage(path));
@@ -120,7 +120,7 @@ std::vector<std::string> missed(const World& world, const Result& result, bool a
                 "intervals hold the share of " + rank_names()[path] + " in");
     if (as_assumed) {
         between(result.after_coverage(), 0.85, 0.95, "readings after a repair inside in");
-        between(result.said_at_least(0.9).right, 0.9, 1.0, "right where it said 90 % or more in");
+        between(result.shown_at_least(90).right, 0.9, 1.0, "right where it showed 90 % or more in");
         for (std::size_t name = 0; name < rank_names().size(); ++name)
             want(result.rank_p(name, 20) * static_cast<double>(rank_names().size()) > 0.01,
                  "ranks of " + rank_names()[name] + " are not uniform");
@@ -184,12 +184,12 @@ int write_report(const std::filesystem::path& folder, int engines, std::uint64_t
         "mean log "
         "scores of the odds and of the two rules' counted hit rates, readings after a repair inside their 90 "
         "% "
-        "interval in %, right in % of what was said with 90 % or more, cylinders said to be unsure for want "
+        "interval in %, right in % of what is shown with 90 % or more, cylinders said to be unsure for want "
         "of effective "
         "samples in %, then shares inside their 90 % interval in % by path (worlds.png).\n\n| world | found "
         "| loudest | "
         "behind | log | "
-        "log loudest | log wet | after | said 90 % | unsure |");
+        "log loudest | log wet | after | shown 90 % | unsure |");
     for (std::size_t path = 0; path < any.scores.front().share_inside.size(); ++path)
         say(" " + rank_names()[path] + " |");
     say("\n|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|---|\n");

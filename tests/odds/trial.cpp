@@ -218,10 +218,10 @@ double Result::behind_loudest() const {
     return variance > 0.0 ? sum / count / std::sqrt(variance / count) : 0.0;
 }
 
-Result::Said Result::said_at_least(double chance) const {
-    Said out;
+Result::Shown Result::shown_at_least(int percent) const {
+    Shown out;
     for (const Score& one : scores)
-        if (one.said >= chance) {
+        if (shown_percent(one.said) >= percent) {
             ++out.count;
             out.right += one.right ? 1.0 : 0.0;
         }

@@ -59,12 +59,13 @@ struct Result {
     [[nodiscard]] double mean(double Score::*of) const;
     /// Standard errors that the odds lie below the loudest exit in main paths found; paired.
     [[nodiscard]] double behind_loudest() const;
-    /// Of the outcomes said with this chance or more: how many, and the share that were so.
-    struct Said {
+    /// Of the outcomes that a person sees this many per cent or more at, rounded as they are shown: how many,
+    /// and the share that were so.
+    struct Shown {
         int count = 0;
         double right = 0.0;
     };
-    [[nodiscard]] Said said_at_least(double chance) const;
+    [[nodiscard]] Shown shown_at_least(int percent) const;
     /// p of a uniform rank distribution (chi-square over bins).
     [[nodiscard]] double rank_p(std::size_t name, std::size_t bins) const;
     [[nodiscard]] std::vector<int> rank_histogram(std::size_t name, std::size_t bins) const;
