@@ -7,9 +7,11 @@
 #include <sys/wait.h>
 #include <unistd.h>
 
+#include <algorithm>
 #include <csignal>
 #include <fstream>
 
+#include "core/store/attachment_files.h"
 #include "core/store/library.h"
 #include "tests/core/store/sample.h"
 
@@ -103,6 +105,32 @@ bool as_ordinary_user(const std::function<bool()>& body) {
     int status = 0;
     waitpid(child, &status, 0);
     return WIFEXITED(status) && WEXITSTATUS(status) == 0;
+}
+
+TEST(Private, NobodyElseOpensAnythingOfALibrary) {
+    const sample::Folder folder;
+    fs::permissions(folder.path(), fs::perms(0755));
+    const fs::path made = folder.path() / "library";
+    const auto library = open_or_restore(made, sample::clock());
+    ASSERT_TRUE(library) << why(library);
+    ASSERT_TRUE(put(*library->library, wordy_engine(1)));
+    const std::string photo = "\xff\xd8\xff\xd9";
+    const auto kept = AttachmentFiles(Places{made}.attachments())
+                          .keep({reinterpret_cast<const unsigned char*>(photo.data()), photo.size()});
+    EXPECT_TRUE(kept) << why(kept);
+    std::vector<fs::path> files;
+    for (const auto& entry : fs::recursive_directory_iterator(made))
+        if (entry.is_regular_file()) files.push_back(entry.path());
+    EXPECT_GE(files.size(), 4U);
+    // Without the right to go through a folder nobody opens what lies in it, whatever rights that has
+    // (POSIX).
+    EXPECT_EQ(fs::status(made).permissions(), fs::perms::owner_all);
+    if (getuid() == 0) {
+        EXPECT_TRUE(as_ordinary_user([&] {
+            return std::ranges::none_of(files,
+                                        [](const fs::path& file) { return std::ifstream(file).good(); });
+        }));
+    }
 }
 
 bool refused_as_read_only(const fs::path& folder) {
