@@ -18,7 +18,8 @@ tl::unexpected<Error> file_error(int system_error, const std::filesystem::path& 
 std::filesystem::path temporary_beside(const std::filesystem::path& target);
 
 /// Gives a finished file its name for good: its bytes are on the disk before the name points to them, and the
-/// name is on the disk before this returns. After an error `from` is gone and `target` as it was.
+/// name is on the disk before this returns. After an error `from` is gone and `target` as it was, or whole
+/// where nothing but the name could not be made safe.
 Status put_in_place(const std::filesystem::path& from, const std::filesystem::path& target);
 
 /// Writes a whole file: after a power cut there is the old one or the new one, never a part.

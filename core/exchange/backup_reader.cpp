@@ -2,7 +2,6 @@
 // SPDX-License-Identifier: Apache-2.0
 
 #include <algorithm>
-#include <fstream>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <set>
@@ -11,6 +10,7 @@
 #include "core/base/sha256.h"
 #include "core/exchange/backup_file.h"
 #include "core/exchange/bag.h"
+#include "core/exchange/file_sink.h"
 #include "core/record/json_text.h"
 #include "core/record/record.h"
 
@@ -219,13 +219,12 @@ Result<Incoming> BackupReader::unpack(const Entry& entry) const {
     auto staging = Staging::make(staging_parent_);
     if (!staging) return tl::unexpected(staging.error());
     const auto file = staging->folder() / "engine.lapwing";
-    std::ofstream out(file, std::ios::binary);
-    const auto copied = archive_->read(entry, [&](std::string_view piece) -> Status {
-        out.write(piece.data(), static_cast<std::streamsize>(piece.size()));
-        return out ? Status{} : Status(file_error(ENOSPC, file));
-    });
-    out.close();
-    if (!copied) return tl::unexpected(copied.error());
+    FileSink out(file);
+    if (auto copied = archive_->read(entry, [&](std::string_view piece) { return out.write(piece); });
+        !copied)
+        return tl::unexpected(copied.error());
+    // A storage that is full may tell only now; what it cut short must not pass for a damaged backup.
+    if (auto closed = out.close(); !closed) return tl::unexpected(closed.error());
     return read_session_file(file, staging_parent_);
 }
 

@@ -19,20 +19,26 @@ namespace lapwing::exchange {
 class FileSink {
 public:
     explicit FileSink(std::filesystem::path path)
-        : path_(std::move(path)), file_(std::fopen(path_.c_str(), "wbx"), &std::fclose) {}
+        : path_(std::move(path)),
+          file_(std::fopen(path_.c_str(), "wbx"), &std::fclose),
+          refused_(file_ ? 0 : errno) {}
     Status write(std::string_view piece) {
-        if (!file_ || std::fwrite(piece.data(), 1, piece.size(), file_.get()) != piece.size())
+        if (!file_) return file_error(refused_, path_);
+        if (std::fwrite(piece.data(), 1, piece.size(), file_.get()) != piece.size())
             return file_error(errno, path_);
         return {};
     }
     Status close() {
-        if (!file_ || std::fclose(file_.release()) != 0) return file_error(errno, path_);
+        if (!file_) return file_error(refused_, path_);
+        if (std::fclose(file_.release()) != 0) return file_error(errno, path_);
         return {};
     }
 
 private:
     std::filesystem::path path_;
     std::unique_ptr<std::FILE, int (*)(std::FILE*)> file_;
+    int refused_ =
+        0;  ///< why the file could not be made; kept, because others set errno before it is asked for
 };
 
 }  // namespace lapwing::exchange

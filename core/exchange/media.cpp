@@ -3,9 +3,12 @@
 
 #include "core/exchange/media.h"
 
+#include <cerrno>
 #include <fstream>
 #include <optional>
 #include <string>
+
+#include "core/base/atomic_file.h"
 
 namespace lapwing::exchange {
 namespace {
@@ -61,6 +64,8 @@ bool starts_like(std::istream& in, std::string_view media_type) {
 Status check_media(const std::filesystem::path& file, std::string_view media_type, std::uint64_t most_pixels,
                    std::string_view name) {
     std::ifstream in(file, std::ios::binary);
+    // A storage that fails here is no fault of the sender's.
+    if (!in) return file_error(errno, file);
     if (media_type == "image/jpeg") {
         const auto pixels = jpeg_pixels(in);
         if (!pixels)

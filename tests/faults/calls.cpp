@@ -31,8 +31,10 @@ std::string label(const char* what, const std::string& name) {
     static const std::regex id("[0-9a-f]{8}-[0-9a-f-]{27}");
     static const std::regex sum("[0-9a-f]{64}");
     static const std::regex time("[0-9]{8}T[0-9]{6}Z");
+    static const std::regex drawn("\\.[0-9A-Za-z]{6}$");
     auto out = std::regex_replace(name, id, "ID");
     out = std::regex_replace(out, sum, "SUM");
+    if (name.find(".part.") != std::string::npos) out = std::regex_replace(out, drawn, ".DRAWN");
     return what + (' ' + std::regex_replace(out, time, "TIME"));
 }
 
@@ -134,6 +136,35 @@ void* Calls::open_stream(const char* path, const char* mode) {
     if (stream != nullptr)
         opened(*place.disk, ::fileno(static_cast<FILE*>(stream)), place.name, makes, mode[0] == 'w');
     return stream;
+}
+
+/// The C library draws the name, so what is refused has none yet.
+int Calls::open_temporary(char* pattern) {
+    static auto* const real = really<int(char*)>("mkstemp");
+    Place place(pattern);
+    if (place.disk == nullptr) return real(pattern);
+    if (place.disk->refuses(label("create", place.name), true)) return refuse(place.disk->system_error_);
+    const int descriptor = real(pattern);
+    if (descriptor >= 0) opened(*place.disk, descriptor, Place(pattern).name, true, false);
+    return descriptor;
+}
+
+/// A stream's writes stay inside the C library, where nobody sees them: each goes out at once instead, at the
+/// place where the stream stands.
+std::size_t Calls::write_stream(const void* bytes, std::size_t count, void* to) {
+    auto* const stream = static_cast<FILE*>(to);
+    const std::int64_t at = ::ftello64(stream);
+    std::size_t done = 0;
+    while (done < count) {
+        const auto written = write(::fileno(stream), static_cast<const char*>(bytes) + done, count - done,
+                                   at + static_cast<std::int64_t>(done));
+        if (written <= 0) break;
+        done += static_cast<std::size_t>(written);
+    }
+    const int system_error = errno;
+    ::fseeko64(stream, at + static_cast<std::int64_t>(done), SEEK_SET);
+    errno = system_error;
+    return done;
 }
 
 void Calls::close(int descriptor) {
@@ -257,6 +288,10 @@ int really_unlink(const char* path) {
     static auto* const real = really<int(const char*)>("unlink");
     return real(path);
 }
+int really_remove_folder(const char* path) {
+    static auto* const real = really<int(const char*)>("rmdir");
+    return real(path);
+}
 int really_remove(const char* path) {
     static auto* const real = really<int(const char*)>("remove");
     return real(path);
@@ -292,6 +327,20 @@ int open64(const char* path, int flags, ...) {
 
 FILE* fopen64(const char* path, const char* mode) {
     return static_cast<FILE*>(Calls::open_stream(path, mode));
+}
+
+FILE* fopen(const char* path, const char* mode) {
+    return static_cast<FILE*>(Calls::open_stream(path, mode));
+}
+
+int mkstemp(char* pattern) {
+    return Calls::open_temporary(pattern);
+}
+
+size_t fwrite(const void* bytes, size_t size, size_t count, FILE* stream) {
+    static auto* const real = lapwing::faults::really<size_t(const void*, size_t, size_t, FILE*)>("fwrite");
+    if (size == 0 || !Calls::watches(::fileno(stream))) return real(bytes, size, count, stream);
+    return Calls::write_stream(bytes, size * count, stream) / size;
 }
 
 int close(int descriptor) {
@@ -361,6 +410,18 @@ int rename(const char* from, const char* to) noexcept {
 
 int unlink(const char* path) noexcept {
     return Calls::remove(path, lapwing::faults::really_unlink);
+}
+
+/// As removing a folder with all that is in it asks for it.
+int unlinkat(int folder, const char* name, int flags) noexcept {
+    std::string path = name;
+    if (folder != AT_FDCWD && !path.starts_with('/')) {
+        std::error_code gone;
+        path =
+            (std::filesystem::read_symlink("/proc/self/fd/" + std::to_string(folder), gone) / name).string();
+    }
+    return Calls::remove(path.c_str(), (flags & AT_REMOVEDIR) != 0 ? lapwing::faults::really_remove_folder
+                                                                   : lapwing::faults::really_unlink);
 }
 
 int remove(const char* path) noexcept {

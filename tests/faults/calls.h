@@ -20,7 +20,9 @@ public:
 
     static int open(const char* path, int flags, mode_t mode);
     static void* open_stream(const char* path, const char* mode);
+    static int open_temporary(char* pattern);
     static void close(int descriptor);
+    static std::size_t write_stream(const void* bytes, std::size_t count, void* stream);
     static ssize_t write(int descriptor, const void* bytes, std::size_t count, std::int64_t at);
     static int truncate(int descriptor, std::int64_t length);
     static int sync(int descriptor);

@@ -19,12 +19,12 @@
 #include "core/workflow/engines.h"
 #include "core/workflow/exits.h"
 #include "core/workflow/full_backup.h"
-#include "core/workflow/hand_over.h"
 #include "core/workflow/readings.h"
 #include "core/workflow/remarks.h"
 #include "core/workflow/sessions.h"
 #include "core/workflow/testers.h"
 #include "core/workflow/voice_notes.h"
+#include "tests/faults/handed_over.h"
 
 namespace lapwing::faults {
 namespace {
@@ -180,7 +180,11 @@ bool may_fail(const std::string& call, int system_error) {
 
 bool tells(const Error& error, int system_error) {
     if (system_error == ENOSPC) return error.code == "store.full" || error.code == "file.no_space";
-    return error.code == "store.io" || error.code == "file.failed" || error.code == "store.unreadable_file";
+    // A file that was written and could not be looked over says why within its sentence.
+    const bool looked_over = error.code == "session_file.not_readable" &&
+                             error.english.find("Input/output error") != std::string::npos;
+    return looked_over || error.code == "store.io" || error.code == "file.failed" ||
+           error.code == "store.unreadable_file";
 }
 
 Holdings Holdings::of(const Desk& desk) {
@@ -278,6 +282,9 @@ std::vector<Deed> main_flow() {
         {"plan",
          run([](Person& person) { return save_plan_line(sample::plan_line(person.session.id)); }),
          {}},
+        hand_over_session_file(),
+        hand_over_readings(),
+        back_up_everything(),
         {"bring in a file", bring_in_file, {}},
         {"name its signer",
          [](Person& person) {
@@ -302,6 +309,12 @@ std::vector<Deed> main_flow() {
         {"answer", run([](Person& person) { return set_answer(person.session.id, OwnerAnswer::yes); }), {}},
         {"delete the engine", run([](Person& person) { return remove_engine(person.engine.id); }), {}},
         {"bring the engine back", undo, {}},
+        // In the place of those of before.
+        hand_over_session_file(),
+        hand_over_readings(),
+        back_up_everything(),
+        {"delete the engine again", run([](Person& person) { return remove_engine(person.engine.id); }), {}},
+        restore_everything(),
         type("10.1"),
         {"close",
          [](Person& person) {

@@ -6,6 +6,7 @@
 #include <functional>
 #include <mutex>
 
+#include "core/exchange/session_file.h"
 #include "core/workflow/desk.h"
 #include "tests/core/workflow/desk_fixture.h"
 
@@ -47,6 +48,8 @@ struct Person {
     ExitNote exit = sample::exit_note(session.id);
     std::optional<store::Recording> recording;
     std::optional<Attachment> photo;
+    std::optional<Dossier> backed_up;  ///< the engine, as the backup of everything has it
+    std::vector<exchange::Gap> gaps;   ///< told by what was handed over last
 
     Person(std::filesystem::path library, std::filesystem::path elsewhere);
     Person(const Person&) = delete;
@@ -70,6 +73,8 @@ struct Deed {
     std::string name;
     std::function<Status(Person&)> act;  ///< may be done again after it failed
     std::optional<std::string> draft;    ///< what the draft is after it, where it sets one
+    std::string hands_over = {};         ///< the file that it writes beside the library
+    bool piecemeal = false;              ///< when it fails in between, what it did until then stays
 };
 
 /// Everything that writes. At most one command is confirmed in each deed.

@@ -12,6 +12,7 @@
 #include "core/base/sha256.h"
 #include "tests/faults/disk.h"
 #include "tests/faults/flow.h"
+#include "tests/faults/handed_over.h"
 
 namespace lapwing::faults {
 namespace {
@@ -26,6 +27,7 @@ struct Told {
     std::vector<std::size_t> ends;   ///< by deed: wishes asked until it was confirmed
     std::vector<Holdings> after;     ///< by deed
     std::vector<std::string> draft;  ///< by deed
+    std::vector<std::map<std::string, std::string>> handed_over;  ///< by deed
 };
 
 Told watch_the_main_flow() {
@@ -45,6 +47,10 @@ Told watch_the_main_flow() {
         told.after.push_back(person.desk ? Holdings::of(*person.desk) : told.after.back());
         draft = deed.draft.value_or(draft);
         told.draft.push_back(draft);
+        told.handed_over.push_back(handed_over(Image::of(folder.path())));
+        if (deed.hands_over.empty()) continue;
+        EXPECT_EQ(fault_of(person, deed.hands_over), "") << deed.name;
+        EXPECT_TRUE(person.gaps.empty()) << deed.name;
     }
     EXPECT_TRUE(person.troubles().empty());
     EXPECT_TRUE(disk.is_complete()) << "something is written by calls that are not watched";
@@ -96,6 +102,14 @@ void check_after_cut(const Told& told, const Image& left, std::size_t confirmed)
     const auto before = confirmed == 0 ? Holdings{} : told.after[confirmed - 1];
     const auto after = confirmed < told.after.size() ? told.after[confirmed] : before;
     EXPECT_TRUE(found == before || found == after) << "neither as confirmed nor with the next deed whole";
+    // Each file that was handed over is as confirmed, or as the next deed leaves it: the old one, none, or
+    // whole.
+    const auto files = handed_over(left);
+    const std::map<std::string, std::string> none;
+    const auto& files_before = confirmed == 0 ? none : told.handed_over[confirmed - 1];
+    const auto& files_after =
+        confirmed < told.handed_over.size() ? told.handed_over[confirmed] : files_before;
+    EXPECT_TRUE(files == files_before || files == files_after) << "a file that was handed over is not whole";
     EXPECT_EQ(lost_files(*person.desk, found), std::vector<std::string>{});
     EXPECT_TRUE(drafts_at(told, confirmed).contains(person.desk->draft("pad")))
         << "draft: " << person.desk->draft("pad");
