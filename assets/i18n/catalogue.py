@@ -103,6 +103,18 @@ def said(text):
     return escape(text, {'"': "&quot;", "'": "&apos;"})
 
 
+# Longer ones may be wider than a small screen's line in large text. The app looks breaks up from this length on too
+# (qml/components/word_breaks.cpp).
+LONG_WORD = re.compile(r"[^\W\d_]{13,}")
+
+
+def word_breaks():
+    """Long words in small letters, with a stroke wherever a hyphen may stand: {"abschnitt...": "ab|schnitt..."}."""
+    lines = (HERE / "word_breaks.txt").read_text(encoding="utf-8").split()
+    return {line.replace("|", ""): line for line in lines}
+
+
+BREAKS = word_breaks()
 PLACE = re.compile(r"%(?:L?\d+|n)")
 TAG = re.compile(r"</?[a-z][^>]*>")
 
@@ -125,6 +137,8 @@ def faults(text, forms, language):
             yield "other tags"
         if "  " in form and "  " not in text.source:
             yield "two spaces in a row"
+        for word in sorted(set(LONG_WORD.findall(form.lower())) - set(LONG_WORD.findall(text.source.lower())) - set(BREAKS)):
+            yield f"“{word}” is long: say in word_breaks.txt where it may be broken"
         for side, strip in (("begins", str.lstrip), ("ends", str.rstrip)):
             blank = [len(each) - len(strip(each)) for each in (text.source, form)]
             if blank[0] != blank[1]:

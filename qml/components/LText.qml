@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
+import Lapwing.Components
 import Lapwing.Theme
 
 // Text in one of the app's sizes. `role`: "title", "heading", "body", "figure" (bold body), "label",
@@ -40,7 +41,18 @@ Text {
     horizontalAlignment: Text.AlignLeft
     textFormat: Text.PlainText
 
+    // A word that is wider than its line gets hyphens where it may be broken; who is read to hears it without.
+    onTextChanged: fitWords()
+    onWidthChanged: fitWords()
+    onFontChanged: fitWords()
+    onWrapModeChanged: fitWords()
+
+    // Where a signal brings a text of its own, that would be meant.
+    function fitWords() {
+        WordBreaks.fit(text);
+    }
+
     Accessible.role: role === "title" || role === "heading" ? Accessible.Heading : Accessible.StaticText
-    Accessible.name: text.text
+    Accessible.name: text.text.replace(/\u00ad/g, "")
     Accessible.ignored: silent || text.text === ""
 }

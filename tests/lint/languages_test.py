@@ -51,6 +51,18 @@ class Faults(unittest.TestCase):
         self.assertEqual(self.faults("%1 of %2.", "%2 von %1."), [])
         self.assertEqual(self.faults("%n second(s)", "eine Sekunde", "%n Sekunden", plural=True), [])
 
+    def test_a_long_word_needs_its_breaks(self):
+        self.assertEqual(self.faults("Head gasket.", "Zylinderkopfdichtung."), [])
+        self.assertTrue(self.faults("Head gasket.", "Zylinderkopfdichtungsmaterial."))
+        # A name that the source has too.
+        self.assertEqual(self.faults("It is folderlistmodel.", "Es ist folderlistmodel."), [])
+
+    def test_breaks_leave_no_letter_alone_and_no_part_too_long(self):
+        for line in catalogue.BREAKS.values():
+            parts = line.split("|")
+            self.assertGreater(len(parts), 1, line)
+            self.assertTrue(all(2 <= len(part) <= 12 for part in parts), line)
+
     def test_bad_ones(self):
         for source, *forms in (("%1 of %2", "%1 von %1"), ("One", ""), ("One.", "Eins"), ("One ", "Eins"),
                                ("One two", "Eins  zwei"), ("<b>One</b>", "Eins"), ("One", "Eins", "Zwei")):
