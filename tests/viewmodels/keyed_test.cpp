@@ -252,10 +252,7 @@ private slots:
     void a_leak_is_told_as_a_hole() {
         PadBench bench;
         auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
-        pad->focusField(QStringLiteral("set"));
-        PadBench::type(*pad, QStringLiteral("5.5"));
-        pad->focusField(QStringLiteral("held"));
-        PadBench::type(*pad, QStringLiteral("4.1"));
+        PadBench::hold(*pad, QStringLiteral("5.5"), QStringLiteral("4.1"));
         QVERIFY(words(*pad).contains(QStringLiteral("hole would leak as much")));
     }
 
@@ -296,11 +293,7 @@ private slots:
         auto pad = bench.open<PadModel>(QStringLiteral("leak-down"));
         QSignalSpy listens(pad.get(), &PadModel::listenTo);
         const int here = pad->cylinder();
-        pad->focusField(QStringLiteral("set"));
-        pad->clear();
-        PadBench::type(*pad, QStringLiteral("5.0"));
-        pad->focusField(QStringLiteral("held"));
-        PadBench::type(*pad, QStringLiteral("5.5"));
+        PadBench::hold(*pad, QStringLiteral("5.0"), QStringLiteral("5.5"));
         pad->keep();
         bench.shop.settle();
         QCOMPARE(bench.visit().readings.size(), std::size_t{1});

@@ -26,6 +26,14 @@ struct PadBench {
         for (const QChar key : keys)
             pad.press(key);
     }
+    /// What a leak-down tester was set to, and what of it the cylinder held.
+    static void hold(KeyedModel& pad, const QString& set, const QString& held) {
+        pad.focusField(QStringLiteral("set"));
+        pad.clear();
+        type(pad, set);
+        pad.focusField(QStringLiteral("held"));
+        type(pad, held);
+    }
     Visit visit() const { return shop.desk->visit(session).value(); }
 
     Shop shop;

@@ -29,10 +29,7 @@ private slots:
         QVERIFY(!words(*pad).contains(QStringLiteral("Kept")));
 
         auto air = bench.open<PadModel>(QStringLiteral("leak-down"));
-        air->focusField(QStringLiteral("set"));
-        PadBench::type(*air, QStringLiteral("5.5"));
-        air->focusField(QStringLiteral("held"));
-        PadBench::type(*air, QStringLiteral("5.1"));
+        PadBench::hold(*air, QStringLiteral("5.5"), QStringLiteral("5.1"));
         air->keep();
         bench.shop.settle();
         QVERIFY2(words(*air).startsWith(QStringLiteral("Kept: 5.1 bar of 5.5 bar")), qPrintable(words(*air)));
@@ -184,10 +181,7 @@ private slots:
         auto air = bench.open<PadModel>(QStringLiteral("leak-down"));
         QSignalSpy again(air.get(), &PadModel::oilAsked);
         air->chooseCylinder(1);
-        air->focusField(QStringLiteral("set"));
-        PadBench::type(*air, QStringLiteral("5.5"));
-        air->focusField(QStringLiteral("held"));
-        PadBench::type(*air, QStringLiteral("5.1"));
+        PadBench::hold(*air, QStringLiteral("5.5"), QStringLiteral("5.1"));
         air->keep();
         bench.shop.settle();
         QCOMPARE(again.size(), 0);

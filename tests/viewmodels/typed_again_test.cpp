@@ -119,11 +119,7 @@ private slots:
         QSignalSpy asked(pad.get(), &PadModel::repeatAsked);
         const auto type = [&](const char* held) {
             pad->chooseCylinder(1);
-            pad->focusField(QStringLiteral("set"));
-            pad->clear();
-            PadBench::type(*pad, QStringLiteral("6.0"));
-            pad->focusField(QStringLiteral("held"));
-            PadBench::type(*pad, QString::fromUtf8(held));
+            PadBench::hold(*pad, QStringLiteral("6.0"), QString::fromUtf8(held));
         };
         type("2.8");
         pad->keep();

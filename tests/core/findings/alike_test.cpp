@@ -25,6 +25,7 @@ TEST(Alike, UnderWhatMakersAskAtLeastIsDoubtful) {
         EXPECT_EQ(found.headline.code, "engine.alike_but_low") << read.front();
         EXPECT_EQ(found.cylinder(2)->headline.code, "cylinder.alike_but_low") << read.front();
         EXPECT_EQ(found.next.front().action, Action::leak_down) << read.front();
+        EXPECT_TRUE(says(found.cylinder(1)->dry->why, "spread.ratio_under")) << read.front();
     }
 }
 
@@ -75,6 +76,8 @@ TEST(Alike, ASingleThatNothingJudgesIsSentToTheAir) {
     const Findings found = bench.dry_all({"44"}).find();
     EXPECT_EQ(found.state, State::none);
     EXPECT_EQ(found.next.front().reason.code, "next.leak_down_unjudged");
+    bench.leak(1, "80", "76");
+    EXPECT_FALSE(next_is(bench.find(), Action::leak_down, {}));
 }
 
 TEST(Alike, ADieselAtHalfOfWhatMakersAskIsAFault) {

@@ -53,32 +53,6 @@ TEST(Limits, APressureJudgesTheSameInBarAndInKilopascals) {
 }
 
 // GM manuals, petrol: no cylinder under 100 psi.
-TEST(Limits, AlikeAndLowIsNotInRangeWhereNothingElseJudgesIt) {
-    Bench bench(2);
-    bench.dry_all({"87", "88"});
-    const Findings low = bench.find();
-    EXPECT_EQ(low.cylinder(1)->dry->state, State::borderline);
-    EXPECT_EQ(low.cylinder(2)->state, State::borderline);
-    EXPECT_TRUE(says(low.cylinder(1)->dry->why, "spread.ratio_under"));
-    EXPECT_TRUE(next_is(low, Action::leak_down, 1));
-    EXPECT_NE(low.headline.code, "engine.in_range");
-    Bench above(2);
-    EXPECT_EQ(above.dry_all({"110", "112"}).find().state, State::good);
-    // The engine's own limit judges it.
-    bench.engine().limits.lowest = Bench::pressure("80", "psi");
-    EXPECT_EQ(bench.find().cylinder(1)->dry->state, State::good);
-    Bench two(2, StrokeCycle::two);
-    EXPECT_EQ(two.dry_all({"87", "88"}).find().state, State::good);
-}
-
-TEST(Limits, OneReadingThatNothingJudgesAsksForAir) {
-    Bench bench(1);
-    bench.dry(1, "44");
-    EXPECT_TRUE(next_is(bench.find(), Action::leak_down, {}));
-    bench.leak(1, "80", "76");
-    EXPECT_FALSE(next_is(bench.find(), Action::leak_down, {}));
-}
-
 TEST(Limits, ThePadJudgesACrankcaseTheSameInBarAndInKilopascals) {
     for (int tenths = 1; tenths < 100; ++tenths) {
         Bench bench(1, StrokeCycle::two);
