@@ -1807,6 +1807,14 @@
         <translation>Nichts zurückzunehmen</translation>
     </message>
     <message>
+        <source>Redo what was undone</source>
+        <translation>Rückgängig Gemachtes wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Nothing to do again</source>
+        <translation>Nichts wiederherzustellen</translation>
+    </message>
+    <message>
         <source>New session</source>
         <translation>Neue Sitzung</translation>
     </message>
@@ -3732,9 +3740,19 @@
         <translation>Das lässt sich nicht mehr rückgängig machen: Der Eintrag „%1“ wurde seither noch einmal geändert. Erst die spätere Änderung rückgängig machen oder von Hand ändern.</translation>
     </message>
     <message>
+        <source>This can&apos;t be done again any more: the %1 was changed since. Do it by hand.</source>
+        <extracomment>redo.changed_since</extracomment>
+        <translation>Das lässt sich nicht mehr wiederherstellen: %1 wurde seither geändert. Von Hand nachholen.</translation>
+    </message>
+    <message>
         <source>This can&apos;t be undone: something recorded since belongs to the %1. Undo or take that out first.</source>
         <extracomment>undo.hangs</extracomment>
         <translation>Das lässt sich nicht rückgängig machen: Etwas seither Aufgenommenes gehört zum Eintrag „%1“. Erst das rückgängig machen oder herausnehmen.</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be done again: what the %1 belongs to is no longer there.</source>
+        <extracomment>redo.hangs</extracomment>
+        <translation>Das lässt sich nicht wiederherstellen: Wozu %1 gehört, gibt es nicht mehr.</translation>
     </message>
     <message>
         <source>There is nothing to undo: this step was undone already or is too old.</source>
@@ -5865,6 +5883,11 @@
         <translation>%1 liegt so nah am unteren Grenzwert von %2, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
     </message>
     <message>
+        <source>%1 may lie on either side of the lowest limit of %2: the doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.unsure_of_lowest</extracomment>
+        <translation>%1 kann auf beiden Seiten des unteren Grenzwerts von %2 liegen: Die Unsicherheit von ±%3 reicht über ihn hinweg. Damit sie kleiner wird: %4.</translation>
+    </message>
+    <message>
         <source>%1 is above the normal range, which ends at %2.</source>
         <extracomment>why.above_high</extracomment>
         <translation>%1 liegt über dem Normalbereich, der bei %2 endet.</translation>
@@ -5980,6 +6003,16 @@
         <translation>%1 liegt so nah an der Grenze des Bereichs von %2, dass die Manometer sie nicht unterscheiden können.</translation>
     </message>
     <message>
+        <source>%1 may lie on either side of the maker&apos;s %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.leak_unsure</extracomment>
+        <translation>%1 kann auf beiden Seiten der %2 des Herstellers liegen: Die Unsicherheit der Manometer von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+    </message>
+    <message>
+        <source>%1 may lie on either side of the band&apos;s edge of %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.leak_unsure_of_band</extracomment>
+        <translation>%1 kann auf beiden Seiten der Bandgrenze von %2 liegen: Die Unsicherheit der Manometer von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+    </message>
+    <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
         <extracomment>why.leak_tester_unknown</extracomment>
         <translation>Bei unbekannter Drosselbohrung des Prüfgeräts kann es ebenso gut unter %1 sein: kein Fehler, bevor das Prüfgerät bekannt ist.</translation>
@@ -6033,6 +6066,11 @@
         <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
         <translation>Dem Messwert nach zu weit unter dem höchsten: %1. Der Unterschied ist %2, so nah am Grenzwert von %3, dass Manometer und Wiederholungen sie nicht unterscheiden können.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest as read: %1. The difference is %2, but it may lie on either side of the limit of %3: the doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <extracomment>spread.difference_unsure</extracomment>
+        <translation>Wie abgelesen zu weit unter dem höchsten: %1. Der Unterschied ist %2, kann aber auf beiden Seiten des Grenzwerts von %3 liegen: Die Unsicherheit von ±%4 reicht über ihn hinweg. Damit sie kleiner wird: %5.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
@@ -7760,6 +7798,11 @@
         <translation>Zylinder %1: Das Gemessene passt nicht zusammen. Keine Wahrscheinlichkeiten, bevor das geklärt ist.</translation>
     </message>
     <message>
+        <source>Sealing well means here: it would lose less than %1 on a tester set to %2 behind a restrictor of %3. A leak-down that comes out near that edge can lower these odds, good as it is.</source>
+        <extracomment>odds.seals_means</extracomment>
+        <translation>Gut dichten heißt hier: Auf einem Prüfer, eingestellt auf %2 hinter einer Drosselbohrung von %3, gingen weniger als %1 verloren. Eine Druckverlustprüfung, die nahe an dieser Grenze ausfällt, kann diese Wahrscheinlichkeit senken, so gut sie ist.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
         <translation>Zylinder %1: Die Faustregeln nennen „%2“, die Wahrscheinlichkeiten „%3“. Eine Regel sieht nur ein Zeichen; die Wahrscheinlichkeiten wägen jeden Messwert mit seiner Unsicherheit, wie laut jeder Austritt war und wie oft jedes Teil schadhaft ist.</translation>
@@ -8465,6 +8508,11 @@
         <translation>Der Druck im Kurbelgehäuse endete bei %1, so nah an %2, dass das Manometer sie nicht unterscheiden kann.</translation>
     </message>
     <message>
+        <source>The crankcase ended at %1, which may lie on either side of the %2 asked: the gauge&apos;s doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>crankcase.unsure</extracomment>
+        <translation>Das Kurbelgehäuse endete bei %1, was auf beiden Seiten der verlangten %2 liegen kann: Die Unsicherheit des Manometers von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+    </message>
+    <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
         <translation>Der Druck im Kurbelgehäuse wurde nur %1 lang gehalten; der Hersteller verlangt %2.</translation>
@@ -8498,6 +8546,11 @@
         <source>The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can&apos;t tell them apart.</source>
         <extracomment>chamber.close</extracomment>
         <translation>Der Druck im Kurbelgehäuse von Zylinder %1 endete bei %2, so nah an %3, dass das Manometer sie nicht unterscheiden kann.</translation>
+    </message>
+    <message>
+        <source>The crankcase of cylinder %1 ended at %2, which may lie on either side of the %3 asked: the gauge&apos;s doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <extracomment>chamber.unsure</extracomment>
+        <translation>Das Kurbelgehäuse von Zylinder %1 endete bei %2, was auf beiden Seiten der verlangten %3 liegen kann: Die Unsicherheit des Manometers von ±%4 reicht darüber hinweg. Damit sie kleiner wird: %5.</translation>
     </message>
     <message>
         <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
@@ -10045,6 +10098,41 @@
         <translation>dichtet gut</translation>
     </message>
     <message>
+        <source>test again, several times</source>
+        <extracomment>narrow:repeat</extracomment>
+        <translation>noch einmal prüfen, mehrmals</translation>
+    </message>
+    <message>
+        <source>note this gauge&apos;s range and class on its card, or use a finer one</source>
+        <extracomment>narrow:gauge</extracomment>
+        <translation>Skala und Klasse dieses Manometers auf seiner Karte notieren oder ein feineres nehmen</translation>
+    </message>
+    <message>
+        <source>read the dial more finely, or use one with a smaller range</source>
+        <extracomment>narrow:resolution</extracomment>
+        <translation>die Skala feiner ablesen oder eine mit kleinerem Bereich nehmen</translation>
+    </message>
+    <message>
+        <source>note the tester&apos;s restrictor on its card, or check it with a drilled hole</source>
+        <extracomment>narrow:restrictor</extracomment>
+        <translation>die Drosselbohrung des Prüfers auf seiner Karte notieren oder mit einem Prüfloch prüfen</translation>
+    </message>
+    <message>
+        <source>watch the set pressure while the air is on</source>
+        <extracomment>narrow:droop</extracomment>
+        <translation>den eingestellten Druck im Auge behalten, während die Luft an ist</translation>
+    </message>
+    <message>
+        <source>note the shop&apos;s altitude or air pressure</source>
+        <extracomment>narrow:air_pressure</extracomment>
+        <translation>Höhe oder Luftdruck der Werkstatt notieren</translation>
+    </message>
+    <message>
+        <source>test the warm engine, throttle open, battery charged</source>
+        <extracomment>narrow:conditions</extracomment>
+        <translation>den warmen Motor mit offener Drosselklappe und geladener Batterie prüfen</translation>
+    </message>
+    <message>
         <source>very likely</source>
         <extracomment>likely:very</extracomment>
         <translation>sehr wahrscheinlich</translation>
@@ -10780,6 +10868,10 @@
 </context>
 <context>
     <name>NewTesterSheet</name>
+    <message>
+        <source>Give it a name: readings say by it which tester they were taken with.</source>
+        <translation>Einen Namen geben: Messwerte sagen damit, mit welchem Prüfer sie genommen wurden.</translation>
+    </message>
     <message>
         <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
         <translation>Die letzte Zahl auf der Skala eingeben: davon hängt ab, wie fein die Uhr anzeigt.</translation>
@@ -11924,6 +12016,56 @@
         <source>A low reading may be a dead cylinder just as well.</source>
         <extracomment>slip-fits, comment</extracomment>
         <translation>Ein niedriger Wert kann ebenso gut ein toter Zylinder sein.</translation>
+    </message>
+    <message>
+        <source>A reading that can&apos;t be told from a limit is called close to it where they lie no further apart than this share of the pressure, in leak-down of the set pressure; else its doubt is called wide.</source>
+        <extracomment>near-limit, text</extracomment>
+        <translation>Ein Messwert, der von einem Grenzwert nicht zu unterscheiden ist, heißt nahe an ihm, wo beide nicht weiter auseinander liegen als dieser Anteil des Drucks, beim Druckverlust des eingestellten Drucks; sonst heißt seine Unsicherheit groß.</translation>
+    </message>
+    <message>
+        <source>About what a fine gauge and a steady hand tell apart at best.</source>
+        <extracomment>near-limit, comment</extracomment>
+        <translation>Etwa so viel, wie ein feines Manometer und eine ruhige Hand bestenfalls unterscheiden.</translation>
+    </message>
+    <message>
+        <source>An entry at least this many times above or below what can be expected is asked about where its digits in another unit would lie within that factor of it: perhaps the dial was read in that unit.</source>
+        <extracomment>other-unit-apart, text</extracomment>
+        <translation>Nach einer Eingabe, die mindestens so viele Male über oder unter dem Erwartbaren liegt, wird gefragt, wo ihre Ziffern in einer anderen Einheit innerhalb dieses Faktors lägen: Vielleicht wurde die Skala in jener Einheit abgelesen.</translation>
+    </message>
+    <message>
+        <source>Many dials have a scale in bar and one in psi, and who is used to the one types it. Sound cylinders of one engine differ by less.</source>
+        <extracomment>other-unit-apart, comment</extracomment>
+        <translation>Viele Manometer haben eine Skala in bar und eine in psi, und wer die eine gewohnt ist, tippt sie ein. Gesunde Zylinder eines Motors unterscheiden sich um weniger.</translation>
+    </message>
+    <message>
+        <source>What a petrol engine&apos;s cranking reading is held against for that, where neither other readings nor limits are known.</source>
+        <extracomment>usual-cranking, text</extracomment>
+        <translation>Woran der Kompressionswert eines Benzinmotors dafür gehalten wird, wo weder andere Messwerte noch Grenzwerte bekannt sind.</translation>
+    </message>
+    <message>
+        <source>Most read between 7 and 14 bar; only a slip of the unit is told by it.</source>
+        <extracomment>usual-cranking, comment</extracomment>
+        <translation>Die meisten zeigen 7 bis 14 bar; nur eine verwechselte Einheit wird daran erkannt.</translation>
+    </message>
+    <message>
+        <source>What a diesel&apos;s cranking reading is held against for that.</source>
+        <extracomment>usual-cranking-diesel, text</extracomment>
+        <translation>Woran der Kompressionswert eines Dieselmotors dafür gehalten wird.</translation>
+    </message>
+    <message>
+        <source>Most read between 20 and 40 bar.</source>
+        <extracomment>usual-cranking-diesel, comment</extracomment>
+        <translation>Die meisten zeigen 20 bis 40 bar.</translation>
+    </message>
+    <message>
+        <source>What a leak-down tester&apos;s set pressure is held against for that, where its card names none.</source>
+        <extracomment>usual-set, text</extracomment>
+        <translation>Woran der eingestellte Druck eines Druckverlustprüfers dafür gehalten wird, wo seine Karte keinen nennt.</translation>
+    </message>
+    <message>
+        <source>80 to 100 psi are common.</source>
+        <extracomment>usual-set, comment</extracomment>
+        <translation>80 bis 100 psi sind üblich.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
@@ -16808,6 +16950,13 @@
     </message>
 </context>
 <context>
+    <name>SessionName</name>
+    <message>
+        <source>Session, nothing measured</source>
+        <translation>Sitzung, nichts gemessen</translation>
+    </message>
+</context>
+<context>
     <name>SessionOpinions</name>
     <message>
         <source>Please test this</source>
@@ -17078,6 +17227,10 @@
 <context>
     <name>Snack</name>
     <message>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
@@ -17336,6 +17489,13 @@
     </message>
 </context>
 <context>
+    <name>TagChips</name>
+    <message>
+        <source>Shows the engines with this tag</source>
+        <translation>Zeigt die Motoren mit diesem Schlagwort</translation>
+    </message>
+</context>
+<context>
     <name>TesterAsk</name>
     <message>
         <source>Which gauge?</source>
@@ -17559,6 +17719,17 @@
         <source>Before you blame the engine.</source>
         <translation>Bevor der Motor beschuldigt wird.</translation>
     </message>
+    <message numerus="yes">
+        <source>It can&apos;t be deleted: %n sessions and readings were taken with it, and their figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.</source>
+        <translation>
+            <numerusform>Er kann nicht gelöscht werden: Eine Sitzung oder ein Messwert wurde mit ihm genommen und braucht ihn für die Zahlen. Wird er nicht mehr benutzt, das im Namen sagen, damit ihn niemand aus Versehen nimmt.</numerusform>
+            <numerusform>Er kann nicht gelöscht werden: %n Sitzungen und Messwerte wurden mit ihm genommen, und ihre Zahlen brauchen ihn. Wird er nicht mehr benutzt, das im Namen sagen, damit ihn niemand aus Versehen nimmt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change its name</source>
+        <translation>Namen ändern</translation>
+    </message>
     <message>
         <source>Delete this tester</source>
         <translation>Dieses Prüfgerät löschen</translation>
@@ -17568,8 +17739,8 @@
         <translation>%1 löschen?</translation>
     </message>
     <message>
-        <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
-        <translation>Zifferblatt, Prüfungen und Fotos gehen mit ihm verloren; Messwerte damit bleiben, aber über ihr Manometer ist dann nichts mehr bekannt. „Rückgängig“ gibt es nur für einen Augenblick.</translation>
+        <source>Its dial and its checks go with it. No session and no reading was taken with it. Undo brings it back, also later from More, until something else is done.</source>
+        <translation>Seine Skala und seine Prüfungen gehen mit ihm. Keine Sitzung und kein Messwert wurde mit ihm genommen. „Rückgängig“ holt ihn zurück, auch später unter „Mehr“, bis etwas anderes getan wird.</translation>
     </message>
     <message>
         <source>Check: %1</source>
@@ -17713,6 +17884,13 @@
     <message>
         <source>Undo</source>
         <translation>Rückgängig</translation>
+    </message>
+</context>
+<context>
+    <name>UnitSheet</name>
+    <message>
+        <source>Which unit?</source>
+        <translation>Welche Einheit?</translation>
     </message>
 </context>
 <context>
@@ -18026,6 +18204,10 @@
     <message>
         <source>Undone: %1</source>
         <translation>Rückgängig gemacht: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Wiederhergestellt: %1</translation>
     </message>
 </context>
 <context>
@@ -18514,10 +18696,6 @@
 </context>
 <context>
     <name>lapwing::HandOverModel</name>
-    <message>
-        <source>Session, nothing measured</source>
-        <translation>Sitzung, nichts gemessen</translation>
-    </message>
     <message>
         <source>Show in folder</source>
         <translation>Im Ordner zeigen</translation>
@@ -19053,6 +19231,18 @@
     <message>
         <source>Keep as typed, leave open which holds</source>
         <translation>Wie eingegeben behalten, offen lassen, was gilt</translation>
+    </message>
+    <message>
+        <source>%1, or %2?</source>
+        <translation>%1 oder %2?</translation>
+    </message>
+    <message>
+        <source>You typed %1. %2 would be unusual here, %3 not.</source>
+        <translation>Eingegeben: %1. %2 wären hier ungewöhnlich, %3 nicht.</translation>
+    </message>
+    <message>
+        <source>It is %1</source>
+        <translation>Es sind %1</translation>
     </message>
     <message>
         <source>First</source>

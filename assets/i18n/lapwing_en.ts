@@ -112,6 +112,16 @@
     </message>
 </context>
 <context>
+    <name>TesterCardPage</name>
+    <message numerus="yes">
+        <source>It can&apos;t be deleted: %n sessions and readings were taken with it, and their figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.</source>
+        <translation>
+            <numerusform>It can&apos;t be deleted: one session or reading was taken with it, and its figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.</numerusform>
+            <numerusform>It can&apos;t be deleted: %n sessions and readings were taken with it, and their figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WipeLock</name>
     <message numerus="yes">
         <source>Touches count again in %n second(s).</source>

@@ -1807,6 +1807,14 @@
         <translation>Nada que deshacer</translation>
     </message>
     <message>
+        <source>Redo what was undone</source>
+        <translation>Rehacer lo deshecho</translation>
+    </message>
+    <message>
+        <source>Nothing to do again</source>
+        <translation>Nada que rehacer</translation>
+    </message>
+    <message>
         <source>New session</source>
         <translation>Nueva sesión</translation>
     </message>
@@ -3732,9 +3740,19 @@
         <translation>Esto ya no se puede deshacer: desde entonces se volvió a cambiar (%1). Deshacer primero el cambio posterior, o cambiarlo a mano.</translation>
     </message>
     <message>
+        <source>This can&apos;t be done again any more: the %1 was changed since. Do it by hand.</source>
+        <extracomment>redo.changed_since</extracomment>
+        <translation>Esto ya no se puede rehacer: se cambió %1 desde entonces. Hacerlo a mano.</translation>
+    </message>
+    <message>
         <source>This can&apos;t be undone: something recorded since belongs to the %1. Undo or take that out first.</source>
         <extracomment>undo.hangs</extracomment>
         <translation>Esto no se puede deshacer: algo registrado después depende de ello (%1). Deshacer o quitar eso primero.</translation>
+    </message>
+    <message>
+        <source>This can&apos;t be done again: what the %1 belongs to is no longer there.</source>
+        <extracomment>redo.hangs</extracomment>
+        <translation>Esto no se puede rehacer: aquello a lo que pertenece %1 ya no existe.</translation>
     </message>
     <message>
         <source>There is nothing to undo: this step was undone already or is too old.</source>
@@ -5865,6 +5883,11 @@
         <translation>%1 está tan cerca del límite inferior de %2 que el manómetro y las repeticiones no los distinguen.</translation>
     </message>
     <message>
+        <source>%1 may lie on either side of the lowest limit of %2: the doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.unsure_of_lowest</extracomment>
+        <translation>%1 puede estar a un lado u otro del límite inferior de %2: la incertidumbre de ±%3 lo sobrepasa. Para reducirla: %4.</translation>
+    </message>
+    <message>
         <source>%1 is above the normal range, which ends at %2.</source>
         <extracomment>why.above_high</extracomment>
         <translation>%1 está por encima del rango normal, que termina en %2.</translation>
@@ -5980,6 +6003,16 @@
         <translation>%1 está tan cerca del borde de la banda, %2, que los manómetros no pueden distinguirlos.</translation>
     </message>
     <message>
+        <source>%1 may lie on either side of the maker&apos;s %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.leak_unsure</extracomment>
+        <translation>%1 puede estar a un lado u otro del %2 del fabricante: la incertidumbre de los manómetros, ±%3, lo sobrepasa. Para reducirla: %4.</translation>
+    </message>
+    <message>
+        <source>%1 may lie on either side of the band&apos;s edge of %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>why.leak_unsure_of_band</extracomment>
+        <translation>%1 puede estar a un lado u otro del borde de la banda, %2: la incertidumbre de los manómetros, ±%3, lo sobrepasa. Para reducirla: %4.</translation>
+    </message>
+    <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
         <extracomment>why.leak_tester_unknown</extracomment>
         <translation>Con el restrictor del comprobador desconocido puede estar igualmente por debajo de %1: ningún fallo antes de conocer el comprobador.</translation>
@@ -6033,6 +6066,11 @@
         <source>Too far below the highest as read: %1. The difference is %2, so close to the limit of %3 that gauge and repeats can&apos;t tell them apart.</source>
         <extracomment>spread.difference_close</extracomment>
         <translation>Según lo leído, demasiado por debajo del más alto: %1. La diferencia es de %2, tan cerca del límite de %3 que el manómetro y las repeticiones no los distinguen.</translation>
+    </message>
+    <message>
+        <source>Too far below the highest as read: %1. The difference is %2, but it may lie on either side of the limit of %3: the doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <extracomment>spread.difference_unsure</extracomment>
+        <translation>Demasiado por debajo del más alto, según lo leído: %1. La diferencia es %2, pero puede estar a un lado u otro del límite de %3: la incertidumbre de ±%4 lo sobrepasa. Para reducirla: %5.</translation>
     </message>
     <message>
         <source>The cylinders differ by %1 as read; the engine&apos;s own limit is %2. What stood in the way of the readings made the difference smaller too: put it right, then test again.</source>
@@ -7760,6 +7798,11 @@
         <translation>Cilindro %1: lo medido no concuerda. No hay probabilidades hasta aclararlo.</translation>
     </message>
     <message>
+        <source>Sealing well means here: it would lose less than %1 on a tester set to %2 behind a restrictor of %3. A leak-down that comes out near that edge can lower these odds, good as it is.</source>
+        <extracomment>odds.seals_means</extracomment>
+        <translation>Sellar bien significa aquí: perdería menos del %1 en un comprobador ajustado a %2 tras un restrictor de %3. Una prueba de estanqueidad que salga cerca de ese borde puede bajar esta probabilidad, por buena que sea.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds weigh every reading with its doubt, how loud each exit was, and how often each part is at fault.</source>
         <extracomment>odds.thumb_differs</extracomment>
         <translation>Cilindro %1: las reglas prácticas nombran %2, las probabilidades %3. Una regla mira un solo indicio; las probabilidades pesan cada lectura con su incertidumbre, con qué intensidad sonó cada salida y con qué frecuencia falla cada pieza.</translation>
@@ -8465,6 +8508,11 @@
         <translation>La presión del cárter acabó en %1, tan cerca de %2 que el manómetro no puede distinguirlos.</translation>
     </message>
     <message>
+        <source>The crankcase ended at %1, which may lie on either side of the %2 asked: the gauge&apos;s doubt of ±%3 reaches across it. To make it smaller: %4.</source>
+        <extracomment>crankcase.unsure</extracomment>
+        <translation>El cárter acabó en %1, que puede estar a un lado u otro de los %2 exigidos: la incertidumbre del manómetro, ±%3, los sobrepasa. Para reducirla: %4.</translation>
+    </message>
+    <message>
         <source>The crankcase was held for %1 only; the maker asks for %2.</source>
         <extracomment>crankcase.too_short</extracomment>
         <translation>La presión del cárter se mantuvo solo %1; el fabricante pide %2.</translation>
@@ -8498,6 +8546,11 @@
         <source>The crankcase of cylinder %1 ended at %2, so close to %3 that the gauge can&apos;t tell them apart.</source>
         <extracomment>chamber.close</extracomment>
         <translation>La presión del cárter del cilindro %1 acabó en %2, tan cerca de %3 que el manómetro no puede distinguirlos.</translation>
+    </message>
+    <message>
+        <source>The crankcase of cylinder %1 ended at %2, which may lie on either side of the %3 asked: the gauge&apos;s doubt of ±%4 reaches across it. To make it smaller: %5.</source>
+        <extracomment>chamber.unsure</extracomment>
+        <translation>El cárter del cilindro %1 acabó en %2, que puede estar a un lado u otro de los %3 exigidos: la incertidumbre del manómetro, ±%4, los sobrepasa. Para reducirla: %5.</translation>
     </message>
     <message>
         <source>The crankcase of cylinder %1 was held for %2 only; the maker asks for %3.</source>
@@ -10045,6 +10098,41 @@
         <translation>sella bien</translation>
     </message>
     <message>
+        <source>test again, several times</source>
+        <extracomment>narrow:repeat</extracomment>
+        <translation>repetir la prueba, varias veces</translation>
+    </message>
+    <message>
+        <source>note this gauge&apos;s range and class on its card, or use a finer one</source>
+        <extracomment>narrow:gauge</extracomment>
+        <translation>anotar el alcance y la clase de este manómetro en su ficha, o usar uno más fino</translation>
+    </message>
+    <message>
+        <source>read the dial more finely, or use one with a smaller range</source>
+        <extracomment>narrow:resolution</extracomment>
+        <translation>leer la escala con más finura, o usar una de menor alcance</translation>
+    </message>
+    <message>
+        <source>note the tester&apos;s restrictor on its card, or check it with a drilled hole</source>
+        <extracomment>narrow:restrictor</extracomment>
+        <translation>anotar el restrictor del comprobador en su ficha, o comprobarlo con un orificio taladrado</translation>
+    </message>
+    <message>
+        <source>watch the set pressure while the air is on</source>
+        <extracomment>narrow:droop</extracomment>
+        <translation>vigilar la presión ajustada mientras haya aire</translation>
+    </message>
+    <message>
+        <source>note the shop&apos;s altitude or air pressure</source>
+        <extracomment>narrow:air_pressure</extracomment>
+        <translation>anotar la altitud o la presión atmosférica del taller</translation>
+    </message>
+    <message>
+        <source>test the warm engine, throttle open, battery charged</source>
+        <extracomment>narrow:conditions</extracomment>
+        <translation>probar el motor caliente, con la mariposa abierta y la batería cargada</translation>
+    </message>
+    <message>
         <source>very likely</source>
         <extracomment>likely:very</extracomment>
         <translation>muy probable</translation>
@@ -10780,6 +10868,10 @@
 </context>
 <context>
     <name>NewTesterSheet</name>
+    <message>
+        <source>Give it a name: readings say by it which tester they were taken with.</source>
+        <translation>Darle un nombre: por él dicen las lecturas con qué comprobador se tomaron.</translation>
+    </message>
     <message>
         <source>Type the last figure on the dial: how fine the gauge reads hangs on it.</source>
         <translation>Escribir la última cifra de la esfera: de ella depende lo fino que marca el manómetro.</translation>
@@ -11924,6 +12016,56 @@
         <source>A low reading may be a dead cylinder just as well.</source>
         <extracomment>slip-fits, comment</extracomment>
         <translation>Una lectura baja puede ser igualmente un cilindro muerto.</translation>
+    </message>
+    <message>
+        <source>A reading that can&apos;t be told from a limit is called close to it where they lie no further apart than this share of the pressure, in leak-down of the set pressure; else its doubt is called wide.</source>
+        <extracomment>near-limit, text</extracomment>
+        <translation>Una lectura que no se distingue de un límite se llama cercana a él cuando no los separa más que esta fracción de la presión, en la prueba de estanqueidad de la presión ajustada; si no, se llama grande a su incertidumbre.</translation>
+    </message>
+    <message>
+        <source>About what a fine gauge and a steady hand tell apart at best.</source>
+        <extracomment>near-limit, comment</extracomment>
+        <translation>Más o menos lo que distinguen, en el mejor caso, un manómetro fino y una mano firme.</translation>
+    </message>
+    <message>
+        <source>An entry at least this many times above or below what can be expected is asked about where its digits in another unit would lie within that factor of it: perhaps the dial was read in that unit.</source>
+        <extracomment>other-unit-apart, text</extracomment>
+        <translation>Se pregunta por una entrada que está al menos este número de veces por encima o por debajo de lo esperable cuando sus cifras en otra unidad quedarían dentro de ese factor: quizá se leyó la escala en esa unidad.</translation>
+    </message>
+    <message>
+        <source>Many dials have a scale in bar and one in psi, and who is used to the one types it. Sound cylinders of one engine differ by less.</source>
+        <extracomment>other-unit-apart, comment</extracomment>
+        <translation>Muchos manómetros tienen una escala en bar y otra en psi, y quien está hecho a una la escribe. Los cilindros sanos de un motor difieren en menos.</translation>
+    </message>
+    <message>
+        <source>What a petrol engine&apos;s cranking reading is held against for that, where neither other readings nor limits are known.</source>
+        <extracomment>usual-cranking, text</extracomment>
+        <translation>Con qué se compara para ello la compresión de un motor de gasolina cuando no se conocen ni otras lecturas ni límites.</translation>
+    </message>
+    <message>
+        <source>Most read between 7 and 14 bar; only a slip of the unit is told by it.</source>
+        <extracomment>usual-cranking, comment</extracomment>
+        <translation>La mayoría marca entre 7 y 14 bar; con ello solo se reconoce una unidad confundida.</translation>
+    </message>
+    <message>
+        <source>What a diesel&apos;s cranking reading is held against for that.</source>
+        <extracomment>usual-cranking-diesel, text</extracomment>
+        <translation>Con qué se compara para ello la compresión de un diésel.</translation>
+    </message>
+    <message>
+        <source>Most read between 20 and 40 bar.</source>
+        <extracomment>usual-cranking-diesel, comment</extracomment>
+        <translation>La mayoría marca entre 20 y 40 bar.</translation>
+    </message>
+    <message>
+        <source>What a leak-down tester&apos;s set pressure is held against for that, where its card names none.</source>
+        <extracomment>usual-set, text</extracomment>
+        <translation>Con qué se compara para ello la presión ajustada de un comprobador de estanqueidad cuando su ficha no da ninguna.</translation>
+    </message>
+    <message>
+        <source>80 to 100 psi are common.</source>
+        <extracomment>usual-set, comment</extracomment>
+        <translation>Son habituales de 80 a 100 psi.</translation>
     </message>
     <message>
         <source>Lower end of the readings with a working decompressor.</source>
@@ -16808,6 +16950,13 @@
     </message>
 </context>
 <context>
+    <name>SessionName</name>
+    <message>
+        <source>Session, nothing measured</source>
+        <translation>Sesión, nada medido</translation>
+    </message>
+</context>
+<context>
     <name>SessionOpinions</name>
     <message>
         <source>Please test this</source>
@@ -17078,6 +17227,10 @@
 <context>
     <name>Snack</name>
     <message>
+        <source>Redo</source>
+        <translation>Rehacer</translation>
+    </message>
+    <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
     </message>
@@ -17336,6 +17489,13 @@
     </message>
 </context>
 <context>
+    <name>TagChips</name>
+    <message>
+        <source>Shows the engines with this tag</source>
+        <translation>Muestra los motores con esta etiqueta</translation>
+    </message>
+</context>
+<context>
     <name>TesterAsk</name>
     <message>
         <source>Which gauge?</source>
@@ -17559,6 +17719,17 @@
         <source>Before you blame the engine.</source>
         <translation>Antes de culpar al motor.</translation>
     </message>
+    <message numerus="yes">
+        <source>It can&apos;t be deleted: %n sessions and readings were taken with it, and their figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.</source>
+        <translation>
+            <numerusform>No se puede borrar: una sesión o lectura se hizo con él, y sus cifras lo necesitan. Si ya no se usa, decirlo en el nombre, para que nadie lo tome por error.</numerusform>
+            <numerusform>No se puede borrar: %n sesiones y lecturas se hicieron con él, y sus cifras lo necesitan. Si ya no se usa, decirlo en el nombre, para que nadie lo tome por error.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Change its name</source>
+        <translation>Cambiar el nombre</translation>
+    </message>
     <message>
         <source>Delete this tester</source>
         <translation>Borrar este comprobador</translation>
@@ -17568,8 +17739,8 @@
         <translation>¿Borrar %1?</translation>
     </message>
     <message>
-        <source>Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.</source>
-        <translation>La esfera, las verificaciones y las fotos se van con él; las lecturas hechas con él quedan, pero ya no se sabe nada de su manómetro. Deshacer solo se ofrece un momento.</translation>
+        <source>Its dial and its checks go with it. No session and no reading was taken with it. Undo brings it back, also later from More, until something else is done.</source>
+        <translation>Con él se van su escala y sus comprobaciones. No se hizo ninguna sesión ni lectura con él. Deshacer lo recupera, también más tarde desde Más, hasta que se haga otra cosa.</translation>
     </message>
     <message>
         <source>Check: %1</source>
@@ -17713,6 +17884,13 @@
     <message>
         <source>Undo</source>
         <translation>Deshacer</translation>
+    </message>
+</context>
+<context>
+    <name>UnitSheet</name>
+    <message>
+        <source>Which unit?</source>
+        <translation>¿Qué unidad?</translation>
     </message>
 </context>
 <context>
@@ -18026,6 +18204,10 @@
     <message>
         <source>Undone: %1</source>
         <translation>Deshecho: %1</translation>
+    </message>
+    <message>
+        <source>Done again: %1</source>
+        <translation>Rehecho: %1</translation>
     </message>
 </context>
 <context>
@@ -18514,10 +18696,6 @@
 </context>
 <context>
     <name>lapwing::HandOverModel</name>
-    <message>
-        <source>Session, nothing measured</source>
-        <translation>Sesión, nada medido</translation>
-    </message>
     <message>
         <source>Show in folder</source>
         <translation>Mostrar en la carpeta</translation>
@@ -19053,6 +19231,18 @@
     <message>
         <source>Keep as typed, leave open which holds</source>
         <translation>Guardar lo escrito y dejar abierto cuál vale</translation>
+    </message>
+    <message>
+        <source>%1, or %2?</source>
+        <translation>¿%1 o %2?</translation>
+    </message>
+    <message>
+        <source>You typed %1. %2 would be unusual here, %3 not.</source>
+        <translation>Se escribió %1. %2 serían raros aquí, %3 no.</translation>
+    </message>
+    <message>
+        <source>It is %1</source>
+        <translation>Son %1</translation>
     </message>
     <message>
         <source>First</source>

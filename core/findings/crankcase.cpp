@@ -3,6 +3,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/findings/told_apart.h"
 
 namespace lapwing::findings {
 
@@ -56,7 +57,11 @@ std::optional<Crankcase> crankcase_of(const Case& at, int cylinder) {
         return out;
     }
     const Figure least = figure_of(*limits.end_at_least);
-    if (what == "too_short")
+    if (what == "close" && !lies_close(at.reference, out.end.figure.si - least.si, least.si))
+        out.remark = remark_of(at, cylinder, "unsure", out.end.figure, least,
+                               figure(Dimension::pressure_difference, out.end.figure.u95.value_or(0.0)),
+                               what_narrows(out.end, least));
+    else if (what == "too_short")
         out.remark = remark_of(at, cylinder, what, figure_of(*last.hold), figure_of(*limits.hold));
     else if (what == "holds")
         out.remark = remark_of(at, cylinder, what, out.end.figure, least, figure_of(*last.hold));

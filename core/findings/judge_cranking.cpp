@@ -7,6 +7,7 @@
 #include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/instruments.h"
+#include "core/findings/told_apart.h"
 #include "core/physics/atmosphere.h"
 
 namespace lapwing::findings {
@@ -162,7 +163,15 @@ void judge_by_limits(const Case& at, Cranking& reading, const ModelFacts* model,
         } else if (is_below(final.si, limits.lowest->figure.si + doubt)) {
             reading.state = State::borderline;
         }
-        if (close) because(put_right ? "why.put_right_close" : "why.close_to_lowest", *limits.lowest);
+        if (close && lies_close(at.reference, above, limits.lowest->figure.si)) {
+            because(put_right ? "why.put_right_close" : "why.close_to_lowest", *limits.lowest);
+        } else if (close) {
+            Remark why = remark("why.unsure_of_lowest", final, limits.lowest->figure,
+                                figure(Dimension::pressure_difference, doubt),
+                                what_narrows(judged, limits.lowest->figure));
+            why.from = {judged.from, limits.lowest->from};
+            reading.why.push_back(std::move(why));
+        }
     }
     if (limits.low && is_below(final.si, limits.low->figure.si) && reading.state != State::fault) {
         reading.state = State::borderline;

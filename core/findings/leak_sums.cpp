@@ -10,6 +10,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/findings/told_apart.h"
 #include "core/uncertainty/coverage.h"
 #include "core/uncertainty/leakage.h"
 
@@ -231,6 +232,20 @@ std::optional<OnTester> on_makers_tester(const Case& at, const HeldOfSet& shown)
     return on_tester(at, shown, card.leakage_set->value(), restrictor);
 }
 
+namespace {
+
+/// How leaks differ from one reading to the next is in limits and bands already: it neither hides one nor
+/// does less of it help.
+Remark not_told_apart(const Reference& reference, const Derived& leakage, const Figure& limit, double doubt,
+                      std::string_view close, std::string_view unsure) {
+    if (lies_close(reference, leakage.figure.si - limit.si, 1.0)) return remark(close, leakage.figure, limit);
+    auto doubts = leakage.from.doubts;
+    std::erase_if(doubts, [](const DoubtShare& part) { return part.of.code == "doubt:leak_repeat"; });
+    return remark(unsure, leakage.figure, limit, share(doubt), what_narrows(doubts));
+}
+
+}  // namespace
+
 State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTester>& testers,
                  std::vector<Remark>& why) {
     const auto& most = at.engine.limits.most_leakage;
@@ -243,8 +258,11 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
         because.from = {leakage.from};
         why.push_back(std::move(because));
         // That leaks differ from one reading to the next is in the maker's figure already.
-        const bool close = std::abs(over) < u95_without(leakage, "leak_repeat");
-        if (close) why.push_back(remark("why.leak_close", leakage.figure, figure_of(*most)));
+        const double doubt = u95_without(leakage, "leak_repeat");
+        const bool close = std::abs(over) < doubt;
+        if (close)
+            why.push_back(not_told_apart(at.reference, leakage, figure_of(*most), doubt, "why.leak_close",
+                                         "why.leak_unsure"));
         if (is_above(leakage.figure.si, most->si())) return State::fault;
         return close ? State::borderline : State::good;
     }
@@ -263,9 +281,11 @@ State judge_leak(const Case& at, const HeldOfSet& shown, const std::vector<OnTes
     because.from.back().source = source_of(band.basis);
     why.push_back(std::move(because));
     // The trade's bands are round figures: a gauge's doubt does not move a state, it is said.
+    const double doubt = u95_without(*leakage, "leak_repeat");
     for (const double edge : {band.good, band.borderline})
-        if (std::abs(leakage->figure.si - edge) < u95_without(*leakage, "leak_repeat"))
-            why.push_back(remark("why.leak_close_to_band", leakage->figure, share(edge)));
+        if (std::abs(leakage->figure.si - edge) < doubt)
+            why.push_back(not_told_apart(at.reference, *leakage, share(edge), doubt, "why.leak_close_to_band",
+                                         "why.leak_unsure_of_band"));
     const State state = band.judge(leakage->figure.si);
     // Through a restrictor that nobody measured the leak may as well be one of a good cylinder: then it is
     // the tester that is to be known first.

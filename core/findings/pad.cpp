@@ -118,6 +118,23 @@ private:
             ask("pad.slip_low", figure_of(value), other);
     }
 
+    /// What dials are marked in beside each other.
+    void look_for_other_unit(const TypedPressure& value, double usual_pa, const Gauge* gauge) {
+        if (entry_.struck.empty() || !(value.si() > 0.0) || !(usual_pa > 0.0)) return;
+        const double apart = std::log(at_.reference.assumed("other-unit-apart"));
+        const auto far = [&](double pa) { return std::abs(std::log(pa / usual_pa)); };
+        if (far(value.si()) < apart) return;
+        double nearest = apart;
+        for (const auto unit : {units::bar, units::psi, units::kpa}) {
+            if (unit == value.unit()) continue;
+            const auto other = TypedPressure::make(entry_.struck, unit);
+            if (!other || !(other->si() > 0.0) || far(other->si()) >= nearest) continue;
+            if (gauge && is_above(other->si(), gauge->full_scale.si())) continue;
+            nearest = far(other->si());
+            out_.other_unit = *other;
+        }
+    }
+
     void ask_oil() {
         if (at_.engine.fuel == Fuel::diesel)
             ask("pad.diesel_wet");
@@ -145,7 +162,13 @@ private:
         out_.value = reading.final;
         // Even a cylinder without a valve moves the needle a little; a pull that was forgotten doesn't.
         if (entry_.final->si() == 0.0) ask("pad.zero");
-        ask_slip(*entry_.final);
+        look_for_other_unit(
+            *entry_.final,
+            expected().value_or(at_.reference.assumed(
+                at_.engine.fuel == Fuel::diesel ? "usual-cranking-diesel" : "usual-cranking")),
+            dial());
+        // One question about the same digits.
+        if (!out_.other_unit) ask_slip(*entry_.final);
         if (entry_.first && entry_.first->si() > entry_.final->si())
             ask("pad.first_over_final", figure_of(*entry_.first), figure_of(*entry_.final));
         if (entry_.test == TestKind::dry) {
@@ -163,6 +186,12 @@ private:
     }
 
     void leak_down() {
+        if (entry_.set) {
+            const bool known = tester_ && tester_->set_pressure;
+            look_for_other_unit(*entry_.set,
+                                known ? tester_->set_pressure->si() : at_.reference.assumed("usual-set"),
+                                tester_ && tester_->supply_gauge ? &*tester_->supply_gauge : dial());
+        }
         if (!entry_.held) return;
         out_.value = as_typed(*entry_.held);
         std::optional<TypedPressure> set = entry_.set;

@@ -21,6 +21,9 @@ struct PadEntry {
     std::optional<int> pulls;
     std::optional<TypedPressure> set;
     std::optional<TypedPressure> held;
+    /// The digits of `final`, or in leak-down of a set pressure that was typed, as they were struck: before
+    /// anyone placed a point in them. Empty: nothing typed.
+    std::string struck;
     std::optional<TypedRatio> dial_loss;  ///< what `held` was worked out from
     std::optional<TypedTime> hold;
     std::optional<TypedVolume> oil_volume;  ///< wet
@@ -35,7 +38,10 @@ struct PadJudgement {
     double leakage_own_u95 = 0.0;       ///< the part of its doubt that a repeat on this tester doesn't share
     std::optional<OnTester> converted;  ///< leak-down: on the tester that the bands belong to
     std::optional<Derived> leak_hole;   ///< leak-down: round hole that would leak as much
-    std::optional<Derived> rise;        ///< wet: against the cylinder's dry reading
+    /// The same digits in another unit, where what was typed lies far from what can be expected and this does
+    /// not: perhaps it was read off the dial's other scale.
+    std::optional<TypedPressure> other_unit;
+    std::optional<Derived> rise;  ///< wet: against the cylinder's dry reading
     /// What the number is to be held against, before it is typed and while: factory limits here or what the
     /// model expects, first puff against final, what oil's volume explains, what the hose takes off. Each
     /// with its derivations.

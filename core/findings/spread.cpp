@@ -6,6 +6,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/findings/told_apart.h"
 #include "core/physics/atmosphere.h"
 #include "core/uncertainty/coverage.h"
 
@@ -185,13 +186,16 @@ RuleVerdict judge_difference(const Case& at, const Levels& levels) {
         failing(levels, [&](double pa) { return is_above(levels.highest.pa - pa, limit.figure.si); });
     out.holds = out.failing.empty();
     const bool close = std::abs(difference - limit.figure.si) < both;
+    const bool near = close && lies_close(at.reference, difference - limit.figure.si, levels.highest.pa);
     // What the model had to put right first fails only where its doubt leaves no other way.
     if (close && levels.put_right) out.gives = State::borderline;
     const bool lowered =
         !levels.put_right && lowered_by_who_knows(at, tester_of(at, TestKind::dry, {})).has_value();
     out.remark = out.holds ? remark(lowered ? "spread.difference_lowered" : "spread.difference_holds", shown,
                                     limit.figure)
-                 : close   ? remark("spread.difference_close", out.failing, shown, limit.figure)
+                 : near    ? remark("spread.difference_close", out.failing, shown, limit.figure)
+                 : close   ? remark("spread.difference_unsure", out.failing, shown, limit.figure,
+                                    figure(Dimension::pressure_difference, both), what_narrows(doubt.shares()))
                            : remark("spread.difference_fails", out.failing, shown, limit.figure);
     Derivation from;
     from.title = Word{"from:difference"};

@@ -68,6 +68,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.repair_of", "cw"},
     {"odds.leaks_or_sound", "cw"},  // likeliest path; that it seals well is not much less likely
     {"odds.likely_open", "cww"},    // the two likeliest outcomes
+    {"odds.seals_means", "spL"},    // less than that, on a tester of that set pressure and restrictor
     // Beside the rules of thumb.
     {"odds.thumb_differs", "cww"},   // what the rules name, what the odds name
     {"odds.thumbs_disagree", "cw"},  // what the odds name

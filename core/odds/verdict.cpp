@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "core/findings/case.h"
+#include "core/physics/leakdown.h"
 
 namespace lapwing::odds {
 namespace {
@@ -209,6 +210,14 @@ std::vector<Message> said_beside(const CylinderOdds& cylinder, const findings::R
             if (!said && !untold(message)) out.push_back(message);
         }
     return out;
+}
+
+Message seals_means(const Assumptions& assumptions) {
+    using findings::Dimension;
+    using findings::figure;
+    return say("odds.seals_means", figure(Dimension::share, assumptions.at("seals-well")),
+               figure(Dimension::gauge_pressure, assumptions.at("listen-set")),
+               figure(Dimension::length, physics::TesterPneumatics{}.restrictor_diameter_m));
 }
 
 std::optional<Message> beside_rules(const findings::CylinderFindings& rules, const CylinderOdds& cylinder) {

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/odds/assumptions.h"
 #include "core/odds/where_it_leaks.h"
 
 /// What a person is told of the odds, as codes (codes.h): chances are rounded as `shown_percent` has it.
@@ -38,6 +39,9 @@ findings::Word likelihood_word(double chance, const findings::Reference& referen
 /// that says already.
 std::vector<findings::Message> said_beside(const CylinderOdds& cylinder,
                                            const findings::Reference& reference);
+
+/// What "seals well" stands for: a leakage on one tester, whatever the bands of others call good.
+findings::Message seals_means(const Assumptions& assumptions);
 
 /// Why the odds and the rules of thumb name different paths; nothing where they agree, where no rule names a
 /// path, or without a verdict.

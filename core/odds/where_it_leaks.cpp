@@ -168,6 +168,7 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
     out.least_effective_samples = static_cast<double>(draws->count());
     out.reasons = evidence.reasons;
     out.reasons.push_back(say("odds.working_assumptions"));
+    out.seals_means = seals_means(assumptions);
     const bool diesel = dossier.engine.fuel == Fuel::diesel;
     Random random(options.seed + 1);
     for (std::size_t c = 0; c < evidence.cylinders.size(); ++c) {

@@ -94,6 +94,7 @@ struct WhereItLeaks {
     std::vector<CylinderOdds> cylinders;  ///< by number
     std::vector<NextTest> next_tests;     ///< most telling first
     std::vector<findings::Message> reasons;
+    std::optional<findings::Message> seals_means;  ///< what "seals well" stands for in the odds
     int assumptions_version = 0;
     std::uint64_t seed = 0;
     double least_effective_samples = 0.0;

@@ -182,21 +182,29 @@ Result<Outcome> move(Connection& connection, Step step, Body Image::*from, Body 
     SQLite::Transaction transaction(connection.db(), SQLite::TransactionBehavior::IMMEDIATE);
     Outcome outcome;
     for (const auto& image : images_of(connection, step.number, order)) {
+        const bool back = to == &Image::before;
         if (body_of(connection, image.kind, image.id) != image.*from)
-            return fail(
-                "undo.changed_since",
-                "This can't be undone any more: the {} was changed again since. Undo the later change "
-                "first, or change it by hand.",
-                word(image.kind));
-        const auto removal = to == &Image::after ? Removal::wished : Removal::way_back;
+            return back
+                       ? fail("undo.changed_since",
+                              "This can't be undone any more: the {} was changed again since. Undo the later "
+                              "change first, or change it by hand.",
+                              word(image.kind))
+                       : fail("redo.changed_since",
+                              "This can't be done again any more: the {} was changed since. Do it by hand.",
+                              word(image.kind));
+        const auto removal = back ? Removal::way_back : Removal::wished;
         auto status =
             set_record(connection, image.kind, image.id, image.*from, image.*to, removal, outcome.change);
         if (!status && (status.error().code == "store.hangs" || status.error().code == "store.no_parent"))
-            return fail(
-                "undo.hangs",
-                "This can't be undone: something recorded since belongs to the {}. Undo or take that out "
-                "first.",
-                word(image.kind));
+            return back
+                       ? fail(
+                             "undo.hangs",
+                             "This can't be undone: something recorded since belongs to the {}. Undo or take "
+                             "that out first.",
+                             word(image.kind))
+                       : fail("redo.hangs",
+                              "This can't be done again: what the {} belongs to is no longer there.",
+                              word(image.kind));
         if (!status) return tl::unexpected(status.error());
     }
     step.undone = !step.undone;

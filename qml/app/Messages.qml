@@ -13,6 +13,7 @@ Snack {
     property double since: 0
 
     signal undoStep(step: double)
+    signal redoStep(step: double)
 
     // What was said on the page before is not about the next one; what was said in leaving it is.
     function pageChanges() {
@@ -20,12 +21,13 @@ Snack {
             hide();
     }
 
-    function say(text: string, undoableStep: double) {
+    function say(text: string, about: double, offered: string) {
         since = Date.now();
-        step = undoableStep;
-        show(text, undoableStep >= 0);
+        step = about;
+        show(text, offered);
     }
 
     objectName: "snack"
     onUndo: undoStep(step)
+    onRedo: redoStep(step)
 }

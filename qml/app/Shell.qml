@@ -31,14 +31,23 @@ FocusScope {
     // A sheet that closes hands the keyboard back to the window, not to the page under it.
     readonly property Item focused: Window.activeFocusItem
 
-    // Who goes about by keyboard in two panes finds the focus in the page that opens, and on the way back where it was.
-    readonly property bool byKeys: wide && (focused?.visualFocus ?? false)
+    // Who goes about by keyboard finds the focus in the page that opens, and on the way back where it was. A page of
+    // digits has the keys itself and says when they were not its own.
+    readonly property bool byKeys: (focused?.visualFocus ?? false) || (stack.currentItem?.typedByKeys ?? false)
     property bool entering: false
     property Item cameFrom: null
 
+    FocusTrail {
+        id: trail
+    }
+
     signal told(text: string)
 
-    onFocusedChanged: settled.restart()
+    onFocusedChanged: {
+        if (focused && focused !== Window.contentItem && !pagesShown().some(one => one === focused))
+            trail.note(focused, pagesShown());
+        settled.restart();
+    }
     onKeepsAwakeChanged: app.keepAwake(keepsAwake)
 
     // After the change that took the focus away is through.
@@ -49,19 +58,30 @@ FocusScope {
         onTriggered: shell.focusPage()
     }
 
+    // The first page of a phone lies in a loader.
+    function pagesShown(): var {
+        return [stack.currentItem?.item ?? stack.currentItem, side.item];
+    }
+
     function focusPage() {
-        if (focused && focused !== Window.contentItem)
+        const onPage = pagesShown().some(one => one === focused);
+        if (focused && focused !== Window.contentItem && !onPage)
             return;
-        stack.currentItem?.forceActiveFocus();
+        const goesOn = trail.end(pagesShown());
+        if (!onPage)
+            stack.currentItem?.forceActiveFocus();
         if (entering)
             enter();
+        else if (!stack.covered)
+            ring(goesOn);
     }
 
     // Not into a page of digits, which takes the keys itself, and not under a sheet: that one has them until it closes.
     function enter() {
         entering = stack.covered;
-        if (!entering && !stack.currentItem?.keyed)
-            ring(stack.currentItem?.nextItemInFocusChain());
+        const page = stack.currentItem;
+        if (!entering && !page?.keyed)
+            ring((page?.firstStop ?? page)?.nextItemInFocusChain());
     }
 
     function ring(item: Item) {
@@ -95,6 +115,10 @@ FocusScope {
             wiping.item?.lock();
             return;
         }
+        if (name === "Engines") {
+            showTag(args.tag);
+            return;
+        }
         const keys = entering || byKeys;
         messages.item?.pageChanges();
         // From one cylinder's exits to the next cylinder's pad and so on: one pad and one hunt, not a tower of them.
@@ -119,6 +143,13 @@ FocusScope {
         entering = false;
         if (keys)
             enter();
+    }
+
+    // The list of engines is no page to stack: it stands beside the page, or under all of them.
+    function showTag(tag: string) {
+        if (!wide)
+            home();
+        (wide ? side.item : stack.currentItem?.item)?.showTag(tag);
     }
 
     // Several pages, the last one on top: the page that asks may be gone after the first. Without any, home.
@@ -191,14 +222,9 @@ FocusScope {
         return messages.item;
     }
 
-    // `step` can be taken back; -1 when there is nothing to take back.
-    function say(text: string, step: double) {
-        spokenMessages().say(text, step);
-    }
-
     function tell(text: string) {
         told(text);
-        say(text, -1);
+        spokenMessages().say(text, -1, "");
     }
 
     Loader {
@@ -307,7 +333,7 @@ FocusScope {
             if (!covered)
                 currentItem?.forceActiveFocus();
             // An Undo of the page before must not be mistaken for one of the steps here.
-            if (currentItem?.ownUndo && messages.item?.undoable)
+            if (currentItem?.ownUndo && messages.item?.offer === "undo")
                 messages.item.hide();
         }
         Component.onCompleted: shell.reopen()
@@ -336,7 +362,13 @@ FocusScope {
         // Pages where steps follow each other quickly show Undo in their own corner.
         function onStepDone(text: string, step: double) {
             if (!stack.currentItem?.ownUndo)
-                shell.say(text, step);
+                shell.spokenMessages().say(text, step, "undo");
+            else if (messages.item?.offer === "redo")
+                messages.item.hide();
+        }
+
+        function onStepUndone(text: string, step: double) {
+            shell.spokenMessages().say(text, step, "redo");
         }
 
         function onTold(text: string) {
@@ -386,6 +418,10 @@ FocusScope {
 
         function onUndoStep(step: double) {
             shell.app.undo(step);
+        }
+
+        function onRedoStep(step: double) {
+            shell.app.redo(step);
         }
     }
 }

@@ -17,6 +17,8 @@ FocusScope {
     property bool backVisible: true
     // The subtitle has a figure in it, and a touch on the words asks where that comes from.
     property bool explained: false
+    // Where the keyboard begins on a page that opens: at the first thing in here, instead of at the way back.
+    property Item firstStop: null
 
     readonly property alias body: body
     readonly property bool compact: Theme.isCompact(width, height)

@@ -43,7 +43,11 @@ T.AbstractButton {
 
     Accessible.role: Accessible.Button
     Accessible.name: text
-    Accessible.onPressAction: control.activate()
+    // Who is read to goes on from here, as by keyboard.
+    Accessible.onPressAction: {
+        control.forceActiveFocus(Qt.TabFocusReason);
+        control.activate();
+    }
 
     // A touch leaves the focus here too, but not the sign of it: then the key is the page's, which keeps a reading.
     function takeReturn(event: var) {

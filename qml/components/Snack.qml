@@ -4,24 +4,25 @@
 import QtQuick
 import Lapwing.Theme
 
-// A message that stays 8 s or until the next one replaces it, with Undo when it can be undone. The app places it over a
-// page's title, where it covers nothing that is worked on, and calls show().
+// A message that stays 8 s or until the next one replaces it, with what it offers: "undo", or "redo" of what was
+// undone. The app places it over a page's title, where it covers nothing that is worked on, and calls show().
 Rectangle {
     id: snack
 
     property string message
-    property bool undoable: false
+    property string offer
     property int stay: 8000
     readonly property alias running: timer.running
     // Large text on a narrow screen: beside the button no word would have room.
     readonly property bool stacked: button.visible && button.implicitWidth > 0.45 * width
 
     signal undo
+    signal redo
     signal gone
 
-    function show(text: string, canUndo: bool) {
+    function show(text: string, offered: string) {
         message = text;
-        undoable = canUndo;
+        offer = offered;
         visible = true;
         timer.restart();
     }
@@ -76,16 +77,21 @@ Rectangle {
     SideButton {
         id: button
 
-        objectName: "undo"
+        objectName: snack.offer === "redo" ? "redo" : "undo"
         targetKind: "minor"
-        visible: snack.undoable
-        text: qsTr("Undo")
+        visible: snack.offer !== ""
+        width: Math.min(implicitWidth, snack.width - 4)
+        text: snack.offer === "redo" ? qsTr("Redo") : qsTr("Undo")
         anchors.right: parent.right
         anchors.rightMargin: 2
         y: snack.stacked ? parent.height - height - 2 : (parent.height - height) / 2
         onClicked: {
+            const again = snack.offer === "redo";
             snack.hide();
-            snack.undo();
+            if (again)
+                snack.redo();
+            else
+                snack.undo();
         }
     }
 }

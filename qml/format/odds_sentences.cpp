@@ -143,6 +143,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1: what was measured does not fit together. No odds before that is "
         "settled."),
 
+    SAY("odds.seals_means",
+        "Sealing well means here: it would lose less than %1 on a tester set to %2 behind a restrictor of "
+        "%3. "
+        "A leak-down that comes out near that edge can lower these odds, good as it is."),
+
     SAY("odds.thumb_differs",
         "Cylinder %1: the rules of thumb name %2, the odds %3. A rule looks at one sign alone; the odds "
         "weigh "

@@ -60,6 +60,15 @@ AppPage {
             onGo: (name, args) => page.go(name, args)
         }
 
+        TagChips {
+            width: parent.width
+            visible: card.found && card.tags.length > 0
+            tags: card.tags
+            onChosen: tag => page.go("Engines", {
+                tag: tag
+            })
+        }
+
         Column {
             id: sessions
 

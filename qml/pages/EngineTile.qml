@@ -13,7 +13,7 @@ Pressable {
 
     property string name
     property string last
-    property string tags
+    property var tags: []
     property string retest
     property var bores: []
     property string boreLine
@@ -24,12 +24,14 @@ Pressable {
     readonly property string paleWord: Array.from(bores).some(bore => bore.earlier ?? false) ? qsTr("some cylinders as an earlier visit left them") : ""
     property bool drawn: true
 
+    signal tagged(string tag)
+
     targetKind: "primary"
     fill: Theme.panel
     outlineColor: Theme.hairline
     padding: 14
     horizontalPadding: 14
-    text: drawn ? States.sentence([name, last, retest, boreLine === "" ? stateWord : boreLine, paleWord, tags]) : name
+    text: drawn ? States.sentence([name, last, retest, boreLine === "" ? stateWord : boreLine, paleWord, ...Array.from(tags)]) : name
 
     inside: Column {
         spacing: 2
@@ -74,15 +76,41 @@ Pressable {
             }
         }
 
-        Loader {
+        // As words first: what can be touched takes the same room.
+        Item {
             width: parent.width
-            active: tile.tags !== ""
-            visible: active
-            sourceComponent: LText {
-                role: "label"
-                silent: true
-                text: tile.tags
-                topPadding: Theme.space - 2
+            visible: tile.tags.length > 0
+            height: Theme.space + (chips.item?.height ?? Theme.minorTarget)
+
+            Loader {
+                active: !tile.drawn && tile.tags.length > 0
+                anchors.fill: parent
+                sourceComponent: LText {
+                    role: "label"
+                    silent: true
+                    text: Array.from(tile.tags).join(" · ")
+                    verticalAlignment: Text.AlignVCenter
+                    elide: Text.ElideRight
+                }
+            }
+
+            Loader {
+                id: chips
+
+                active: tile.drawn && tile.tags.length > 0
+                y: Theme.space
+                width: parent.width
+                source: "TagChips.qml"
+                onLoaded: item.tags = Qt.binding(() => tile.tags)
+            }
+
+            Connections {
+                target: chips.item
+                ignoreUnknownSignals: true
+
+                function onChosen(tag: string) {
+                    tile.tagged(tag);
+                }
             }
         }
     }

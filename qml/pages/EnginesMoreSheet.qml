@@ -16,8 +16,11 @@ Sheet {
 
     // What was done last and can still be taken back when its message is gone: {step, text}, or empty.
     property var undoable: ({})
+    // What was taken back last, while nothing else was done since.
+    property var redoable: ({})
 
     signal undo
+    signal redo
     signal newSession
     signal go(name: string, args: var)
     signal addEngine
@@ -37,6 +40,20 @@ Sheet {
         onClicked: {
             sheet.close();
             sheet.undo();
+        }
+    }
+
+    ListRow {
+        objectName: "redoLast"
+        width: parent.width
+        enabled: sheet.redoable.step !== undefined
+        symbol: "redo"
+        forward: false
+        text: qsTr("Redo what was undone")
+        detail: sheet.redoable.text ?? qsTr("Nothing to do again")
+        onClicked: {
+            sheet.close();
+            sheet.redo();
         }
     }
 

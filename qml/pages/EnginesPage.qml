@@ -43,6 +43,14 @@ AppPage {
         return later.item;
     }
 
+    // Stands in the search, where it is seen and put away again.
+    function showTag(tag: string) {
+        // The list that is made anew takes its chip away.
+        search.byKeys = Window.activeFocusItem?.visualFocus ?? false;
+        engines.filter = engines.searchForTag(tag);
+        search.show();
+    }
+
     onVisibleChanged: if (visible)
         engines.lookAgain()
 
@@ -88,10 +96,20 @@ AppPage {
     Loader {
         id: search
 
-        active: engines.total > 3 && page.drawn
+        // Among a few engines there is nothing to look for, until a tag is.
+        readonly property bool wanted: engines.total > 3 || engines.filter !== ""
+        property bool byKeys: false
+
+        function show() {
+            if (engines.filter !== "")
+                item?.show(engines.filter, byKeys);
+        }
+
+        active: wanted && page.drawn
         width: parent.width
-        height: engines.total > 3 ? Math.max(Theme.secondaryTarget + Theme.space, implicitHeight) : 0
+        height: wanted ? Math.max(Theme.secondaryTarget + Theme.space, implicitHeight) : 0
         source: "EnginesSearch.qml"
+        onLoaded: show()
     }
 
     Connections {
@@ -134,6 +152,7 @@ AppPage {
             onClicked: page.go("EngineCard", {
                 engineId: engineId
             })
+            onTagged: tag => page.showTag(tag)
         }
     }
 

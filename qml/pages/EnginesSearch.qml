@@ -17,6 +17,14 @@ Item {
         box.forceActiveFocus();
     }
 
+    // What was asked for otherwise than by typing. The keyboard goes on at the button that puts it away; the one on the
+    // glass stays down.
+    function show(text: string, byKeys: bool) {
+        box.text = text;
+        if (byKeys)
+            cross.forceActiveFocus(Qt.TabFocusReason);
+    }
+
     implicitHeight: box.implicitHeight + Theme.space
 
     FieldBox {

@@ -70,6 +70,8 @@ Item {
             lastSession: extras.engines.onlySession()
             undoable: extras.engines.lastStep()
             onUndo: extras.app.undo(undoable.step)
+            redoable: extras.engines.lastUndone()
+            onRedo: extras.app.redo(redoable.step)
             offersSession: extras.engines.total > 0
             onNewSession: extras.chooseEngine()
             onGo: (name, args) => extras.go(name, args)

@@ -32,6 +32,8 @@ AppPage {
     readonly property bool ownUndo: true
     readonly property bool keepsAwake: true
     readonly property bool wholeWidth: true
+    // The last digit or Keep came from a keyboard, not from the glass.
+    property bool typedByKeys: false
 
     property Component between
     // Few enough to share a line with the fields where every dp counts.
@@ -79,11 +81,13 @@ AppPage {
             return;
         const volume = event.key === Qt.Key_VolumeUp || event.key === Qt.Key_VolumeDown;
         if (event.key === Qt.Key_Return || event.key === Qt.Key_Enter || volume && page.app.settings.volumeKeeps) {
+            page.typedByKeys = !volume;
             if (!event.isAutoRepeat)
                 page.keyed.keep();
             event.accepted = true;
         } else {
             event.accepted = pad.takeKey(event);
+            page.typedByKeys = event.accepted || page.typedByKeys;
         }
     }
     Component.onCompleted: if (cylinder > 0)
@@ -145,7 +149,10 @@ AppPage {
         onKey: character => page.keyed.press(character)
         onBackspace: page.keyed.backspace()
         onCleared: page.keyed.clear()
-        onHaptic: page.app.tick()
+        onHaptic: {
+            page.typedByKeys = false;
+            page.app.tick();
+        }
     }
 
     // Lying down the buttons stand beside the digits, so that the digits get the height.

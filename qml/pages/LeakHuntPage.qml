@@ -23,6 +23,9 @@ AppPage {
 
     signal go(name: string, args: var)
 
+    // The air is on: what is heard first.
+    firstStop: exits.count > 0 ? exits.itemAt(0) : null
+
     corner: UndoCorner {
         app: page.app
     }
@@ -74,6 +77,8 @@ AppPage {
         }
 
         Repeater {
+            id: exits
+
             model: viewModel.exits
 
             ExitPanel {

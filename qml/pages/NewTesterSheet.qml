@@ -22,13 +22,19 @@ Sheet {
     property Item meant: null
 
     function keep() {
-        problem = lastFigure.trim() === "" ? qsTr("Type the last figure on the dial: how fine the gauge reads hangs on it.") : testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
+        const nameless = name.trim() === "";
+        if (nameless)
+            problem = qsTr("Give it a name: readings say by it which tester they were taken with.");
+        else if (lastFigure.trim() === "")
+            problem = qsTr("Type the last figure on the dial: how fine the gauge reads hangs on it.");
+        else
+            problem = testers.add(kind, name, lastFigure, unit, setPressure, hole, holeUnit);
         if (problem === "")
             return close();
         const number = row => Number(row.text.trim().replace(",", "."));
         const wrong = [scaleRow, setRow, holeRow].find(row => row.visible && isNaN(number(row)));
         const over = setRow.visible && number(setRow) > number(scaleRow) ? setRow : null;
-        meant = lastFigure.trim() === "" ? scaleRow : wrong ?? over;
+        meant = nameless ? nameRow : lastFigure.trim() === "" ? scaleRow : wrong ?? over;
         if (meant)
             meant.field.forceActiveFocus();
         reveal(meant ?? hint);
@@ -51,12 +57,18 @@ Sheet {
     }
 
     TextRow {
+        id: nameRow
+
         objectName: "name"
         width: parent.width
         label: qsTr("Name")
         text: sheet.name
         placeholder: qsTr("As you call it in the shop")
-        onEdited: text => sheet.name = text
+        problem: sheet.problemAt(nameRow)
+        onEdited: text => {
+            sheet.name = text;
+            sheet.problem = "";
+        }
     }
 
     NumberRow {

@@ -53,7 +53,7 @@ KeyedPage {
     about: viewModel.subtitle
     keyed: viewModel
     shut: viewModel.refused
-    onAsked: what => sheets.show(what === "photo" ? photoReads : what === "oil" ? earlierOil : repeated)
+    onAsked: what => questions.ask(what)
 
     PadModel {
         id: viewModel
@@ -61,9 +61,6 @@ KeyedPage {
         app: page.app
         sessionId: page.sessionId
         test: page.test
-        onRepeatAsked: sheets.show(repeated)
-        onOilAsked: sheets.show(earlierOil)
-        onPhotoAsked: sheets.show(photoReads)
         onListenTo: cylinder => page.go("LeakHunt", {
             sessionId: page.sessionId,
             cylinder: cylinder
@@ -185,43 +182,17 @@ KeyedPage {
         }
     }
 
-    SheetLoader {
-        id: sheets
-    }
+    PadQuestions {
+        id: questions
 
-    Component {
-        id: repeated
-
-        RepeatSheet {
-            model: viewModel
-            standing: page.standing?.id ?? ""
-            onRedo: {
-                viewModel.startRedo(standing);
-                viewModel.keep();
-            }
-            onFresh: page.go("Again", {
-                sessionId: page.sessionId,
-                test: page.test,
-                cylinder: viewModel.cylinder,
-                other: true
-            })
-        }
-    }
-
-    Component {
-        id: earlierOil
-
-        EarlierOilSheet {
-            model: viewModel
-        }
-    }
-
-    Component {
-        id: photoReads
-
-        PhotoReadsSheet {
-            model: viewModel
-        }
+        model: viewModel
+        standing: page.standing?.id ?? ""
+        onFresh: page.go("Again", {
+            sessionId: page.sessionId,
+            test: page.test,
+            cylinder: viewModel.cylinder,
+            other: true
+        })
     }
 
     TesterAsk {

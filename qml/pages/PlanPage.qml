@@ -23,6 +23,7 @@ AppPage {
     }
 
     title: qsTr("Plan")
+    firstStop: cards.count > 0 ? cards.itemAt(0) : null
     subtitle: viewModel.engineName + " · " + viewModel.visitLine
 
     PlanModel {
@@ -61,6 +62,8 @@ AppPage {
         }
 
         Repeater {
+            id: cards
+
             model: viewModel.lines
 
             PlanCard {

@@ -11,6 +11,8 @@ Column {
 
     required property var shares
     required property string others
+    // What that stands for.
+    required property string means
 
     spacing: Theme.space
 
@@ -41,5 +43,13 @@ Column {
         width: parent.width
         visible: text !== ""
         text: legend.others
+    }
+
+    LText {
+        objectName: "sealsMeans"
+        width: parent.width
+        visible: text !== ""
+        role: "label"
+        text: legend.means
     }
 }

@@ -90,15 +90,37 @@ AppPage {
         }
 
         FormList {
+            id: lines
+
             width: parent.width
             form: card
             opened: [0, 1]
         }
 
+        // No question that could only be answered one way.
+        Column {
+            width: parent.width
+            visible: card.found && card.uses > 0
+            spacing: Theme.space
+
+            LText {
+                objectName: "inUse"
+                width: parent.width
+                text: qsTr("It can't be deleted: %n sessions and readings were taken with it, and their figures need it. If it is no longer used, say so in its name, so that nobody takes it by mistake.", "", card.uses)
+            }
+
+            SideButton {
+                objectName: "renameTester"
+                width: parent.width
+                text: qsTr("Change its name")
+                onClicked: lines.edit("name")
+            }
+        }
+
         SideButton {
             objectName: "deleteTester"
             width: parent.width
-            visible: card.found
+            visible: card.found && card.uses === 0
             text: qsTr("Delete this tester")
             onClicked: sheets.show(confirmation)
         }
@@ -117,7 +139,7 @@ AppPage {
 
         ConfirmSheet {
             title: qsTr("Delete %1?").arg(sheets.pageCard.name)
-            text: qsTr("Its dial, its checks and its photos go with it; readings taken with it stay, but nothing is known of their gauge then. Undo is offered for a moment only.")
+            text: qsTr("Its dial and its checks go with it. No session and no reading was taken with it. Undo brings it back, also later from More, until something else is done.")
             doIt: qsTr("Delete this tester")
             onConfirmed: sheets.pageCard.remove()
         }

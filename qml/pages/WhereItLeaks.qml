@@ -67,6 +67,7 @@ Column {
         sourceComponent: ShareLegend {
             shares: part.odds.shares ?? []
             others: part.odds.others ?? ""
+            means: part.odds.means ?? ""
         }
     }
 

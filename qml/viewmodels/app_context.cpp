@@ -95,7 +95,21 @@ void AppContext::undo(qint64 step) {
                 if (!result)
                     tell(result.error());
                 else
-                    emit told(tr("Undone: %1").arg(step_text(*result, format_)));
+                    emit stepUndone(tr("Undone: %1").arg(step_text(*result, format_)), result->number);
+            },
+            Qt::QueuedConnection);
+    });
+}
+
+void AppContext::redo(qint64 step) {
+    desk_.redo(step, [this](const Result<workflow::Step>& result) {
+        QMetaObject::invokeMethod(
+            this,
+            [this, result] {
+                if (!result)
+                    tell(result.error());
+                else
+                    emit stepDone(tr("Done again: %1").arg(step_text(*result, format_)), result->number);
             },
             Qt::QueuedConnection);
     });

@@ -55,6 +55,8 @@ public:
 
     /// Takes back one step (by its number), and says so.
     Q_INVOKABLE void undo(qint64 step);
+    /// Does a step again that was taken back, and says so.
+    Q_INVOKABLE void redo(qint64 step);
 
     /// A haptic tick, when there is a motor and the person wants it.
     Q_INVOKABLE void tick();
@@ -79,6 +81,8 @@ signals:
     void changed(const lapwing::workflow::Change& change);
     /// A step was done that can be taken back: "Cylinder 2 removed".
     void stepDone(const QString& text, qint64 step);
+    /// A step was taken back, and can be done again: "Undone: Cylinder 2 removed".
+    void stepUndone(const QString& text, qint64 step);
     /// A sentence for the person: something went wrong, or happened while opening.
     void told(const QString& text);
     void openRequested(const QString& file);

@@ -8,6 +8,7 @@
 #include "core/workflow/engines.h"
 #include "qml/viewmodels/engine_card_lines.h"
 #include "qml/viewmodels/engine_changes.h"
+#include "qml/viewmodels/session_name.h"
 
 namespace lapwing {
 
@@ -47,6 +48,13 @@ QString EngineCardForm::name() const {
     return QString::fromStdString(engine_.name);
 }
 
+QStringList EngineCardForm::tags() const {
+    QStringList tags;
+    for (const auto& tag : engine_.tags)
+        tags << QString::fromStdString(tag);
+    return tags;
+}
+
 bool EngineCardForm::banked() const {
     return engine_.arrangement == Arrangement::vee || engine_.arrangement == Arrangement::flat;
 }
@@ -76,24 +84,16 @@ QVariantList EngineCardForm::cylinders() const {
 QVariantList EngineCardForm::sessionList() const {
     QVariantList list;
     for (const Session& session : sessions_) {
-        const QString date = format().shortDate(session.opened_at);
-        // Two of one day are told apart by the clock.
-        const QString when = std::ranges::count_if(sessions_,
-                                                   [&](const Session& other) {
-                                                       return format().shortDate(other.opened_at) == date;
-                                                   }) > 1
-                                 ? format().shortDateTime(session.opened_at)
-                                 : date;
-        QStringList detail;
-        if (!session.title.empty()) detail << when;
+        const SessionName called = session_name(session, sessions_, app()->desk(), format());
+        QStringList detail{called.when};
         if (session.usage) detail << format().typed(*session.usage);
         if (session.retest_planned_for)
             detail << tr("retest planned for %1").arg(format().shortDate(*session.retest_planned_for));
-        list << QVariantMap{
-            {QStringLiteral("sessionId"), QString::fromStdString(session.id.text())},
-            {QStringLiteral("text"), session.title.empty() ? when : QString::fromStdString(session.title)},
-            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
-            {QStringLiteral("today"), date == format().shortDate(app()->desk().clock().now())}};
+        list << QVariantMap{{QStringLiteral("sessionId"), QString::fromStdString(session.id.text())},
+                            {QStringLiteral("text"), called.name},
+                            {QStringLiteral("detail"), detail.join(QStringLiteral(" · "))},
+                            {QStringLiteral("today"), format().shortDate(session.opened_at) ==
+                                                          format().shortDate(app()->desk().clock().now())}};
     }
     return list;
 }

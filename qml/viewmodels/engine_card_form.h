@@ -14,6 +14,7 @@ class EngineCardForm : public lapwing::CardForm {
     QML_ELEMENT
     Q_PROPERTY(QString name READ name NOTIFY reset)
     Q_PROPERTY(QString subtitle READ subtitle NOTIFY reset)
+    Q_PROPERTY(QStringList tags READ tags NOTIFY reset)
     Q_PROPERTY(bool banked READ banked NOTIFY reset)
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY reset)
     Q_PROPERTY(QVariantList visits READ sessionList NOTIFY reset)
@@ -23,7 +24,8 @@ public:
 
     [[nodiscard]] QString name() const;
     [[nodiscard]] QString subtitle() const;  ///< "4 cylinders, in-line, petrol"
-    [[nodiscard]] bool banked() const;       ///< V or flat
+    [[nodiscard]] QStringList tags() const;
+    [[nodiscard]] bool banked() const;  ///< V or flat
     /// The layout picture: {index, number, name, bank, row, column} of every cylinder.
     [[nodiscard]] QVariantList cylinders() const;
     /// Newest first: {sessionId, text, detail}.

@@ -11,22 +11,6 @@
 #include "qml/viewmodels/step_text.h"
 
 namespace lapwing {
-namespace {
-
-bool fits(const workflow::EngineSummary& engine, const QStringList& words) {
-    QString all =
-        QString::fromStdString(engine.name) + QLatin1Char('\n') + QString::fromStdString(engine.description);
-    for (const auto& tag : engine.tags)
-        all += QLatin1Char('\n') + QString::fromStdString(tag);
-    return std::all_of(words.begin(), words.end(),
-                       [&](const QString& word) { return all.contains(word, Qt::CaseInsensitive); });
-}
-
-QStringList words_of(const QString& text) {
-    return text.simplified().split(QLatin1Char(' '), Qt::SkipEmptyParts);
-}
-
-}  // namespace
 
 void EngineListModel::setApp(AppContext* app) {
     if (app_ == app) return;
@@ -55,20 +39,19 @@ void EngineListModel::reload() {
                                       [](const auto& a, const auto& b) { return a.id == b.id; });
     if (same_rows && filter_.isEmpty()) {
         engines_ = std::move(engines);
+        search_.forget();
         tellAll();
         emit refreshed();
         return;
     }
     engines_ = std::move(engines);
+    search_.forget();
     pick();
 }
 
 void EngineListModel::pick() {
     beginResetModel();
-    rows_.clear();
-    const QStringList words = words_of(filter_);
-    for (std::size_t i = 0; i < engines_.size(); ++i)
-        if (fits(engines_[i], words)) rows_.push_back(i);
+    rows_ = search_.find(engines_, filter_);
     endResetModel();
     emit refreshed();
 }
@@ -115,7 +98,7 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             QStringList tags;
             for (const auto& tag : engine.tags)
                 tags << QString::fromStdString(tag);
-            return tags.join(QStringLiteral(" · "));
+            return tags;
         }
         case BoresRole:
             return glance(engine).bores;
@@ -184,10 +167,8 @@ void EngineListModel::showGlance(const QString& engineId) {
 
 QVariantList EngineListModel::choices(const QString& words, int most) const {
     QVariantList list;
-    const QStringList wanted = words_of(words);
-    for (const auto& engine : engines_) {
-        if (list.size() >= most) break;
-        if (!fits(engine, wanted)) continue;
+    for (const std::size_t i : search_.find(engines_, words, static_cast<std::size_t>(most))) {
+        const auto& engine = engines_[i];
         list << QVariantMap{{QStringLiteral("value"), QString::fromStdString(engine.id.text())},
                             {QStringLiteral("text"), QString::fromStdString(engine.name)},
                             {QStringLiteral("detail"), lastLine(engine)}};
@@ -213,6 +194,13 @@ QVariantMap EngineListModel::lastStep() const {
     const auto step = app_ ? app_->desk().last_step() : std::nullopt;
     // A call that was committed stands.
     if (!step || step->name == "note.call") return {};
+    return {{QStringLiteral("step"), QVariant::fromValue<qint64>(step->number)},
+            {QStringLiteral("text"), step_text(*step, app_->format())}};
+}
+
+QVariantMap EngineListModel::lastUndone() const {
+    const auto step = app_ ? app_->desk().last_undone() : std::nullopt;
+    if (!step) return {};
     return {{QStringLiteral("step"), QVariant::fromValue<qint64>(step->number)},
             {QStringLiteral("text"), step_text(*step, app_->format())}};
 }

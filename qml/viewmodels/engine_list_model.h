@@ -10,6 +10,7 @@
 #include <QVariant>
 
 #include "qml/viewmodels/app_context.h"
+#include "qml/viewmodels/engine_search.h"
 
 namespace lapwing {
 
@@ -47,7 +48,7 @@ public:
     [[nodiscard]] AppContext* app() const { return app_; }
     void setApp(AppContext* app);
     [[nodiscard]] QString filter() const { return filter_; }
-    /// Words that must all occur in name, tags or description; upper and lower case are the same.
+    /// What the list is searched for (EngineSearch).
     void setFilter(const QString& filter);
     [[nodiscard]] bool looking() const { return looking_; }
     /// Whether readings are looked into for bores and states. A list that is not drawn yet has better to do.
@@ -65,12 +66,19 @@ public:
     Q_INVOKABLE void lookAgain();
     /// The first `most` engines that fit `words`: {value, text, detail}.
     Q_INVOKABLE QVariantList choices(const QString& words, int most) const;
+    /// What is searched for to see the engines with that tag.
+    Q_INVOKABLE [[nodiscard]] QString searchForTag(const QString& tag) const {
+        return EngineSearch::for_tag(tag);
+    }
     /// The only engine's id when there is just one, else empty.
     Q_INVOKABLE QString onlyEngine() const;
     /// The last session of the only engine; empty when there is none or there are several engines.
     Q_INVOKABLE QString onlySession() const;
     /// {step, text}: what was done last in the library and can be taken back; empty when there is nothing.
     [[nodiscard]] Q_INVOKABLE QVariantMap lastStep() const;
+    /// {step, text}: what was taken back last and can be done again, while nothing else was done since; empty
+    /// when there is nothing.
+    [[nodiscard]] Q_INVOKABLE QVariantMap lastUndone() const;
 
     void classBegin() override {}
     void componentComplete() override;
@@ -96,6 +104,7 @@ private:
     bool looking_ = true;
     std::vector<workflow::EngineSummary> engines_;
     std::vector<std::size_t> rows_;  ///< indices into engines_ that the filter leaves
+    EngineSearch search_;
     EngineGlances* glances_ = nullptr;
 };
 

@@ -136,11 +136,11 @@ void FindingsModel::refresh() {
         const auto* odds = leaks(cylinder.number);
         QVariantMap leaks_at;
         if (odds) {
-            leaks_at = odds_map(cylinder, *odds, reference(), format());
+            leaks_at = odds_map(cylinder, *leaks(), *odds, reference(), format());
             if (const auto said = said_of(*findings(), *odds, reference());
                 said.code == "cylinder.earlier_fault") {
                 leaks_at["headline"] = format().text(said);
-                leaks_at["others"] = QString();
+                leaks_at["others"] = leaks_at["means"] = QString();
             }
             leaks_at["from"] =
                 line({}, {}, {},

@@ -33,12 +33,12 @@ bool HandOverModel::chosen(SessionId id) const {
 QVariantList HandOverModel::visits() const {
     QVariantList list;
     if (!found()) return list;
-    for (const auto& session : app()->desk().sessions(engine().id)) {
-        const auto whole = session.title.empty() ? app()->desk().visit(session.id) : std::nullopt;
-        const QString name = session_name(whole.value_or(Visit{session, {}, {}, {}, {}, {}, {}}), format());
+    const auto all = app()->desk().sessions(engine().id);
+    for (const auto& session : all) {
+        const SessionName called = session_name(session, all, app()->desk(), format());
         list << QVariantMap{{"id", QString::fromStdString(session.id.text())},
-                            {"title", name.isEmpty() ? tr("Session, nothing measured") : name},
-                            {"date", format().shortDateTime(session.opened_at)},
+                            {"title", called.name},
+                            {"date", called.when},
                             {"chosen", chosen(session.id)}};
     }
     return list;

@@ -61,8 +61,9 @@ QVariantMap repair_map(const odds::AfterRepair& after, const format::Formatter& 
 
 }  // namespace
 
-QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
-                     const findings::Reference& reference, const format::Formatter& format) {
+QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::WhereItLeaks& leaks,
+                     const odds::CylinderOdds& odds, const findings::Reference& reference,
+                     const format::Formatter& format) {
     const findings::Message headline = odds::headline_of(odds, reference);
     QVariantList shares, repairs;
     QStringList reasons;
@@ -89,6 +90,7 @@ QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::Cylind
             {"verdict", odds::has_verdict(odds)},
             {"shares", shares},
             {"others", others},
+            {"means", others.isEmpty() || !leaks.seals_means ? QString() : format.text(*leaks.seals_means)},
             {"repairs", repairs},
             {"reasons", reasons},
             {"besideRules", why ? format.text(*why) : QString()}};

@@ -10,11 +10,13 @@
 
 namespace lapwing {
 
-/// One cylinder's odds for a page: {headline, verdict, shares, others, repairs, reasons}. Without a verdict
+/// One cylinder's odds for a page: {headline, verdict, shares, others, means, repairs, reasons}; `means` says
+/// what `others`, that it seals well, stands for. Without a verdict
 /// there are no shares, chances and repairs. `shares` are lines of a SplitBar and its legend, the largest
 /// first: {path, name, label, share, mean, low, high, figure, detail, text}; `repairs` {figure, text}.
-QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::CylinderOdds& odds,
-                     const findings::Reference& reference, const format::Formatter& format);
+QVariantMap odds_map(const findings::CylinderFindings& rules, const odds::WhereItLeaks& leaks,
+                     const odds::CylinderOdds& odds, const findings::Reference& reference,
+                     const format::Formatter& format);
 
 /// What stands over a cylinder's odds. Odds that call it sound take no fault back that an earlier visit found
 /// and nobody mended.

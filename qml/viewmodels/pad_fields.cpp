@@ -97,6 +97,7 @@ findings::PadEntry PadFields::pad_entry(int cylinder, Tag tag) const {
     pad.first = typed_pressure(pad_field::first);
     pad.final = typed_pressure(pad_field::final_reading);
     pad.set = pressure(pad_field::set);
+    pad.struck = entry_.typed(is_cranking(test_) ? pad_field::final_reading : pad_field::set).toStdString();
     pad.dial_loss = dial_loss();
     if (!dial_in_percent_)
         pad.held = typed_pressure(pad_field::held);

@@ -61,8 +61,10 @@ public:
     /// For Keep: the reading without what only the session knows.
     [[nodiscard]] Reading reading(int cylinder, Tag tag) const;
 
-private:
+    /// Of the gauge, or of one that is usual for the test; in the entry's unit.
     [[nodiscard]] double full_scale() const;
+
+private:
     [[nodiscard]] std::optional<TypedPressure> typed_pressure(const QString& field) const;
     /// What is typed off a dial that is marked in % of leakage.
     [[nodiscard]] std::optional<TypedRatio> dial_loss() const;

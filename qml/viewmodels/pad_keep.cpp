@@ -25,7 +25,8 @@ QString PadModel::keepText() const {
     if (empty()) return next == 0 ? tr("Done") : tr("Next %1").arg(next);
     if (oil_asked_ == cylinder_ && oilLacks()) return tr("Keep, oil not noted");
     if (setLacks()) return tr("Set first");
-    if (!earlierOil().isEmpty() || !odd_repeat_.isEmpty() || (otherwise() && photo_asked_ != asTyped()))
+    if (other_unit_ || !earlierOil().isEmpty() || !odd_repeat_.isEmpty() ||
+        (otherwise() && photo_asked_ != asTyped()))
         return tr("Keep …");
     if (questioned_) return tr("Keep all the same");
     if (redoing()) return tr("Keep instead");
@@ -137,6 +138,10 @@ void PadModel::keep() {
         return;
     }
     if (lacking()) return;
+    if (other_unit_) {
+        emit unitAsked();
+        return;
+    }
     if (!earlierOil().isEmpty()) {
         emit oilAsked();
         return;
@@ -156,13 +161,13 @@ void PadModel::keep() {
 }
 
 void PadModel::keepRepeat() {
-    // What a photo reads is asked about first, whichever way one comes.
-    if (!earlierOil().isEmpty() || (otherwise() && photo_asked_ != asTyped())) return keep();
+    // Unit and photo are asked about first, whichever way one comes.
+    if (other_unit_ || !earlierOil().isEmpty() || (otherwise() && photo_asked_ != asTyped())) return keep();
     if (!empty() && !lacking()) keepAll();
 }
 
 void PadModel::keepOiled() {
-    if (otherwise() && photo_asked_ != asTyped()) return keep();
+    if (other_unit_ || (otherwise() && photo_asked_ != asTyped())) return keep();
     if (!empty() && !lacking()) keepAll(Oiled::before);
 }
 

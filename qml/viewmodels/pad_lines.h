@@ -21,7 +21,7 @@ public:
     /// Without `verdicts` nothing is said of whether it is good: figures, limits and questions only.
     PadLines(const findings::PadJudgement& judged, const format::Formatter& format, bool verdicts = true);
 
-    /// Before all that is there. `asks` names what a touch on it asks: "photo", "oil", "repeat".
+    /// Before all that is there. `asks` names what a touch on it asks: "unit", "photo", "oil", "repeat".
     void ask(const QString& question, const QString& asks = {});
     void tell(const QString& figure, const QString& text);  ///< before all that is there, too
 

@@ -180,6 +180,7 @@ void PadModel::judge() {
     const auto judged = findings::judge_entry(dossier(), visit(), reference(), entry, modelFacts(entry));
     questioned_ = !empty() && !judged.questions.empty();
     lines_ = PadLines(judged, inGaugeUnit(), !verdicts_wait(*app(), visit()));
+    other_unit_ = unit_settled_ == asStruck() ? std::nullopt : judged.other_unit;
     oil_between_ = oilCameBetween();
     odd_repeat_ = apartFromStanding(judged);
     if (oil_between_ && !empty())
@@ -189,6 +190,7 @@ void PadModel::judge() {
     else if (!empty() && oilOfOtherSession() && oilGone() == false)
         lines_.tell(tr("After oil"), tr("read over the oil of another session's wet test"));
     if (!odd_repeat_.isEmpty()) lines_.ask(odd_repeat_, QStringLiteral("repeat"));
+    if (other_unit_) lines_.ask(unitQuestion(), QStringLiteral("unit"));
     if (const QString reads = photoReads(); !reads.isEmpty()) lines_.ask(reads, QStringLiteral("photo"));
     // Nobody keeps a wet reading without having seen how much oil it takes.
     if (test_ == TestKind::wet && typedFields().digits(pad_field::oil).isEmpty()) {

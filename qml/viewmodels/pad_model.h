@@ -32,6 +32,8 @@ class PadModel : public lapwing::KeyedModel {
     Q_PROPERTY(QString oddRepeat READ oddRepeat NOTIFY entryChanged)
     Q_PROPERTY(bool oilBetween READ oilBetween NOTIFY entryChanged)
     Q_PROPERTY(QString earlierOil READ earlierOil NOTIFY entryChanged)
+    Q_PROPERTY(QString otherUnit READ otherUnit NOTIFY entryChanged)
+    Q_PROPERTY(QVariantList unitChoices READ unitChoices NOTIFY entryChanged)
     Q_PROPERTY(QString photoReads READ photoReads NOTIFY entryChanged)
     Q_PROPERTY(QVariantList photoChoices READ photoChoices NOTIFY entryChanged)
 
@@ -76,6 +78,11 @@ public:
     /// session whether the engine ran since; else empty.
     [[nodiscard]] QString earlierOil() const;
 
+    /// "You typed 150. 15.0 bar would be unusual ...": the digits would be likely in another unit; empty
+    /// where they would not, or it was said which holds.
+    [[nodiscard]] QString otherUnit() const;
+    [[nodiscard]] QVariantList unitChoices() const;  ///< {value, text}: the other unit first
+
     /// "You typed 4.6 bar, the photo reads 4.06 bar ± 0.01": a photo of this gauge was taken in between, and
     /// nobody has said which holds; else empty.
     [[nodiscard]] QString photoReads() const;
@@ -93,6 +100,8 @@ public:
     /// Says what came of the oil of that wet test, and keeps: the engine "ran", the bore was "wiped", or it
     /// "stays".
     Q_INVOKABLE void settleOil(const QString& way);
+    /// Takes the digits in the other unit ("other"), or leaves them as they stand, and keeps what is typed.
+    Q_INVOKABLE void settleUnit(const QString& way);
     /// Says which of the two holds and keeps it; "left open" keeps what was typed with the difference.
     Q_INVOKABLE void settlePhoto(const QString& way);
     Q_INVOKABLE void startRedo(const QString& readingId);
@@ -108,6 +117,8 @@ signals:
     void repeatAsked();
     /// Another session's wet test left oil: nothing is kept before it was asked whether it is gone.
     void oilAsked();
+    /// The digits look like those of another unit: nothing is kept before it was asked which it is.
+    void unitAsked();
     /// A photo in between reads otherwise: nothing is kept before it was asked, once, which one holds.
     void photoAsked();
 
@@ -179,6 +190,12 @@ private:
     [[nodiscard]] std::optional<TypedPressure> takenOff() const;
     /// The photo and the digits as they stand.
     [[nodiscard]] QString takenFrom(const Attachment& photo) const;
+    /// The field that the question for another unit is about, and what is typed there.
+    [[nodiscard]] QString unitField() const;
+    [[nodiscard]] QString unitQuestion() const;
+    [[nodiscard]] QString inOtherUnit() const;  ///< "150 psi (10.3 bar)"
+    [[nodiscard]] QString inThisUnit() const;   ///< "15.0 bar"
+    [[nodiscard]] QString asStruck() const;
     /// Place and digits as they stand, to know later whether something else was typed.
     [[nodiscard]] QString asTyped() const {
         return place() + QLatin1Char(' ') + typedFields().digits(mainField());
@@ -196,8 +213,10 @@ private:
     bool questioned_ = false;
     QString odd_repeat_;
     bool oil_between_ = false;
-    QString photo_asked_;  ///< as typed when it was asked which holds: once
-    QString photo_taken_;  ///< the photo that the digits were taken off, and the digits
+    std::optional<TypedPressure> other_unit_;  ///< what is typed, where it looks like that unit's
+    QString unit_settled_;                     ///< as struck when it was said that the unit holds
+    QString photo_asked_;                      ///< as typed when it was asked which holds: once
+    QString photo_taken_;                      ///< the photo that the digits were taken off, and the digits
     std::optional<ReadSettled> photo_settled_;
     QString lacking_;                               ///< the field that was asked for when Keep was pressed
     bool engine_ran_ = false;                       ///< since the other session's wet tests, as it was said

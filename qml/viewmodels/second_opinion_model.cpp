@@ -322,10 +322,10 @@ std::vector<SecondOpinionModel::Thing> SecondOpinionModel::oddsOf(
     const findings::CylinderFindings& cylinder) const {
     const auto* odds = odds_->leaks(cylinder.number);
     if (!odds) return {};
-    const auto map = odds_map(cylinder, *odds, reference(), format());
+    const auto map = odds_map(cylinder, *odds_->leaks(), *odds, reference(), format());
     const QString title = tr("Cylinder %1").arg(cylinder.number);
     QStringList detail = map["reasons"].toStringList();
-    detail << map["others"].toString() << map["besideRules"].toString();
+    detail << map["others"].toString() << map["means"].toString() << map["besideRules"].toString();
     detail.removeAll(QString());
     std::vector<Thing> things{{.title = title,
                                .text = map["headline"].toString(),

@@ -46,10 +46,8 @@ QString SessionBacked::engineName() const {
 
 QString SessionBacked::visitLine() const {
     if (!found_) return {};
-    QStringList parts{format().shortDate(session().opened_at)};
     // No altitude: beside sessions that name their mileage it would read as one.
-    if (const QString name = session_name(visit(), format()); !name.isEmpty()) parts << name;
-    return parts.join(QStringLiteral(" · "));
+    return session_name(visit(), app_->desk().sessions(engine().id), format()).line();
 }
 
 const format::Formatter& SessionBacked::format() const {

@@ -44,7 +44,7 @@ public:
     [[nodiscard]] bool found() const { return found_; }
     [[nodiscard]] QString engineId() const;
     [[nodiscard]] QString engineName() const;
-    /// "14 March 2026 · As found · 240 m"
+    /// "As found · 14 March 2026"
     [[nodiscard]] QString visitLine() const;
 
     void classBegin() override {}

@@ -33,6 +33,11 @@ bool TesterCardForm::read() {
     const auto found = id ? std::ranges::find(testers, *id, &Tester::id) : testers.end();
     if (found == testers.end()) return false;
     tester_ = std::move(*found);
+    // What can't be counted is found out when it comes to deleting.
+    uses_ = app()
+                ->desk()
+                .look<int>([this](const store::Queries& library) { return library.uses_of(tester_.id); })
+                .value_or(0);
     return true;
 }
 
@@ -56,7 +61,8 @@ Status TesterCardForm::take(const QString& key, const FormEntry& entry) {
 }
 
 bool TesterCardForm::concerns(const workflow::Change& change) const {
-    return change.kinds.contains(RecordKind::tester);
+    return change.kinds.contains(RecordKind::tester) || change.kinds.contains(RecordKind::session) ||
+           change.kinds.contains(RecordKind::reading);
 }
 
 QString TesterCardForm::name() const {

@@ -16,6 +16,7 @@ class TesterCardForm : public lapwing::CardForm {
     Q_PROPERTY(QString kindName READ kindName NOTIFY reset)
     Q_PROPERTY(QVariantList checks READ checks NOTIFY reset)
     Q_PROPERTY(QString unit READ unit NOTIFY reset)
+    Q_PROPERTY(int uses READ uses NOTIFY reset)
 
 public:
     using CardForm::CardForm;
@@ -27,6 +28,9 @@ public:
     [[nodiscard]] QVariantList checks() const;
     /// File symbol of the unit that the dial is written in.
     [[nodiscard]] QString unit() const;
+
+    /// Sessions and readings that were taken with it: while there are any it can't be deleted.
+    [[nodiscard]] int uses() const { return uses_; }
 
     /// What such figures come to: {text, passes}; empty while there is nothing to say.
     Q_INVOKABLE QVariantMap checkSays(const QString& kind, const QVariantMap& typed) const;
@@ -47,6 +51,7 @@ protected:
 
 private:
     Tester tester_;
+    int uses_ = 0;
 };
 
 }  // namespace lapwing

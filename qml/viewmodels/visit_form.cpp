@@ -4,6 +4,7 @@
 #include "qml/viewmodels/visit_form.h"
 
 #include "core/workflow/sessions.h"
+#include "qml/viewmodels/session_name.h"
 #include "qml/viewmodels/visit_lines.h"
 
 namespace lapwing {
@@ -54,9 +55,7 @@ QString VisitForm::engineName() const {
 
 QString VisitForm::visitLine() const {
     if (!found()) return {};
-    QStringList parts{format().shortDate(session_.opened_at)};
-    if (!session_.title.empty()) parts << QString::fromStdString(session_.title);
-    return parts.join(QStringLiteral(" · "));
+    return session_name(session_, app()->desk().sessions(session_.engine), app()->desk(), format()).line();
 }
 
 }  // namespace lapwing

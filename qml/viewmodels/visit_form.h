@@ -18,7 +18,7 @@ public:
     using CardForm::CardForm;
 
     [[nodiscard]] QString engineName() const;
-    [[nodiscard]] QString visitLine() const;  ///< "14 March 2026 · As found"
+    [[nodiscard]] QString visitLine() const;  ///< "As found · 14 March 2026"
 
 protected:
     bool read() override;

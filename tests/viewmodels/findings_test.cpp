@@ -66,6 +66,13 @@ private slots:
             QVERIFY(!share["figure"].toString().isEmpty());
         }
         QVERIFY(std::abs(sum - 1.0) < 1e-3);
+        // What "seals well" is stands where its odds do, and only there.
+        const QVariantMap sound = odds(model, 1);
+        QVERIFY(sound["others"].toString().startsWith(QStringLiteral("Seals well: odds ")));
+        QVERIFY2(
+            sound["means"].toString().contains(QStringLiteral("less than 10 % on a tester set to 5.5 bar")),
+            qPrintable(sound["means"].toString()));
+        QCOMPARE(leaking["means"].toString().isEmpty(), leaking["others"].toString().isEmpty());
         // No valve is given up before its clearance is recorded.
         QVERIFY(leaking["headline"].toString().contains(QStringLiteral("Check its clearance")));
         QVERIFY(!leaking["repairs"].toList().isEmpty());

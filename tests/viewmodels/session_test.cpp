@@ -4,9 +4,11 @@
 // The session page: its figures tell where they come from, and what it is called without a title.
 #include "core/findings/findings.h"
 #include "core/workflow/clearances.h"
+#include "qml/viewmodels/engine_card_form.h"
 #include "qml/viewmodels/hand_over_model.h"
 #include "qml/viewmodels/leak_hunt_model.h"
 #include "qml/viewmodels/session_model.h"
+#include "qml/viewmodels/visit_form.h"
 #include "tests/viewmodels/measured_visit.h"
 
 namespace lapwing {
@@ -152,7 +154,8 @@ private slots:
         SessionModel model;
         model.setSessionId(text_id(bare));
         complete(model, visit.shop);
-        QVERIFY(!model.visitLine().contains(QStringLiteral(" · ")));
+        QVERIFY2(model.visitLine().startsWith(QStringLiteral("Session, nothing measured · ")),
+                 qPrintable(model.visitLine()));
         Reading reading;
         reading.session = bare;
         reading.test = TestKind::dry;
@@ -165,16 +168,54 @@ private slots:
         reading.final.reset();
         visit.shop.desk->run(workflow::keep_reading(reading));
         visit.shop.settle();
-        QVERIFY2(model.visitLine().endsWith(QStringLiteral(" · Dry test, leak-down")),
+        QVERIFY2(model.visitLine().startsWith(QStringLiteral("Dry test, leak-down · ")),
                  qPrintable(model.visitLine()));
-        HandOverModel out;
-        out.setSessionId(text_id(bare));
-        complete(out, visit.shop);
-        QStringList titles;
-        for (const auto& one : out.visits())
-            titles << one.toMap()["title"].toString();
-        QVERIFY2(titles.contains(QStringLiteral("Dry test, leak-down")), qPrintable(titles.join(u';')));
-        QVERIFY(titles.contains(QStringLiteral("As found")));
+    }
+
+    void it_has_one_name_wherever_it_is() {
+        MeasuredVisit visit;
+        const Engine engine =
+            visit.shop.desk->engine(visit.shop.desk->visit(visit.session)->session.engine).value();
+        const auto names = [&](SessionId id) {
+            SessionModel page;
+            page.setSessionId(text_id(id));
+            complete(page, visit.shop);
+            VisitForm conditions;
+            conditions.setRecordId(text_id(id));
+            complete(conditions, visit.shop);
+            EngineCardForm card;
+            card.setRecordId(text_id(engine.id));
+            complete(card, visit.shop);
+            HandOverModel out;
+            out.setSessionId(text_id(id));
+            complete(out, visit.shop);
+            QStringList all{page.visitLine(), conditions.visitLine()};
+            for (const auto& one : card.sessionList())
+                if (const auto row = one.toMap(); row["sessionId"].toString() == text_id(id))
+                    all << row["text"].toString() + QStringLiteral(" · ") +
+                               row["detail"].toString().section(QStringLiteral(" · "), 0, 0);
+            for (const auto& one : out.visits())
+                if (const auto row = one.toMap(); row["id"].toString() == text_id(id))
+                    all << row["title"].toString() + QStringLiteral(" · ") + row["date"].toString();
+            return all;
+        };
+        const auto alike = [&](SessionId id) {
+            const QStringList all = names(id);
+            QCOMPARE(all.size(), 4);
+            for (const QString& one : all)
+                QCOMPARE(one, all.front());
+        };
+        alike(visit.session);
+        // Of one day, with and without a title: then the clock tells them apart.
+        const QString alone = names(visit.session).front();
+        const auto bare = visit.shop.open_session(engine, "");
+        alike(visit.session);
+        alike(bare);
+        QVERIFY(names(visit.session).front().startsWith(alone + QLatin1Char(' ')));
+        visit.shop.clock.move_by(std::chrono::hours(48));
+        const auto later = visit.shop.open_session(engine, "After repair");
+        alike(later);
+        QVERIFY(names(later).front().startsWith(QStringLiteral("After repair · ")));
     }
 };
 

@@ -1,6 +1,7 @@
 // SPDX-FileCopyrightText: 2026 The Lapwing authors
 // SPDX-License-Identifier: Apache-2.0
 
+#include "core/workflow/readings.h"
 #include "qml/viewmodels/tester_card_form.h"
 #include "qml/viewmodels/tester_list_model.h"
 #include "tests/viewmodels/shop.h"
@@ -180,6 +181,17 @@ private slots:
         bench.shop.desk->run(
             workflow::choose_tester(session, workflow::TesterUse::leak_down, bench.stored().id));
         bench.shop.settle();
+        // Said on the card, before anybody asks for it.
+        QCOMPARE(bench.form.uses(), 1);
+        Reading reading;
+        reading.session = session;
+        reading.test = TestKind::dry;
+        reading.cylinder = 1;
+        reading.final = TypedPressure::make("9.0", units::bar).value();
+        reading.tester = bench.stored().id;
+        bench.shop.desk->run(workflow::keep_reading(reading));
+        bench.shop.settle();
+        QCOMPARE(bench.form.uses(), 2);
         bench.form.remove();
         bench.shop.settle();
         QCOMPARE(bench.shop.told.size(), 1);

@@ -59,6 +59,18 @@ TEST(Verdict, SaysThatACylinderSealsWell) {
     EXPECT_DOUBLE_EQ(shown(said, 1), 0.90);
 }
 
+// A good leak-down may lower the odds that it seals well: nobody may have to guess what that is.
+TEST(Verdict, SaysWhatSealingWellMeans) {
+    auto assumptions = *built_in_assumptions();
+    assumptions.set("seals-well", 0.07);
+    assumptions.set("listen-set", 5e5);
+    const auto said = seals_means(assumptions);
+    EXPECT_EQ(said.code, "odds.seals_means");
+    EXPECT_DOUBLE_EQ(shown(said, 0), 0.07);
+    EXPECT_DOUBLE_EQ(shown(said, 1), 5e5);
+    EXPECT_NEAR(shown(said, 2), 1.016e-3, 1e-6);  // 0.040 in, FAA AC 43.13-1B par. 8-14
+}
+
 TEST(Verdict, NamesTwoWhereNoneReachesOneHalf) {
     const auto said = headline_of(odds_of(0.45, 0.40), reference());
     EXPECT_EQ(said.code, "odds.open");

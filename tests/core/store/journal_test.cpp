@@ -159,6 +159,30 @@ TEST_F(Journal, RefusesToUndoWhatWasChangedSince) {
     EXPECT_TRUE(library->undo(added->step.number));
 }
 
+TEST_F(Journal, RefusesToDoAgainWhatWasChangedSinceOrHasLostItsPlace) {
+    ASSERT_TRUE(apply({Put{engine}}));
+    auto renamed = engine;
+    renamed.name = "Other name";
+    const auto change = apply({Put{renamed}});
+    ASSERT_TRUE(change && library->undo(change->step.number));
+    auto otherwise = engine;
+    otherwise.name = "Yet another";
+    ASSERT_TRUE(apply({Put{otherwise}}));
+    // Not the newest any more, and it would undo what was done since.
+    EXPECT_EQ(queries().last_undone().value(), std::nullopt);
+    const auto changed = library->redo(change->step.number);
+    ASSERT_FALSE(changed);
+    EXPECT_EQ(changed.error().code, "redo.changed_since");
+    EXPECT_EQ(queries().engine(engine.id).value(), otherwise);
+
+    const auto opened = apply({Put{session}});
+    ASSERT_TRUE(opened && library->undo(opened->step.number));
+    ASSERT_TRUE(apply({Remove{RecordKind::engine, engine.id.uuid}}));
+    const auto lost = library->redo(opened->step.number);
+    ASSERT_FALSE(lost);
+    EXPECT_EQ(lost.error().code, "redo.hangs");
+}
+
 TEST_F(Journal, RefusesToUndoWhatSomethingHangsOn) {
     const auto added = apply({Put{engine}});
     ASSERT_TRUE(added && apply({Put{session}}));

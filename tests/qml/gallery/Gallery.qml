@@ -168,7 +168,7 @@ Window {
 
                 anchors.bottom: parent.bottom
                 width: parent.width
-                Component.onCompleted: show("Cylinder 2 kept: 7.7 bar", true)
+                Component.onCompleted: show("Cylinder 2 kept: 7.7 bar", "undo")
             }
 
             actions: BigButton {
