@@ -6203,6 +6203,11 @@
         <translation>Die Kurbelwelle eine volle Umdrehung weiterdrehen und Zylinder %1 erneut prüfen: Er steht vielleicht im falschen OT.</translation>
     </message>
     <message>
+        <source>Do the %2 of cylinder %1 again: its readings don&apos;t fit together.</source>
+        <extracomment>next.again</extracomment>
+        <translation>%2 von Zylinder %1 wiederholen: Die Messwerte passen nicht zusammen.</translation>
+    </message>
+    <message>
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
         <translation>Druckhalteprüfung des Kurbelgehäuses: Wellendichtringe, Fußdichtung und Membran zeigen sich in keiner anderen Prüfung.</translation>
@@ -7533,29 +7538,34 @@
         <translation>Prüfloch</translation>
     </message>
     <message>
-        <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
+        <source>Cylinder %1 read less with oil in it (%3) than dry (%2): the wet reading is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
-        <translation>Zylinder %1 zeigte mit Öl weniger (%3) als trocken (%2). Das kann Öl nicht bewirken: Einer der beiden Messwerte stimmt nicht. Der nasse bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
+        <translation>Zylinder %1 zeigte mit Öl weniger (%3) als trocken (%2): Der nasse Messwert bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
-        <source>Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The wet reading is left out of the odds.</source>
+        <source>Cylinder %1 read %3 with oil in it and %2 dry: the wet reading is left out of the odds.</source>
         <extracomment>odds.wet_far_above</extracomment>
-        <translation>Zylinder %1 zeigte mit Öl %3 und trocken %2. Öl allein hebt einen Messwert höchstens um etwa %4. Der nasse Messwert bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
+        <translation>Zylinder %1 zeigte mit Öl %3 und trocken %2: Der nasse Messwert bleibt bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
-        <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
-        <translation>Zylinder %1 hielt nichts von %2. Ein so großes Loch ist selten ein Leck: Ist der Adapter dicht, der Schlauch angeschlossen, der richtige OT gefunden? Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+        <translation>Zylinder %1 hielt nichts von %2: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
-        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 built up nothing and yet held air: its dry and wet readings are left out of the odds.</source>
+        <extracomment>odds.built_nothing</extracomment>
+        <translation>Zylinder %1 baute nichts auf und hielt doch Luft: Trockener und nasser Messwert bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.loud_but_tight</extracomment>
-        <translation>Zylinder %1 verliert nur %2, und doch wurde Luft an mehreren Austritten stark gehört. Beides kann nicht stimmen: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+        <translation>Zylinder %1 verliert nur %2, und doch wurde Luft an mehreren Austritten stark gehört: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
-        <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose. The leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 loses %2, yet nothing was heard at any exit: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.silent_but_leaks</extracomment>
-        <translation>Zylinder %1 verliert %2, und doch wurde an keinem Austritt etwas gehört. So viel Luft muss irgendwo herauskommen: Adapter und Schlauch ansehen. Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
+        <translation>Zylinder %1 verliert %2, und doch wurde an keinem Austritt etwas gehört: Druckverlustprüfung und Gehörtes bleiben bei den Wahrscheinlichkeiten außen vor.</translation>
     </message>
     <message>
         <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
@@ -8143,6 +8153,11 @@
         <translation>Zylinder %1: vielleicht der falsche OT. Vor jedem Urteil die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
+        <source>Cylinder %1: its readings don&apos;t fit together. Do the %2 again before any verdict.</source>
+        <extracomment>cylinder.does_not_fit</extracomment>
+        <translation>Zylinder %1: Die Messwerte passen nicht zusammen. %2 vor jedem Urteil wiederholen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
         <translation>Zylinder %1 zeigt %2: Dekompressor, kein Beweis für ein Leck. Eine Druckverlustprüfung machen.</translation>
@@ -8353,6 +8368,36 @@
         <translation>Er zeigt %1, im Bereich, und verliert doch %2: ein Leck, das sich nur im Stillstand zeigt, ein falscher OT oder ein undichter Adapter.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found?</source>
+        <extracomment>misfit.held_nothing</extracomment>
+        <translation>Zylinder %1 hielt nichts von %2. Ein so großes Loch ist selten ein Leck: Ist der Adapter dicht, der Schlauch angeschlossen, der richtige OT gefunden?</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 built up nothing while cranking (%2), yet it holds air (leakage %3). Look at adapter, hose and valve core, and whether its valves move.</source>
+        <extracomment>misfit.built_nothing</extracomment>
+        <translation>Zylinder %1 baute beim Durchdrehen nichts auf (%2), hält aber Luft (Druckverlust %3). Adapter, Schlauch und Ventileinsatz ansehen, und ob sich die Ventile bewegen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right.</source>
+        <extracomment>misfit.wet_below_dry</extracomment>
+        <translation>Zylinder %1 zeigte mit Öl weniger (%3) als trocken (%2). Das kann Öl nicht bewirken: Einer der beiden Messwerte stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 dry and %3 with oil in it. Oil alone can&apos;t do that much: one of the two readings is not right.</source>
+        <extracomment>misfit.wet_far_above</extracomment>
+        <translation>Zylinder %1 zeigte trocken %2 und mit Öl %3. So viel kann Öl allein nicht bewirken: Einer der beiden Messwerte stimmt nicht.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right.</source>
+        <extracomment>misfit.loud_but_tight</extracomment>
+        <translation>Zylinder %1 verliert nur %2, und doch wurde Luft an mehreren Austritten stark gehört. Beides kann nicht stimmen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose.</source>
+        <extracomment>misfit.silent_but_leaks</extracomment>
+        <translation>Zylinder %1 verliert %2, und doch wurde an keinem Austritt etwas gehört. So viel Luft muss irgendwo herauskommen: Adapter und Schlauch ansehen.</translation>
+    </message>
+    <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
         <translation>Das Foto zu „%1“ zeigt %3, eingetippt wurde %2: das Foto ansehen und es klären.</translation>
@@ -8361,6 +8406,11 @@
         <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
         <extracomment>question.tdc</extracomment>
         <translation>Luft an Einlass und Auslass bei sehr wenig Haltedruck: Steht Zylinder %1 im OT zwischen Auslass und Einlass, beide Ventile offen? Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held only %2 of %3: did it stand at its TDC on compression, and did the crank stay there? Turn the crank one full turn and test again.</source>
+        <extracomment>question.tdc_held</extracomment>
+        <translation>Zylinder %1 hielt nur %2 von %3: Stand er im OT der Verdichtung, und blieb die Kurbelwelle dort stehen? Die Kurbelwelle eine volle Umdrehung weiterdrehen und erneut prüfen.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
@@ -11688,14 +11738,84 @@
         <translation>Manometer werden so gewählt, dass der Zeiger nahe der Mitte steht.</translation>
     </message>
     <message>
-        <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
+        <source>Held pressure under this share of the set pressure is very low: ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation>Haltedruck unter diesem Anteil des eingestellten Drucks ist sehr niedrig: bei Luft an Einlass und Auslass zuerst nach dem richtigen OT fragen.</translation>
+        <translation>Haltedruck unter diesem Anteil des eingestellten Drucks ist sehr niedrig: zuerst nach dem richtigen OT fragen.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
         <translation>Ein offenes Ventil lässt weit mehr durch, als irgendeine Drosselbohrung liefert; der Haltedruck fällt auf fast nichts.</translation>
+    </message>
+    <message>
+        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
+        <extracomment>beyond-chance, text</extracomment>
+        <translation>Ein nasser Messwert widerspricht dem trockenen, wenn er so viele Standardabweichungen außerhalb dessen liegt, was Öl vermag.</translation>
+    </message>
+    <message>
+        <source>Fewer than one pair in 700 does so by chance alone.</source>
+        <extracomment>beyond-chance, comment</extracomment>
+        <translation>Weniger als ein Paar von 700 tut das durch bloßen Zufall.</translation>
+    </message>
+    <message>
+        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
+        <extracomment>wet-far-above, text</extracomment>
+        <translation>Was Öl allein höchstens aus einem Messwert machen kann, als Vielfaches des trockenen.</translation>
+    </message>
+    <message>
+        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
+        <extracomment>wet-far-above, comment</extracomment>
+        <translation>Es kann auffüllen und abdichten, aber einen Messwert nicht verdoppeln, außer wenn kaum etwas da war.</translation>
+    </message>
+    <message>
+        <source>Under this leakage several exits cannot all have been heard strongly.</source>
+        <extracomment>loud-but-tight, text</extracomment>
+        <translation>Unter diesem Druckverlust kann nicht an mehreren Austritten stark Luft gehört worden sein.</translation>
+    </message>
+    <message>
+        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
+        <extracomment>loud-but-tight, comment</extracomment>
+        <translation>10 % Verlust von 80 psi sind hinter 0,040 in etwa 30 L/min: Auf mehrere Austritte verteilt ist das an keinem stark.</translation>
+    </message>
+    <message>
+        <source>So many exits heard strongly are several.</source>
+        <extracomment>loud-exits, text</extracomment>
+        <translation>So viele Austritte mit stark gehörter Luft sind mehrere.</translation>
+    </message>
+    <message>
+        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
+        <extracomment>loud-exits, comment</extracomment>
+        <translation>Einer kann ein Versehen des Horchenden sein; damit rechnen die Wahrscheinlichkeiten.</translation>
+    </message>
+    <message>
+        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
+        <extracomment>silent-but-leaks, text</extracomment>
+        <translation>Über diesem Druckverlust kann die Luft nicht ungehört entwichen sein, wo an jedem großen Austritt gehorcht wurde.</translation>
+    </message>
+    <message>
+        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
+        <extracomment>silent-but-leaks, comment</extracomment>
+        <translation>Die Hälfte von 80 psi verloren sind hinter 0,040 in etwa 50 L/min: Das hört jeder.</translation>
+    </message>
+    <message>
+        <source>Under this share of a sound reading a cylinder that holds air while it stands still has built up nothing.</source>
+        <extracomment>builds-nothing, text</extracomment>
+        <translation>Unter diesem Anteil eines gesunden Messwerts hat ein Zylinder, der im Stillstand Luft hält, nichts aufgebaut.</translation>
+    </message>
+    <message>
+        <source>A leak that large would hold next to nothing: adapter, hose or valve core are likelier.</source>
+        <extracomment>builds-nothing, comment</extracomment>
+        <translation>Ein so großes Leck würde fast nichts halten: Adapter, Schlauch oder Ventileinsatz sind wahrscheinlicher.</translation>
+    </message>
+    <message>
+        <source>A dry reading of this share of a sound one and more does not go with a leak-down that held very little.</source>
+        <extracomment>leaks-yet-reads, text</extracomment>
+        <translation>Ein trockener Messwert ab diesem Anteil eines gesunden passt nicht zu einer Druckverlustprüfung, die sehr wenig hielt.</translation>
+    </message>
+    <message>
+        <source>By the cranking model a leak that leaves a quarter of 80 psi behind 0.040 in takes a quarter off the reading of half a litre at 250 rpm, and more off less.</source>
+        <extracomment>leaks-yet-reads, comment</extracomment>
+        <translation>Nach dem Kompressionsmodell nimmt ein Leck, das hinter 0,040 in ein Viertel von 80 psi übrig lässt, dem Messwert eines halben Liters bei 250 U/min ein Viertel, und bei weniger Hubraum mehr.</translation>
     </message>
     <message>
         <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
@@ -13501,56 +13621,6 @@
         <source>Fewer than one test in eighty does so by chance alone; it is to be done again, and no verdict given before.</source>
         <extracomment>does-not-fit, comment</extracomment>
         <translation>Weniger als eine Prüfung von achtzig tut das durch bloßen Zufall; sie ist zu wiederholen, und vorher gibt es kein Urteil.</translation>
-    </message>
-    <message>
-        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
-        <extracomment>beyond-chance, text</extracomment>
-        <translation>Ein nasser Messwert widerspricht dem trockenen, wenn er so viele Standardabweichungen außerhalb dessen liegt, was Öl vermag.</translation>
-    </message>
-    <message>
-        <source>Fewer than one pair in 700 does so by chance alone.</source>
-        <extracomment>beyond-chance, comment</extracomment>
-        <translation>Weniger als ein Paar von 700 tut das durch bloßen Zufall.</translation>
-    </message>
-    <message>
-        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
-        <extracomment>wet-far-above, text</extracomment>
-        <translation>Was Öl allein höchstens aus einem Messwert machen kann, als Vielfaches des trockenen.</translation>
-    </message>
-    <message>
-        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
-        <extracomment>wet-far-above, comment</extracomment>
-        <translation>Es kann auffüllen und abdichten, aber einen Messwert nicht verdoppeln, außer wenn kaum etwas da war.</translation>
-    </message>
-    <message>
-        <source>Under this leakage several exits cannot all have been heard strongly.</source>
-        <extracomment>loud-but-tight, text</extracomment>
-        <translation>Unter diesem Druckverlust kann nicht an mehreren Austritten stark Luft gehört worden sein.</translation>
-    </message>
-    <message>
-        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
-        <extracomment>loud-but-tight, comment</extracomment>
-        <translation>10 % Verlust von 80 psi sind hinter 0,040 in etwa 30 L/min: Auf mehrere Austritte verteilt ist das an keinem stark.</translation>
-    </message>
-    <message>
-        <source>So many exits heard strongly are several.</source>
-        <extracomment>loud-exits, text</extracomment>
-        <translation>So viele Austritte mit stark gehörter Luft sind mehrere.</translation>
-    </message>
-    <message>
-        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
-        <extracomment>loud-exits, comment</extracomment>
-        <translation>Einer kann ein Versehen des Horchenden sein; damit rechnen die Wahrscheinlichkeiten.</translation>
-    </message>
-    <message>
-        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
-        <extracomment>silent-but-leaks, text</extracomment>
-        <translation>Über diesem Druckverlust kann die Luft nicht ungehört entwichen sein, wo an jedem großen Austritt gehorcht wurde.</translation>
-    </message>
-    <message>
-        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
-        <extracomment>silent-but-leaks, comment</extracomment>
-        <translation>Die Hälfte von 80 psi verloren sind hinter 0,040 in etwa 50 L/min: Das hört jeder.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>

@@ -6203,6 +6203,11 @@
         <translation>Dar una vuelta completa al cigüeñal y probar de nuevo el cilindro %1: puede estar en el PMS equivocado.</translation>
     </message>
     <message>
+        <source>Do the %2 of cylinder %1 again: its readings don&apos;t fit together.</source>
+        <extracomment>next.again</extracomment>
+        <translation>Repetir: %2 del cilindro %1. Sus lecturas no encajan.</translation>
+    </message>
+    <message>
         <source>Crankcase hold test: seals, base gasket and reed show in no other test.</source>
         <extracomment>next.crankcase</extracomment>
         <translation>Prueba del cárter: los retenes, la junta de base y las láminas no se ven en ninguna otra prueba.</translation>
@@ -7533,29 +7538,34 @@
         <translation>agujero taladrado</translation>
     </message>
     <message>
-        <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right. The wet one is left out of the odds.</source>
+        <source>Cylinder %1 read less with oil in it (%3) than dry (%2): the wet reading is left out of the odds.</source>
         <extracomment>odds.wet_below_dry</extracomment>
-        <translation>El cilindro %1 dio menos con aceite (%3) que en seco (%2). El aceite no puede hacer eso: una de las dos lecturas no es correcta. La húmeda queda fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 marcó menos con aceite (%3) que en seco (%2): la lectura húmeda queda fuera de las probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The wet reading is left out of the odds.</source>
+        <source>Cylinder %1 read %3 with oil in it and %2 dry: the wet reading is left out of the odds.</source>
         <extracomment>odds.wet_far_above</extracomment>
-        <translation>El cilindro %1 dio %3 con aceite y %2 en seco. El aceite por sí solo sube una lectura como máximo alrededor de %4. La lectura húmeda queda fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 marcó %3 con aceite y %2 en seco: la lectura húmeda queda fuera de las probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found? The leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.held_nothing</extracomment>
-        <translation>El cilindro %1 no mantuvo nada de %2. Un agujero tan grande rara vez es una fuga: ¿sella el adaptador, está puesta la manguera, se encontró el PMS correcto? La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 no mantuvo nada de %2: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right: the leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 built up nothing and yet held air: its dry and wet readings are left out of the odds.</source>
+        <extracomment>odds.built_nothing</extracomment>
+        <translation>El cilindro %1 no acumuló nada y, sin embargo, mantuvo aire: sus lecturas en seco y húmeda quedan fuera de las probabilidades.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.loud_but_tight</extracomment>
-        <translation>El cilindro %1 pierde solo %2 y, sin embargo, se oyó aire fuerte en varias salidas. Las dos cosas no pueden ser ciertas: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 pierde solo %2 y, sin embargo, se oyó aire fuerte en varias salidas: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
-        <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose. The leak-down and what was heard are left out of the odds.</source>
+        <source>Cylinder %1 loses %2, yet nothing was heard at any exit: the leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.silent_but_leaks</extracomment>
-        <translation>El cilindro %1 pierde %2 y, sin embargo, no se oyó nada en ninguna salida. Tanto aire tiene que salir por algún sitio: revisar adaptador y manguera. La estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
+        <translation>El cilindro %1 pierde %2 y, sin embargo, no se oyó nada en ninguna salida: la estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>
     </message>
     <message>
         <source>The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again.</source>
@@ -8143,6 +8153,11 @@
         <translation>Cilindro %1: quizá el PMS equivocado. Dar una vuelta completa al cigüeñal y probar de nuevo antes de cualquier veredicto.</translation>
     </message>
     <message>
+        <source>Cylinder %1: its readings don&apos;t fit together. Do the %2 again before any verdict.</source>
+        <extracomment>cylinder.does_not_fit</extracomment>
+        <translation>Cilindro %1: sus lecturas no encajan. Repetir antes de cualquier veredicto: %2.</translation>
+    </message>
+    <message>
         <source>Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test.</source>
         <extracomment>cylinder.ask_decompressor</extracomment>
         <translation>El cilindro %1 da %2: descompresor, no es prueba de una fuga. Hacer una prueba de estanqueidad.</translation>
@@ -8353,6 +8368,36 @@
         <translation>Da %1, en rango, y, sin embargo, pierde %2: una fuga que solo se ve en reposo, un PMS equivocado o un adaptador que pierde.</translation>
     </message>
     <message>
+        <source>Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose on, the right TDC found?</source>
+        <extracomment>misfit.held_nothing</extracomment>
+        <translation>El cilindro %1 no mantuvo nada de %2. Un agujero tan grande rara vez es una fuga: ¿sella el adaptador, está puesta la manguera, se encontró el PMS correcto?</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 built up nothing while cranking (%2), yet it holds air (leakage %3). Look at adapter, hose and valve core, and whether its valves move.</source>
+        <extracomment>misfit.built_nothing</extracomment>
+        <translation>El cilindro %1 no acumuló nada al girar (%2) y, sin embargo, mantiene aire (fuga %3). Revisar adaptador, manguera y obús de la válvula, y si sus válvulas se mueven.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can&apos;t do that: one of the two readings is not right.</source>
+        <extracomment>misfit.wet_below_dry</extracomment>
+        <translation>El cilindro %1 marcó menos con aceite (%3) que en seco (%2). El aceite no puede hacer eso: una de las dos lecturas no es correcta.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 dry and %3 with oil in it. Oil alone can&apos;t do that much: one of the two readings is not right.</source>
+        <extracomment>misfit.wet_far_above</extracomment>
+        <translation>El cilindro %1 marcó %2 en seco y %3 con aceite. El aceite solo no puede tanto: una de las dos lecturas no es correcta.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can&apos;t be right.</source>
+        <extracomment>misfit.loud_but_tight</extracomment>
+        <translation>El cilindro %1 pierde solo %2 y, sin embargo, se oyó aire fuerte en varias salidas. Las dos cosas no pueden ser ciertas.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look at adapter and hose.</source>
+        <extracomment>misfit.silent_but_leaks</extracomment>
+        <translation>El cilindro %1 pierde %2 y, sin embargo, no se oyó nada en ninguna salida. Tanto aire tiene que salir por algún sitio: revisar adaptador y manguera.</translation>
+    </message>
+    <message>
         <source>The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it.</source>
         <extracomment>contra.photo_differs</extracomment>
         <translation>La foto (%1) marca %3, y se escribió %2: mirar la foto y aclararlo.</translation>
@@ -8361,6 +8406,11 @@
         <source>Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and intake, both valves open? Turn the crank one full turn and test again.</source>
         <extracomment>question.tdc</extracomment>
         <translation>Aire por admisión y escape y muy poca presión retenida: ¿está el cilindro %1 en el PMS entre escape y admisión, con las dos válvulas abiertas? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 held only %2 of %3: did it stand at its TDC on compression, and did the crank stay there? Turn the crank one full turn and test again.</source>
+        <extracomment>question.tdc_held</extracomment>
+        <translation>El cilindro %1 solo mantuvo %2 de %3: ¿estaba en su PMS de compresión, y se quedó ahí el cigüeñal? Dar una vuelta completa al cigüeñal y probar de nuevo.</translation>
     </message>
     <message>
         <source>Cylinder %1 held %2 of %3, more than was set: that can&apos;t be, and it is not counted. Test again, and delete the wrong one.</source>
@@ -11688,14 +11738,84 @@
         <translation>Los manómetros se eligen de modo que la aguja quede cerca del centro.</translation>
     </message>
     <message>
-        <source>Held pressure under this share of the set pressure is very low: with air at intake and exhaust ask for the right TDC first.</source>
+        <source>Held pressure under this share of the set pressure is very low: ask for the right TDC first.</source>
         <extracomment>very-low-held, text</extracomment>
-        <translation>Una presión retenida por debajo de esta fracción de la presión ajustada es muy baja: si sale aire por admisión y escape, preguntar primero por el PMS correcto.</translation>
+        <translation>Una presión mantenida por debajo de esta parte de la ajustada es muy baja: preguntar primero por el PMS correcto.</translation>
     </message>
     <message>
         <source>An open valve passes far more than any restrictor delivers; held falls to nearly nothing.</source>
         <extracomment>very-low-held, comment</extracomment>
         <translation>Una válvula abierta deja pasar mucho más de lo que da cualquier restrictor; la presión retenida cae a casi nada.</translation>
+    </message>
+    <message>
+        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
+        <extracomment>beyond-chance, text</extracomment>
+        <translation>Una lectura húmeda contradice a la seca si queda tantas desviaciones típicas fuera de lo que puede hacer el aceite.</translation>
+    </message>
+    <message>
+        <source>Fewer than one pair in 700 does so by chance alone.</source>
+        <extracomment>beyond-chance, comment</extracomment>
+        <translation>Menos de un par de cada 700 lo hace solo por azar.</translation>
+    </message>
+    <message>
+        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
+        <extracomment>wet-far-above, text</extracomment>
+        <translation>Lo máximo que el aceite por sí solo puede hacer de una lectura, como múltiplo de la seca.</translation>
+    </message>
+    <message>
+        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
+        <extracomment>wet-far-above, comment</extracomment>
+        <translation>Puede llenar y sellar, pero no doblar una lectura, salvo que apenas hubiera nada.</translation>
+    </message>
+    <message>
+        <source>Under this leakage several exits cannot all have been heard strongly.</source>
+        <extracomment>loud-but-tight, text</extracomment>
+        <translation>Por debajo de esta pérdida no puede haberse oído aire fuerte en varias salidas.</translation>
+    </message>
+    <message>
+        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
+        <extracomment>loud-but-tight, comment</extracomment>
+        <translation>Perder el 10 % de 80 psi son unos 30 L/min tras 0,040 in: repartidos entre varias salidas no suenan fuertes en ninguna.</translation>
+    </message>
+    <message>
+        <source>So many exits heard strongly are several.</source>
+        <extracomment>loud-exits, text</extracomment>
+        <translation>Tantas salidas oídas fuertes son varias.</translation>
+    </message>
+    <message>
+        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
+        <extracomment>loud-exits, comment</extracomment>
+        <translation>Una puede ser un descuido de quien escucha; las probabilidades cuentan con ello.</translation>
+    </message>
+    <message>
+        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
+        <extracomment>silent-but-leaks, text</extracomment>
+        <translation>Por encima de esta pérdida el aire no puede haber salido sin oírse si se escuchó en cada salida grande.</translation>
+    </message>
+    <message>
+        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
+        <extracomment>silent-but-leaks, comment</extracomment>
+        <translation>Perder la mitad de 80 psi son unos 50 L/min tras 0,040 in: eso lo oye cualquiera.</translation>
+    </message>
+    <message>
+        <source>Under this share of a sound reading a cylinder that holds air while it stands still has built up nothing.</source>
+        <extracomment>builds-nothing, text</extracomment>
+        <translation>Por debajo de esta parte de una lectura sana, un cilindro que parado mantiene aire no ha acumulado nada.</translation>
+    </message>
+    <message>
+        <source>A leak that large would hold next to nothing: adapter, hose or valve core are likelier.</source>
+        <extracomment>builds-nothing, comment</extracomment>
+        <translation>Una fuga tan grande no mantendría casi nada: adaptador, manguera u obús de la válvula son más probables.</translation>
+    </message>
+    <message>
+        <source>A dry reading of this share of a sound one and more does not go with a leak-down that held very little.</source>
+        <extracomment>leaks-yet-reads, text</extracomment>
+        <translation>Una lectura en seco de esta parte de una sana o más no encaja con una prueba de estanqueidad que mantuvo muy poco.</translation>
+    </message>
+    <message>
+        <source>By the cranking model a leak that leaves a quarter of 80 psi behind 0.040 in takes a quarter off the reading of half a litre at 250 rpm, and more off less.</source>
+        <extracomment>leaks-yet-reads, comment</extracomment>
+        <translation>Según el modelo de compresión, una fuga que deja un cuarto de 80 psi tras 0,040 in quita un cuarto de la lectura de medio litro a 250 rpm, y más con menos cilindrada.</translation>
     </message>
     <message>
         <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>
@@ -13501,56 +13621,6 @@
         <source>Fewer than one test in eighty does so by chance alone; it is to be done again, and no verdict given before.</source>
         <extracomment>does-not-fit, comment</extracomment>
         <translation>Menos de una prueba de cada ochenta lo hace solo por azar; hay que repetirla, y antes no se da veredicto.</translation>
-    </message>
-    <message>
-        <source>A wet reading contradicts the dry one when it lies this many standard deviations outside of what oil can do.</source>
-        <extracomment>beyond-chance, text</extracomment>
-        <translation>Una lectura húmeda contradice a la seca si queda tantas desviaciones típicas fuera de lo que puede hacer el aceite.</translation>
-    </message>
-    <message>
-        <source>Fewer than one pair in 700 does so by chance alone.</source>
-        <extracomment>beyond-chance, comment</extracomment>
-        <translation>Menos de un par de cada 700 lo hace solo por azar.</translation>
-    </message>
-    <message>
-        <source>Most that oil alone can make of a reading, as a multiple of the dry one.</source>
-        <extracomment>wet-far-above, text</extracomment>
-        <translation>Lo máximo que el aceite por sí solo puede hacer de una lectura, como múltiplo de la seca.</translation>
-    </message>
-    <message>
-        <source>It can fill up and seal, but not double a reading unless hardly anything was there.</source>
-        <extracomment>wet-far-above, comment</extracomment>
-        <translation>Puede llenar y sellar, pero no doblar una lectura, salvo que apenas hubiera nada.</translation>
-    </message>
-    <message>
-        <source>Under this leakage several exits cannot all have been heard strongly.</source>
-        <extracomment>loud-but-tight, text</extracomment>
-        <translation>Por debajo de esta pérdida no puede haberse oído aire fuerte en varias salidas.</translation>
-    </message>
-    <message>
-        <source>10 % of 80 psi lost is some 30 L/min behind 0.040 in: shared among several exits it is strong at none of them.</source>
-        <extracomment>loud-but-tight, comment</extracomment>
-        <translation>Perder el 10 % de 80 psi son unos 30 L/min tras 0,040 in: repartidos entre varias salidas no suenan fuertes en ninguna.</translation>
-    </message>
-    <message>
-        <source>So many exits heard strongly are several.</source>
-        <extracomment>loud-exits, text</extracomment>
-        <translation>Tantas salidas oídas fuertes son varias.</translation>
-    </message>
-    <message>
-        <source>One may be a slip of the listener&apos;s; the odds allow for that.</source>
-        <extracomment>loud-exits, comment</extracomment>
-        <translation>Una puede ser un descuido de quien escucha; las probabilidades cuentan con ello.</translation>
-    </message>
-    <message>
-        <source>Over this leakage the air cannot have left without being heard, where every large exit was listened at.</source>
-        <extracomment>silent-but-leaks, text</extracomment>
-        <translation>Por encima de esta pérdida el aire no puede haber salido sin oírse si se escuchó en cada salida grande.</translation>
-    </message>
-    <message>
-        <source>Half of 80 psi lost is some 50 L/min behind 0.040 in: anyone hears that.</source>
-        <extracomment>silent-but-leaks, comment</extracomment>
-        <translation>Perder la mitad de 80 psi son unos 50 L/min tras 0,040 in: eso lo oye cualquiera.</translation>
     </message>
     <message>
         <source>Rings at fault in 60 % of cylinders, valves half as often as assumed.</source>

@@ -6,6 +6,7 @@
 
 #include "core/compare/measured.h"
 #include "core/findings/leak_sums.h"
+#include "core/findings/misfits.h"
 
 namespace lapwing::compare {
 namespace {
@@ -83,13 +84,8 @@ void testers(const Measured& from, const Measured& to, Crossed& out) {
                 say_why(out, to, Treatment::allowed, "compare.restrictor_unknown", of->tester->name);
 }
 
-bool wrong_tdc_suspected(const Measured& of) {
-    findings::CylinderFindings cylinder;
-    cylinder.number = of.cylinder;
-    cylinder.leak_down = findings::leak_down_of(*of.at, of.cylinder);
-    cylinder.exits = findings::exits_of(*of.at, of.cylinder);
-    findings::add_questions(*of.at, cylinder);
-    return findings::asks(cylinder, "question.tdc");
+bool tdc_in_question(const Measured& of) {
+    return findings::tdc_in_question(*of.at, findings::tested(*of.at, of.cylinder));
 }
 
 }  // namespace
@@ -116,8 +112,7 @@ void cross_leak_down(const Measured& from, const Measured& to, Crossed& out) {
                 then == OnRings::oiled ? "compare.oil_earlier" : "compare.oil_later");
     else if (now == OnRings::unknown && to.newest().tag == Tag::after_repair)
         say_why(out, to, Treatment::not_noted, "compare.oil_unknown");
-    if (wrong_tdc_suspected(from) || wrong_tdc_suspected(to))
-        say_why(out, to, Treatment::prevents, "compare.tdc");
+    if (tdc_in_question(from) || tdc_in_question(to)) say_why(out, to, Treatment::prevents, "compare.tdc");
 }
 
 }  // namespace lapwing::compare

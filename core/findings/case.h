@@ -132,6 +132,8 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
 // What the tests say together.
 void add_rules_of_thumb(const Case& at, std::vector<CylinderFindings>& cylinders);
 void add_questions(const Case& at, CylinderFindings& cylinder);
+/// Names the readings that can't all be right, and takes their verdicts back (misfits.h).
+void add_misfits(const Case& at, CylinderFindings& cylinder);
 void add_contradictions(const Case& at, CylinderFindings& cylinder);
 void add_photo_contradictions(const Case& at, CylinderFindings& cylinder);
 std::vector<Remark> weakened_by(const Case& at);
@@ -173,6 +175,10 @@ ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, P
 /// The valve that was put right after the cylinder was last tested: no verdict before it is tested again.
 std::optional<Path> retest_of(const Case& at, const CylinderFindings& cylinder);
 bool asks(const CylinderFindings& cylinder, std::string_view code);
+/// Whether the wrong TDC is asked about, in whichever words.
+bool asks_tdc(const CylinderFindings& cylinder);
+/// Whether this test is to be done again before it counts.
+bool does_again(const CylinderFindings& cylinder, TestKind test);
 /// The loudest exit's path where exactly one stands out.
 const Heard* loudest(const CylinderFindings& cylinder);
 /// The neighbour in whose plug hole air was heard loudest, where exactly one stands out.

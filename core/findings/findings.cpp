@@ -37,6 +37,8 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     out.spread = judge_spread(at, out.cylinders);
     out.leak_spread = judge_leak_spread(at, out.cylinders);
     out.crankcases = crankcases_of(at);
+    for (CylinderFindings& cylinder : out.cylinders)
+        add_misfits(at, cylinder);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {
         cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,
@@ -45,6 +47,10 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         add_contradictions(at, cylinder);
         add_photo_contradictions(at, cylinder);
         cylinder.headline = headline_of(at, cylinder);
+        // Good clearances alone put nothing in range that a question hangs over.
+        if (cylinder.state == State::good &&
+            (asks_tdc(cylinder) || cylinder.headline.code == "cylinder.does_not_fit"))
+            cylinder.state = State::none;
         out.state = worse(out.state, cylinder.state);
     }
     for (const Crankcase& one : out.crankcases)

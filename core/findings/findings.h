@@ -127,6 +127,8 @@ struct CylinderFindings {
     std::vector<Remark> rules_of_thumb;
     std::vector<Remark> contradictions;
     std::vector<Remark> questions;  ///< to be answered before any verdict
+    /// What is to be done again, since readings can't all be right (misfits.h).
+    std::vector<TestKind> again;
 };
 
 /// One published spread rule, held against the engine's readings.

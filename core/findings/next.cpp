@@ -83,6 +83,26 @@ bool lifter_in_question(const Case& at, const CylinderFindings& cylinder) {
            cylinder.leak_down->readings.size() == 1;
 }
 
+Action action_of(TestKind test) {
+    switch (test) {
+        case TestKind::dry:
+            return Action::dry;
+        case TestKind::leak_down:
+            return Action::leak_down;
+        case TestKind::wet:
+            return Action::wet;
+        case TestKind::crankcase:
+            break;
+    }
+    return Action::crankcase;
+}
+
+bool says_leaks_but_reads_well(const CylinderFindings& cylinder) {
+    return std::ranges::any_of(cylinder.contradictions, [](const Remark& remark) {
+        return remark.message.code == "contra.leaks_but_reads_well";
+    });
+}
+
 /// Oil on the rings flattered its leak-down.
 void add_after_oil(const Findings& findings, Steps& steps) {
     for (const CylinderFindings& cylinder : findings.cylinders)
@@ -92,10 +112,14 @@ void add_after_oil(const Findings& findings, Steps& steps) {
 
 void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& steps) {
     const int number = cylinder.number;
-    if (asks(cylinder, "question.tdc") || asks(cylinder, "question.very_low_last")) {
+    if (asks_tdc(cylinder) || asks(cylinder, "question.very_low_last")) {
         steps.add(Action::turn_once, number, "next.turn_once");
         return;
     }
+    const auto again = [&](TestKind test) {
+        steps.add(action_of(test), number, say("next.again", number, word_of(test)));
+    };
+    if (cylinder.headline.code == "cylinder.does_not_fit") return again(cylinder.again.front());
     if (add_clearance_work(at, cylinder, steps)) return;
     const bool low = cylinder.dry && cylinder.dry->state >= State::borderline;
     const bool leaks = cylinder.leak_down && cylinder.leak_down->state >= State::borderline;
@@ -118,6 +142,12 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
     else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
              at.engine.fuel == Fuel::petrol && !at.decompressor_works())
         steps.add(Action::wet, number, "next.wet");
+    // Both can't be right, and one more leak-down tells which.
+    if (says_leaks_but_reads_well(cylinder) && cylinder.leak_down->readings.size() == 1 &&
+        !steps.has(Action::leak_down, number))
+        again(TestKind::leak_down);
+    for (const TestKind test : cylinder.again)
+        if (!steps.has(action_of(test), number)) again(test);
     if (low && !dry_counts(cylinder))
         steps.add(Action::dry, number, say("next.dry_before", number, word_of(cylinder.dry->tag)));
 }

@@ -6,6 +6,7 @@
 #include "core/base/apart.h"
 #include "core/findings/case.h"
 #include "core/findings/firing.h"
+#include "core/findings/misfits.h"
 #include "core/findings/touched.h"
 
 namespace lapwing::findings {
@@ -15,14 +16,6 @@ bool hears(const CylinderFindings& cylinder, Exit exit) {
     return std::ranges::any_of(cylinder.exits, [&](const Heard& heard) {
         return heard.exit == exit && heard.loudness != Loudness::nothing;
     });
-}
-
-/// Air at intake and exhaust with very little held: both valves are open, the crank stands on overlap.
-bool overlap_suspected(const Case& at, const CylinderFindings& cylinder) {
-    if (at.two_stroke() || !cylinder.leak_down) return false;
-    const double set = cylinder.leak_down->set.figure.si;
-    return cylinder.leak_down->held.figure.si < at.reference.assumed("very-low-held") * set &&
-           hears(cylinder, Exit::intake) && hears(cylinder, Exit::exhaust);
 }
 
 void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
@@ -93,8 +86,12 @@ void ask_neighbours(const Case& at, CylinderFindings& cylinder) {
 
 void add_questions(const Case& at, CylinderFindings& cylinder) {
     const int number = cylinder.number;
-    if (overlap_suspected(at, cylinder)) {
-        cylinder.questions.push_back(remark("question.tdc", number));
+    if (tdc_in_question(at, cylinder)) {
+        const bool both = hears(cylinder, Exit::intake) && hears(cylinder, Exit::exhaust);
+        cylinder.questions.push_back(both ? remark("question.tdc", number)
+                                          : remark("question.tdc_held", number,
+                                                   cylinder.leak_down->held.figure,
+                                                   cylinder.leak_down->set.figure));
         // At the wrong TDC nothing was measured of how the cylinder seals.
         cylinder.leak_down->state = State::none;
     }
@@ -128,12 +125,56 @@ void add_questions(const Case& at, CylinderFindings& cylinder) {
     ask_neighbours(at, cylinder);
 }
 
+void add_misfits(const Case& at, CylinderFindings& cylinder) {
+    if (asks_tdc(cylinder)) return;  // comes first, and answers most of them
+    const int number = cylinder.number;
+    for (const Misfit misfit : misfits_of(at, cylinder)) {
+        cylinder.again.push_back(again(misfit));
+        const auto name = [&](std::string_view code, const auto&... args) {
+            cylinder.contradictions.push_back(remark(code, number, args...));
+        };
+        switch (misfit) {
+            case Misfit::held_nothing:
+                name("misfit.held_nothing", cylinder.leak_down->set.figure);
+                break;
+            case Misfit::built_nothing:
+                name("misfit.built_nothing", cylinder.dry->final.figure, cylinder.leak_down->leakage.figure);
+                break;
+            case Misfit::wet_below_dry:
+                name("misfit.wet_below_dry", cylinder.dry->final.figure, cylinder.wet->reading.final.figure);
+                break;
+            case Misfit::wet_far_above:
+                name("misfit.wet_far_above", cylinder.dry->final.figure, cylinder.wet->reading.final.figure);
+                break;
+            case Misfit::loud_but_tight:
+                name("misfit.loud_but_tight", cylinder.leak_down->leakage.figure);
+                break;
+            case Misfit::silent_but_leaks:
+                name("misfit.silent_but_leaks", cylinder.leak_down->leakage.figure);
+                break;
+        }
+        // No verdict rests on what is to be done again. A cylinder that seals and builds up nothing has a
+        // sentence of its own: its valves may not move.
+        if (again(misfit) == TestKind::leak_down) cylinder.leak_down->state = State::none;
+        if (misfit == Misfit::built_nothing && cylinder.leak_down->state != State::good)
+            cylinder.dry->state = cylinder.leak_down->state = State::none;
+    }
+}
+
+bool does_again(const CylinderFindings& cylinder, TestKind test) {
+    return std::ranges::find(cylinder.again, test) != cylinder.again.end();
+}
+
+bool asks_tdc(const CylinderFindings& cylinder) {
+    return asks(cylinder, "question.tdc") || asks(cylinder, "question.tdc_held");
+}
+
 void add_contradictions(const Case& at, CylinderFindings& cylinder) {
     if (!cylinder.heard_earlier.empty() && cylinder.state >= State::borderline)
         cylinder.questions.push_back(
             remark("question.heard_earlier", cylinder.number, word_of(cylinder.heard_earlier_tag)));
     if (const Heard* heard = loudest(cylinder);
-        heard && cylinder.state >= State::borderline && !asks(cylinder, "question.tdc")) {
+        heard && cylinder.state >= State::borderline && !asks_tdc(cylinder)) {
         const ClearanceNeed need = clearance_need(at, cylinder, *heard->path);
         if (need == ClearanceNeed::record)
             cylinder.questions.push_back(

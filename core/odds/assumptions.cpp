@@ -87,12 +87,7 @@ constexpr std::array needed{"area-bore",
                             "reading-usual",
                             "held-usual",
                             "step-usual",
-                            "does-not-fit",
-                            "beyond-chance",
-                            "wet-far-above",
-                            "loud-but-tight",
-                            "loud-exits",
-                            "silent-but-leaks"};
+                            "does-not-fit"};
 constexpr std::array paths{"rings",         "intake",  "exhaust",     "gasket",
                            "next_cylinder", "coolant", "decompressor"};
 constexpr std::array path_numbers{"fault", "sound", "sound-spread", "leaking", "leaking-spread"};
@@ -111,7 +106,7 @@ void whole(const Assumptions& all) {
         positive(id, no_bound);
     for (const char* share :
          {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well", "oil-of-chamber",
-          "held-usual", "loud-but-tight", "silent-but-leaks"})
+          "held-usual"})
         positive(share, 1.0);
     for (const char* path : paths)
         for (const char* one : path_numbers)

@@ -6,34 +6,20 @@
 #include <algorithm>
 #include <cmath>
 
-#include "core/findings/instruments.h"
+#include "core/findings/misfits.h"
 
 namespace lapwing::odds {
 namespace {
 
-using findings::Dimension;
 using findings::figure;
+using findings::Misfit;
 using findings::say;
 
 findings::Figure gauge(double pa) {
-    return figure(Dimension::gauge_pressure, pa);
+    return figure(findings::Dimension::gauge_pressure, pa);
 }
-
-double leakage(const LeakEvidence& leak) {
-    return (leak.set_pa - leak.held_pa) / leak.set_pa;
-}
-
-bool heard(const CylinderEvidence& cylinder, Exit exit) {
-    return std::ranges::any_of(cylinder.exits, [&](const ExitEvidence& one) {
-        return one.exit == exit && one.loudness != Loudness::nothing;
-    });
-}
-
-/// Whether somebody listened at every place where most of a large leak must come out.
-bool listened_everywhere(const CylinderEvidence& cylinder) {
-    return std::ranges::none_of(cylinder.to_hear, [](const ExitEvidence& exit) {
-        return exit.exit == Exit::intake || exit.exit == Exit::exhaust || exit.exit == Exit::breather;
-    });
+findings::Figure leakage(const LeakEvidence& leak) {
+    return figure(findings::Dimension::share, (leak.set_pa - leak.held_pa) / leak.set_pa);
 }
 
 void drop_air(CylinderEvidence& cylinder) {
@@ -41,76 +27,57 @@ void drop_air(CylinderEvidence& cylinder) {
     cylinder.exits.clear();
 }
 
-/// Both valves open on overlap let nearly everything out: nothing was measured of how the cylinder seals.
-void suspect_wrong_tdc(const findings::Case& state, CylinderEvidence& cylinder) {
-    if (state.two_stroke()) return;
-    const double very_low = state.reference.assumed("very-low-held");
-    const bool low = std::ranges::any_of(
-        cylinder.leaks, [&](const LeakEvidence& leak) { return leak.held_pa < very_low * leak.set_pa; });
-    if (!low || !heard(cylinder, Exit::intake) || !heard(cylinder, Exit::exhaust)) return;
-    cylinder.wrong_tdc_suspected = true;
-    cylinder.reasons.push_back(say("odds.tdc_first", cylinder.number));
-    drop_air(cylinder);
-}
-
-void compare_wet_and_dry(const Assumptions& assumptions, CylinderEvidence& cylinder) {
-    if (!cylinder.dry || !cylinder.wet) return;
-    const double dry = cylinder.dry->final_pa;
-    const double wet = cylinder.wet->final_pa;
-    const double scatter = assumptions.at("reading-scatter");
-    const double doubt = std::hypot(std::hypot(cylinder.dry->noise_pa, cylinder.wet->noise_pa),
-                                    scatter * std::hypot(dry, wet));
-    const double beyond_chance = assumptions.at("beyond-chance");
-    // Oil can fill up, seal, and cost a little speed; it can't lower a reading by much.
-    const double far_above = assumptions.at("wet-far-above");
-    if (wet < dry - beyond_chance * doubt) {
-        cylinder.contradictions.push_back(say("odds.wet_below_dry", cylinder.number, gauge(dry), gauge(wet)));
-        cylinder.wet.reset();
-    } else if (dry > 0.0 && wet > far_above * dry + beyond_chance * doubt) {
-        cylinder.contradictions.push_back(say("odds.wet_far_above", cylinder.number, gauge(dry), gauge(wet),
-                                              figure(Dimension::share, far_above - 1.0)));
-        cylinder.wet.reset();
-    }
-}
-
-void compare_air_and_sound(const Assumptions& assumptions, CylinderEvidence& cylinder) {
-    const auto nothing_held = std::ranges::find_if(
-        cylinder.leaks, [](const LeakEvidence& leak) { return leak.held_pa <= leak.half_step_pa; });
-    if (nothing_held != cylinder.leaks.end()) {
-        cylinder.contradictions.push_back(
-            say("odds.held_nothing", cylinder.number, gauge(nothing_held->set_pa)));
+/// Leaves out what is to be done again, and says so. Nothing where the odds don't rest on it anyway.
+std::optional<findings::Message> leave_out(Misfit misfit, CylinderEvidence& cylinder) {
+    const int number = cylinder.number;
+    const auto& leaks = cylinder.leaks;
+    const auto air = [&](std::string_view code, const findings::Figure& shown) {
+        auto out = say(code, number, shown);
         drop_air(cylinder);
-        return;
-    }
-    if (cylinder.leaks.empty() || cylinder.exits.empty()) return;
-    const double lost = leakage(cylinder.leaks.back());
-    const auto listened = [](const ExitEvidence& exit) {
-        return exit.by != ListenedBy::bubbles && exit.by != ListenedBy::soapy_water;
+        return out;
     };
-    const auto strong = std::ranges::count_if(cylinder.exits, [&](const ExitEvidence& exit) {
-        return listened(exit) && exit.loudness == Loudness::strong;
-    });
-    if (lost < assumptions.at("loud-but-tight") && strong >= std::lround(assumptions.at("loud-exits"))) {
-        cylinder.contradictions.push_back(
-            say("odds.loud_but_tight", cylinder.number, figure(Dimension::share, lost)));
-        drop_air(cylinder);
-    } else if (lost > assumptions.at("silent-but-leaks") && listened_everywhere(cylinder) &&
-               std::ranges::all_of(cylinder.exits, [](const ExitEvidence& exit) {
-                   return exit.loudness == Loudness::nothing;
-               })) {
-        cylinder.contradictions.push_back(
-            say("odds.silent_but_leaks", cylinder.number, figure(Dimension::share, lost)));
-        drop_air(cylinder);
+    const auto wet = [&](std::string_view code) {
+        auto out = say(code, number, gauge(cylinder.dry->final_pa), gauge(cylinder.wet->final_pa));
+        cylinder.wet.reset();
+        return out;
+    };
+    switch (misfit) {
+        case Misfit::held_nothing:
+            if (!leaks.empty()) return air("odds.held_nothing", gauge(leaks.back().set_pa));
+            break;
+        case Misfit::loud_but_tight:
+            if (!leaks.empty()) return air("odds.loud_but_tight", leakage(leaks.back()));
+            break;
+        case Misfit::silent_but_leaks:
+            if (!leaks.empty()) return air("odds.silent_but_leaks", leakage(leaks.back()));
+            break;
+        case Misfit::built_nothing:
+            if (!cylinder.dry) break;
+            cylinder.dry.reset();
+            cylinder.wet.reset();
+            return say("odds.built_nothing", number);
+        case Misfit::wet_below_dry:
+            if (cylinder.dry && cylinder.wet) return wet("odds.wet_below_dry");
+            break;
+        case Misfit::wet_far_above:
+            if (cylinder.dry && cylinder.wet) return wet("odds.wet_far_above");
+            break;
     }
+    return std::nullopt;
 }
 
 }  // namespace
 
-void sort_out_contradictions(const findings::Case& state, const Assumptions& assumptions,
-                             CylinderEvidence& cylinder) {
-    suspect_wrong_tdc(state, cylinder);
-    compare_wet_and_dry(assumptions, cylinder);
-    compare_air_and_sound(assumptions, cylinder);
+void sort_out_contradictions(const findings::Case& state, CylinderEvidence& cylinder) {
+    const findings::CylinderFindings tested = findings::tested(state, cylinder.number);
+    // At the wrong TDC nothing was measured of how the cylinder seals.
+    if (findings::tdc_in_question(state, tested)) {
+        cylinder.wrong_tdc_suspected = true;
+        cylinder.reasons.push_back(say("odds.tdc_first", cylinder.number));
+        drop_air(cylinder);
+    }
+    for (const Misfit misfit : findings::misfits_of(state, tested))
+        if (auto said = leave_out(misfit, cylinder)) cylinder.contradictions.push_back(std::move(*said));
 }
 
 }  // namespace lapwing::odds

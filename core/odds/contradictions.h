@@ -10,7 +10,6 @@ namespace lapwing::odds {
 
 /// Names evidence of one cylinder that cannot all be right and takes it out, so that no confident share is
 /// built on it; likewise what a suspected wrong TDC makes worthless.
-void sort_out_contradictions(const findings::Case& state, const Assumptions& assumptions,
-                             CylinderEvidence& cylinder);
+void sort_out_contradictions(const findings::Case& state, CylinderEvidence& cylinder);
 
 }  // namespace lapwing::odds

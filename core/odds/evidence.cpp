@@ -199,7 +199,7 @@ private:
         }
         add_leaks(state, cylinder);
         add_exits(state, cylinder);
-        sort_out_contradictions(state, assumptions_, cylinder);
+        sort_out_contradictions(state, cylinder);
     }
 
     void add_earlier(const std::vector<TestedState>& states, CylinderEvidence& cylinder) {

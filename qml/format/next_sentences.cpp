@@ -58,6 +58,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "since."),
     SAY("next.turn_once",
         "Turn the crank one full turn and test cylinder %1 again: it may stand at the wrong TDC."),
+    SAY("next.again", "Do the %2 of cylinder %1 again: its readings don't fit together."),
     SAY("next.crankcase", "Crankcase hold test: seals, base gasket and reed show in no other test."),
     SAY("next.crankcase_of", "Crankcase hold test of cylinder %1: its chamber is held by itself."),
     SAY("next.repeat_open",

@@ -15,24 +15,21 @@ namespace {
 
 const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.wet_below_dry",
-        "Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can't do that: one of the two readings "
-        "is "
-        "not right. The wet one is left out of the odds."),
+        "Cylinder %1 read less with oil in it (%3) than dry (%2): the wet reading is left out of the odds."),
     SAY("odds.wet_far_above",
-        "Cylinder %1 read %3 with oil in it and %2 dry. Oil alone raises a reading by at most about %4. The "
-        "wet "
-        "reading is left out of the odds."),
+        "Cylinder %1 read %3 with oil in it and %2 dry: the wet reading is left out of the odds."),
     SAY("odds.held_nothing",
-        "Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose "
-        "on, "
-        "the right TDC found? The leak-down and what was heard are left out of the odds."),
+        "Cylinder %1 held nothing of %2: the leak-down and what was heard are left out of the odds."),
+    SAY("odds.built_nothing",
+        "Cylinder %1 built up nothing and yet held air: its dry and wet readings are left out of the odds."),
     SAY("odds.loud_but_tight",
-        "Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can't be right: the "
-        "leak-down and what was heard are left out of the odds."),
+        "Cylinder %1 loses only %2, yet air was heard strongly at several exits: the leak-down and what was "
+        "heard "
+        "are left out of the odds."),
     SAY("odds.silent_but_leaks",
-        "Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look "
-        "at "
-        "adapter and hose. The leak-down and what was heard are left out of the odds."),
+        "Cylinder %1 loses %2, yet nothing was heard at any exit: the leak-down and what was heard are left "
+        "out of "
+        "the odds."),
     SAY("odds.does_not_fit",
         "The %2 of cylinder %1 lies far off everything that its other readings allow. Do that test again."),
 

@@ -79,6 +79,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("cylinder.ask_tdc",
         "Cylinder %1: perhaps the wrong TDC. Turn the crank one full turn and test again before any "
         "verdict."),
+    SAY("cylinder.does_not_fit",
+        "Cylinder %1: its readings don't fit together. Do the %2 again before any verdict."),
     SAY("cylinder.ask_decompressor",
         "Cylinder %1 reads %2: decompressor, not proof of a leak. Do a leak-down test."),
     SAY("cylinder.seals_but_reads_low",
@@ -158,6 +160,28 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "It reads %1, in range, yet leaks %2: a leak that only shows at rest, a wrong TDC, or a leaking "
         "adapter."),
 
+    SAY("misfit.held_nothing",
+        "Cylinder %1 held nothing of %2. A hole that large is rarely a leak: is the adapter tight, the hose "
+        "on, the "
+        "right TDC found?"),
+    SAY("misfit.built_nothing",
+        "Cylinder %1 built up nothing while cranking (%2), yet it holds air (leakage %3). Look at adapter, "
+        "hose and "
+        "valve core, and whether its valves move."),
+    SAY("misfit.wet_below_dry",
+        "Cylinder %1 read less with oil in it (%3) than dry (%2). Oil can't do that: one of the two readings "
+        "is not "
+        "right."),
+    SAY("misfit.wet_far_above",
+        "Cylinder %1 read %2 dry and %3 with oil in it. Oil alone can't do that much: one of the two "
+        "readings is not "
+        "right."),
+    SAY("misfit.loud_but_tight",
+        "Cylinder %1 loses only %2, yet air was heard strongly at several exits. Both can't be right."),
+    SAY("misfit.silent_but_leaks",
+        "Cylinder %1 loses %2, yet nothing was heard at any exit. So much air must come out somewhere: look "
+        "at "
+        "adapter and hose."),
     SAY("contra.photo_differs",
         "The photo of the %1 reads %3, and %2 was typed: look at the photo and settle it."),
 
@@ -165,6 +189,10 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Air at intake and exhaust with very little held: is cylinder %1 at the TDC between exhaust and "
         "intake, "
         "both valves open? Turn the crank one full turn and test again."),
+    SAY("question.tdc_held",
+        "Cylinder %1 held only %2 of %3: did it stand at its TDC on compression, and did the crank stay "
+        "there? Turn "
+        "the crank one full turn and test again."),
     SAY("question.over_set",
         "Cylinder %1 held %2 of %3, more than was set: that can't be, and it is not counted. Test again, and "
         "delete the wrong one."),

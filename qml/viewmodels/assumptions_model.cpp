@@ -34,8 +34,7 @@ const std::array groups_of_odds{
            "static-to-cranking", "leak-repeat", "restrictor-doubt"}},
     Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "Readings not yet taken"),
           {"reading-usual", "held-usual", "step-usual"}},
-    Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "What does not fit together"),
-          {"does-not-fit", "beyond-chance", "wet-far-above", "loud-", "silent-"}}};
+    Group{QT_TRANSLATE_NOOP("lapwing::AssumptionsModel", "What does not fit together"), {"does-not-fit"}}};
 
 constexpr std::array paths{Path::rings,         Path::intake,  Path::exhaust,     Path::gasket,
                            Path::next_cylinder, Path::coolant, Path::decompressor};

@@ -254,7 +254,7 @@ QVariantList LeakHuntModel::questions() const {
     for (const auto& question : found->questions) {
         const auto& code = question.message.code;
         QVariantMap item{{"text", format().text(question.message)}, {"page", ""}, {"action", ""}};
-        if (code == "question.tdc") {
+        if (code == "question.tdc" || code == "question.tdc_held") {
             item["page"] = QStringLiteral("NextTdc");
             item["action"] = tr("Next TDC");
         } else if (code == "question.clearance") {

@@ -216,15 +216,15 @@ class RoundTrip(CliTest):
         # A file of an earlier version lacks what is asked for since: it is taken from this program, and named.
         self.assertEqual(found["engine"]["filled_in"], [])
         older = json.loads(assumed)
-        older["numbers"] = [one for one in older["numbers"] if one["id"] not in ("loud-exits", "does-not-fit")]
+        older["numbers"] = [one for one in older["numbers"] if one["id"] not in ("slip-seen", "does-not-fit")]
         old.write_text(json.dumps(older))
         filled = self.json("findings", file, "--visit", "1", "--seed", "3", "--assumptions", old)
-        self.assertEqual(sorted(one["what"] for one in filled["engine"]["filled_in"]), ["does-not-fit", "loud-exits"])
+        self.assertEqual(sorted(one["what"] for one in filled["engine"]["filled_in"]), ["does-not-fit", "slip-seen"])
         self.assertEqual({one["file"] for one in filled["engine"]["filled_in"]}, {"odds.json"})
         for one, other in zip(filled["cylinders"], found["cylinders"]):
             self.assertEqual(one["path_share"], other["path_share"])
         text = self.done("findings", file, "--visit", "1", "--assumptions", old)
-        self.assertIn('odds.json: "loud-exits" is missing there and was taken from this program.', text)
+        self.assertIn('odds.json: "slip-seen" is missing there and was taken from this program.', text)
         # Shares and odds say where they come from, as readings to expect do.
         for cylinder in found["cylinders"]:
             came = cylinder["odds_derivation"]
