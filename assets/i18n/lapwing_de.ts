@@ -6010,7 +6010,7 @@
     <message>
         <source>%1 may lie on either side of the band&apos;s edge of %2: the gauges&apos; doubt of ±%3 reaches across it. To make it smaller: %4.</source>
         <extracomment>why.leak_unsure_of_band</extracomment>
-        <translation>%1 kann auf beiden Seiten der Bandgrenze von %2 liegen: Die Unsicherheit der Manometer von ±%3 reicht darüber hinweg. Damit sie kleiner wird: %4.</translation>
+        <translation>%1 kann auf beiden Seiten der Bandgrenze von %2 liegen: Die Manometer lassen ±%3 offen. Genauer: %4.</translation>
     </message>
     <message>
         <source>With the tester&apos;s restrictor unknown it may as well be under %1: no fault before the tester is known.</source>
@@ -11815,7 +11815,7 @@
     <message>
         <source>By the cranking model a leak that leaves a quarter of 80 psi behind 0.040 in takes a quarter off the reading of half a litre at 250 rpm, and more off less.</source>
         <extracomment>leaks-yet-reads, comment</extracomment>
-        <translation>Nach dem Kompressionsmodell nimmt ein Leck, das hinter 0,040 in ein Viertel von 80 psi übrig lässt, dem Messwert eines halben Liters bei 250 U/min ein Viertel, und bei weniger Hubraum mehr.</translation>
+        <translation>Nach dem Modell nimmt ein Leck, das hinter 0,040 in ein Viertel von 80 psi übrig lässt, dem Messwert eines halben Liters bei 250 U/min ein Viertel, und bei weniger Hubraum mehr.</translation>
     </message>
     <message>
         <source>Very low leak-down readings of a cylinder are left out beside one that held at least this share of the set pressure.</source>

@@ -97,12 +97,6 @@ Action action_of(TestKind test) {
     return Action::crankcase;
 }
 
-bool says_leaks_but_reads_well(const CylinderFindings& cylinder) {
-    return std::ranges::any_of(cylinder.contradictions, [](const Remark& remark) {
-        return remark.message.code == "contra.leaks_but_reads_well";
-    });
-}
-
 /// Oil on the rings flattered its leak-down.
 void add_after_oil(const Findings& findings, Steps& steps) {
     for (const CylinderFindings& cylinder : findings.cylinders)
@@ -142,10 +136,6 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
     else if (leaks && !cylinder.wet && !cylinder.points_at && cylinder.dry &&
              at.engine.fuel == Fuel::petrol && !at.decompressor_works())
         steps.add(Action::wet, number, "next.wet");
-    // Both can't be right, and one more leak-down tells which.
-    if (says_leaks_but_reads_well(cylinder) && cylinder.leak_down->readings.size() == 1 &&
-        !steps.has(Action::leak_down, number))
-        again(TestKind::leak_down);
     for (const TestKind test : cylinder.again)
         if (!steps.has(action_of(test), number)) again(test);
     if (low && !dry_counts(cylinder))

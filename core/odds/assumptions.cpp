@@ -104,9 +104,8 @@ void whole(const Assumptions& all) {
     constexpr double no_bound = 1e9;
     for (const char* id : needed)
         positive(id, no_bound);
-    for (const char* share :
-         {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust", "seals-well", "oil-of-chamber",
-          "held-usual"})
+    for (const char* share : {"slip", "slip-seen", "oil-kept", "oil-seals", "two-stroke-exhaust",
+                              "seals-well", "oil-of-chamber", "held-usual"})
         positive(share, 1.0);
     for (const char* path : paths)
         for (const char* one : path_numbers)

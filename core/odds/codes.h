@@ -12,8 +12,8 @@ namespace lapwing::odds::codes {
 
 inline constexpr auto all = std::to_array<findings::codes::Code>({
     // Contradictions: evidence that cannot all be right. What is named here was left out of the odds.
-    {"odds.wet_below_dry", "cpp"},    // dry, wet
-    {"odds.wet_far_above", "cpp"},    // dry, wet
+    {"odds.wet_below_dry", "cpp"},  // dry, wet
+    {"odds.wet_far_above", "cpp"},  // dry, wet
     {"odds.built_nothing", "c"},
     {"odds.held_nothing", "cp"},      // set
     {"odds.loud_but_tight", "cs"},    // leakage

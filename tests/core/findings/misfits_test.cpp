@@ -121,17 +121,6 @@ TEST(Misfits, NothingAtAllBuildsUpLikeNoRule) {
     EXPECT_EQ(cylinder.state, State::fault);  // low it is all the same
 }
 
-TEST(Misfits, AContradictionBetweenDryAndAirIsSettledByOneMoreLeakDown) {
-    Bench bench = leaking("35");
-    bench.hear(1, Exit::breather, Loudness::strong);
-    bench.engine().limits.low = Bench::pressure("100", "psi");
-    bench.dry(1, "150");
-    ASSERT_TRUE(says(bench.find().cylinder(1)->contradictions, "contra.leaks_but_reads_well"));
-    EXPECT_TRUE(next_is(bench.find(), Action::leak_down, 1));
-    bench.leak(1, "80", "35");
-    EXPECT_FALSE(next_is(bench.find(), Action::leak_down, 1));
-}
-
 /// Held 12 of 80 psi, once, with these exits.
 bool asks_at(const std::vector<std::pair<Exit, Loudness>>& exits) {
     Bench bench = leaking("12");
