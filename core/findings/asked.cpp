@@ -89,6 +89,20 @@ private:
 
 }  // namespace
 
+Action action_of(TestKind test) {
+    switch (test) {
+        case TestKind::dry:
+            return Action::dry;
+        case TestKind::leak_down:
+            return Action::leak_down;
+        case TestKind::wet:
+            return Action::wet;
+        case TestKind::crankcase:
+            break;
+    }
+    return Action::crankcase;
+}
+
 Action action_of(AskedCheck check) {
     switch (check) {
         case AskedCheck::leak_hunt:

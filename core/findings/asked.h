@@ -18,8 +18,9 @@ namespace lapwing::findings {
 bool has_what_was_asked(const Note& request, std::optional<int> cylinder, const Engine& engine,
                         const Visit& visit, const std::vector<Tester>& testers);
 
-/// What is done to answer such a check.
+/// What is done to answer such a check, or to do that test.
 Action action_of(AskedCheck check);
+Action action_of(TestKind test);
 
 /// Whether that tester is the one that a request is about: named by it, or one of this session's.
 bool is_about(const Note& request, const Session& session, TesterId tester);

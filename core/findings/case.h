@@ -174,11 +174,14 @@ enum class ClearanceNeed { none, record, wanted, siblings, adjust, retest };
 ClearanceNeed clearance_need(const Case& at, const CylinderFindings& cylinder, Path path);
 /// The valve that was put right after the cylinder was last tested: no verdict before it is tested again.
 std::optional<Path> retest_of(const Case& at, const CylinderFindings& cylinder);
+bool hears(const CylinderFindings& cylinder, Exit exit);
 bool asks(const CylinderFindings& cylinder, std::string_view code);
 /// Whether the wrong TDC is asked about, in whichever words.
 bool asks_tdc(const CylinderFindings& cylinder);
 /// Whether this test is to be done again before it counts.
 bool does_again(const CylinderFindings& cylinder, TestKind test);
+/// The test to be done again before anything is said of the cylinder. What air said stands whatever oil did.
+std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder);
 /// The loudest exit's path where exactly one stands out.
 const Heard* loudest(const CylinderFindings& cylinder);
 /// The neighbour in whose plug hole air was heard loudest, where exactly one stands out.

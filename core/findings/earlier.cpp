@@ -38,20 +38,6 @@ std::optional<int> cylinder_of(const Visit& visit, const Tie& tie) {
     return found;
 }
 
-std::optional<Action> action_of(TestKind test) {
-    switch (test) {
-        case TestKind::dry:
-            return Action::dry;
-        case TestKind::leak_down:
-            return Action::leak_down;
-        case TestKind::wet:
-            return Action::wet;
-        case TestKind::crankcase:
-            return Action::crankcase;
-    }
-    return std::nullopt;
-}
-
 class Earlier {
 public:
     Earlier(const Case& at, const Findings& now) : at_(at), now_(now), visits_(earlier_visits(at)) {}
@@ -90,7 +76,7 @@ private:
     /// What somebody asked for at this very visit: a mentor's wish comes back with the session file.
     void add_own_request(const Note& note) {
         if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) return;
-        const auto action = note.test ? action_of(*note.test) : findings::action_of(*note.check);
+        const auto action = note.test ? action_of(*note.test) : action_of(*note.check);
         const auto cylinder = cylinder_of(at_.visit, note.tie);
         if (!action || has_what_was_asked(note, cylinder, at_.engine, at_.visit, at_.dossier.testers)) return;
         const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
@@ -102,7 +88,7 @@ private:
     void add_requests(std::size_t visit) {
         for (const Note& note : visits_[visit]->notes) {
             if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) continue;
-            const auto action = note.test ? action_of(*note.test) : findings::action_of(*note.check);
+            const auto action = note.test ? action_of(*note.test) : action_of(*note.check);
             const auto cylinder = cylinder_of(*visits_[visit], note.tie);
             const auto answers = [&](const Visit& later) {
                 return has_what_was_asked(note, cylinder, at_.engine, later, at_.dossier.testers);

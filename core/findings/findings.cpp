@@ -48,8 +48,7 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         add_photo_contradictions(at, cylinder);
         cylinder.headline = headline_of(at, cylinder);
         // Good clearances alone put nothing in range that a question hangs over.
-        if (cylinder.state == State::good &&
-            (asks_tdc(cylinder) || cylinder.headline.code == "cylinder.does_not_fit"))
+        if (cylinder.state == State::good && (asks_tdc(cylinder) || stands_in_the_way(cylinder)))
             cylinder.state = State::none;
         out.state = worse(out.state, cylinder.state);
     }

@@ -125,17 +125,6 @@ Message dry_headline(const Case& at, const CylinderFindings& cylinder) {
         number, final);
 }
 
-/// The test to be done again before anything is said of the cylinder. What air said stands whatever oil did.
-std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder) {
-    const bool air = cylinder.leak_down && cylinder.leak_down->state != State::none;
-    for (const TestKind test : cylinder.again) {
-        const bool valves_may_not_move =
-            test == TestKind::dry && air && cylinder.leak_down->state == State::good;
-        if (!valves_may_not_move && (test != TestKind::wet || !air)) return test;
-    }
-    return std::nullopt;
-}
-
 CylinderList in_state(const Findings& findings, State state) {
     CylinderList out;
     for (const CylinderFindings& cylinder : findings.cylinders)
@@ -201,8 +190,8 @@ Message headline_of(const Case& at, const Findings& findings) {
     if (count == 0 && findings.crankcases.empty()) return say("engine.not_measured");
     CylinderList asked;
     for (const CylinderFindings& cylinder : findings.cylinders)
-        if (asks_tdc(cylinder) || cylinder.headline.code == "cylinder.ask_decompressor" ||
-            cylinder.headline.code == "cylinder.does_not_fit")
+        if (asks_tdc(cylinder) || stands_in_the_way(cylinder) ||
+            cylinder.headline.code == "cylinder.ask_decompressor")
             asked.push_back(cylinder.number);
     if (!asked.empty()) return say("engine.questions_first", asked);
     if (count > 0 && each(findings, [](const CylinderFindings& cylinder) {

@@ -15,10 +15,6 @@ const Heard* note_of(const CylinderFindings& cylinder, Exit exit) {
     const auto found = std::ranges::find(cylinder.exits, exit, &Heard::exit);
     return found == cylinder.exits.end() ? nullptr : &*found;
 }
-bool hears(const CylinderFindings& cylinder, Exit exit) {
-    const Heard* note = note_of(cylinder, exit);
-    return note && note->loudness != Loudness::nothing;
-}
 bool silent(const CylinderFindings& cylinder, Exit exit) {
     const Heard* note = note_of(cylinder, exit);
     return note && note->loudness == Loudness::nothing;
@@ -47,7 +43,8 @@ bool is_nothing(const Case& at, const Figure& shown, const std::vector<ReadingId
 bool holds_nothing(const Case& at, const LeakDown& leak) {
     return is_nothing(at, leak.held.figure, leak.readings, &Reading::held);
 }
-/// What a sound cylinder of this engine reads at least, Pa; 0 where nobody knows.
+
+/// What a sound cylinder of this engine reads: the limit, or its best cylinder, Pa; 0 where nobody knows.
 double sound_reading(const Case& at) {
     double out = at.limits.low      ? at.limits.low->figure.si
                  : at.limits.lowest ? at.limits.lowest->figure.si
@@ -56,11 +53,6 @@ double sound_reading(const Case& at) {
         if (const auto dry = cranking_of(at, TestKind::dry, other.number))
             out = std::max(out, dry->final.figure.si);
     return out;
-}
-
-bool builds_nothing(const Case& at, const Cranking& dry) {
-    return is_nothing(at, dry.final.figure, dry.readings, &Reading::final) ||
-           dry.final.figure.si < at.reference.assumed("builds-nothing") * sound_reading(at);
 }
 
 std::optional<Misfit> of_oil(const Case& at, const CylinderFindings& cylinder) {
@@ -103,6 +95,16 @@ std::optional<Misfit> of_air(const Case& at, const CylinderFindings& cylinder) {
 }
 
 }  // namespace
+
+bool hears(const CylinderFindings& cylinder, Exit exit) {
+    const Heard* note = note_of(cylinder, exit);
+    return note && note->loudness != Loudness::nothing;
+}
+
+bool builds_nothing(const Case& at, const Cranking& dry) {
+    return is_nothing(at, dry.final.figure, dry.readings, &Reading::final) ||
+           dry.final.figure.si < at.reference.assumed("builds-nothing") * sound_reading(at);
+}
 
 TestKind again(Misfit misfit) {
     switch (misfit) {

@@ -24,6 +24,9 @@ TestKind again(Misfit misfit);
 /// The cylinder's tests and nothing else of its findings: of one tag where the case asks for one.
 CylinderFindings tested(const Case& at, int cylinder);
 
+/// A reading that can't be told from a needle at rest, or is next to nothing beside what the engine reads.
+bool builds_nothing(const Case& at, const Cranking& dry);
+
 /// Looks at dry, leak-down, wet and exits alone; at most one for the air and one for the oil.
 std::vector<Misfit> misfits_of(const Case& at, const CylinderFindings& cylinder);
 

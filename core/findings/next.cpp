@@ -3,6 +3,7 @@
 
 #include <algorithm>
 
+#include "core/findings/asked.h"
 #include "core/findings/case.h"
 #include "core/findings/touched.h"
 
@@ -83,20 +84,6 @@ bool lifter_in_question(const Case& at, const CylinderFindings& cylinder) {
            cylinder.leak_down->readings.size() == 1;
 }
 
-Action action_of(TestKind test) {
-    switch (test) {
-        case TestKind::dry:
-            return Action::dry;
-        case TestKind::leak_down:
-            return Action::leak_down;
-        case TestKind::wet:
-            return Action::wet;
-        case TestKind::crankcase:
-            break;
-    }
-    return Action::crankcase;
-}
-
 /// Oil on the rings flattered its leak-down.
 void add_after_oil(const Findings& findings, Steps& steps) {
     for (const CylinderFindings& cylinder : findings.cylinders)
@@ -113,7 +100,7 @@ void add_for_cylinder(const Case& at, const CylinderFindings& cylinder, Steps& s
     const auto again = [&](TestKind test) {
         steps.add(action_of(test), number, say("next.again", number, word_of(test)));
     };
-    if (cylinder.headline.code == "cylinder.does_not_fit") return again(cylinder.again.front());
+    if (const auto test = stands_in_the_way(cylinder)) return again(*test);
     if (add_clearance_work(at, cylinder, steps)) return;
     const bool low = cylinder.dry && cylinder.dry->state >= State::borderline;
     const bool leaks = cylinder.leak_down && cylinder.leak_down->state >= State::borderline;

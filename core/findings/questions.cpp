@@ -12,12 +12,6 @@
 namespace lapwing::findings {
 namespace {
 
-bool hears(const CylinderFindings& cylinder, Exit exit) {
-    return std::ranges::any_of(cylinder.exits, [&](const Heard& heard) {
-        return heard.exit == exit && heard.loudness != Loudness::nothing;
-    });
-}
-
 void ask_decompressor(const Case& at, CylinderFindings& cylinder) {
     const double final = cylinder.dry->final.figure.si;
     const double low = at.reference.assumed("decompressor-low");
@@ -163,6 +157,16 @@ void add_misfits(const Case& at, CylinderFindings& cylinder) {
 
 bool does_again(const CylinderFindings& cylinder, TestKind test) {
     return std::ranges::find(cylinder.again, test) != cylinder.again.end();
+}
+
+std::optional<TestKind> stands_in_the_way(const CylinderFindings& cylinder) {
+    const bool air = cylinder.leak_down && cylinder.leak_down->state != State::none;
+    for (const TestKind test : cylinder.again) {
+        const bool valves_may_not_move =
+            test == TestKind::dry && air && cylinder.leak_down->state == State::good;
+        if (!valves_may_not_move && (test != TestKind::wet || !air)) return test;
+    }
+    return std::nullopt;
 }
 
 bool asks_tdc(const CylinderFindings& cylinder) {

@@ -6,6 +6,7 @@
 
 #include "core/base/apart.h"
 #include "core/findings/instruments.h"
+#include "core/findings/misfits.h"
 #include "core/findings/touched.h"
 
 namespace lapwing::findings {
@@ -27,17 +28,12 @@ Word verdict_word(Verdict verdict) {
     return Word{verdict == Verdict::rings ? "verdict:rings" : "verdict:not_rings"};
 }
 
-/// Not to be told from a needle at rest.
-bool drowned(const Figure& reading) {
-    return reading.si <= reading.u95.value_or(0.0);
-}
-
 Verdict wet_rule(const Case& at, CylinderFindings& cylinder) {
     if (!cylinder.wet || !cylinder.wet->rise || !dry_counts(cylinder) || at.engine.fuel == Fuel::diesel ||
         at.decompressor_works() || does_again(cylinder, TestKind::wet))
         return Verdict::none;
     // Of next to nothing any rise is a large one.
-    if (drowned(cylinder.dry->final.figure)) return Verdict::none;
+    if (builds_nothing(at, *cylinder.dry)) return Verdict::none;
     // In a cylinder that was found sound dry, oil has nothing to show.
     if (sealing(cylinder) == State::good) return Verdict::none;
     const Derived& rise = *cylinder.wet->rise;
@@ -87,7 +83,7 @@ Verdict first_puff_rule(const Case& at, CylinderFindings& cylinder, const Cranki
         at.limits.low ? std::max(at.limits.low->figure.si * as_read(*cylinder.dry), highest_pa) : highest_pa;
     const Figure& first = cylinder.dry->first->figure;
     const double final = cylinder.dry->final.figure.si;
-    if (drowned(cylinder.dry->final.figure)) return Verdict::none;  // nothing built up, nothing stayed
+    if (builds_nothing(at, *cylinder.dry)) return Verdict::none;  // nothing built up, nothing stayed
     if (!(should > 0.0) || first.si >= at.reference.assumed("first-puff-low") * should) return Verdict::none;
     const bool builds = final >= at.reference.assumed("first-puff-builds") * first.si;
     const bool stays = final <= at.reference.assumed("first-puff-stays") * first.si;

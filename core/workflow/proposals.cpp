@@ -111,7 +111,7 @@ private:
     /// The parts of a cylinder that may well be at fault; none while something stands before a verdict.
     [[nodiscard]] std::vector<Suspect> suspects(const CylinderFindings& cylinder) const {
         if (findings::asks_tdc(cylinder) || findings::asks(cylinder, "question.very_low_last") ||
-            cylinder.headline.code == "cylinder.does_not_fit")
+            findings::stands_in_the_way(cylinder))
             return {};
         // Parts are not taken out by readings that a shut throttle lowered.
         if (throttle_shut_ && !cylinder.leak_down) return {};

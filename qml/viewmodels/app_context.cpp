@@ -88,31 +88,31 @@ void AppContext::run(workflow::Intent intent, QObject* receiver, Done done, bool
 }
 
 void AppContext::undo(qint64 step) {
-    desk_.undo(step, [this](const Result<workflow::Step>& result) {
-        QMetaObject::invokeMethod(
-            this,
-            [this, result] {
-                if (!result)
-                    tell(result.error());
-                else
-                    emit stepUndone(tr("Undone: %1").arg(step_text(*result, format_)), result->number);
-            },
-            Qt::QueuedConnection);
-    });
+    desk_.undo(step, answered([this](const workflow::Step& taken_back) {
+                   emit stepUndone(tr("Undone: %1").arg(step_text(taken_back, format_)), taken_back.number);
+               }));
 }
 
 void AppContext::redo(qint64 step) {
-    desk_.redo(step, [this](const Result<workflow::Step>& result) {
+    desk_.redo(step, answered([this](const workflow::Step& again) {
+                   emit stepDone(tr("Done again: %1").arg(step_text(again, format_)), again.number);
+               }));
+}
+
+/// Back on this thread; what failed is said.
+std::function<void(const Result<workflow::Step>&)> AppContext::answered(
+    std::function<void(const workflow::Step&)> then) {
+    return [this, then = std::move(then)](const Result<workflow::Step>& result) {
         QMetaObject::invokeMethod(
             this,
-            [this, result] {
-                if (!result)
-                    tell(result.error());
+            [this, then, result] {
+                if (result)
+                    then(*result);
                 else
-                    emit stepDone(tr("Done again: %1").arg(step_text(*result, format_)), result->number);
+                    tell(result.error());
             },
             Qt::QueuedConnection);
-    });
+    };
 }
 
 void AppContext::tick() {

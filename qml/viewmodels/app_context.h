@@ -94,6 +94,8 @@ signals:
 private:
     void formatAnew();
     void run(workflow::Intent intent, QObject* receiver, Done done, bool undoable);
+    std::function<void(const Result<workflow::Step>&)> answered(
+        std::function<void(const workflow::Step&)> then);
 
     workflow::Desk& desk_;
     platform::Devices& devices_;

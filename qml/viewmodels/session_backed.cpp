@@ -30,6 +30,7 @@ void SessionBacked::componentComplete() {
     complete_ = true;
     connect(app_, &AppContext::changed, this, &SessionBacked::take);
     connect(app_, &AppContext::formatChanged, this, [this] {
+        line_.reset();
         refresh();
         emit refreshed();
     });
@@ -47,7 +48,8 @@ QString SessionBacked::engineName() const {
 QString SessionBacked::visitLine() const {
     if (!found_) return {};
     // No altitude: beside sessions that name their mileage it would read as one.
-    return session_name(visit(), app_->desk().sessions(engine().id), format()).line();
+    if (!line_) line_ = session_name(visit(), app_->desk().sessions(engine().id), format()).line();
+    return *line_;
 }
 
 const format::Formatter& SessionBacked::format() const {
@@ -69,6 +71,7 @@ void SessionBacked::take(const workflow::Change& change) {
 void SessionBacked::reload() {
     const auto id = SessionId::parse(session_id_.toStdString());
     auto visit = id ? app_->desk().visit(*id) : std::nullopt;
+    line_.reset();
     auto engine = visit ? app_->desk().engine(visit->session.engine) : std::nullopt;
     found_ = engine.has_value();
     if (found_) {

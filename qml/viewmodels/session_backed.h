@@ -84,6 +84,8 @@ private:
     QString session_id_;
     bool complete_ = false;
     bool found_ = false;
+    mutable std::optional<QString>
+        line_;  ///< made when first asked for: it takes the engine's other sessions
     Dossier dossier_;
     std::optional<findings::Findings> findings_;
     findings::ModelCache models_;  ///< used by the thinker, which ends first, and by pages' own
