@@ -4090,11 +4090,6 @@
         <translation>Der Bericht lässt sich nicht schreiben: %1. Einen anderen Ort wählen oder Platz schaffen.</translation>
     </message>
     <message>
-        <source>The report can&apos;t be written to %1: %2. Choose another place or make room.</source>
-        <extracomment>print.write</extracomment>
-        <translation>Der Bericht lässt sich nicht nach %1 schreiben: %2. Einen anderen Ort wählen oder Platz schaffen.</translation>
-    </message>
-    <message>
         <source>The demo can&apos;t be written to %1: free some space and try again.</source>
         <extracomment>demo.no_room</extracomment>
         <translation>Das Beispiel lässt sich nicht nach %1 schreiben: etwas Platz freimachen und noch einmal versuchen.</translation>

@@ -4090,11 +4090,6 @@
         <translation>El informe no se puede escribir: %1. Elegir otro lugar o hacer sitio.</translation>
     </message>
     <message>
-        <source>The report can&apos;t be written to %1: %2. Choose another place or make room.</source>
-        <extracomment>print.write</extracomment>
-        <translation>El informe no se puede escribir en %1: %2. Elegir otro lugar o hacer sitio.</translation>
-    </message>
-    <message>
         <source>The demo can&apos;t be written to %1: free some space and try again.</source>
         <extracomment>demo.no_room</extracomment>
         <translation>La demostración no se puede escribir en %1: liberar espacio e intentarlo de nuevo.</translation>

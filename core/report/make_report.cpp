@@ -3,6 +3,7 @@
 
 #include "core/report/make_report.h"
 
+#include "core/odds/data_files.h"
 #include "core/odds/verdict.h"
 #include "core/report/pieces.h"
 #include "core/report/sections.h"
@@ -33,7 +34,9 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
                   options.made_at,
                   session.job_number,
                   head(engine, session, options),
-                  {}};
+                  {},
+                  {odds::sum_of(odds::built_in_data()), {}}};
+    if (options.leaks) report.basis.odds = {options.leaks->assumptions_version, options.leaks->seed};
     // As on the screen: the most telling test first where the odds are known.
     const auto steps = options.leaks ? odds::steps_by_worth(found, *options.leaks, reference) : found.next;
     // The owner reads from the top: what was asked, what was found, what to do and what it costs; then what

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <string>
 #include <variant>
@@ -202,6 +203,20 @@ struct Section {
     std::vector<Block> blocks;  ///< never empty
 };
 
+/// What the report can be worked out again from; for the file's properties, where it costs an owner nothing.
+struct Basis {
+    std::string data;  ///< one sum of assets/reference (odds::sum_of)
+    struct Odds {
+        int assumptions = 0;  ///< their version
+        std::uint64_t seed = 0;
+
+        bool operator==(const Odds&) const = default;
+    };
+    std::optional<Odds> odds;  ///< where there are any
+
+    bool operator==(const Basis&) const = default;
+};
+
 struct Report {
     std::string engine;       ///< its name
     std::string description;  ///< maker, type, year: own words; may be empty
@@ -211,6 +226,7 @@ struct Report {
     std::string job_number;
     Facts head;
     std::vector<Section> sections;
+    Basis basis;
 };
 
 }  // namespace lapwing::report

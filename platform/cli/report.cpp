@@ -43,8 +43,7 @@ Outcome run(Arguments& arguments) {
         print::write_pdf(report, format::Formatter(units_of(visit)), arguments.text("-o"),
                          arguments.has("--letter") ? print::PageSize::letter : print::PageSize::a4,
                          [&file](const std::string& sha256) { return file->photo(sha256); });
-    if (!written && written.error().code.starts_with("print.write"))
-        return wrong_use(written.error().english);
+    if (!written && written.error().code.starts_with("file.")) return wrong_use(written.error().english);
     if (!written) return tl::unexpected(Failure{Exit::internal, written.error().english});
     return Exit::done;
 }

@@ -3,14 +3,15 @@
 
 #include "qml/print/pdf.h"
 
+#include <fmt/format.h>
+
 #include <QBuffer>
-#include <QFile>
 #include <QGuiApplication>
 #include <QPageLayout>
 #include <QPainter>
 #include <QPdfWriter>
-#include <QSaveFile>
 
+#include "core/base/atomic_file.h"
 #include "qml/fonts/typeface.h"
 #include "qml/print/blocks.h"
 #include "qml/print/language.h"
@@ -86,13 +87,22 @@ void paint_furniture(QPainter& painter, const Furniture& furniture, const QSizeF
             half);
 }
 
+/// "Lapwing 1.0, data 0a1b2c3d, working assumptions 12, seed 1": not for reading but for working it out
+/// again, so in no language.
+QString creator_of(const report::Basis& basis) {
+    std::string out = "Lapwing " LAPWING_VERSION ", data " + basis.data;
+    if (basis.odds)
+        out += fmt::format(", working assumptions {}, seed {}", basis.odds->assumptions, basis.odds->seed);
+    return QString::fromStdString(out);
+}
+
 void set_up(QPdfWriter& writer, const report::Report& report, const Wording& wording, PageSize size) {
     writer.setResolution(720);
     writer.setPageLayout(QPageLayout(QPageSize(size == PageSize::a4 ? QPageSize::A4 : QPageSize::Letter),
                                      QPageLayout::Portrait, QMarginsF()));
     writer.setTitle(
         joined({own(report.engine), wording.formatter().shortDate(report.session_at), own(report.session)}));
-    writer.setCreator(QStringLiteral("Lapwing " LAPWING_VERSION));
+    writer.setCreator(creator_of(report.basis));
 }
 
 /// Everything in its place, on paper that is larger than the real one: set smaller, by as much.
@@ -166,13 +176,7 @@ Status write_pdf(const report::Report& report, const format::Formatter& formatte
                  const std::filesystem::path& file, PageSize size, const PhotoFile& photos) {
     const auto bytes = drawn(report, formatter, size, photos);
     if (!bytes) return tl::unexpected(bytes.error());
-    const QString name = QFile::decodeName(QByteArray::fromStdString(file.string()));
-    QSaveFile out(name);
-    if (!out.open(QIODevice::WriteOnly) || out.write(*bytes) != bytes->size() || !out.commit())
-        return fail("print.write",
-                    "The report can't be written to {}: {}. Choose another place or make room.",
-                    name.toStdString(), out.errorString().toStdString());
-    return {};
+    return write_atomically(file, {bytes->constData(), static_cast<std::size_t>(bytes->size())});
 }
 
 }  // namespace lapwing::print

@@ -7,6 +7,7 @@
 #include <QBuffer>
 #include <QGuiApplication>
 
+#include "core/odds/data_files.h"
 #include "tests/core/report/sample.h"
 #include "tests/report/paper.h"
 
@@ -104,6 +105,19 @@ TEST(Pdf, SaysEveryHeadline) {
         }
     }
     EXPECT_EQ(said, 2);
+}
+
+/// The owner's report has no appendix: what it can be worked out again from stands in the file's properties.
+TEST(Pdf, PropertiesNameWhatItRestsOn) {
+    auto plain = sample::orchard().report();
+    const QString told = QStringLiteral("Creator:\\s+Lapwing \\S+, data %1")
+                             .arg(QString::fromStdString(odds::sum_of(odds::built_in_data())));
+    QString info = Paper(plain).info();
+    EXPECT_TRUE(info.contains(QRegularExpression(told + '\n'))) << info.toStdString();
+    plain.basis.odds = {12, 345};
+    info = Paper(plain).info();
+    EXPECT_TRUE(info.contains(QRegularExpression(told + ", working assumptions 12, seed 345\n")))
+        << info.toStdString();
 }
 
 TEST(Pdf, HasTitleCreatorAndTheEmbeddedTypeface) {
@@ -208,7 +222,7 @@ TEST(Pdf, NamesAPlaceThatCannotBeWritten) {
     const auto status = write_pdf(sample::orchard().report(), format::Formatter(),
                                   std::filesystem::path("/no/such/folder/r.pdf"));
     ASSERT_FALSE(status);
-    EXPECT_EQ(status.error().code, "print.write");
+    EXPECT_EQ(status.error().code, "file.not_found");
     EXPECT_THAT(status.error().english, testing::HasSubstr("/no/such/folder/r.pdf"));
 }
 

@@ -6,9 +6,11 @@ The app is left alone on a page; once it has settled, the system calls of all it
 (strace). A thread that was woken shows at least one. The limit is the project's own.
 """
 
+import contextlib
 import os
 import pathlib
 import re
+import sqlite3
 import subprocess
 import sys
 import tempfile
@@ -32,8 +34,8 @@ class Idle(unittest.TestCase):
         env = dict(os.environ, HOME=str(self.folder), XDG_RUNTIME_DIR=str(self.folder / "runtime"),
                    QT_QPA_PLATFORM="offscreen", QT_QUICK_BACKEND="software")
         log = self.folder / "calls"
-        with subprocess.Popen([str(part) for part in command], env=env, stdout=subprocess.DEVNULL,
-                              stderr=subprocess.DEVNULL) as program:
+        with open(self.folder / "said", "w") as said, \
+                subprocess.Popen([str(part) for part in command], env=env, stdout=said, stderr=said) as program:
             try:
                 time.sleep(SETTLES_S)
                 self.assertIsNone(program.poll(), "the program ended by itself")
@@ -44,6 +46,8 @@ class Idle(unittest.TestCase):
                     watch.terminate()
             finally:
                 program.kill()
+        # A page that can't be built as it was asked for says so.
+        self.assertNotIn(".qml", (self.folder / "said").read_text())
         calls = log.read_text(errors="replace").splitlines()
         # What was under way when the watch began or ended did not come back.
         return [line for line in calls if not re.search(r"<unfinished|detached|\?\?\?|ERESTART", line)]
@@ -59,6 +63,17 @@ class Idle(unittest.TestCase):
     def test_the_list_of_engines(self):
         subprocess.run([MAKE, self.folder / "library"], check=True)
         self.sleeps(APP, "--data", self.folder / "library")
+
+    def test_pages_with_something_on_them(self):
+        # The engine's card draws its History.
+        for page in ["Pad", "Findings", "LeakHunt", "EngineCard"]:
+            with self.subTest(page=page):
+                library = self.folder / page
+                subprocess.run([MAKE, library, page], check=True)
+                self.sleeps(APP, "--data", library)
+                # The app lets a place go that it could not open.
+                with contextlib.closing(sqlite3.connect(library / "library.sqlite")) as kept:
+                    self.assertIn(f'"{page}"', kept.execute("SELECT text FROM draft WHERE key = 'place'").fetchone()[0])
 
     def test_a_file_that_is_looked_at(self):
         file = self.folder / "twin.lapwing"

@@ -32,6 +32,8 @@ TEST(ReportOdds, StandFirstOfTheEvidenceAndOnlyWhereTheyAreKnown) {
     EXPECT_EQ(section(report_with(nullptr), Label::where_it_leaks), nullptr);
     const auto leaks = sample::odds_of_orchard();
     const Report report = report_with(&leaks);
+    EXPECT_FALSE(report_with(nullptr).basis.odds);
+    EXPECT_EQ(report.basis.odds, (Basis::Odds{leaks.assumptions_version, leaks.seed}));
     std::vector<Label> headings;
     for (const Section& one : report.sections)
         headings.push_back(one.heading);
