@@ -78,9 +78,9 @@ private:
         if (note.kind != NoteKind::test_request || note.done || !(note.test || note.check)) return;
         const auto action = note.test ? action_of(*note.test) : action_of(*note.check);
         const auto cylinder = cylinder_of(at_.visit, note.tie);
-        if (!action || has_what_was_asked(note, cylinder, at_.engine, at_.visit, at_.dossier.testers)) return;
+        if (has_what_was_asked(note, cylinder, at_.engine, at_.visit, at_.dossier.testers)) return;
         const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
-        add(*action, cylinder,
+        add(action, cylinder,
             cylinder ? say("next.request_of", *cylinder, what) : say("next.request", what));
     }
 
@@ -93,12 +93,12 @@ private:
             const auto answers = [&](const Visit& later) {
                 return has_what_was_asked(note, cylinder, at_.engine, later, at_.dossier.testers);
             };
-            if (!action || answers(at_.visit) ||
+            if (answers(at_.visit) ||
                 std::any_of(visits_.begin(), visits_.begin() + static_cast<std::ptrdiff_t>(visit),
                             [&](const Visit* later) { return answers(*later); }))
                 continue;
             const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
-            add(*action, cylinder,
+            add(action, cylinder,
                 cylinder ? say("next.earlier_request_of", *cylinder, what)
                          : say("next.earlier_request", what));
         }

@@ -149,6 +149,9 @@ AppPage {
             objectName: "engine_" + engineId
             drawn: page.drawn
             width: ListView.view.width
+            // One that waits to be used again is not drawn, and must not be read out either.
+            ListView.onPooled: visible = false
+            ListView.onReused: visible = true
             onClicked: page.go("EngineCard", {
                 engineId: engineId
             })
