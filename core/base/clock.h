@@ -17,7 +17,7 @@ struct Timestamp {
     std::int64_t unix_ms = 0;  ///< milliseconds since 1970-01-01T00:00:00Z
     int offset_min = 0;        ///< minutes east of UTC, -18 h to +18 h
 
-    auto operator<=>(const Timestamp&) const = default;
+    auto operator<=>(const Timestamp&) const = default;  // NOLINT(modernize-use-nullptr): clang-tidy 14 errs
 };
 
 /// RFC 3339 with offset and milliseconds: 2026-03-14T09:30:00.000+01:00.

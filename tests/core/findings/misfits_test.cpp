@@ -84,7 +84,8 @@ TEST(Misfits, OilLowersNoReading) {
     bench.dry(1, "90");
     bench.wet(1, "40");
     expect_again(bench, "misfit.wet_below_dry", Action::wet);
-    for (const Remark& rule : bench.find().cylinder(1)->rules_of_thumb)
+    const Findings found = bench.find();
+    for (const Remark& rule : found.cylinder(1)->rules_of_thumb)
         EXPECT_FALSE(rule.message.code.starts_with("thumb.wet")) << rule.message.code;
 }
 
