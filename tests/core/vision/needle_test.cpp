@@ -174,12 +174,13 @@ TEST(ReadNeedle, IsNotSureWhereAnInnerScaleLiesBelowLongLines) {
         << reading->value << ", confidence " << reading->confidence;
 }
 
-// Truth: the value that drawn_gauge.cpp drew.
+// Truth: the value that drawn_gauge.cpp drew. Twenty that are not hard, of which one may miss: what is drawn,
+// and read, differs in its last digits from processor to processor.
 TEST(ReadNeedle, ReadsDrawnGaugesOfManyKinds) {
     Tally fair;
     Tally all;
     for (const auto difficulty : {Difficulty::easy, Difficulty::medium, Difficulty::hard})
-        for (std::uint64_t i = 0; i < 8; ++i) {
+        for (std::uint64_t i = 0; i < 10; ++i) {
             const DrawnGauge gauge =
                 chance_gauge(50'000 + 1000 * static_cast<std::uint64_t>(difficulty) + i, difficulty);
             const auto reading = read_needle(as_bytes(photographed(gauge)), {gauge.min, gauge.max, {}, {}});
