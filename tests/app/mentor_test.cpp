@@ -182,7 +182,7 @@ void MentorTest::there_and_back() {
         DO(wait_until([&] { return thumb.overlay() == nullptr; }));
         DO(thumb.reads(QStringLiteral("Please test this: wet test")));
         // A remark that is spoken: the note first, then what was said with it.
-        DO(thumb.touch_in(reading, QStringLiteral("addNote")));
+        DO(note_on(reading));
         DO(thumb.touch(QStringLiteral("speak")));
         QVERIFY2(phone.arrives(QStringLiteral("VoiceNote")), qPrintable(phone.why()));
         DO(thumb.touch(QStringLiteral("record")));

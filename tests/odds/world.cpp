@@ -8,6 +8,7 @@
 #include <numeric>
 
 #include "core/base/clock.h"
+#include "core/findings/misfits.h"
 #include "core/physics/leakdown.h"
 
 namespace lapwing::odds::trial {
@@ -287,6 +288,7 @@ private:
         }
         if (tests_.leak_down) leak_down(number, one);
         if (tests_.exits && world_.listened) exits(number, one);
+        find_tdc_again(number, one);
         if (tests_.wet) {
             Reading& reading = add(TestKind::wet, number);
             reading.final = typed(shown(crank(one, true).final, at("reading-scatter")), units::bar, 2);
@@ -320,6 +322,16 @@ private:
         reading.set = typed(set_pa, units::bar, 2);
         reading.held = typed(std::clamp(read, 0.0, set_pa), units::bar, 2);
         one.leakage = 1.0 - reading.held->si() / set_pa;
+    }
+
+    /// Whoever is asked whether a very low held pressure was read at the right TDC turns the crank there and
+    /// reads once more: it was right all the time.
+    void find_tdc_again(int number, TrueCylinder& one) {
+        const Visit& visit = out_.dossier.visits.front();
+        findings::FindingsOptions options;
+        options.tag = tag_;
+        const findings::Case at = findings::case_of(out_.dossier, visit, reference_, options);
+        if (findings::tdc_in_question(at, findings::tested(at, number))) leak_down(number, one);
     }
 
     void exits(int number, const TrueCylinder& one) {
@@ -389,6 +401,7 @@ private:
         tag_ = Tag::after_staking;
         leak_down(number, one);
         if (tests_.exits && u() < 0.5) exits(number, one);
+        find_tdc_again(number, one);
         tag_ = Tag::as_found;
     }
 
