@@ -11,12 +11,6 @@
 
 namespace lapwing {
 
-QString visit_text(const Session& session, const format::Formatter& format) {
-    const QString date = format.shortDate(session.opened_at);
-    return session.title.empty() ? date
-                                 : QString::fromStdString(session.title) + QStringLiteral(" · ") + date;
-}
-
 QString measure_text(const std::optional<compare::Measure>& measure, const format::Formatter& format) {
     if (!measure) return QStringLiteral("–");
     const QString shown = format.valueText(measure->compared);

@@ -12,9 +12,6 @@
 /// What pages say of two and more visits.
 namespace lapwing {
 
-/// "As found · 14 Mar 2025"
-QString visit_text(const Session& session, const format::Formatter& format);
-
 /// "9.1 bar"; a converted one "9.1 bar (measured 9.4 bar)"; a dash when it was not measured.
 QString measure_text(const std::optional<compare::Measure>& measure, const format::Formatter& format);
 

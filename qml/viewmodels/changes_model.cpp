@@ -12,6 +12,7 @@
 #include "qml/viewmodels/change_lines.h"
 #include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/session_name.h"
 
 namespace lapwing {
 namespace {
@@ -47,10 +48,11 @@ std::vector<ChangesModel::Choice> ChangesModel::choices_of(const Dossier& dossie
     for (const Visit& visit : dossier.visits) {
         const auto tags = tags_of(visit);
         const QString id = id_text(visit.session.id);
-        if (tags.size() == 1) out.push_back({id, visit.session, {}});
+        if (tags.size() == 1) out.push_back({id, visit.session, {}, visit.readings});
         if (tags.size() < 2) continue;
         for (const Tag tag : tags)
-            out.push_back({id + u'/' + QString::fromUtf8(word(tag).data()), visit.session, tag});
+            out.push_back(
+                {id + u'/' + QString::fromUtf8(word(tag).data()), visit.session, tag, visit.readings});
     }
     return out;
 }
@@ -121,7 +123,11 @@ QVariantList ChangesModel::choices() const {
 QString ChangesModel::text_of(const QString& value) const {
     for (const Choice& choice : found_.choices) {
         if (choice.value != value) continue;
-        const QString visit = visit_text(choice.session, format());
+        std::vector<Session> all;
+        for (const Choice& other : found_.choices)
+            all.push_back(other.session);
+        const QString visit =
+            session_name(Visit{choice.session, choice.readings, {}, {}, {}, {}, {}}, all, format()).line();
         return choice.tag ? visit + QStringLiteral(" · ") + format().name(*choice.tag) : visit;
     }
     return {};

@@ -57,6 +57,7 @@ private:
         QString value;
         Session session;
         std::optional<Tag> tag;
+        std::vector<Reading> readings;  ///< a session without a title is called by them
     };
     /// What was worked out, with all that is shown of it.
     struct Found {

@@ -9,6 +9,7 @@
 #include "qml/charts/history_plot.h"
 #include "qml/viewmodels/change_lines.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/session_name.h"
 
 namespace lapwing {
 namespace {
@@ -57,16 +58,20 @@ void HistoryModel::add_cylinder(const compare::CylinderHistory& cylinder, TestKi
     const compare::Series* series = cylinder.of(test);
     if (!series) return;
     const Cylinder* card = find_cylinder(found_->dossier.engine, cylinder.number);
+    std::vector<Session> all;
+    for (const Visit* visit : found_->history.visits)
+        all.push_back(visit->session);
     QVariantList points;
     for (auto point = series->points.rbegin(); point != series->points.rend(); ++point) {
-        const Session& session = found_->history.visits[point->visit]->session;
+        const Visit& visit = *found_->history.visits[point->visit];
+        const Session& session = visit.session;
         QStringList detail;
         if (session.usage) detail << format().typed(*session.usage);
         if (point->after_repair) detail << tr("after a repair");
         if (!point->comparable) detail << tr("not comparable with the newest");
         if (point->measure.converted)
             detail << tr("measured %1").arg(format().valueText(point->measure.as_measured));
-        points << QVariantMap{{"text", visit_text(session, format())},
+        points << QVariantMap{{"text", session_name(visit, all, format()).line()},
                               {"figure", format().text(point->measure.compared)},
                               {"detail", detail.join(QStringLiteral(" · "))}};
     }

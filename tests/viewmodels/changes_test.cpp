@@ -5,6 +5,7 @@
 
 #include "core/exchange/session_file.h"
 #include "core/workflow/bring_in.h"
+#include "core/workflow/readings.h"
 #include "core/workflow/sessions.h"
 #include "qml/charts/history_painter.h"
 #include "qml/viewmodels/changes_model.h"
@@ -121,6 +122,36 @@ private slots:
         model.setAfterId(before);
         QTRY_COMPARE(model.afterId(), after);
         QCOMPARE(model.beforeId(), before);
+    }
+
+    void a_session_without_a_title_is_called_by_its_tests() {
+        Shop shop;
+        const Engine engine = shop.add_engine(QStringLiteral("New one"), 1);
+        for (const int day : {0, 1}) {
+            shop.clock.move_to({1'773'480'600'000 + day * 86'400'000LL, 60});
+            const SessionId id = shop.open_session(engine, "");
+            Reading reading;
+            reading.id = shop.desk->make_id<ReadingId>();
+            reading.session = id;
+            reading.cylinder = 1;
+            reading.taken_at = shop.clock.now();
+            reading.final = TypedPressure::make("9.0", units::bar).value();
+            shop.desk->run(workflow::keep_reading(reading));
+            shop.settle();
+        }
+        ChangesModel changes;
+        changes.setEngineId(text_id(engine.id));
+        complete(changes, shop);
+        QTRY_VERIFY(changes.ready());
+        QVERIFY2(changes.afterText().startsWith(QStringLiteral("Dry test · 15")),
+                 qPrintable(changes.afterText()));
+        HistoryModel history;
+        history.setEngineId(text_id(engine.id));
+        complete(history, shop);
+        QTRY_VERIFY(history.ready());
+        const auto points = history.cylinders().value(0).toMap()["points"].toList();
+        QCOMPARE(points.size(), 2);
+        QVERIFY(points.first().toMap()["text"].toString().startsWith(QStringLiteral("Dry test · 15")));
     }
 
     void one_visit_is_too_few() {
