@@ -13773,6 +13773,91 @@
         <translation>Die Arbeit in ihrer Reihenfolge</translation>
     </message>
     <message>
+        <source>Complaint and engine</source>
+        <extracomment>complaint, title</extracomment>
+        <translation>Beanstandung und Motor</translation>
+    </message>
+    <message>
+        <source>What the owner says, and what the app must know of the engine</source>
+        <extracomment>complaint, brief</extracomment>
+        <translation>Was der Besitzer sagt und was die App vom Motor wissen muss</translation>
+    </message>
+    <message>
+        <source>The symptoms say where to look, and afterwards whether the repair met them. The engine card decides which tests belong, what a healthy reading would be and how far to turn to the next TDC.</source>
+        <extracomment>complaint, why</extracomment>
+        <translation>Die Symptome sagen, wo man suchen muss, und hinterher, ob die Reparatur sie behoben hat. Die Motorkarte entscheidet, welche Prüfungen dazugehören, was ein gesunder Messwert wäre und wie weit bis zum nächsten OT gedreht wird.</translation>
+    </message>
+    <message>
+        <source>Write the complaint in the owner&apos;s words: oil use, smoke and its colour, coolant loss, hard starting, noise.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Die Beanstandung in den Worten des Besitzers notieren: Ölverbrauch, Rauch und seine Farbe, Kühlmittelverlust, schlechtes Anspringen, Geräusche.</translation>
+    </message>
+    <message>
+        <source>Note mileage or hours at this visit, and the job number.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Kilometerstand oder Betriebsstunden bei diesem Besuch und die Auftragsnummer notieren.</translation>
+    </message>
+    <message>
+        <source>Fill in the engine card: cylinders and how they are numbered, two- or four-stroke, petrol or diesel, bore, stroke, compression ratio.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Die Motorkarte ausfüllen: Zylinder und ihre Zählweise, Zwei- oder Viertakter, Benzin oder Diesel, Bohrung, Hub, Verdichtungsverhältnis.</translation>
+    </message>
+    <message>
+        <source>Firing order and intervals, adjusters, decompressor, joined manifolds: look them up in the engine&apos;s manual. What is not known stays &quot;unknown&quot;.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Zündfolge und Zündabstände, Ventileinstellung, Dekompressor, verbundene Krümmer: im Handbuch des Motors nachsehen. Was nicht bekannt ist, bleibt „unbekannt“.</translation>
+    </message>
+    <message>
+        <source>Type the factory range and lowest limit, and where they come from.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Werksbereich und unterste Grenze eintippen und woher sie stammen.</translation>
+    </message>
+    <message>
+        <source>Blue smoke, oil use</source>
+        <extracomment>complaint, sign</extracomment>
+        <translation>Blauer Rauch, Ölverbrauch</translation>
+    </message>
+    <message>
+        <source>rings, bore, valve guides or their seals</source>
+        <extracomment>complaint, means</extracomment>
+        <translation>Ringe, Zylinderbohrung, Ventilführungen oder ihre Schaftdichtungen</translation>
+    </message>
+    <message>
+        <source>White smoke that stays when warm, coolant loss</source>
+        <extracomment>complaint, sign</extracomment>
+        <translation>Weißer Rauch, der auch warm bleibt, Kühlmittelverlust</translation>
+    </message>
+    <message>
+        <source>head gasket, or a crack</source>
+        <extracomment>complaint, means</extracomment>
+        <translation>Zylinderkopfdichtung oder ein Riss</translation>
+    </message>
+    <message>
+        <source>Cylinders numbered otherwise than in the manual</source>
+        <extracomment>complaint, slip</extracomment>
+        <translation>Zylinder anders gezählt als im Handbuch</translation>
+    </message>
+    <message>
+        <source>The right reading stands at the wrong cylinder.</source>
+        <extracomment>complaint, then</extracomment>
+        <translation>Der richtige Messwert steht beim falschen Zylinder.</translation>
+    </message>
+    <message>
+        <source>A limit of another engine or year</source>
+        <extracomment>complaint, slip</extracomment>
+        <translation>Grenzwert eines anderen Motors oder Baujahrs</translation>
+    </message>
+    <message>
+        <source>A sound cylinder is called low, or a low one sound.</source>
+        <extracomment>complaint, then</extracomment>
+        <translation>Ein gesunder Zylinder gilt als niedrig oder ein niedriger als gesund.</translation>
+    </message>
+    <message>
+        <source>What to ask, and what the symptoms point to</source>
+        <extracomment>complaint, for</extracomment>
+        <translation>Was zu fragen ist und worauf die Symptome deuten</translation>
+    </message>
+    <message>
         <source>Prepare</source>
         <extracomment>prepare, title</extracomment>
         <translation>Vorbereitung</translation>
@@ -15113,6 +15198,101 @@
         <translation>Die Wahrscheinlichkeiten</translation>
     </message>
     <message>
+        <source>Deciding</source>
+        <extracomment>decide, title</extracomment>
+        <translation>Entscheiden</translation>
+    </message>
+    <message>
+        <source>Leave it, quick fix or strip: the owner decides on figures</source>
+        <extracomment>decide, brief</extracomment>
+        <translation>So lassen, schnelle Abhilfe oder zerlegen: der Besitzer entscheidet nach Zahlen</translation>
+    </message>
+    <message>
+        <source>Three ways lead on from a finding. Each has its price, and leaving it has one too. The findings say what leaks; what is done about it is the owner&apos;s to decide.</source>
+        <extracomment>decide, why</extracomment>
+        <translation>Drei Wege führen vom Befund weiter. Jeder hat seinen Preis, auch das Solassen. Der Befund sagt, was undicht ist; was geschieht, entscheidet der Besitzer.</translation>
+    </message>
+    <message>
+        <source>Do the next test that the Findings name: a decision without it is a guess.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Zuerst die Prüfung machen, die der Befund als nächste nennt: ohne sie ist die Entscheidung geraten.</translation>
+    </message>
+    <message>
+        <source>Begin with what is quick: clearance, staking, &quot;run it, then test again&quot;.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Mit dem anfangen, was schnell geht: Ventilspiel, Ventil anklopfen, „laufen lassen, dann neu prüfen“.</translation>
+    </message>
+    <message>
+        <source>Give each way its parts, hours and prices on the Plan page, and what happens if it is left.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Auf der Seite „Plan“ jedem Weg Teile, Stunden und Preise geben, und was geschieht, wenn man es so lässt.</translation>
+    </message>
+    <message>
+        <source>Look at the reading that is predicted after each: a repair that changes little is not worth it.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Den Messwert ansehen, der nach jedem Weg zu erwarten ist: eine Reparatur, die wenig ändert, lohnt nicht.</translation>
+    </message>
+    <message>
+        <source>Note the owner&apos;s yes or no with its date, before anything is taken apart.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Ja oder Nein des Besitzers mit Datum notieren, bevor etwas zerlegt wird.</translation>
+    </message>
+    <message>
+        <source>In range, like the others</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>Im Bereich, wie die anderen</translation>
+    </message>
+    <message>
+        <source>leave it, test again next year</source>
+        <extracomment>decide, means</extracomment>
+        <translation>so lassen, nächstes Jahr neu prüfen</translation>
+    </message>
+    <message>
+        <source>A valve without clearance</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>Ein Ventil ohne Spiel</translation>
+    </message>
+    <message>
+        <source>quick fix, then test again</source>
+        <extracomment>decide, means</extracomment>
+        <translation>schnelle Abhilfe, dann neu prüfen</translation>
+    </message>
+    <message>
+        <source>The same exit, clear in two tests</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>Derselbe Austritt, in zwei Prüfungen deutlich</translation>
+    </message>
+    <message>
+        <source>strip, if the owner wants it</source>
+        <extracomment>decide, means</extracomment>
+        <translation>zerlegen, wenn der Besitzer es will</translation>
+    </message>
+    <message>
+        <source>Stripped on one reading</source>
+        <extracomment>decide, slip</extracomment>
+        <translation>Nach einem einzigen Messwert zerlegt</translation>
+    </message>
+    <message>
+        <source>The fault was a clearance, the wrong TDC or the gauge.</source>
+        <extracomment>decide, then</extracomment>
+        <translation>Der Fehler war das Ventilspiel, der falsche OT oder das Manometer.</translation>
+    </message>
+    <message>
+        <source>No answer written down</source>
+        <extracomment>decide, slip</extracomment>
+        <translation>Keine Antwort notiert</translation>
+    </message>
+    <message>
+        <source>Later nobody knows who agreed to what.</source>
+        <extracomment>decide, then</extracomment>
+        <translation>Später weiß niemand, wer wozu Ja gesagt hat.</translation>
+    </message>
+    <message>
+        <source>Quick fixes before a strip-down</source>
+        <extracomment>decide, for</extracomment>
+        <translation>Schnelle Abhilfe vor dem Zerlegen</translation>
+    </message>
+    <message>
         <source>After the repair</source>
         <extracomment>after-repair, title</extracomment>
         <translation>Nach der Reparatur</translation>
@@ -15216,6 +15396,81 @@
         <source>Assembly oil, running in</source>
         <extracomment>after-repair, for</extracomment>
         <translation>Öl vom Zusammenbau, Einfahren</translation>
+    </message>
+    <message>
+        <source>Handing over</source>
+        <extracomment>hand-over, title</extracomment>
+        <translation>Übergabe</translation>
+    </message>
+    <message>
+        <source>One report for the owner, one file for the mentor</source>
+        <extracomment>hand-over, brief</extracomment>
+        <translation>Ein Bericht für den Besitzer, eine Datei für den Mentor</translation>
+    </message>
+    <message>
+        <source>The owner wants to see before and after and what it means. The mentor wants everything: readings, conditions, photos of the gauge, voice notes. And next year&apos;s visit begins with this one.</source>
+        <extracomment>hand-over, why</extracomment>
+        <translation>Der Besitzer will Vorher und Nachher sehen und was es bedeutet. Der Mentor will alles: Messwerte, Bedingungen, Fotos vom Manometer, Sprachnotizen. Und der Besuch im nächsten Jahr beginnt mit diesem.</translation>
+    </message>
+    <message>
+        <source>Look through the preview of the report on Hand over: would you understand it as the owner?</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Auf „Übergeben“ die Vorschau des Berichts durchsehen: Würde man ihn als Besitzer verstehen?</translation>
+    </message>
+    <message>
+        <source>Share the session file with the mentor: one visit, or several of the same engine.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Die Sitzungsdatei mit dem Mentor teilen: ein Besuch oder mehrere desselben Motors.</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s contact stays out of the mentor&apos;s file unless you ask for it.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Die Kontaktdaten des Besitzers bleiben aus der Datei für den Mentor heraus, außer man verlangt sie.</translation>
+    </message>
+    <message>
+        <source>When the file comes back, open it: what is new is shown before it is merged, and a test asked for stands among what is to do.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Kommt die Datei zurück, öffnen: Neues wird vor dem Zusammenführen gezeigt, und eine erbetene Prüfung steht unter dem, was zu tun ist.</translation>
+    </message>
+    <message>
+        <source>Plan the retest and make a backup.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Die Nachprüfung planen und eine Sicherung anlegen.</translation>
+    </message>
+    <message>
+        <source>Report without conditions</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Bericht ohne Bedingungen</translation>
+    </message>
+    <message>
+        <source>Next year&apos;s readings have nothing to be held against.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>Die Messwerte vom nächsten Jahr lassen sich mit nichts vergleichen.</translation>
+    </message>
+    <message>
+        <source>No photo of the gauge</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Kein Foto vom Manometer</translation>
+    </message>
+    <message>
+        <source>The mentor has to take every number on trust.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>Der Mentor muss jede Zahl einfach glauben.</translation>
+    </message>
+    <message>
+        <source>Backup only on the phone</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Sicherung nur auf dem Telefon</translation>
+    </message>
+    <message>
+        <source>It is lost together with the phone.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>Sie geht mit dem Telefon verloren.</translation>
+    </message>
+    <message>
+        <source>What owner and mentor need</source>
+        <extracomment>hand-over, for</extracomment>
+        <translation>Was Besitzer und Mentor brauchen</translation>
     </message>
     <message>
         <source>Numbers and files</source>
@@ -15896,6 +16151,271 @@
         <source>Whiskers apart: a real difference</source>
         <extracomment>doubt, text</extracomment>
         <translation>Striche getrennt: ein echter Unterschied</translation>
+    </message>
+    <message>
+        <source>Bore, stroke and chamber</source>
+        <extracomment>bore-stroke, title</extracomment>
+        <translation>Bohrung, Hub und Brennraum</translation>
+    </message>
+    <message>
+        <source>A cylinder cut open. The piston stands at the bottom, a dashed line shows where its top comes to at TDC. An arrow across is the bore, an arrow from bottom to top is the stroke. What is left above the dashed line is the chamber.</source>
+        <extracomment>bore-stroke, description</extracomment>
+        <translation>Ein aufgeschnittener Zylinder. Der Kolben steht unten, eine gestrichelte Linie zeigt, wie weit sein Boden im OT kommt. Ein Pfeil quer ist die Bohrung, ein Pfeil von unten nach oben der Hub. Was über der gestrichelten Linie bleibt, ist der Brennraum.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Bohrung</translation>
+    </message>
+    <message>
+        <source>Stroke: from the lowest to the highest place of the piston</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Hub: von der tiefsten zur höchsten Stellung des Kolbens</translation>
+    </message>
+    <message>
+        <source>Chamber at TDC: with bore and stroke it gives the compression ratio</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Brennraum im OT: mit Bohrung und Hub ergibt er das Verdichtungsverhältnis</translation>
+    </message>
+    <message>
+        <source>Plug hole: its thread and reach choose the adapter</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Kerzenloch: Gewinde und Gewindelänge bestimmen den Adapter</translation>
+    </message>
+    <message>
+        <source>Ready to be cranked</source>
+        <extracomment>prepare, title</extracomment>
+        <translation>Bereit zum Durchdrehen</translation>
+    </message>
+    <message>
+        <source>An engine made ready. The throttle plate lies level in the intake, held open by a wire, and air gets in. The handle of the fuel tap stands across the pipe: fuel is off. The plug is out and its lead is grounded on the head. The battery is on a charger.</source>
+        <extracomment>prepare, description</extracomment>
+        <translation>Ein vorbereiteter Motor. Die Drosselklappe liegt längs im Ansaugrohr, ein Draht hält sie offen, Luft kommt herein. Der Griff des Kraftstoffhahns steht quer zum Rohr: Kraftstoff ist zu. Die Kerze ist heraus, ihr Kabel liegt am Kopf auf Masse. Die Batterie hängt am Ladegerät.</translation>
+    </message>
+    <message>
+        <source>Throttle held wide open</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Drosselklappe ganz offen gehalten</translation>
+    </message>
+    <message>
+        <source>Fuel off</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Kraftstoff zu</translation>
+    </message>
+    <message>
+        <source>All plugs out</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Alle Kerzen heraus</translation>
+    </message>
+    <message>
+        <source>Ignition grounded</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Zündung auf Masse</translation>
+    </message>
+    <message>
+        <source>Battery on charge</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Batterie am Ladegerät</translation>
+    </message>
+    <message>
+        <source>Three alike and one low</source>
+        <extracomment>four-bars, title</extracomment>
+        <translation>Drei gleich und einer niedrig</translation>
+    </message>
+    <message>
+        <source>The readings of four cylinders as bars, each with a whisker for its doubt. Two dashed lines mark the band in which readings of sound cylinders scatter. The first three end inside the band. The fourth ends far below it, and its whisker does not reach the band.</source>
+        <extracomment>four-bars, description</extracomment>
+        <translation>Die Messwerte von vier Zylindern als Balken, jeder mit einem Strich für seine Unsicherheit. Zwei gestrichelte Linien zeigen das Band, in dem Messwerte gesunder Zylinder streuen. Die ersten drei enden im Band. Der vierte endet weit darunter, und sein Strich erreicht das Band nicht.</translation>
+    </message>
+    <message>
+        <source>Three alike: all within the scatter</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>Drei gleich: alle innerhalb der Streuung</translation>
+    </message>
+    <message>
+        <source>The band of scatter: differences inside it mean nothing</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>Das Streuband: Unterschiede darin bedeuten nichts</translation>
+    </message>
+    <message>
+        <source>One low, clear of the band: something to find</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>Einer niedrig, klar unter dem Band: hier ist etwas zu finden</translation>
+    </message>
+    <message>
+        <source>Three ways on</source>
+        <extracomment>three-ways, title</extracomment>
+        <translation>Drei Wege</translation>
+    </message>
+    <message>
+        <source>Three arrows lead from the finding at the bottom to three boxes. In the left one a clock: leave it and test again later. In the middle a screwdriver on an adjuster: a quick fix. On the right a head lifted off its cylinder: strip.</source>
+        <extracomment>three-ways, description</extracomment>
+        <translation>Drei Pfeile führen vom Befund unten zu drei Kästen. Links eine Uhr: so lassen und später neu prüfen. In der Mitte ein Schraubendreher an einer Einstellschraube: schnelle Abhilfe. Rechts ein vom Zylinder abgehobener Kopf: zerlegen.</translation>
+    </message>
+    <message>
+        <source>Leave it, and test again at a date</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>So lassen und zu einem festen Termin neu prüfen</translation>
+    </message>
+    <message>
+        <source>Quick fix, then test again</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Schnelle Abhilfe, dann neu prüfen</translation>
+    </message>
+    <message>
+        <source>Strip: parts, hours, prices, the owner&apos;s yes</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Zerlegen: Teile, Stunden, Preise, das Ja des Besitzers</translation>
+    </message>
+    <message>
+        <source>The finding, with its next test done</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Der Befund, die nächste Prüfung ist gemacht</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <extracomment>before-after, title</extracomment>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>Two bars of the same cylinder side by side, each with a whisker for its doubt. The left one, before the repair, ends below the dashed line of the lowest limit. The right one, after the repair, ends above it, and the whiskers do not meet.</source>
+        <extracomment>before-after, description</extracomment>
+        <translation>Zwei Balken desselben Zylinders nebeneinander, jeder mit einem Strich für seine Unsicherheit. Der linke, vor der Reparatur, endet unter der gestrichelten Linie der untersten Grenze. Der rechte, nach der Reparatur, endet darüber, und die Striche berühren sich nicht.</translation>
+    </message>
+    <message>
+        <source>Before: as found</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Vorher: wie vorgefunden</translation>
+    </message>
+    <message>
+        <source>After: the same gauge, heat and throttle</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Nachher: gleiches Manometer, gleiche Wärme, gleiche Drosselklappe</translation>
+    </message>
+    <message>
+        <source>Lowest limit</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Unterste Grenze</translation>
+    </message>
+    <message>
+        <source>Whiskers apart: better beyond doubt</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Striche getrennt: zweifellos besser</translation>
+    </message>
+    <message>
+        <source>Report and session file</source>
+        <extracomment>hand-over, title</extracomment>
+        <translation>Bericht und Sitzungsdatei</translation>
+    </message>
+    <message>
+        <source>A phone in the middle. To the left goes a file with a gauge photo and a voice note to the mentor, and it comes back with an opinion. To the right goes a sheet with two bars, before and after, to the owner.</source>
+        <extracomment>hand-over, description</extracomment>
+        <translation>In der Mitte ein Telefon. Nach links geht eine Datei mit Manometerfoto und Sprachnotiz an den Mentor und kommt mit einer Meinung zurück. Nach rechts geht ein Blatt mit zwei Balken, vorher und nachher, an den Besitzer.</translation>
+    </message>
+    <message>
+        <source>Session file: readings, photos, voice notes</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Sitzungsdatei: Messwerte, Fotos, Sprachnotizen</translation>
+    </message>
+    <message>
+        <source>The mentor sends it back with an opinion</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Der Mentor schickt sie mit seiner Meinung zurück</translation>
+    </message>
+    <message>
+        <source>Report: before and after</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Bericht: vorher und nachher</translation>
+    </message>
+    <message>
+        <source>The owner</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Der Besitzer</translation>
+    </message>
+    <message>
+        <source>A decompressor at work</source>
+        <extracomment>decompressor, title</extracomment>
+        <translation>Ein Dekompressor bei der Arbeit</translation>
+    </message>
+    <message>
+        <source>A cylinder cut open, the piston coming up. The nose of the exhaust cam points away, but a pin stands out of the cam&apos;s round side and holds the exhaust valve open a little. Air gets out past it to the exhaust.</source>
+        <extracomment>decompressor, description</extracomment>
+        <translation>Ein aufgeschnittener Zylinder, der Kolben kommt hoch. Die Nockenspitze des Auslasses zeigt weg, doch ein Stift steht aus dem Grundkreis und hält das Auslassventil ein wenig offen. Luft entweicht daran vorbei in den Auslass.</translation>
+    </message>
+    <message>
+        <source>At cranking speed the pin stands out and holds the exhaust valve open a little</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>Bei Anlasserdrehzahl steht der Stift vor und hält das Auslassventil ein wenig offen</translation>
+    </message>
+    <message>
+        <source>Air gets out: the gauge reads low, and nothing is broken</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>Luft entweicht: das Manometer zeigt wenig, und nichts ist defekt</translation>
+    </message>
+    <message>
+        <source>When the engine runs, the pin goes in and the valve shuts</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>Läuft der Motor, geht der Stift hinein und das Ventil schließt</translation>
+    </message>
+    <message>
+        <source>A diesel ready for the gauge</source>
+        <extracomment>diesel, title</extracomment>
+        <translation>Ein Diesel, bereit für das Manometer</translation>
+    </message>
+    <message>
+        <source>A diesel cylinder cut open with its piston at the top and a bowl in it. The injector stays in, its plug is pulled off. An adapter is screwed into the hole of the glow plug and leads to a gauge with a high range. Between piston and head there is hardly any room.</source>
+        <extracomment>diesel, description</extracomment>
+        <translation>Ein aufgeschnittener Dieselzylinder, der Kolben mit seiner Mulde steht oben. Die Einspritzdüse bleibt drin, ihr Stecker ist abgezogen. Ein Adapter ist in das Loch der Glühkerze geschraubt und führt zu einem Manometer mit hohem Bereich. Zwischen Kolben und Kopf ist kaum Platz.</translation>
+    </message>
+    <message>
+        <source>Adapter made for the hole of the glow plug, or of the injector</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Adapter für das Loch der Glühkerze oder der Einspritzdüse</translation>
+    </message>
+    <message>
+        <source>Injection off: connector pulled, or as the manual says</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Einspritzung aus: Stecker abgezogen oder wie im Handbuch</translation>
+    </message>
+    <message>
+        <source>Gauge for 40 bar or more</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Manometer für 40 bar oder mehr</translation>
+    </message>
+    <message>
+        <source>Hardly any room: no oil in here</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Kaum Platz: hier kein Öl hinein</translation>
+    </message>
+    <message>
+        <source>Unaltered and altered</source>
+        <extracomment>signature, title</extracomment>
+        <translation>Unverändert und verändert</translation>
+    </message>
+    <message>
+        <source>Two session files, each with a seal made by a key. On the left the file is as it was handed over: the seal is whole. On the right one line was written anew after signing: the seal is broken. The seal says nothing about whether a reading is true.</source>
+        <extracomment>signature, description</extracomment>
+        <translation>Zwei Sitzungsdateien, jede mit einem Siegel, das ein Schlüssel gemacht hat. Links ist die Datei so, wie sie übergeben wurde: das Siegel ist ganz. Rechts wurde nach dem Signieren eine Zeile neu geschrieben: das Siegel ist zerbrochen. Ob ein Messwert wahr ist, sagt das Siegel nicht.</translation>
+    </message>
+    <message>
+        <source>Signed with a key when it was handed over</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Bei der Übergabe mit einem Schlüssel signiert</translation>
+    </message>
+    <message>
+        <source>Unaltered: the seal is whole</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Unverändert: das Siegel ist ganz</translation>
+    </message>
+    <message>
+        <source>A line changed after signing</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Nach dem Signieren geänderte Zeile</translation>
+    </message>
+    <message>
+        <source>Altered: the seal is broken</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Verändert: das Siegel ist zerbrochen</translation>
     </message>
     <message>
         <source>Special engines</source>

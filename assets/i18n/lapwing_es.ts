@@ -13773,6 +13773,91 @@
         <translation>El trabajo, en su orden</translation>
     </message>
     <message>
+        <source>Complaint and engine</source>
+        <extracomment>complaint, title</extracomment>
+        <translation>Avería y motor</translation>
+    </message>
+    <message>
+        <source>What the owner says, and what the app must know of the engine</source>
+        <extracomment>complaint, brief</extracomment>
+        <translation>Lo que cuenta el dueño y lo que la aplicación debe saber del motor</translation>
+    </message>
+    <message>
+        <source>The symptoms say where to look, and afterwards whether the repair met them. The engine card decides which tests belong, what a healthy reading would be and how far to turn to the next TDC.</source>
+        <extracomment>complaint, why</extracomment>
+        <translation>Los síntomas dicen dónde buscar y, después, si la reparación los resolvió. La ficha del motor decide qué pruebas corresponden, cuál sería una lectura sana y cuánto girar hasta el próximo PMS.</translation>
+    </message>
+    <message>
+        <source>Write the complaint in the owner&apos;s words: oil use, smoke and its colour, coolant loss, hard starting, noise.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Anote la avería con las palabras del dueño: consumo de aceite, humo y su color, pérdida de refrigerante, arranque difícil, ruidos.</translation>
+    </message>
+    <message>
+        <source>Note mileage or hours at this visit, and the job number.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Anote los kilómetros o las horas en esta visita y el número de orden.</translation>
+    </message>
+    <message>
+        <source>Fill in the engine card: cylinders and how they are numbered, two- or four-stroke, petrol or diesel, bore, stroke, compression ratio.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Rellene la ficha del motor: cilindros y cómo se numeran, dos o cuatro tiempos, gasolina o diésel, diámetro, carrera, relación de compresión.</translation>
+    </message>
+    <message>
+        <source>Firing order and intervals, adjusters, decompressor, joined manifolds: look them up in the engine&apos;s manual. What is not known stays &quot;unknown&quot;.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Orden e intervalos de encendido, reglajes, descompresor, colectores unidos: búsquelos en el manual del motor. Lo que no se sabe queda como «desconocido».</translation>
+    </message>
+    <message>
+        <source>Type the factory range and lowest limit, and where they come from.</source>
+        <extracomment>complaint, how</extracomment>
+        <translation>Escriba el margen de fábrica y el límite mínimo, y de dónde proceden.</translation>
+    </message>
+    <message>
+        <source>Blue smoke, oil use</source>
+        <extracomment>complaint, sign</extracomment>
+        <translation>Humo azul, consumo de aceite</translation>
+    </message>
+    <message>
+        <source>rings, bore, valve guides or their seals</source>
+        <extracomment>complaint, means</extracomment>
+        <translation>segmentos, cilindro, guías de válvula o sus retenes</translation>
+    </message>
+    <message>
+        <source>White smoke that stays when warm, coolant loss</source>
+        <extracomment>complaint, sign</extracomment>
+        <translation>Humo blanco que sigue en caliente, pérdida de refrigerante</translation>
+    </message>
+    <message>
+        <source>head gasket, or a crack</source>
+        <extracomment>complaint, means</extracomment>
+        <translation>junta de culata o una grieta</translation>
+    </message>
+    <message>
+        <source>Cylinders numbered otherwise than in the manual</source>
+        <extracomment>complaint, slip</extracomment>
+        <translation>Cilindros numerados de otro modo que en el manual</translation>
+    </message>
+    <message>
+        <source>The right reading stands at the wrong cylinder.</source>
+        <extracomment>complaint, then</extracomment>
+        <translation>La lectura correcta queda en el cilindro equivocado.</translation>
+    </message>
+    <message>
+        <source>A limit of another engine or year</source>
+        <extracomment>complaint, slip</extracomment>
+        <translation>Límite de otro motor o año</translation>
+    </message>
+    <message>
+        <source>A sound cylinder is called low, or a low one sound.</source>
+        <extracomment>complaint, then</extracomment>
+        <translation>Un cilindro sano se da por bajo, o uno bajo por sano.</translation>
+    </message>
+    <message>
+        <source>What to ask, and what the symptoms point to</source>
+        <extracomment>complaint, for</extracomment>
+        <translation>Qué preguntar y hacia qué apuntan los síntomas</translation>
+    </message>
+    <message>
         <source>Prepare</source>
         <extracomment>prepare, title</extracomment>
         <translation>Preparar</translation>
@@ -15113,6 +15198,101 @@
         <translation>Las probabilidades</translation>
     </message>
     <message>
+        <source>Deciding</source>
+        <extracomment>decide, title</extracomment>
+        <translation>Decidir</translation>
+    </message>
+    <message>
+        <source>Leave it, quick fix or strip: the owner decides on figures</source>
+        <extracomment>decide, brief</extracomment>
+        <translation>Dejarlo, arreglo rápido o desmontar: el dueño decide con cifras</translation>
+    </message>
+    <message>
+        <source>Three ways lead on from a finding. Each has its price, and leaving it has one too. The findings say what leaks; what is done about it is the owner&apos;s to decide.</source>
+        <extracomment>decide, why</extracomment>
+        <translation>Tres caminos parten del diagnóstico. Cada uno tiene su precio, también el de dejarlo. El diagnóstico dice qué fuga; qué se hace lo decide el dueño.</translation>
+    </message>
+    <message>
+        <source>Do the next test that the Findings name: a decision without it is a guess.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Haga antes la prueba que el diagnóstico señala: decidir sin ella es adivinar.</translation>
+    </message>
+    <message>
+        <source>Begin with what is quick: clearance, staking, &quot;run it, then test again&quot;.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Empiece por lo rápido: holgura, golpe a la válvula, «hacerlo funcionar y volver a probar».</translation>
+    </message>
+    <message>
+        <source>Give each way its parts, hours and prices on the Plan page, and what happens if it is left.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>En la página Plan dé a cada camino sus piezas, horas y precios, y lo que ocurre si se deja así.</translation>
+    </message>
+    <message>
+        <source>Look at the reading that is predicted after each: a repair that changes little is not worth it.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Mire la lectura prevista después de cada uno: una reparación que cambia poco no vale la pena.</translation>
+    </message>
+    <message>
+        <source>Note the owner&apos;s yes or no with its date, before anything is taken apart.</source>
+        <extracomment>decide, how</extracomment>
+        <translation>Anote el sí o el no del dueño con fecha antes de desmontar nada.</translation>
+    </message>
+    <message>
+        <source>In range, like the others</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>En margen, como los demás</translation>
+    </message>
+    <message>
+        <source>leave it, test again next year</source>
+        <extracomment>decide, means</extracomment>
+        <translation>dejarlo y volver a probar el año que viene</translation>
+    </message>
+    <message>
+        <source>A valve without clearance</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>Una válvula sin holgura</translation>
+    </message>
+    <message>
+        <source>quick fix, then test again</source>
+        <extracomment>decide, means</extracomment>
+        <translation>arreglo rápido y volver a probar</translation>
+    </message>
+    <message>
+        <source>The same exit, clear in two tests</source>
+        <extracomment>decide, sign</extracomment>
+        <translation>La misma salida, clara en dos pruebas</translation>
+    </message>
+    <message>
+        <source>strip, if the owner wants it</source>
+        <extracomment>decide, means</extracomment>
+        <translation>desmontar, si el dueño lo quiere</translation>
+    </message>
+    <message>
+        <source>Stripped on one reading</source>
+        <extracomment>decide, slip</extracomment>
+        <translation>Desmontado por una sola lectura</translation>
+    </message>
+    <message>
+        <source>The fault was a clearance, the wrong TDC or the gauge.</source>
+        <extracomment>decide, then</extracomment>
+        <translation>La causa era la holgura, el PMS equivocado o el manómetro.</translation>
+    </message>
+    <message>
+        <source>No answer written down</source>
+        <extracomment>decide, slip</extracomment>
+        <translation>Respuesta sin anotar</translation>
+    </message>
+    <message>
+        <source>Later nobody knows who agreed to what.</source>
+        <extracomment>decide, then</extracomment>
+        <translation>Más tarde nadie sabe quién aceptó qué.</translation>
+    </message>
+    <message>
+        <source>Quick fixes before a strip-down</source>
+        <extracomment>decide, for</extracomment>
+        <translation>Arreglos rápidos antes de desmontar</translation>
+    </message>
+    <message>
         <source>After the repair</source>
         <extracomment>after-repair, title</extracomment>
         <translation>Después de la reparación</translation>
@@ -15216,6 +15396,81 @@
         <source>Assembly oil, running in</source>
         <extracomment>after-repair, for</extracomment>
         <translation>Aceite de montaje, rodaje</translation>
+    </message>
+    <message>
+        <source>Handing over</source>
+        <extracomment>hand-over, title</extracomment>
+        <translation>Entrega</translation>
+    </message>
+    <message>
+        <source>One report for the owner, one file for the mentor</source>
+        <extracomment>hand-over, brief</extracomment>
+        <translation>Un informe para el dueño, un archivo para el mentor</translation>
+    </message>
+    <message>
+        <source>The owner wants to see before and after and what it means. The mentor wants everything: readings, conditions, photos of the gauge, voice notes. And next year&apos;s visit begins with this one.</source>
+        <extracomment>hand-over, why</extracomment>
+        <translation>El dueño quiere ver el antes y el después y qué significa. El mentor lo quiere todo: lecturas, condiciones, fotos del manómetro, notas de voz. Y la visita del año próximo empieza con esta.</translation>
+    </message>
+    <message>
+        <source>Look through the preview of the report on Hand over: would you understand it as the owner?</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Revise la vista previa del informe en Entregar: ¿lo entendería usted si fuera el dueño?</translation>
+    </message>
+    <message>
+        <source>Share the session file with the mentor: one visit, or several of the same engine.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Comparta con el mentor el archivo de sesión: una visita o varias del mismo motor.</translation>
+    </message>
+    <message>
+        <source>The owner&apos;s contact stays out of the mentor&apos;s file unless you ask for it.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Los datos de contacto del dueño quedan fuera del archivo del mentor, salvo que usted los pida.</translation>
+    </message>
+    <message>
+        <source>When the file comes back, open it: what is new is shown before it is merged, and a test asked for stands among what is to do.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Cuando el archivo vuelva, ábralo: lo nuevo se muestra antes de combinarlo, y una prueba pedida queda entre lo pendiente.</translation>
+    </message>
+    <message>
+        <source>Plan the retest and make a backup.</source>
+        <extracomment>hand-over, how</extracomment>
+        <translation>Planifique la nueva prueba y haga una copia de seguridad.</translation>
+    </message>
+    <message>
+        <source>Report without conditions</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Informe sin condiciones</translation>
+    </message>
+    <message>
+        <source>Next year&apos;s readings have nothing to be held against.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>Las lecturas del año próximo no tendrán con qué compararse.</translation>
+    </message>
+    <message>
+        <source>No photo of the gauge</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Sin foto del manómetro</translation>
+    </message>
+    <message>
+        <source>The mentor has to take every number on trust.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>El mentor tiene que creerse cada cifra.</translation>
+    </message>
+    <message>
+        <source>Backup only on the phone</source>
+        <extracomment>hand-over, slip</extracomment>
+        <translation>Copia de seguridad solo en el teléfono</translation>
+    </message>
+    <message>
+        <source>It is lost together with the phone.</source>
+        <extracomment>hand-over, then</extracomment>
+        <translation>Se pierde junto con el teléfono.</translation>
+    </message>
+    <message>
+        <source>What owner and mentor need</source>
+        <extracomment>hand-over, for</extracomment>
+        <translation>Qué necesitan el dueño y el mentor</translation>
     </message>
     <message>
         <source>Numbers and files</source>
@@ -15896,6 +16151,271 @@
         <source>Whiskers apart: a real difference</source>
         <extracomment>doubt, text</extracomment>
         <translation>Bigotes separados: una diferencia real</translation>
+    </message>
+    <message>
+        <source>Bore, stroke and chamber</source>
+        <extracomment>bore-stroke, title</extracomment>
+        <translation>Diámetro, carrera y cámara</translation>
+    </message>
+    <message>
+        <source>A cylinder cut open. The piston stands at the bottom, a dashed line shows where its top comes to at TDC. An arrow across is the bore, an arrow from bottom to top is the stroke. What is left above the dashed line is the chamber.</source>
+        <extracomment>bore-stroke, description</extracomment>
+        <translation>Un cilindro cortado. El pistón está abajo; una línea discontinua muestra hasta dónde llega su cabeza en el PMS. Una flecha a lo ancho es el diámetro, una flecha de abajo arriba es la carrera. Lo que queda sobre la línea es la cámara.</translation>
+    </message>
+    <message>
+        <source>Bore</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Diámetro</translation>
+    </message>
+    <message>
+        <source>Stroke: from the lowest to the highest place of the piston</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Carrera: de la posición más baja a la más alta del pistón</translation>
+    </message>
+    <message>
+        <source>Chamber at TDC: with bore and stroke it gives the compression ratio</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Cámara en el PMS: con diámetro y carrera da la relación de compresión</translation>
+    </message>
+    <message>
+        <source>Plug hole: its thread and reach choose the adapter</source>
+        <extracomment>bore-stroke, text</extracomment>
+        <translation>Orificio de la bujía: su rosca y longitud deciden el adaptador</translation>
+    </message>
+    <message>
+        <source>Ready to be cranked</source>
+        <extracomment>prepare, title</extracomment>
+        <translation>Listo para girar</translation>
+    </message>
+    <message>
+        <source>An engine made ready. The throttle plate lies level in the intake, held open by a wire, and air gets in. The handle of the fuel tap stands across the pipe: fuel is off. The plug is out and its lead is grounded on the head. The battery is on a charger.</source>
+        <extracomment>prepare, description</extracomment>
+        <translation>Un motor preparado. La mariposa está a lo largo del conducto de admisión, sujeta abierta con un alambre, y entra aire. La palanca del grifo de combustible está cruzada: combustible cerrado. La bujía está fuera y su cable conectado a masa en la culata. La batería está en carga.</translation>
+    </message>
+    <message>
+        <source>Throttle held wide open</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Mariposa sujeta, bien abierta</translation>
+    </message>
+    <message>
+        <source>Fuel off</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Combustible cerrado</translation>
+    </message>
+    <message>
+        <source>All plugs out</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Todas las bujías fuera</translation>
+    </message>
+    <message>
+        <source>Ignition grounded</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Encendido a masa</translation>
+    </message>
+    <message>
+        <source>Battery on charge</source>
+        <extracomment>prepare, text</extracomment>
+        <translation>Batería en carga</translation>
+    </message>
+    <message>
+        <source>Three alike and one low</source>
+        <extracomment>four-bars, title</extracomment>
+        <translation>Tres iguales y uno bajo</translation>
+    </message>
+    <message>
+        <source>The readings of four cylinders as bars, each with a whisker for its doubt. Two dashed lines mark the band in which readings of sound cylinders scatter. The first three end inside the band. The fourth ends far below it, and its whisker does not reach the band.</source>
+        <extracomment>four-bars, description</extracomment>
+        <translation>Las lecturas de cuatro cilindros en barras, cada una con un trazo para su incertidumbre. Dos líneas discontinuas marcan la banda en que se dispersan las lecturas de cilindros sanos. Las tres primeras terminan dentro. La cuarta termina muy por debajo y su trazo no llega a la banda.</translation>
+    </message>
+    <message>
+        <source>Three alike: all within the scatter</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>Tres iguales: todas dentro de la dispersión</translation>
+    </message>
+    <message>
+        <source>The band of scatter: differences inside it mean nothing</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>La banda de dispersión: las diferencias dentro de ella no dicen nada</translation>
+    </message>
+    <message>
+        <source>One low, clear of the band: something to find</source>
+        <extracomment>four-bars, text</extracomment>
+        <translation>Uno bajo, claramente fuera de la banda: algo hay que buscar</translation>
+    </message>
+    <message>
+        <source>Three ways on</source>
+        <extracomment>three-ways, title</extracomment>
+        <translation>Tres caminos</translation>
+    </message>
+    <message>
+        <source>Three arrows lead from the finding at the bottom to three boxes. In the left one a clock: leave it and test again later. In the middle a screwdriver on an adjuster: a quick fix. On the right a head lifted off its cylinder: strip.</source>
+        <extracomment>three-ways, description</extracomment>
+        <translation>Tres flechas van del diagnóstico, abajo, a tres recuadros. A la izquierda un reloj: dejarlo y volver a probar más tarde. En el centro un destornillador en un tornillo de reglaje: arreglo rápido. A la derecha una culata levantada del cilindro: desmontar.</translation>
+    </message>
+    <message>
+        <source>Leave it, and test again at a date</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Dejarlo y volver a probar en una fecha</translation>
+    </message>
+    <message>
+        <source>Quick fix, then test again</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Arreglo rápido y volver a probar</translation>
+    </message>
+    <message>
+        <source>Strip: parts, hours, prices, the owner&apos;s yes</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>Desmontar: piezas, horas, precios, el sí del dueño</translation>
+    </message>
+    <message>
+        <source>The finding, with its next test done</source>
+        <extracomment>three-ways, text</extracomment>
+        <translation>El diagnóstico, con la siguiente prueba ya hecha</translation>
+    </message>
+    <message>
+        <source>Before and after</source>
+        <extracomment>before-after, title</extracomment>
+        <translation>Antes y después</translation>
+    </message>
+    <message>
+        <source>Two bars of the same cylinder side by side, each with a whisker for its doubt. The left one, before the repair, ends below the dashed line of the lowest limit. The right one, after the repair, ends above it, and the whiskers do not meet.</source>
+        <extracomment>before-after, description</extracomment>
+        <translation>Dos barras del mismo cilindro, una junto a otra, cada una con un trazo para su incertidumbre. La izquierda, antes de la reparación, termina bajo la línea discontinua del límite mínimo. La derecha, después, termina por encima, y los trazos no se tocan.</translation>
+    </message>
+    <message>
+        <source>Before: as found</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Antes: como se encontró</translation>
+    </message>
+    <message>
+        <source>After: the same gauge, heat and throttle</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Después: el mismo manómetro, la misma temperatura y mariposa</translation>
+    </message>
+    <message>
+        <source>Lowest limit</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Límite mínimo</translation>
+    </message>
+    <message>
+        <source>Whiskers apart: better beyond doubt</source>
+        <extracomment>before-after, text</extracomment>
+        <translation>Trazos separados: mejor sin duda</translation>
+    </message>
+    <message>
+        <source>Report and session file</source>
+        <extracomment>hand-over, title</extracomment>
+        <translation>Informe y archivo de sesión</translation>
+    </message>
+    <message>
+        <source>A phone in the middle. To the left goes a file with a gauge photo and a voice note to the mentor, and it comes back with an opinion. To the right goes a sheet with two bars, before and after, to the owner.</source>
+        <extracomment>hand-over, description</extracomment>
+        <translation>En el centro un teléfono. Hacia la izquierda va al mentor un archivo con foto del manómetro y nota de voz, y vuelve con una opinión. Hacia la derecha va al dueño una hoja con dos barras, antes y después.</translation>
+    </message>
+    <message>
+        <source>Session file: readings, photos, voice notes</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Archivo de sesión: lecturas, fotos, notas de voz</translation>
+    </message>
+    <message>
+        <source>The mentor sends it back with an opinion</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>El mentor lo devuelve con su opinión</translation>
+    </message>
+    <message>
+        <source>Report: before and after</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>Informe: antes y después</translation>
+    </message>
+    <message>
+        <source>The owner</source>
+        <extracomment>hand-over, text</extracomment>
+        <translation>El dueño</translation>
+    </message>
+    <message>
+        <source>A decompressor at work</source>
+        <extracomment>decompressor, title</extracomment>
+        <translation>Un descompresor en acción</translation>
+    </message>
+    <message>
+        <source>A cylinder cut open, the piston coming up. The nose of the exhaust cam points away, but a pin stands out of the cam&apos;s round side and holds the exhaust valve open a little. Air gets out past it to the exhaust.</source>
+        <extracomment>decompressor, description</extracomment>
+        <translation>Un cilindro cortado con el pistón subiendo. El lóbulo de la leva de escape apunta hacia fuera, pero un pasador sobresale del círculo base y mantiene la válvula de escape un poco abierta. El aire sale junto a ella hacia el escape.</translation>
+    </message>
+    <message>
+        <source>At cranking speed the pin stands out and holds the exhaust valve open a little</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>A velocidad de arranque el pasador sobresale y mantiene la válvula de escape un poco abierta</translation>
+    </message>
+    <message>
+        <source>Air gets out: the gauge reads low, and nothing is broken</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>Sale aire: el manómetro marca poco y no hay nada roto</translation>
+    </message>
+    <message>
+        <source>When the engine runs, the pin goes in and the valve shuts</source>
+        <extracomment>decompressor, text</extracomment>
+        <translation>Con el motor en marcha el pasador entra y la válvula cierra</translation>
+    </message>
+    <message>
+        <source>A diesel ready for the gauge</source>
+        <extracomment>diesel, title</extracomment>
+        <translation>Un diésel listo para el manómetro</translation>
+    </message>
+    <message>
+        <source>A diesel cylinder cut open with its piston at the top and a bowl in it. The injector stays in, its plug is pulled off. An adapter is screwed into the hole of the glow plug and leads to a gauge with a high range. Between piston and head there is hardly any room.</source>
+        <extracomment>diesel, description</extracomment>
+        <translation>Un cilindro diésel cortado con el pistón arriba y su cámara en la cabeza. El inyector queda puesto, su conector está quitado. Un adaptador va roscado en el orificio de la bujía de precalentamiento y lleva a un manómetro de gran alcance. Entre pistón y culata apenas queda sitio.</translation>
+    </message>
+    <message>
+        <source>Adapter made for the hole of the glow plug, or of the injector</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Adaptador hecho para el orificio de la bujía de precalentamiento o del inyector</translation>
+    </message>
+    <message>
+        <source>Injection off: connector pulled, or as the manual says</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Inyección cortada: conector quitado o como diga el manual</translation>
+    </message>
+    <message>
+        <source>Gauge for 40 bar or more</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Manómetro para 40 bar o más</translation>
+    </message>
+    <message>
+        <source>Hardly any room: no oil in here</source>
+        <extracomment>diesel, text</extracomment>
+        <translation>Apenas hay sitio: aquí no va aceite</translation>
+    </message>
+    <message>
+        <source>Unaltered and altered</source>
+        <extracomment>signature, title</extracomment>
+        <translation>Sin alterar y alterado</translation>
+    </message>
+    <message>
+        <source>Two session files, each with a seal made by a key. On the left the file is as it was handed over: the seal is whole. On the right one line was written anew after signing: the seal is broken. The seal says nothing about whether a reading is true.</source>
+        <extracomment>signature, description</extracomment>
+        <translation>Dos archivos de sesión, cada uno con un sello hecho con una clave. A la izquierda el archivo está tal como se entregó: el sello está entero. A la derecha se reescribió una línea después de firmar: el sello está roto. Si una lectura es cierta, el sello no lo dice.</translation>
+    </message>
+    <message>
+        <source>Signed with a key when it was handed over</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Firmado con una clave al entregarlo</translation>
+    </message>
+    <message>
+        <source>Unaltered: the seal is whole</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Sin alterar: el sello está entero</translation>
+    </message>
+    <message>
+        <source>A line changed after signing</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Línea cambiada después de firmar</translation>
+    </message>
+    <message>
+        <source>Altered: the seal is broken</source>
+        <extracomment>signature, text</extracomment>
+        <translation>Alterado: el sello está roto</translation>
     </message>
     <message>
         <source>Special engines</source>

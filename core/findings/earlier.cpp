@@ -80,8 +80,7 @@ private:
         const auto cylinder = cylinder_of(at_.visit, note.tie);
         if (has_what_was_asked(note, cylinder, at_.engine, at_.visit, at_.dossier.testers)) return;
         const Word what = note.test ? word_of(*note.test) : word_of(*note.check);
-        add(action, cylinder,
-            cylinder ? say("next.request_of", *cylinder, what) : say("next.request", what));
+        add(action, cylinder, cylinder ? say("next.request_of", *cylinder, what) : say("next.request", what));
     }
 
     /// The test or check that somebody asked for, unless it was done since.

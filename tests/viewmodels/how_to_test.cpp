@@ -44,12 +44,20 @@ private slots:
                 listed << card.toMap()["card"].toString();
             }
         }
-        QCOMPARE(listed.first(), QStringLiteral("prepare"));
+        QCOMPARE(listed.first(), QStringLiteral("complaint"));
         // Reading on from the first card passes every other one.
         QStringList read{listed.first()};
         for (model.setCard(listed.first()); !model.nextCard().isEmpty(); model.setCard(model.nextCard()))
             read << model.nextCard();
         QCOMPARE(read, listed);
+        // Each one shows something as well.
+        for (const QString& card : std::as_const(listed)) {
+            model.setCard(card);
+            const auto pictures = model.pictures();
+            QVERIFY2(!pictures.isEmpty(), qPrintable(card));
+            for (const auto& picture : pictures)
+                QVERIFY2(!picture.toMap()["strokes"].toList().isEmpty(), qPrintable(card));
+        }
     }
 
     void a_card_says_everything() {

@@ -149,7 +149,8 @@ private slots:
         bench.pad->chooseCylinder(1);
         PadBench::type(*bench.pad, QStringLiteral("4.6"));
         bench.photo("4.06");
-        // So far from the first reading that it is asked about before it is kept, once findings know the first.
+        // So far from the first reading that it is asked about before it is kept, once findings know the
+        // first.
         QTRY_VERIFY(!bench.pad->oddRepeat().isEmpty());
         QSignalSpy asked(bench.pad.get(), &PadModel::repeatAsked);
         bench.settle(QStringLiteral("as read"));

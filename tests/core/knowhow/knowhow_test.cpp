@@ -36,9 +36,10 @@ TEST(Knowhow, BuiltInFilesRead) {
 
 // The steps of the job as the app's pages have them, and what is special beside them.
 TEST(Knowhow, EveryStepOfTheJobHasItsCard) {
-    for (const char* id : {"prepare", "cranking", "dry", "tdc", "leak-down", "listening", "staking", "wet",
-                           "findings", "clearances", "after-repair", "crankcase", "decompressor", "diesel",
-                           "testers", "signature", "uncertainty"})
+    for (const char* id :
+         {"complaint", "prepare",      "clearances", "cranking", "dry",       "tdc",          "leak-down",
+          "listening", "staking",      "wet",        "findings", "decide",    "after-repair", "hand-over",
+          "crankcase", "decompressor", "diesel",     "testers",  "signature", "uncertainty"})
         EXPECT_NE(knowhow().card(id), nullptr) << id;
     EXPECT_EQ(knowhow().card("no such card"), nullptr);
 }
@@ -62,6 +63,18 @@ TEST(Knowhow, ClearancesComeFirstAndOilLast) {
     EXPECT_LT(place("tdc"), place("leak-down"));
     EXPECT_LT(place("leak-down"), place("wet"));
     EXPECT_LT(place("listening"), place("wet"));
+}
+
+// The order of the job: nothing is decided before the findings, nothing repaired before it is decided.
+TEST(Knowhow, TheJobBeginsWithTheComplaintAndEndsWithHandingOver) {
+    const auto& job = knowhow().groups.front().cards;
+    const auto place = [&](std::string_view id) {
+        return std::ranges::find(job, id, &Card::id) - job.begin();
+    };
+    EXPECT_EQ(job.front().id, "complaint");
+    EXPECT_LT(place("findings"), place("decide"));
+    EXPECT_LT(place("decide"), place("after-repair"));
+    EXPECT_EQ(job.back().id, "hand-over");
 }
 
 TEST(Knowhow, EveryCardSaysWhyHowAndWhatGoesWrong) {
@@ -184,6 +197,11 @@ TEST(Knowhow, PlainWordsOnly) {
                 EXPECT_EQ(text.find("tight"), std::string::npos) << card->id << ": " << text;
                 EXPECT_EQ(text.find("Tight"), std::string::npos) << card->id << ": " << text;
             }
+}
+
+TEST(Knowhow, EveryCardHasAPicture) {
+    for (const Card* card : cards())
+        EXPECT_FALSE(card->pictures.empty()) << card->id;
 }
 
 TEST(Knowhow, EveryPictureIsDescribedMarkedAndUsed) {
