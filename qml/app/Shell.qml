@@ -272,6 +272,8 @@ FocusScope {
 
         readonly property bool covered: T.Overlay.overlay?.visible ?? false
 
+        onCoveredChanged: Theme.sheets = covered ? T.Overlay.overlay : null
+
         objectName: "stack"
         anchors.left: side.right
         anchors.right: parent.right

@@ -47,6 +47,7 @@ Column {
 
             VoiceRow {
                 objectName: "voice_" + place.index
+                number: place.index + 1
                 width: parent.width
                 visible: place.item.kind !== "photo"
                 item: place.item

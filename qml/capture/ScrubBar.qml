@@ -24,6 +24,7 @@ T.Slider {
 
     Accessible.role: Accessible.Slider
     Accessible.name: qsTr("Place in the voice note, %1 %").arg(Math.round(100 * value))
+    Accessible.ignored: Theme.isBehind(bar)
 
     background: Rectangle {
         x: bar.leftPadding

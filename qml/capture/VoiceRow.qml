@@ -13,11 +13,15 @@ Panel {
     required property var item
     required property SoundModel sound
     property bool removable: true
+    // Its place among those that stand with it: two may be alike in all that is said of them.
+    property int number: 1
 
     readonly property bool mine: sound.current === item.id
     readonly property bool running: mine && sound.playing
 
     signal removed
+
+    about: number + ". " + item.title + ", " + item.detail
 
     Column {
         width: parent.width

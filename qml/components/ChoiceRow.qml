@@ -27,6 +27,10 @@ Column {
 
     spacing: Theme.space / 2
 
+    Accessible.role: Accessible.Grouping
+    Accessible.name: label
+    Accessible.ignored: label === "" || Theme.isBehind(row)
+
     WordMetrics {
         id: metrics
     }

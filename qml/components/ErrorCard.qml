@@ -17,7 +17,7 @@ Panel {
     signal secondActed
 
     Accessible.role: Accessible.AlertMessage
-    Accessible.name: heading === "" ? message : heading + ". " + message
+    about: heading === "" ? message : heading + ". " + message
 
     Column {
         width: parent.width

@@ -25,6 +25,7 @@ T.TextField {
     verticalAlignment: TextInput.AlignVCenter
     selectByMouse: true
     Accessible.name: Accessible.description
+    Accessible.ignored: Theme.isBehind(field)
 
     readonly property bool mirroredWriting: Theme.rightToLeft
 

@@ -54,5 +54,5 @@ Text {
 
     Accessible.role: role === "title" || role === "heading" ? Accessible.Heading : Accessible.StaticText
     Accessible.name: text.text.replace(/\u00ad/g, "")
-    Accessible.ignored: silent || text.text === ""
+    Accessible.ignored: silent || text.text === "" || Theme.isBehind(text)
 }

@@ -49,6 +49,7 @@ Column {
         KeyNavigation.priority: KeyNavigation.BeforeItem
         KeyNavigation.tab: nextItemInFocusChain(true)
         Accessible.name: row.label
+        Accessible.ignored: Theme.isBehind(area)
         onTextChanged: if (activeFocus && text !== row.text)
             row.edited(text)
         onEditingFinished: row.finished(text)

@@ -5,7 +5,8 @@ import QtQuick
 import Lapwing.Theme
 
 // A flat card around whatever is put into it (children take `width: parent.width`). `selected` draws the
-// ring; `clickable` makes the whole card a button that speaks `text`.
+// ring; `clickable` makes the whole card a button that speaks `text`. `about` is read out on the way in, where cards
+// have buttons of the same words.
 Rectangle {
     id: panel
 
@@ -13,9 +14,14 @@ Rectangle {
     property bool selected: false
     property bool clickable: false
     property string text
+    property string about
     property real padding: 14
 
     signal clicked
+
+    Accessible.role: Accessible.Grouping
+    Accessible.name: about
+    Accessible.ignored: about === "" || Theme.isBehind(panel)
 
     implicitWidth: holder.childrenRect.width + 2 * padding
     implicitHeight: Math.max(clickable ? Theme.primaryTarget : 0, holder.childrenRect.height + 2 * padding)

@@ -43,6 +43,7 @@ T.AbstractButton {
 
     Accessible.role: Accessible.Button
     Accessible.name: text
+    Accessible.ignored: Theme.isBehind(control)
     // Who is read to goes on from here, as by keyboard.
     Accessible.onPressAction: {
         control.forceActiveFocus(Qt.TabFocusReason);

@@ -104,6 +104,7 @@ AppPage {
                 required property var modelData
 
                 objectName: "changes_" + modelData.number
+                about: heading.text
                 width: parent.width
 
                 Column {
@@ -111,6 +112,8 @@ AppPage {
                     spacing: Theme.space
 
                     LText {
+                        id: heading
+
                         width: parent.width
                         role: "heading"
                         text: panel.modelData.name === "" ? qsTr("Cylinder %1").arg(panel.modelData.number) : qsTr("Cylinder %1, %2").arg(panel.modelData.number).arg(panel.modelData.name)

@@ -74,7 +74,12 @@ AppPage {
                             width: parent.width
                             spacing: Theme.space / 2
 
+                            Accessible.role: Accessible.Grouping
+                            Accessible.name: which.text
+
                             LText {
+                                id: which
+
                                 width: parent.width
                                 role: "figure"
                                 text: version.index === 0 ? qsTr("Shows now, %1").arg(version.modelData.when) : qsTr("The other one, %1").arg(version.modelData.when)

@@ -101,7 +101,10 @@ Pressable {
                 y: Theme.space
                 width: parent.width
                 source: "TagChips.qml"
-                onLoaded: item.tags = Qt.binding(() => tile.tags)
+                onLoaded: {
+                    item.tags = Qt.binding(() => tile.tags);
+                    item.of = Qt.binding(() => tile.name);
+                }
             }
 
             Connections {

@@ -19,6 +19,8 @@ Panel {
     signal heard(loudness: string)
     signal go(name: string, args: var)
 
+    about: exit.name
+
     Column {
         width: parent.width
         spacing: Theme.space

@@ -57,8 +57,12 @@ Loader {
 
                 width: form.width
                 spacing: Theme.space
+                Accessible.role: Accessible.Grouping
+                Accessible.name: heading.text
 
                 LText {
+                    id: heading
+
                     width: parent.width
                     role: "heading"
                     text: qsTr("Cylinder %1").arg(cylinder.call.number)

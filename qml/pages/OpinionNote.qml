@@ -55,7 +55,9 @@ Rectangle {
 
             VoiceRow {
                 required property var modelData
+                required property int index
 
+                number: index + 1
                 width: column.width
                 item: modelData
                 sound: card.sound

@@ -21,6 +21,7 @@ Panel {
     signal opened(photo: var)
 
     objectName: "thing_" + thing.key
+    about: [thing.title, thing.text, thing.detail].filter(part => part).join(", ")
 
     Column {
         id: column
@@ -98,6 +99,7 @@ Panel {
                 required property int index
 
                 objectName: "voice_" + index
+                number: index + 1
                 width: column.width
                 item: modelData
                 sound: panel.sound

@@ -16,6 +16,8 @@ Panel {
     signal change
     signal explain(steps: var)
 
+    about: line.work
+
     Column {
         width: parent.width
         spacing: Theme.space

@@ -128,6 +128,7 @@ AppPage {
             Panel {
                 width: parent.width
                 visible: !step.folded
+                about: step.entry.name ?? ""
 
                 Column {
                     width: parent.width

@@ -15,11 +15,15 @@ Panel {
     signal howTo
     signal marked(after: bool)
 
+    about: heading.text
+
     Column {
         width: parent.width
         spacing: Theme.space
 
         LText {
+            id: heading
+
             width: parent.width
             role: "heading"
             text: qsTr("Staked a valve?")

@@ -10,10 +10,16 @@ Flow {
     id: chips
 
     property var tags: []
+    // The engine's name, where several stand in a list.
+    property string of
 
     signal chosen(string tag)
 
     spacing: Theme.space
+
+    Accessible.role: Accessible.Grouping
+    Accessible.name: of
+    Accessible.ignored: of === "" || Theme.isBehind(chips)
 
     Repeater {
         model: chips.tags

@@ -8,6 +8,19 @@ import Lapwing.Theme
 // The tokens of the two looks, and what is worked out from them. The app sets the writable ones; everything else
 // follows.
 Tokens {
+    // What sheets lie on while one is open, or null.
+    property Item sheets: null
+
+    // Under an open sheet nothing is read out, and no screen reader presses anything.
+    function isBehind(item: Item): bool {
+        if (!sheets)
+            return false;
+        for (let up = item; up; up = up.parent)
+            if (up === sheets)
+                return false;
+        return true;
+    }
+
     function textSize(dp: real): int {
         return Math.round(dp * Math.min(2, Math.max(1, textScale)));
     }

@@ -41,18 +41,6 @@ QString short_text(const QQuickItem* item) {
     return text.size() > 28 ? text.left(26) + QStringLiteral("..") : text;
 }
 
-QString name_of(const QQuickItem* item) {
-    QStringList parts;
-    for (const auto* up = item; up && parts.size() < 3; up = up->parentItem()) {
-        const QString type = type_of(up);
-        if (type.startsWith(QLatin1String("QQuick")) && up->objectName().isEmpty() && up != item) continue;
-        parts << type + (up->objectName().isEmpty() ? QString() : QLatin1Char('#') + up->objectName());
-    }
-    const QString text = short_text(item);
-    return parts.join(QStringLiteral(" in ")) +
-           (text.isEmpty() ? QString() : QStringLiteral(" \"%1\"").arg(text));
-}
-
 double luminance(QColor color) {
     const auto part = [](double value) {
         return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
@@ -66,6 +54,18 @@ QString size_text(QSizeF size) {
 
 }  // namespace
 
+QString item_name(const QQuickItem* item) {
+    QStringList parts;
+    for (const auto* up = item; up && parts.size() < 3; up = up->parentItem()) {
+        const QString type = type_of(up);
+        if (type.startsWith(QLatin1String("QQuick")) && up->objectName().isEmpty() && up != item) continue;
+        parts << type + (up->objectName().isEmpty() ? QString() : QLatin1Char('#') + up->objectName());
+    }
+    const QString text = short_text(item);
+    return parts.join(QStringLiteral(" in ")) +
+           (text.isEmpty() ? QString() : QStringLiteral(" \"%1\"").arg(text));
+}
+
 double contrast(QColor a, QColor b) {
     const double first = luminance(a), second = luminance(b);
     return (std::max(first, second) + 0.05) / (std::min(first, second) + 0.05);
@@ -77,7 +77,7 @@ Measure::Measure(const QQuickWindow& window, const QQuickItem& top, QImage pictu
 }
 
 void Measure::blame(const char* rule, const QQuickItem* item, const QString& detail) {
-    offences_ << Offence{QString::fromLatin1(rule), name_of(item), detail};
+    offences_ << Offence{QString::fromLatin1(rule), item_name(item), detail};
 }
 
 void Measure::collect(const QQuickItem* item, QRectF room, bool scrolls, bool enabled, double opacity) {
@@ -131,7 +131,7 @@ QList<Offence> Measure::offences() {
     measure_texts();
     // One amber action a screen, two panes or one.
     for (qsizetype i = 1; i < ambers_.size(); ++i)
-        blame("amber", ambers_[i].item, QStringLiteral("beside %1").arg(name_of(ambers_[0].item)));
+        blame("amber", ambers_[i].item, QStringLiteral("beside %1").arg(item_name(ambers_[0].item)));
     for (const auto& text : texts_)
         measure_contrast(text, text.item->property("color").value<QColor>());
     for (const auto& mark : marks_)
@@ -184,10 +184,11 @@ void Measure::measure_neighbours() {
                       QStringLiteral("lies %1 x %2 over %3")
                           .arg(-across, 0, 'f', 0)
                           .arg(-down, 0, 'f', 0)
-                          .arg(name_of(b.item)));
+                          .arg(item_name(b.item)));
             else if (std::min(across, down) <= 0 && std::max(across, down) + slack < least_gap)
-                blame("gap", a.item,
-                      QStringLiteral("%1 to %2").arg(std::max(across, down), 0, 'f', 1).arg(name_of(b.item)));
+                blame(
+                    "gap", a.item,
+                    QStringLiteral("%1 to %2").arg(std::max(across, down), 0, 'f', 1).arg(item_name(b.item)));
         }
 }
 
@@ -230,7 +231,7 @@ void Measure::measure_texts() {
             const QRectF both = inked(texts_[i]) & inked(texts_[j]);
             if (both.width() > 1 && both.height() > 1)
                 blame("text over text", texts_[i].item,
-                      QStringLiteral("%1 over %2").arg(size_text(both.size()), name_of(texts_[j].item)));
+                      QStringLiteral("%1 over %2").arg(size_text(both.size()), item_name(texts_[j].item)));
         }
 }
 

@@ -14,7 +14,7 @@ namespace lapwing::test {
 /// Something on a screen that breaks a rule of the house.
 struct Offence {
     QString rule;    ///< "target", "gap", "amber", "overlap", "outside", "clipped", "text over text",
-                     ///< "contrast", "readout"
+                     ///< "contrast", "readout"; what is heard: Hearing
     QString item;    ///< where in the page, from the inside out
     QString detail;  ///< what was measured
 
@@ -22,6 +22,9 @@ struct Offence {
         return std::tie(rule, item, detail) < std::tie(other.rule, other.item, other.detail);
     }
 };
+
+/// Where an item stands, from the inside out, with its text.
+QString item_name(const QQuickItem* item);
 
 /// Measures what stands on the screen now: targets, gaps, places, text, contrast. Lengths in dp.
 class Measure {
