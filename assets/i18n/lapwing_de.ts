@@ -4948,6 +4948,16 @@
         <translation>Zylinder %1: %2 bis %3 war für diese Arbeit allein vorhergesagt, aber vor der nächsten Prüfung wurde mehr getan.</translation>
     </message>
     <message>
+        <source>Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it would have held. It says nothing about the assumptions and is not counted.</source>
+        <extracomment>proof.held_anyway</extracomment>
+        <translation>Zylinder %1 zeigte vor der Arbeit %2, und auch das liegt im vorhergesagten Bereich: Die Vorhersage hätte ohne jede Reparatur gestimmt. Sie sagt nichts über die Annahmen und wird nicht gezählt.</translation>
+    </message>
+    <message>
+        <source>Left out of this count because they would have held without any repair, which says nothing about the assumptions: %1.</source>
+        <extracomment>proof.apart</extracomment>
+        <translation>Nicht mitgezählt, weil sie ohne jede Reparatur gestimmt hätten und so nichts über die Annahmen sagen: %1.</translation>
+    </message>
+    <message>
         <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
         <translation>Bisher %1 Reparaturen mit Vorhersage. Wie viele zutrafen, wird ab %2 gesagt.</translation>
@@ -19346,6 +19356,10 @@
     <message>
         <source>The meter read less than at a visit before: it was changed, or misread.</source>
         <translation>Der Zähler zeigte weniger als bei einem früheren Termin: Er wurde getauscht oder falsch abgelesen.</translation>
+    </message>
+    <message>
+        <source>Each ± here also holds what readings scatter by from one day to the next. Findings and the results in the report leave that out, so the same reading has a smaller ± there.</source>
+        <translation>Jedes ± enthält hier auch, wie die Werte von einem Tag zum nächsten streuen. Der Befund und die Ergebnisse im Bericht lassen das weg: Derselbe Messwert hat dort ein kleineres ±.</translation>
     </message>
     <message numerus="yes">
         <source>%1 over %n visits; the list below says the same.</source>

@@ -4948,6 +4948,16 @@
         <translation>Cilindro %1: se había previsto de %2 a %3 solo para este trabajo, pero se hizo más antes de la prueba siguiente.</translation>
     </message>
     <message>
+        <source>Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it would have held. It says nothing about the assumptions and is not counted.</source>
+        <extracomment>proof.held_anyway</extracomment>
+        <translation>El cilindro %1 marcaba %2 antes del trabajo, y eso también está en el rango previsto: se habría cumplido sin reparación alguna. No dice nada de los supuestos y no se cuenta.</translation>
+    </message>
+    <message>
+        <source>Left out of this count because they would have held without any repair, which says nothing about the assumptions: %1.</source>
+        <extracomment>proof.apart</extracomment>
+        <translation>Sin contar, porque se habrían cumplido sin reparación alguna y así no dicen nada de los supuestos: %1.</translation>
+    </message>
+    <message>
         <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
         <translation>%1 reparaciones con previsión hasta ahora. Cuántas se cumplieron se dice cuando haya %2.</translation>
@@ -19346,6 +19356,10 @@
     <message>
         <source>The meter read less than at a visit before: it was changed, or misread.</source>
         <translation>El contador marcaba menos que en una visita anterior: se cambió o se leyó mal.</translation>
+    </message>
+    <message>
+        <source>Each ± here also holds what readings scatter by from one day to the next. Findings and the results in the report leave that out, so the same reading has a smaller ± there.</source>
+        <translation>Cada ± incluye aquí también lo que varían las lecturas de un día a otro. Los resultados y el informe no lo incluyen: allí la misma lectura tiene un ± menor.</translation>
     </message>
     <message numerus="yes">
         <source>%1 over %n visits; the list below says the same.</source>

@@ -61,13 +61,23 @@ private:
         }
         // Foretold for the gauge and the shop of its own visit.
         Crossed there{after->value, false, {}};
-        if (const auto before = at_visit(visit, out.cylinder)) there = in_terms_of(*after, *before, runs_);
+        const auto before = at_visit(visit, out.cylinder);
+        if (before) there = in_terms_of(*after, *before, runs_);
         out.reading = after->shown;
         if (there.converted)
             out.reading = findings::figure(findings::Dimension::gauge_pressure, there.value.value,
                                            uncertainty::expanded(there.value.u()));
         judge(out, there);
+        if (before && before->newest().taken_at.unix_ms < out.done_at.unix_ms) hold_apart(out, *before);
         return out;
+    }
+
+    /// What would have held had nothing been done proves nothing.
+    static void hold_apart(Proof& out, const Measured& before) {
+        const double read = before.value.value;
+        out.held_anyway = !is_below(read, out.low.si) && !is_above(read, out.high.si);
+        if (out.held_anyway && out.outcome != Outcome::not_comparable)
+            out.why_apart = say("proof.held_anyway", out.cylinder, before.shown);
     }
 
     static void judge(Proof& out, const Crossed& there) {
@@ -132,9 +142,14 @@ HitRate hit_rate(std::span<const Proof> proofs, const findings::Reference& refer
     for (const Proof& proof : proofs) {
         const bool held = proof.outcome == Outcome::held;
         if (!held && proof.outcome != Outcome::below && proof.outcome != Outcome::above) continue;
+        if (proof.held_anyway) {
+            ++out.apart;
+            continue;
+        }
         ++out.counted;
         out.held += held ? 1 : 0;
     }
+    if (out.apart > 0) out.says_apart = say("proof.apart", out.apart);
     const int asked = static_cast<int>(std::lround(reference.assumed("repairs-to-count")));
     out.enough = out.counted >= asked;
     if (!out.enough) {

@@ -30,20 +30,27 @@ struct Proof {
     std::optional<findings::Figure> reading;  ///< in the terms of the visit that foretold it
     Outcome outcome = Outcome::not_measured;
     findings::Message says;
+    /// The reading before the work lay within what was foretold already: this would have held without any
+    /// repair, and is left out of the rate however it came out (leaving out hits only would bend the rate).
+    bool held_anyway = false;
+    std::optional<findings::Message> why_apart;  ///< says so, where it was held against a reading
 };
 
 /// Of every line of the dossier that is done, not "leave it", names a cylinder and foretells a reading. In
 /// the order of their visits.
 std::vector<Proof> proofs_of(const Dossier& dossier, const findings::Reference& reference);
 
-/// How many of the predictions that could be held against a reading held.
+/// How many of the predictions that could be held against a reading held; of those only that the reading
+/// before the work would not have met.
 struct HitRate {
     int counted = 0;
     int held = 0;
+    int apart = 0;        ///< left out: would have held without any repair
     bool enough = false;  ///< as many as the reference data ask for ("repairs-to-count")
     double low = 0.0;     ///< 95 % interval of the share (Wilson's score interval); only where enough
     double high = 0.0;
     findings::Message says;
+    std::optional<findings::Message> says_apart;  ///< where any were left out
 };
 
 /// Over the proofs of any number of engines.

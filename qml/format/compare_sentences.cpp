@@ -128,6 +128,13 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for."),
     SAY("proof.several",
         "Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test."),
+    SAY("proof.held_anyway",
+        "Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it "
+        "would have held. It says nothing about the assumptions and is not counted."),
+    SAY("proof.apart",
+        "Left out of this count because they would have held without any repair, which says nothing about "
+        "the "
+        "assumptions: %1."),
     SAY("proof.too_few", "%1 repairs with a prediction so far. How many held is said once there are %2."),
     SAY("proof.hit_rate",
         "%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and "

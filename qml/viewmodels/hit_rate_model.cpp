@@ -18,7 +18,9 @@ void HitRateModel::componentComplete() {
 }
 
 QString HitRateModel::text() const {
-    return rate_ ? app_->format().text(rate_->says) : QString();
+    if (!rate_) return {};
+    const QString rate = app_->format().text(rate_->says);
+    return rate_->says_apart ? rate + QLatin1Char(' ') + app_->format().text(*rate_->says_apart) : rate;
 }
 
 void HitRateModel::think() {

@@ -103,7 +103,11 @@ TEST(Codes, EverythingSaidOfAnyYearsIsListedWithItsArguments) {
         const auto proofs = proofs_of(years.dossier, Years::reference());
         for (const Proof& proof : proofs)
             expect_listed(proof.says);
-        expect_listed(hit_rate(proofs, Years::reference()).says);
+        for (const Proof& proof : proofs)
+            if (proof.why_apart) expect_listed(*proof.why_apart);
+        const HitRate rate = hit_rate(proofs, Years::reference());
+        expect_listed(rate.says);
+        if (rate.says_apart) expect_listed(*rate.says_apart);
         if (years.dossier.visits.size() < 2) return;
         const Comparison found = years.compare(0, years.dossier.visits.size() - 1);
         for (const Reason& reason : found.reasons)

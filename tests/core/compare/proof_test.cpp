@@ -84,6 +84,31 @@ TEST(Proof, OnlyDoneWorkWithAPredictionIsAsked) {
     EXPECT_EQ(count([](PlanLine& line) { line.option = PlanOption::leave; }), 0U);
 }
 
+// By meaning: a range that holds the reading before the work holds for an engine that nobody touched.
+TEST(Proof, WhatWouldHaveHeldWithoutARepairIsHeldApart) {
+    for (const auto& [before, after, apart] :
+         {std::tuple{"9.4bar", "10.0bar", false}, std::tuple{"9.5bar", "10.0bar", true},
+          std::tuple{"11.0bar", "10.0bar", true}, std::tuple{"11.1bar", "10.0bar", false},
+          std::tuple{"9.8bar", "8.0bar", true}}) {
+        Years years;
+        Visit& found = years.open();
+        years.dry(found, before);
+        PlanLine& line = years.done(found, 1, 10);
+        line.predicted_low = Years::of<PressureTag>("9.5bar");
+        line.predicted_high = Years::of<PressureTag>("11.0bar");
+        years.dry(years.open(30), after, 1, Tag::after_repair);
+        const auto proofs = proofs_of(years.dossier, Years::reference());
+        ASSERT_EQ(proofs.size(), 1U);
+        EXPECT_EQ(proofs[0].held_anyway, apart) << before;
+        EXPECT_EQ(proofs[0].why_apart.has_value(), apart) << before;
+        if (apart) EXPECT_EQ(proofs[0].why_apart->code, "proof.held_anyway");
+        const HitRate rate = hit_rate(proofs, Years::reference());
+        EXPECT_EQ(rate.counted, apart ? 0 : 1) << before;
+        EXPECT_EQ(rate.apart, apart ? 1 : 0) << before;
+        EXPECT_EQ(rate.says_apart.has_value(), apart) << before;
+    }
+}
+
 std::vector<Proof> so_many(int held, int below, int others) {
     std::vector<Proof> out(static_cast<std::size_t>(held + below + others));
     for (int i = 0; i < held + below; ++i)
@@ -102,6 +127,17 @@ TEST(HitRate, IsSaidFromTenRepairsOn) {
     // 2 / 1.4 x sqrt(0.16/10 + 4/400) = 0.2303.
     EXPECT_NEAR(ten.low, 0.7143 - 0.2303, 1e-4);
     EXPECT_NEAR(ten.high, 0.7143 + 0.2303, 1e-4);
+    // Those held apart move neither the count nor the share.
+    auto with_more = so_many(8, 2, 5);
+    for (int i = 0; i < 20; ++i) {
+        with_more.push_back(with_more.front());
+        with_more.back().held_anyway = true;
+    }
+    const HitRate same = hit_rate(with_more, Years::reference());
+    EXPECT_EQ(same.counted, 10);
+    EXPECT_EQ(same.held, 8);
+    EXPECT_EQ(same.apart, 20);
+    EXPECT_EQ(same.says_apart->code, "proof.apart");
     const HitRate all = hit_rate(so_many(10, 0, 0), Years::reference());
     EXPECT_DOUBLE_EQ(all.high, 1.0);
     EXPECT_LT(all.low, 0.9);
