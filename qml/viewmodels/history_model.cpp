@@ -109,6 +109,14 @@ void HistoryModel::draw(const report::Chart& chart) {
         charts::plot_of(chart, format(), by_meter ? charts::Along::meter : charts::Along::time));
 }
 
+/// One and the same reading has a narrower ± in Findings and the report, which speak of its own day alone.
+void HistoryModel::add_note_on_doubt() {
+    if (!axis_note_.isEmpty()) axis_note_ += u' ';
+    axis_note_ += tr(
+        "Each ± here also holds what readings scatter by from one day to the next. Findings and the results "
+        "in the report leave that out, so the same reading has a smaller ± there.");
+}
+
 /// A visit that the person has not called yet, while the call comes first.
 bool HistoryModel::waits() const {
     if (!found_ || !app()->settings()->callFirst()) return false;
@@ -137,6 +145,7 @@ void HistoryModel::show() {
     test_ = key_of(*shown);
     const report::Chart chart = report::chart_of(engine, found_->history, *shown);
     draw(chart);
+    if (*shown == TestKind::dry || *shown == TestKind::wet) add_note_on_doubt();
     spoken_ =
         tr("%1 over %n visits; the list below says the same.", nullptr, static_cast<int>(chart.visits.size()))
             .arg(format().heading(*shown));

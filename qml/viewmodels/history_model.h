@@ -71,6 +71,7 @@ private:
     /// Which axes there are, and the drawing along the one that is chosen.
     [[nodiscard]] bool waits() const;
     void draw(const report::Chart& chart);
+    void add_note_on_doubt();
 
     QString test_;
     QString axis_ = QStringLiteral("time");
