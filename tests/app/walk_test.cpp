@@ -5,11 +5,14 @@
 // lies outside or over something else, text that is cut, and contrast. Upright shapes are walked in both
 // looks at both text sizes; lying down and on wide screens, when one shape is named as ctest does, the dark
 // look at 100 % and the light one at 200 %.
+#include <QElapsedTimer>
 #include <QTest>
 #include <map>
 #include <memory>
 #include <set>
+#include <utility>
 
+#include "tests/app/walk/hearing.h"
 #include "tests/app/walk/measure.h"
 #include "tests/app/walk/stops.h"
 
@@ -44,12 +47,15 @@ private slots:
 private:
     void visit(const Stop& stop, const Screen& screen);
     void measure(const QString& where, const Screen& screen);
+    void listen(const QString& where, const Screen& screen, bool order_too);
 
     Phone phone_;
     std::unique_ptr<Stops> stops_;
     /// Offence -> screens it was seen on.
     std::map<std::pair<QString, Offence>, std::set<QString>> found_;
-    int measured_targets_ = 0, measured_texts_ = 0, pictures_ = 0;
+    int measured_targets_ = 0, measured_texts_ = 0, pictures_ = 0, heard_ = 0;
+    QElapsedTimer listening_;
+    qint64 listened_ns_ = 0;
 };
 
 void WalkTest::initTestCase() {
@@ -104,7 +110,11 @@ void WalkTest::visit(const Stop& stop, const Screen& screen) {
         found_[{stop.name(), Offence{QStringLiteral("touch"), trouble, {}}}].insert(screen.name());
         return;
     }
-    stops_->scroll_through([&] { measure(stop.name(), screen); });
+    bool first = true;
+    stops_->scroll_through([&] {
+        measure(stop.name(), screen);
+        listen(stop.name(), screen, std::exchange(first, false));
+    });
     stops_->leave(stop);
 }
 
@@ -124,9 +134,28 @@ void WalkTest::measure(const QString& where, const Screen& screen) {
         found_[{where, offence}].insert(screen.name());
 }
 
+/// A look changes nothing of what is heard. Order is that of a whole page: looked at once a page.
+void WalkTest::listen(const QString& where, const Screen& screen, bool order_too) {
+    const bool upright = screen.size.height() > screen.size.width();
+    if (!screen.dark && (upright || screen.text == 1.0)) return;
+    const auto offences = [&] {
+        Hearing hearing(phone_.window(), *stops_->top(), false);
+        heard_ += hearing.heard();
+        return hearing.names() + (order_too ? hearing.order() : QList<Offence>());
+    };
+    listening_.start();
+    if (!offences().isEmpty()) {
+        settle(250);
+        for (const auto& offence : offences())
+            found_[{where, offence}].insert(screen.name());
+    }
+    listened_ns_ += listening_.nsecsElapsed();
+}
+
 void WalkTest::cleanupTestCase() {
     std::printf("walk: %lld stops, %d pictures, %d targets and %d texts measured\n",
                 static_cast<long long>(stops_->all().size()), pictures_, measured_targets_, measured_texts_);
+    std::printf("walk: %d controls listened to, in %.1f s\n", heard_, double(listened_ns_) / 1e9);
     // One line for an item and a rule, however many screens and sizes it was seen on.
     std::map<std::tuple<QString, QString, QString>, std::pair<QString, std::set<QString>>> table;
     for (const auto& [key, screens] : found_) {

@@ -48,6 +48,12 @@ QString dumb(const QString& name) {
     return {};
 }
 
+bool in_action_bar(const QQuickItem* item) {
+    for (; item; item = item->parentItem())
+        if (QByteArray(item->metaObject()->className()).startsWith("ActionBar_")) return true;
+    return false;
+}
+
 }  // namespace
 
 Hearing::Hearing(QQuickWindow& window, const QQuickItem& top, bool right_to_left)
@@ -123,14 +129,16 @@ QList<Offence> Hearing::order() {
 }
 
 /// A step goes back when what comes next lies wholly above what came before and not in a column further on,
-/// or in the same row (its middle beside the other's) and before it.
+/// or in the same row (its middle beside the other's) and before it. Into the bar of actions none does: lying
+/// down it stands beside the digits, and Keep comes after them wherever it is.
 void Hearing::in_order(const char* rule, const QList<const QQuickItem*>& order) {
     const Control* before = nullptr;
     for (const auto* item : order) {
         const auto found = at_.constFind(item);
         if (found == at_.constEnd()) continue;
         const auto& next = controls_[*found];
-        if (before && !is_inside(item, before->item)) {
+        const bool to_actions = in_action_bar(item) && before && !in_action_bar(before->item);
+        if (before && !to_actions && !is_inside(item, before->item)) {
             const QRectF a = before->visible, b = next.visible;
             const bool further_on = right_to_left_ ? b.right() <= a.left() + 1 : b.left() >= a.right() - 1;
             const bool further_back = right_to_left_ ? b.left() >= a.right() - 1 : b.right() <= a.left() + 1;
