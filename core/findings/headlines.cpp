@@ -168,6 +168,10 @@ Message headline_of(const Case& at, const CylinderFindings& cylinder) {
                                : "cylinder.wear",
                            number, leakage);
             case State::good:
+                // Oil on the rings closes for a while what the dry test showed.
+                if (dry_counts(cylinder) && cylinder.dry->state != State::good &&
+                    asks(cylinder, "question.oil_before_leak_down"))
+                    return dry_headline(at, cylinder);
                 if (dry_counts(cylinder) && cylinder.dry->state == State::fault &&
                     !asks(cylinder, "question.decompressor"))
                     return say("cylinder.seals_but_reads_low", number, cylinder.dry->final.figure, leakage);

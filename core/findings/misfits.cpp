@@ -142,11 +142,12 @@ bool tdc_in_question(const Case& at, const CylinderFindings& cylinder) {
     if (at.two_stroke() || !cylinder.leak_down) return false;
     const LeakDown& leak = *cylinder.leak_down;
     if (held_share(leak) >= at.reference.assumed("very-low-held")) return false;
+    // Told to turn it on, and read as little again: it is the cylinder, both of its valves perhaps. Nothing
+    // at all is for the tester to answer.
+    if (leak.readings.size() > 1) return false;
     // Both valves open: the crank stands on overlap.
     if (hears(cylinder, Exit::intake) && hears(cylinder, Exit::exhaust)) return true;
-    // Told to turn it on, and read as little again: it is the cylinder. Nothing at all is for the tester to
-    // answer.
-    if (leak.readings.size() > 1 || holds_nothing(at, leak)) return false;
+    if (holds_nothing(at, leak)) return false;
     // A hole that lets out this much leaves little to read while cranking.
     if (cylinder.dry && !at.decompressor_works() && cylinder.dry->tag == leak.tag) {
         const double sound = sound_reading(at);

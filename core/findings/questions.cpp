@@ -199,7 +199,8 @@ void add_contradictions(const Case& at, CylinderFindings& cylinder) {
     };
     const State dry = cylinder.dry->state;
     const State leak = cylinder.leak_down->state;
-    if (dry == State::fault && leak == State::good && !asks(cylinder, "question.decompressor"))
+    if (dry == State::fault && leak == State::good && !asks(cylinder, "question.decompressor") &&
+        !asks(cylinder, "question.oil_before_leak_down"))
         contradict("contra.low_but_seals");
     if (dry == State::good && leak == State::fault) contradict("contra.leaks_but_reads_well");
 }

@@ -152,6 +152,29 @@ TEST(WrongTdc, IsAskedBeforeAnyVerdictOnAVeryLowHeldPressure) {
     EXPECT_EQ(bench.find().cylinder(1)->state, State::fault);
 }
 
+TEST(Misfits, WhatIsToBeDoneAgainIsHeldAgainstNoOtherCylinder) {
+    const auto compared = [](const char* first) {
+        Bench bench(2);
+        bench.leak(1, "80", first);
+        bench.leak(2, "80", "76");
+        return !bench.find().leak_spread.empty();
+    };
+    EXPECT_TRUE(compared("60"));
+    EXPECT_FALSE(compared("0"));   // held nothing
+    EXPECT_FALSE(compared("12"));  // perhaps the wrong TDC
+}
+
+// Bent valves leak at both: the crank was turned on, and it held as little.
+TEST(WrongTdc, IsNotAskedForEverWhereBothValvesLeak) {
+    Bench bench = leaking("12");
+    bench.hear(1, Exit::intake, Loudness::strong);
+    bench.hear(1, Exit::exhaust, Loudness::strong);
+    EXPECT_TRUE(asks_tdc(*bench.find().cylinder(1)));
+    bench.leak(1, "80", "11");
+    EXPECT_FALSE(asks_tdc(*bench.find().cylinder(1)));
+    EXPECT_EQ(bench.find().cylinder(1)->state, State::fault);
+}
+
 TEST(WrongTdc, IsAskedWhereTheDryTestSaysThatItSeals) {
     Bench bench = leaking("12");
     bench.hear(1, Exit::intake, Loudness::nothing);

@@ -31,6 +31,27 @@ TEST(Questions, AirAtIntakeAndExhaustAsksForTheRightTdcBeforeAnyVerdict) {
     EXPECT_FALSE(says(held.find().cylinder(1)->questions, "question.tdc"));
 }
 
+// Dry well under the limit, much better with oil, and then air over that oil: the rings held for the oil.
+TEST(Questions, AirOverOilDoesNotClearALowDryReading) {
+    Bench bench(1);
+    bench.engine().limits.lowest = Bench::pressure("120", "psi");
+    bench.dry(1, "94");
+    bench.wet(1, "137");
+    bench.leak(1, "80", "76");
+    const Findings found = bench.find();
+    const CylinderFindings& one = *found.cylinder(1);
+    EXPECT_TRUE(says(one.questions, "question.oil_before_leak_down"));
+    EXPECT_EQ(one.leak_down->state, State::good);
+    EXPECT_FALSE(one.headline.code.find("seals") != std::string::npos) << one.headline.code;
+    EXPECT_FALSE(says(one.contradictions, "contra.low_but_seals"));
+    // Before the oil it would have cleared the cylinder.
+    Bench right(1);
+    right.engine().limits.lowest = Bench::pressure("120", "psi");
+    right.dry(1, "94");
+    right.leak(1, "80", "76");
+    EXPECT_EQ(right.find().cylinder(1)->headline.code, "cylinder.seals_but_reads_low");
+}
+
 TEST(Questions, OilBeforeLeakDownIsSaid) {
     Bench bench(1);
     bench.dry(1, "150");
