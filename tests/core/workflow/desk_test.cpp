@@ -184,9 +184,14 @@ TEST_F(DeskOpen, ReadsFromSeveralThreadsWhileItWrites) {
 
 TEST_F(DeskOpen, KeepsAReadingWithinFiftyMillisecondsThoughDraftsPourIn) {
     add_engine_and_session();
+#if defined(__SANITIZE_ADDRESS__) || !defined(__OPTIMIZE__)
+    constexpr double limit = 500.0;  // looked over at every step, it takes longer: that it hangs is seen
+#else
+    constexpr double limit = 50.0;
+#endif
     // The clock on the wall is also that of everything else that writes here: the best of up to three rounds.
     double p95 = 1e9;
-    for (int round = 0; round < 3 && p95 >= 50.0; ++round) {
+    for (int round = 0; round < 3 && p95 >= limit; ++round) {
         std::vector<double> milliseconds;
         for (int i = 0; i < 100; ++i) {
             for (int key = 0; key < 5; ++key)
@@ -202,7 +207,7 @@ TEST_F(DeskOpen, KeepsAReadingWithinFiftyMillisecondsThoughDraftsPourIn) {
         std::printf("keep to Done over %zu readings: median %.1f ms, p95 %.1f ms, longest %.1f ms\n",
                     milliseconds.size(), milliseconds[50], milliseconds[94], milliseconds[99]);
     }
-    EXPECT_LT(p95, 50.0);
+    EXPECT_LT(p95, limit);
 }
 
 TEST_F(DeskOpen, ReportsAReadThatFails) {
