@@ -35,10 +35,10 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
         out.cylinders.push_back(std::move(cylinder));
     }
     out.spread = judge_spread(at, out.cylinders);
-    out.leak_spread = judge_leak_spread(at, out.cylinders);
-    out.crankcases = crankcases_of(at);
     for (CylinderFindings& cylinder : out.cylinders)
         add_misfits(at, cylinder);
+    out.leak_spread = judge_leak_spread(at, out.cylinders);
+    out.crankcases = crankcases_of(at);
     add_rules_of_thumb(at, out.cylinders);
     for (CylinderFindings& cylinder : out.cylinders) {
         cylinder.state = worse(dry_counts(cylinder) ? cylinder.dry->state : State::none,

@@ -6,7 +6,6 @@
 
 #include "core/base/apart.h"
 #include "core/findings/case.h"
-#include "core/findings/misfits.h"
 
 namespace lapwing::findings {
 namespace {
@@ -58,13 +57,11 @@ Apart shown_apart(const Leaking& most, const Leaking& least, const std::vector<d
 
 /// Every cylinder's leakage on the tester that the band belongs to.
 /// Not those that are to be done again: held against others they would blame one for a slip.
-std::vector<Leaking> on_the_bands_tester(const Case& at, const std::vector<CylinderFindings>& cylinders,
+std::vector<Leaking> on_the_bands_tester(const std::vector<CylinderFindings>& cylinders,
                                          const std::string& band) {
     std::vector<Leaking> out;
     for (const CylinderFindings& cylinder : cylinders) {
-        if (!cylinder.leak_down || asks_tdc(cylinder)) continue;
-        const auto misfits = misfits_of(at, cylinder);
-        if (std::ranges::find(misfits, TestKind::leak_down, again) != misfits.end()) continue;
+        if (!cylinder.leak_down || asks_tdc(cylinder) || does_again(cylinder, TestKind::leak_down)) continue;
         const auto& bands = cylinder.leak_down->bands;
         const auto one = std::ranges::find(bands, band, &BandVerdict::band);
         if (one != bands.end()) out.push_back({cylinder.number, one->leakage, one->u95, one->own_u95});
@@ -98,7 +95,7 @@ std::vector<RuleVerdict> judge_leak_spread(const Case& at, const std::vector<Cyl
     std::vector<RuleVerdict> out;
     for (const LeakageBand& band : at.reference.leakage) {
         if (!band.spread_good) continue;
-        const auto leaking = on_the_bands_tester(at, cylinders, band.id);
+        const auto leaking = on_the_bands_tester(cylinders, band.id);
         if (leaking.size() < 2) continue;
         const auto [least, most] = std::ranges::minmax_element(leaking, {}, &Leaking::leakage);
         const double difference = most->leakage - least->leakage;
