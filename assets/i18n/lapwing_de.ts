@@ -4958,9 +4958,9 @@
         <translation>Nicht mitgezählt, weil sie ohne jede Reparatur gestimmt hätten und so nichts über die Annahmen sagen: %1.</translation>
     </message>
     <message>
-        <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
+        <source>Repairs with a prediction so far: %1. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
-        <translation>Bisher %1 Reparaturen mit Vorhersage. Wie viele zutrafen, wird ab %2 gesagt.</translation>
+        <translation>Reparaturen mit Vorhersage bisher: %1. Wie viele zutrafen, wird ab %2 gesagt.</translation>
     </message>
     <message>
         <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>

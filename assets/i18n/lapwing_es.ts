@@ -4958,9 +4958,9 @@
         <translation>Sin contar, porque se habrían cumplido sin reparación alguna y así no dicen nada de los supuestos: %1.</translation>
     </message>
     <message>
-        <source>%1 repairs with a prediction so far. How many held is said once there are %2.</source>
+        <source>Repairs with a prediction so far: %1. How many held is said once there are %2.</source>
         <extracomment>proof.too_few</extracomment>
-        <translation>%1 reparaciones con previsión hasta ahora. Cuántas se cumplieron se dice cuando haya %2.</translation>
+        <translation>Reparaciones con previsión hasta ahora: %1. Cuántas se cumplieron se dice cuando haya %2.</translation>
     </message>
     <message>
         <source>%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and %4.</source>

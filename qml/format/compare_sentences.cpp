@@ -135,7 +135,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Left out of this count because they would have held without any repair, which says nothing about "
         "the "
         "assumptions: %1."),
-    SAY("proof.too_few", "%1 repairs with a prediction so far. How many held is said once there are %2."),
+    SAY("proof.too_few", "Repairs with a prediction so far: %1. How many held is said once there are %2."),
     SAY("proof.hit_rate",
         "%1 of %2 predictions held; 9 of 10 are meant to. By chance alone the true share lies between %3 and "
         "%4."),
