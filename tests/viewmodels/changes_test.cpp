@@ -199,7 +199,7 @@ private slots:
         Shop shop;
         HitRateModel none;
         complete(none, shop);
-        QTRY_VERIFY(none.text().startsWith(QStringLiteral("0 repairs")));
+        QTRY_VERIFY(none.text().startsWith(QStringLiteral("Repairs with a prediction so far: 0.")));
         // Ten engines, each foretold 9 to 11 bar and read as 10.0 after the work, but for one that reads 8.0.
         for (int i = 0; i < 10; ++i) {
             const Engine engine = shop.add_engine(QStringLiteral("Engine %1").arg(i), 1);
