@@ -37,6 +37,10 @@ FocusScope {
     property bool entering: false
     property Item cameFrom: null
 
+    // The list stands where reading begins.
+    LayoutMirroring.enabled: Theme.rightToLeft
+    LayoutMirroring.childrenInherit: true
+
     FocusTrail {
         id: trail
     }
@@ -231,6 +235,7 @@ FocusScope {
         id: side
 
         active: shell.wide
+        anchors.left: parent.left
         visible: shell.listBeside
         width: shell.listBeside ? Math.min(400, shell.width * 0.4) : 0
         height: parent.height
@@ -315,7 +320,7 @@ FocusScope {
         pushEnter: Transition {
             NumberAnimation {
                 property: "x"
-                from: 40
+                from: Theme.rightToLeft ? -40 : 40
                 to: 0
                 duration: Theme.motion
                 easing.type: Easing.OutCubic
@@ -324,7 +329,7 @@ FocusScope {
         popEnter: Transition {
             NumberAnimation {
                 property: "x"
-                from: -40
+                from: Theme.rightToLeft ? 40 : -40
                 to: 0
                 duration: Theme.motion
                 easing.type: Easing.OutCubic
@@ -405,9 +410,9 @@ FocusScope {
         readonly property real behind: page?.titleRight ?? Theme.space
 
         anchors.left: stack.left
-        anchors.leftMargin: Theme.rightToLeft ? behind : before
+        anchors.leftMargin: before
         anchors.right: parent.right
-        anchors.rightMargin: Theme.rightToLeft ? before : behind
+        anchors.rightMargin: behind
         y: Theme.space / 2
         z: 10
         active: false

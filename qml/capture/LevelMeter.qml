@@ -15,6 +15,7 @@ Rectangle {
     color: Theme.key
     Accessible.role: Accessible.ProgressBar
     Accessible.name: qsTr("Loudness %1 %").arg(Math.round(100 * level))
+    Accessible.ignored: Theme.isBehind(meter)
 
     Rectangle {
         width: Math.max(parent.height, parent.width * Math.min(1, meter.level))

@@ -27,6 +27,7 @@ Item {
         photo: finder.photo
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("What the camera sees")
+        Accessible.ignored: Theme.isBehind(view)
 
         TapHandler {
             enabled: finder.photo.canFocus

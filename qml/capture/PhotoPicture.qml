@@ -28,6 +28,7 @@ Rectangle {
         asynchronous: true
         Accessible.role: Accessible.Graphic
         Accessible.name: frame.photo.photoPlace
+        Accessible.ignored: Theme.isBehind(picture)
     }
 
     Item {

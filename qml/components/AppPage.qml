@@ -41,6 +41,7 @@ FocusScope {
 
     Accessible.role: Accessible.Pane
     Accessible.name: title
+    Accessible.ignored: Theme.isBehind(page)
 
     Keys.onEscapePressed: event => {
         event.accepted = backVisible;

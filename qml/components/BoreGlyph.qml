@@ -35,7 +35,7 @@ Item {
 
     Accessible.role: Accessible.Graphic
     Accessible.name: text
-    Accessible.ignored: text === ""
+    Accessible.ignored: text === "" || Theme.isBehind(bore)
 
     Rectangle {
         objectName: "band"

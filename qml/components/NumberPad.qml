@@ -39,32 +39,37 @@ Item {
     implicitWidth: 3 * 100 + 2 * spacing
     implicitHeight: 4 * keyHeight + 3 * spacing
 
-    // Placed by hand: a pad of digits runs the same way in every language.
-    Repeater {
-        model: ["7", "8", "9", "4", "5", "6", "1", "2", "3", "mark", "0", "backspace"]
+    // A pad of digits runs the same way in every language.
+    Item {
+        anchors.fill: parent
+        LayoutMirroring.enabled: false
 
-        PadKey {
-            required property string modelData
-            required property int index
+        Repeater {
+            model: ["7", "8", "9", "4", "5", "6", "1", "2", "3", "mark", "0", "backspace"]
 
-            objectName: "key_" + modelData
-            width: (pad.width - 2 * pad.spacing) / 3
-            height: (pad.height - 3 * pad.spacing) / 4
-            x: index % 3 * (width + pad.spacing)
-            y: Math.floor(index / 3) * (height + pad.spacing)
-            symbol: modelData === "backspace" ? "backspace" : ""
-            face: modelData === "mark" ? pad.decimalMark : modelData === "backspace" ? "" : modelData
-            text: modelData === "mark" ? qsTr("decimal point") : modelData === "backspace" ? qsTr("delete digit") : modelData
-            enabled: modelData !== "mark" || pad.decimalEnabled
-            onStruck: {
-                pad.haptic();
-                if (modelData === "backspace")
-                    pad.backspace();
-                else
-                    pad.key(face);
+            PadKey {
+                required property string modelData
+                required property int index
+
+                objectName: "key_" + modelData
+                width: (pad.width - 2 * pad.spacing) / 3
+                height: (pad.height - 3 * pad.spacing) / 4
+                x: index % 3 * (width + pad.spacing)
+                y: Math.floor(index / 3) * (height + pad.spacing)
+                symbol: modelData === "backspace" ? "backspace" : ""
+                face: modelData === "mark" ? pad.decimalMark : modelData === "backspace" ? "" : modelData
+                text: modelData === "mark" ? qsTr("decimal point") : modelData === "backspace" ? qsTr("delete digit") : modelData
+                enabled: modelData !== "mark" || pad.decimalEnabled
+                onStruck: {
+                    pad.haptic();
+                    if (modelData === "backspace")
+                        pad.backspace();
+                    else
+                        pad.key(face);
+                }
+                holds: modelData === "backspace"
+                onHeld: pad.cleared()
             }
-            holds: modelData === "backspace"
-            onHeld: pad.cleared()
         }
     }
 }

@@ -14,6 +14,7 @@ Item {
     implicitHeight: Math.max(disc.height, words.height)
     Accessible.role: Accessible.StaticText
     Accessible.name: line.number + ". " + line.text
+    Accessible.ignored: Theme.isBehind(line)
 
     Rectangle {
         id: disc

@@ -15,6 +15,7 @@ Row {
     spacing: Theme.space
     Accessible.role: Accessible.ProgressBar
     Accessible.name: words.text
+    Accessible.ignored: Theme.isBehind(progress)
 
     Row {
         visible: progress.total <= 8

@@ -69,6 +69,7 @@ Item {
 
             Accessible.role: Accessible.StaticText
             Accessible.name: (readout.value === "" ? States.word("none") : readout.value) + " " + readout.unit
+            Accessible.ignored: Theme.isBehind(field)
 
             TextMetrics {
                 id: hundred

@@ -15,6 +15,7 @@ Item {
     implicitHeight: words.height
     Accessible.role: Accessible.StaticText
     Accessible.name: [share.name, share.figure, share.detail].filter(part => part).join(", ")
+    Accessible.ignored: Theme.isBehind(line)
 
     PathPattern {
         id: swatch

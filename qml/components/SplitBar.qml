@@ -28,6 +28,7 @@ Item {
     implicitHeight: Math.max(44, Theme.labelSize * 1.7)
     Accessible.role: Accessible.Chart
     Accessible.name: shares.map(part => part.text ?? part.name).join(", ")
+    Accessible.ignored: Theme.isBehind(bar)
 
     Row {
         spacing: 2

@@ -27,5 +27,5 @@ LineDrawing {
 
     Accessible.role: Accessible.Graphic
     Accessible.name: States.word(state)
-    Accessible.ignored: silent
+    Accessible.ignored: silent || Theme.isBehind(mark)
 }

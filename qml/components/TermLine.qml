@@ -2,6 +2,7 @@
 // SPDX-License-Identifier: Apache-2.0
 
 import QtQuick
+import Lapwing.Theme
 
 // A bold term and what is said of it below. A screen reader says both in one.
 Column {
@@ -12,6 +13,7 @@ Column {
 
     Accessible.role: Accessible.StaticText
     Accessible.name: line.term + ": " + line.text
+    Accessible.ignored: Theme.isBehind(line)
 
     LText {
         width: parent.width

@@ -54,12 +54,15 @@ AppPage {
                 }
 
                 Rectangle {
+                    id: bar
+
                     width: parent.width
                     height: 12
                     radius: 6
                     color: Theme.key
                     Accessible.role: Accessible.ProgressBar
                     Accessible.name: viewModel.doing
+                    Accessible.ignored: Theme.isBehind(bar)
 
                     Rectangle {
                         width: parent.width * viewModel.share

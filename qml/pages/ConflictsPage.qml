@@ -76,6 +76,7 @@ AppPage {
 
                             Accessible.role: Accessible.Grouping
                             Accessible.name: which.text
+                            Accessible.ignored: Theme.isBehind(version)
 
                             LText {
                                 id: which

@@ -111,6 +111,8 @@ Column {
         padding: Theme.space
 
         HistoryDrawing {
+            id: drawing
+
             objectName: "historyDrawing"
             width: parent.width
             height: Math.max(200, Math.min(320, width * 0.6)) + 2 * (Theme.labelSize - 14)
@@ -124,6 +126,7 @@ Column {
 
             Accessible.role: Accessible.Graphic
             Accessible.name: history.spoken
+            Accessible.ignored: Theme.isBehind(drawing)
         }
     }
 

@@ -23,6 +23,8 @@ Panel {
         }
 
         PictureDrawing {
+            id: drawing
+
             objectName: "picture_" + panel.picture.id
             width: Math.min(parent.width, 460)
             height: Math.ceil(width * panel.picture.height / panel.picture.width) + 2
@@ -43,6 +45,7 @@ Panel {
             Accessible.role: Accessible.Graphic
             Accessible.name: panel.picture.title
             Accessible.description: panel.picture.description
+            Accessible.ignored: Theme.isBehind(drawing)
         }
 
         Repeater {

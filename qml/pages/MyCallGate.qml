@@ -59,6 +59,7 @@ Loader {
                 spacing: Theme.space
                 Accessible.role: Accessible.Grouping
                 Accessible.name: heading.text
+                Accessible.ignored: Theme.isBehind(cylinder)
 
                 LText {
                     id: heading

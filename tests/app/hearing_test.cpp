@@ -64,6 +64,32 @@ private slots:
         row("a row from the right", button("Keep", 150, 0) + left("Photo", 0), {}, true);
         row("a row from the right, back", left("Photo", 0) + button("Keep", 150, 0), "read order, tab order",
             true);
+        // Digits and cylinders run from the left everywhere; what holds them is part of its page.
+        const auto digits = [&](int x) {
+            return QStringLiteral("Item { x: %1; width: 250; LayoutMirroring.enabled: false; %2 %3 } ")
+                .arg(x)
+                .arg(left("7", 0), button("8", 150, 0));
+        };
+        row("digits where a row runs from the right", digits(0), {}, true);
+        row("digits in a list there",
+            QStringLiteral("Flickable { width: 300; height: 300; LayoutMirroring.enabled: false; %1 %2 }")
+                .arg(left("7", 0), button("8", 150, 0)),
+            {}, true);
+        row("digits there, from the right",
+            QStringLiteral("Item { LayoutMirroring.enabled: false; %1 %2 }")
+                .arg(button("8", 150, 0), left("7", 0)),
+            "read order, tab order", true);
+        row("a row of a part that hands nothing down",
+            QStringLiteral("Item { LayoutMirroring.enabled: false; Item { %1 %2 } }")
+                .arg(left("Photo", 0), button("Keep", 150, 0)),
+            "read order, tab order", true);
+        row("a row of a part that does",
+            QStringLiteral("Item { LayoutMirroring.enabled: false; LayoutMirroring.childrenInherit: true; "
+                           "Item { %1 %2 } }")
+                .arg(left("Photo", 0), button("Keep", 150, 0)),
+            {}, true);
+        row("digits before the button on their right", digits(0) + button("Keep", 260, 0),
+            "read order, tab order", true);
         row("out of sight", left("Keep", 0) + button("", 0, 100, "visible: false"), {});
     }
     void finds_out() {
@@ -84,6 +110,27 @@ private slots:
         const auto* sheet = window->findChild<QQuickItem*>(QStringLiteral("sheet"));
         QVERIFY(sheet);
         QCOMPARE(found(*window, *sheet, false), QStringLiteral("behind"));
+    }
+
+    void a_sheet_covers_marks_too_data() {
+        QTest::addColumn<QString>("more");
+        QTest::addColumn<QString>("rules");
+        QTest::newRow("a mark") << QString() << QStringLiteral("behind");
+        QTest::newRow("a mark that is ignored") << QStringLiteral("Accessible.ignored: true") << QString();
+        QTest::newRow("a mark out of sight") << QStringLiteral("visible: false") << QString();
+    }
+    void a_sheet_covers_marks_too() {
+        QFETCH(QString, more);
+        QFETCH(QString, rules);
+        const auto window =
+            shown(QStringLiteral("Item { width: 20; height: 20; Accessible.role: Accessible.Graphic; "
+                                 "Accessible.name: \"Good\"; %1 } "
+                                 "Item { objectName: \"sheet\"; anchors.fill: parent; %2 }")
+                      .arg(more, button("Close", 0, 300)));
+        QVERIFY(window);
+        const auto* sheet = window->findChild<QQuickItem*>(QStringLiteral("sheet"));
+        QVERIFY(sheet);
+        QCOMPARE(found(*window, *sheet, false), rules);
     }
 
 private:

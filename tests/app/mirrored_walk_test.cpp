@@ -2,16 +2,25 @@
 // SPDX-License-Identifier: Apache-2.0
 
 // Walks the pages as a right-to-left language has them: the back button on the right, everything else turned
-// with it, nothing over, beside or outside its place. LAPWING_KEEP_PICTURES=FOLDER keeps the pages to look
-// at.
+// with it, nothing over, beside or outside its place, and read out in that order.
+// LAPWING_KEEP_PICTURES=FOLDER keeps the pages to look at.
 #include <QTest>
+#include <algorithm>
 #include <memory>
 #include <set>
 
+#include "tests/app/walk/hearing.h"
 #include "tests/app/walk/measure.h"
 #include "tests/app/walk/stops.h"
 
 namespace lapwing::test {
+namespace {
+
+QRectF place(const QQuickItem* item) {
+    return item->mapRectToScene({0, 0, item->width(), item->height()});
+}
+
+}  // namespace
 
 class MirroredWalkTest : public QObject {
     Q_OBJECT
@@ -20,6 +29,7 @@ private slots:
     void initTestCase();
     void every_page_is_turned_round_whole_data();
     void every_page_is_turned_round_whole();
+    void a_message_leaves_the_way_back_free();
     void cleanupTestCase();
 
 private:
@@ -34,7 +44,7 @@ private:
     std::unique_ptr<Stops> stops_;
     std::set<QString> found_;
     QString where_;
-    int pages_ = 0;
+    int pages_ = 0, heard_ = 0;
 };
 
 void MirroredWalkTest::initTestCase() {
@@ -73,7 +83,16 @@ void MirroredWalkTest::find_crushed(const QQuickItem* item, QList<std::pair<QStr
 
 void MirroredWalkTest::look(const Stop& stop, int screen) {
     const auto* top = stops_->top();
-    const auto offences = [&] { return Measure(phone_.window(), *top, {}).offences(); };
+    const auto offences = [&] {
+        auto all = Measure(phone_.window(), *top, {}).offences();
+        // The order is that of a whole page: listened to once.
+        if (screen == 0) {
+            Hearing hearing(phone_.window(), *top, true);
+            heard_ += hearing.heard();
+            all << hearing.order();
+        }
+        return all;
+    };
     const auto crushed = [&] {
         QList<std::pair<QString, QString>> out;
         find_crushed(top, out);
@@ -118,9 +137,15 @@ void MirroredWalkTest::every_page_is_turned_round_whole() {
             settle(5);
             look(stop, screen++);
         });
-        if (const auto* back = phone_.thumb().find(QStringLiteral("back")); back && !phone_.thumb().overlay())
-            if (back->mapRectToScene({0, 0, back->width(), back->height()}).right() < size.width() - 20)
+        if (const auto* back = phone_.thumb().find(QStringLiteral("back"), phone_.page_item());
+            back && !phone_.thumb().overlay()) {
+            const QRectF page = place(phone_.page_item());
+            if (place(back).right() < page.right() - 20)
                 blame(QStringLiteral("side"), QStringLiteral("back"), QStringLiteral("is not on the right"));
+            // The list beside it, if there is one, has the right of the window.
+            if (page.left() > 1)
+                blame(QStringLiteral("side"), QStringLiteral("page"), QStringLiteral("is not on the left"));
+        }
         stops_->leave(stop);
     }
     for (const auto& line : found_)
@@ -128,10 +153,26 @@ void MirroredWalkTest::every_page_is_turned_round_whole() {
     QCOMPARE(int(found_.size()), 0);
 }
 
+void MirroredWalkTest::a_message_leaves_the_way_back_free() {
+    const auto stop = std::find_if(stops_->all().begin(), stops_->all().end(),
+                                   [](const Stop& one) { return one.page == QLatin1String("Testers"); });
+    QVERIFY(stop != stops_->all().end());
+    QCOMPARE(stops_->open(*stop), QString());
+    QMetaObject::invokeMethod(phone_.window().findChild<QQuickItem*>(QStringLiteral("shell")), "tell",
+                              Q_ARG(QString, QStringLiteral("Kept in the folder of pictures")));
+    QVERIFY(phone_.thumb().appears(QStringLiteral("snack")));
+    settle(20);
+    const QRectF message = place(phone_.thumb().find(QStringLiteral("snack")));
+    const QRectF page = place(phone_.page_item());
+    QVERIFY(page.contains(message));
+    QVERIFY(message.width() > page.width() / 2);
+    QVERIFY((message & place(phone_.thumb().find(QStringLiteral("back"), phone_.page_item()))).isEmpty());
+}
+
 void MirroredWalkTest::cleanupTestCase() {
     QLocale::setDefault(QLocale::c());
     phone_.app().changeLanguage();
-    std::printf("%d pages walked right to left\n", pages_);
+    std::printf("%d pages walked right to left, %d controls listened to\n", pages_, heard_);
     QVERIFY(pages_ > 100);
     phone_.off();
 }

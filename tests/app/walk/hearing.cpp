@@ -5,6 +5,7 @@
 
 #include <QRegularExpression>
 #include <algorithm>
+#include <iterator>
 
 #include "tests/app/harness/thumb.h"
 
@@ -54,6 +55,30 @@ bool in_action_bar(const QQuickItem* item) {
     return false;
 }
 
+/// The switch of an item's own LayoutMirroring, which hangs on it as a child; null where it has none.
+const QObject* mirroring(const QQuickItem* item) {
+    for (const auto* child : item->children())
+        if (child->inherits("QQuickLayoutMirroringAttached")) return child;
+    return nullptr;
+}
+
+/// Whether a row of both runs from the right: as what they stand in together says, or what that stands in.
+/// Digits and cylinders run from the left in every language.
+bool from_the_right(const QQuickItem* a, const QQuickItem* b, bool otherwise) {
+    const auto* both = a;
+    while (both && !is_inside(b, both))
+        both = both->parentItem();
+    bool handed_down = true;
+    for (const auto* up = both; up; up = up->parentItem()) {
+        const auto* said = mirroring(up);
+        if (said && (handed_down || said->property("childrenInherit").toBool()))
+            return said->property("enabled").toBool();
+        // A list lays out what lies on its surface.
+        handed_down = up == both && up->parentItem() && up->parentItem()->inherits("QQuickFlickable");
+    }
+    return otherwise;
+}
+
 }  // namespace
 
 Hearing::Hearing(QQuickWindow& window, const QQuickItem& top, bool right_to_left)
@@ -92,22 +117,28 @@ QList<Offence> Hearing::names() {
     return offences_;
 }
 
-void Hearing::listen(QAccessibleInterface* at, QList<const QQuickItem*>& order) const {
+void Hearing::listen(QAccessibleInterface* at, QList<const QQuickItem*>& all) const {
     if (!at) return;
     if (const auto* item = qobject_cast<const QQuickItem*>(at->object())) {
         if (at->state().invisible) return;
-        if (is_control(item) && !at->state().disabled) order << item;
+        // A page's surface says nothing by itself.
+        if (is_control(item) || !at->text(QAccessible::Name).isEmpty()) all << item;
     }
     for (int i = 0, count = at->childCount(); i < count; ++i)
-        listen(at->child(i), order);
+        listen(at->child(i), all);
 }
 
 QList<Offence> Hearing::order() {
     offences_.clear();
+    QList<const QQuickItem*> all;
+    listen(QAccessible::queryAccessibleInterface(&window_), all);
+    nothing_behind("read out", all);
     QList<const QQuickItem*> read;
-    listen(QAccessible::queryAccessibleInterface(&window_), read);
+    std::copy_if(all.begin(), all.end(), std::back_inserter(read), [](const auto* item) {
+        return is_control(item) &&
+               !QAccessible::queryAccessibleInterface(const_cast<QQuickItem*>(item))->state().disabled;
+    });
     in_order("read order", read);
-    nothing_behind("read out", read);
     for (const auto& control : controls_)
         if (!read.contains(control.item))
             offences_ << Offence{QStringLiteral("name"), item_name(control.item),
@@ -140,8 +171,9 @@ void Hearing::in_order(const char* rule, const QList<const QQuickItem*>& order) 
         const bool to_actions = in_action_bar(item) && before && !in_action_bar(before->item);
         if (before && !to_actions && !is_inside(item, before->item)) {
             const QRectF a = before->visible, b = next.visible;
-            const bool further_on = right_to_left_ ? b.right() <= a.left() + 1 : b.left() >= a.right() - 1;
-            const bool further_back = right_to_left_ ? b.left() >= a.right() - 1 : b.right() <= a.left() + 1;
+            const bool leftwards = right_to_left_ && from_the_right(before->item, item, true);
+            const bool further_on = leftwards ? b.right() <= a.left() + 1 : b.left() >= a.right() - 1;
+            const bool further_back = leftwards ? b.left() >= a.right() - 1 : b.right() <= a.left() + 1;
             const bool above = b.bottom() <= a.top() + 1;
             const bool same_row =
                 std::abs(a.center().y() - b.center().y()) < std::min(a.height(), b.height()) / 2;

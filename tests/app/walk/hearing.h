@@ -35,7 +35,7 @@ private:
     };
 
     void collect(const QQuickItem* item, QRectF room, bool enabled);
-    void listen(QAccessibleInterface* at, QList<const QQuickItem*>& order) const;
+    void listen(QAccessibleInterface* at, QList<const QQuickItem*>& all) const;
     void in_order(const char* rule, const QList<const QQuickItem*>& order);
     void nothing_behind(const char* how, const QList<const QQuickItem*>& order);
 
