@@ -226,9 +226,16 @@ void Measure::measure_texts() {
             blame("readout", item,
                   QStringLiteral("%1 high").arg(item->property("font").value<QFont>().pixelSize()));
     }
+    // Shaping a text is most of the work here: once each, and only where two could meet at all.
+    QList<QRectF> inks(texts_.size());
+    const auto ink = [&](qsizetype i) {
+        if (inks[i].isNull()) inks[i] = inked(texts_[i]);
+        return inks[i];
+    };
     for (qsizetype i = 0; i < texts_.size(); ++i)
         for (qsizetype j = i + 1; j < texts_.size(); ++j) {
-            const QRectF both = inked(texts_[i]) & inked(texts_[j]);
+            if (!texts_[i].visible.intersects(texts_[j].visible)) continue;
+            const QRectF both = ink(i) & ink(j);
             if (both.width() > 1 && both.height() > 1)
                 blame("text over text", texts_[i].item,
                       QStringLiteral("%1 over %2").arg(size_text(both.size()), item_name(texts_[j].item)));
