@@ -4,7 +4,9 @@
 #include "tests/app/walk/stops.h"
 
 #include <QBuffer>
+#include <QElapsedTimer>
 #include <QImage>
+#include <utility>
 
 #include "core/exchange/session_file.h"
 #include "core/knowhow/knowhow.h"
@@ -50,6 +52,17 @@ void commit_calls(Stock& stock, SessionId session) {
         call.cause = number == 1 ? Cause::seals_well : Cause::next_cylinder;
     }
     stock.run(workflow::commit_calls(calls));
+}
+
+/// Changes with everything that is shown, and with its place.
+std::size_t shape(const QQuickItem* item) {
+    if (!item->isVisible() || item->opacity() <= 0.0) return 0;
+    std::size_t seed = qHashMulti(0, item, item->x(), item->y(), item->width(), item->height());
+    if (item->inherits("QQuickFlickable"))
+        seed = qHashMulti(seed, item->property("contentHeight").toDouble());
+    for (const auto* child : item->childItems())
+        seed = qHashMulti(seed, shape(child));
+    return seed;
 }
 
 }  // namespace
@@ -246,7 +259,7 @@ QString Stops::open(const Stop& stop) {
     auto args = stop.args;
     args.remove(QStringLiteral("engine"));
     if (stop.page != QLatin1String("Engines")) phone_.go(stop.page, args);
-    settle(40);
+    rest();
     for (const auto& touch : stop.touches) {
         // Large text on a small screen folds a pad's cylinders and fields into a line.
         for (const auto& [folded, fold] : {std::pair("more", "fieldsFold"), {"cylinder_0", "cylinderFold"}})
@@ -256,8 +269,25 @@ QString Stops::open(const Stop& stop) {
         if (!thumb.touch(touch)) return touch + QStringLiteral(": ") + thumb.why();
         settle(20);
     }
-    wait_until([&] { return !thumb.sees(QStringLiteral("working")); }, 20'000);
+    if (!stop.touches.isEmpty()) rest();
     return {};
+}
+
+void Stops::rest() {
+    const auto& thumb = phone_.thumb();
+    std::size_t before = 0;
+    int alike = 0;
+    QElapsedTimer since;
+    wait_until(
+        [&] {
+            const std::size_t now = shape(phone_.window().contentItem());
+            if (now != std::exchange(before, now) || thumb.sees(QStringLiteral("working"))) {
+                alike = 0;
+                since.start();
+            }
+            return ++alike > 3 && since.elapsed() >= 30;
+        },
+        20'000);
 }
 
 void Stops::leave(const Stop& stop) {
@@ -287,7 +317,9 @@ void Stops::scroll_through(const std::function<void()>& look) {
         for (auto* child : item->childItems())
             search(child);
     };
-    search(const_cast<QQuickItem*>(top()));
+    // The list of engines beside a page may be taller than the page.
+    if (!phone_.thumb().overlay()) search(phone_.page_item());
+    if (!longest) search(const_cast<QQuickItem*>(top()));
     look();
     if (!longest) return;
     for (int screens = 0; screens < 40; ++screens) {

@@ -34,11 +34,14 @@ public:
     /// Closes its sheets and takes back what was half typed.
     void leave(const Stop& stop);
     /// Calls `look` for the first screenful of the page or sheet on top and for all further ones of its
-    /// tallest list.
+    /// tallest list, or of the list of engines beside a page that needs no scrolling.
     void scroll_through(const std::function<void()>& look);
     [[nodiscard]] const QQuickItem* top() const;
 
 private:
+    /// Waits until everything is worked out and has its place. A page that was read but not laid out yet has
+    /// no height to scroll through.
+    void rest();
     void add_engine(Stock& stock, int cylinders);
     void add_two_cylinders(Stock& stock, EngineId engine, SessionId session);
     void add_opinion(Stock& stock, EngineId engine, SessionId session);
