@@ -43,11 +43,17 @@ AppPage {
         return later.item;
     }
 
+    // From the first engine that fits, wherever the list stood.
+    function find(words: string) {
+        engines.filter = words;
+        list.positionViewAtBeginning();
+    }
+
     // Stands in the search, where it is seen and put away again.
     function showTag(tag: string) {
-        // The list that is made anew takes its chip away.
+        // A tile that no longer fits takes its chip away.
         search.byKeys = Window.activeFocusItem?.visualFocus ?? false;
-        engines.filter = engines.searchForTag(tag);
+        find(engines.searchForTag(tag));
         search.show();
     }
 
@@ -117,7 +123,7 @@ AppPage {
         ignoreUnknownSignals: true
 
         function onTyped(text: string) {
-            engines.filter = text;
+            page.find(text);
         }
     }
 
@@ -131,6 +137,8 @@ AppPage {
         clip: true
         spacing: Theme.space
         reuseItems: true
+        // No engine is the current one: a list that is made anew would go to it, wherever a search had taken it.
+        currentIndex: -1
         boundsBehavior: Flickable.StopAtBounds
         model: engines
 

@@ -56,6 +56,43 @@ void EngineListModel::pick() {
     emit refreshed();
 }
 
+void EngineListModel::change(std::vector<std::size_t> wanted) {
+    // What lies far down is out of sight: it may go and come as one.
+    constexpr int few = 24;
+    const auto place = [this](std::size_t at) { return rows_.begin() + static_cast<std::ptrdiff_t>(at); };
+    const auto remove = [&](std::size_t from, std::size_t to) {
+        if (from == to) return;
+        beginRemoveRows({}, static_cast<int>(from), static_cast<int>(to) - 1);
+        rows_.erase(place(from), place(to));
+        endRemoveRows();
+    };
+    const auto insert = [&](std::size_t from, std::size_t to) {
+        if (from == to) return;
+        beginInsertRows({}, static_cast<int>(from), static_cast<int>(to) - 1);
+        rows_.insert(place(from), wanted.begin() + static_cast<std::ptrdiff_t>(from),
+                     wanted.begin() + static_cast<std::ptrdiff_t>(to));
+        endInsertRows();
+    };
+    std::size_t at = 0;
+    for (int changes = 0; changes < few; ++changes) {
+        while (at < rows_.size() && at < wanted.size() && rows_[at] == wanted[at])
+            ++at;
+        std::size_t end = at;
+        if (at == rows_.size() || at == wanted.size()) break;
+        if (rows_[at] < wanted[at]) {
+            while (end < rows_.size() && rows_[end] < wanted[at])
+                ++end;
+            remove(at, end);
+        } else {
+            while (end < wanted.size() && wanted[end] < rows_[at])
+                ++end;
+            insert(at, end);
+        }
+    }
+    remove(at, rows_.size());
+    insert(at, wanted.size());
+}
+
 void EngineListModel::setLooking(bool looking) {
     if (looking_ == looking) return;
     looking_ = looking;
@@ -67,7 +104,8 @@ void EngineListModel::setFilter(const QString& filter) {
     if (filter_ == filter) return;
     filter_ = filter;
     emit filterChanged();
-    pick();
+    change(search_.find(engines_, filter_));
+    emit refreshed();
 }
 
 int EngineListModel::rowCount(const QModelIndex& parent) const {

@@ -92,6 +92,9 @@ signals:
 private:
     void reload();
     void pick();
+    /// Shows these rows of engines_, which are in order. Those that were shown already stay, with their
+    /// tiles: making them takes longer than a key may.
+    void change(std::vector<std::size_t> wanted);
     void forget(const workflow::Change& change);
     void showGlance(const QString& engineId);
     void tellAll(const QList<int>& roles = {});

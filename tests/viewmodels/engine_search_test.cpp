@@ -2,7 +2,10 @@
 // SPDX-License-Identifier: Apache-2.0
 
 // The search of the list of engines: how letters are held against each other, and tags.
+#include <QAbstractItemModelTester>
 #include <QElapsedTimer>
+#include <QSignalSpy>
+#include <algorithm>
 
 #include "qml/viewmodels/engine_list_model.h"
 #include "tests/viewmodels/shop.h"
@@ -115,6 +118,69 @@ private slots:
         QCOMPARE(list.count(), 1);
         QCOMPARE(list.choices(QStringLiteral("MOW"), 5).size(), 1);
         QCOMPARE(list.choices({}, 1).size(), 1);
+    }
+
+    void rows_that_stay_are_left_alone() {
+        Shop shop;
+        const char* kinds[] = {"Saw", "Mower", "Boat", "Pump", "Sawmill"};
+        for (int i = 0; i < 200; ++i)
+            shop.add_engine(QStringLiteral("%1 %2").arg(QLatin1String(kinds[i * i % 5])).arg(i), 1,
+                            Arrangement::single);
+        EngineListModel list;
+        complete(list, shop);
+        const QAbstractItemModelTester always(&list, QAbstractItemModelTester::FailureReportingMode::QtTest);
+        const auto name = [&](int row) {
+            return list.data(list.index(row), EngineListModel::NameRole).toString();
+        };
+        // What somebody believes who is only told what came and went.
+        QStringList told;
+        for (int row = 0; row < list.count(); ++row)
+            told << name(row);
+        QObject::connect(&list, &EngineListModel::rowsRemoved, &list,
+                         [&](const QModelIndex&, int from, int to) { told.remove(from, to - from + 1); });
+        QObject::connect(&list, &EngineListModel::rowsInserted, &list,
+                         [&](const QModelIndex&, int from, int to) {
+                             for (int row = from; row <= to; ++row)
+                                 told.insert(row, name(row));
+                         });
+        QSignalSpy anew(&list, &EngineListModel::modelReset);
+        QSignalSpy came(&list, &EngineListModel::rowsInserted), went(&list, &EngineListModel::rowsRemoved);
+        const QStringList all = told;
+        for (const char* words : {"s", "sa", "saw", "saw 1", "saw 19", "saw 1", "", "mower 7", "1", "2", "12",
+                                  "nothing of the kind", "boat", "boat 1", "saw", "sawmill", "#", ""}) {
+            const QString typed = QLatin1String(words);
+            QList<std::pair<QPersistentModelIndex, QString>> before;
+            for (int row = 0; row < list.count(); ++row)
+                before.emplaceBack(list.index(row), name(row));
+            came.clear();
+            went.clear();
+            list.setFilter(typed);
+            QStringList wanted;
+            for (const QString& one : all) {
+                const auto parts = typed.split(u' ', Qt::SkipEmptyParts);
+                // None of these engines has a tag.
+                if (typed != QLatin1String("#") && std::ranges::all_of(parts, [&](const QString& part) {
+                        return one.contains(part, Qt::CaseInsensitive);
+                    }))
+                    wanted << one;
+            }
+            QCOMPARE(told, wanted);
+            QCOMPARE(list.count(), int(wanted.size()));
+            for (int row = 0; row < list.count(); ++row)
+                QCOMPARE(name(row), wanted[row]);
+            // Further down than anybody sees all may go and come as one.
+            for (const auto& [index, was] : before)
+                if (const auto place = wanted.indexOf(was); place >= 0 && place < 12)
+                    QVERIFY2(index.isValid() && index.row() == int(place), qPrintable(was));
+            QVERIFY(came.size() + went.size() <= 26);
+        }
+        QCOMPARE(anew.size(), 0);
+        // A letter more that leaves the same engines.
+        list.setFilter(QStringLiteral("sawm"));
+        came.clear();
+        went.clear();
+        list.setFilter(QStringLiteral("sawmi"));
+        QCOMPARE(came.size() + went.size(), 0);
     }
 
     // A key of a search in a library of ten years has one frame (job: 60 a second).
