@@ -198,10 +198,11 @@ Message headline_of(const Case& at, const Findings& findings) {
             cylinder.headline.code == "cylinder.ask_decompressor")
             asked.push_back(cylinder.number);
     if (!asked.empty()) return say("engine.questions_first", asked);
+    const bool diesel = at.engine.fuel == Fuel::diesel;  // has no throttle to hold open
     if (count > 0 && each(findings, [](const CylinderFindings& cylinder) {
             return cylinder.headline.code == "cylinder.seals_but_reads_low";
         }))
-        return say("engine.low_but_seals");
+        return say(diesel ? "engine.low_but_seals_diesel" : "engine.low_but_seals");
     const bool air = std::ranges::any_of(
         findings.cylinders, [](const CylinderFindings& cylinder) { return cylinder.leak_down.has_value(); });
     if (count > 0 && !air && !at.decompressor_works() && throttle_closed(at.visit.session, at.engine))
@@ -211,7 +212,7 @@ Message headline_of(const Case& at, const Findings& findings) {
     if (by_limit && each(findings, [](const CylinderFindings& cylinder) {
             return cylinder.dry && !cylinder.leak_down && cylinder.dry->state == State::fault;
         }))
-        return say("engine.low_everywhere");
+        return say(diesel ? "engine.low_everywhere_diesel" : "engine.low_everywhere");
     const CylinderList faults = in_state(findings, State::fault);
     if (faults.size() == 2) {
         const CylinderFindings* first = findings.cylinder(faults[0]);

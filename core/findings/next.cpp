@@ -36,7 +36,9 @@ private:
 void add_tester_checks(const Findings& findings, std::string_view code, Steps& steps) {
     for (const Remark& weak : findings.weakened_by)
         if (weak.message.code == code)
-            steps.add(Action::tester_check, {}, Message{"next.tester_check", weak.message.args});
+            steps.add(Action::tester_check, {},
+                      Message{code == "weak.self_check_failed" ? "next.tester_failed" : "next.tester_check",
+                              weak.message.args});
 }
 
 /// Clearance work that stands before any more testing of this cylinder. True when there is some.
@@ -209,7 +211,7 @@ std::vector<NextStep> next_steps(const Case& at, const Findings& findings, const
     if (!findings.crankcases.empty() && !at.engine.crankcase.end_at_least)
         steps.add(Action::plan, {}, "next.crankcase_limit");
     const bool doubtful = findings.state >= State::borderline;
-    const bool low_everywhere = findings.headline.code == "engine.low_everywhere";
+    const bool low_everywhere = findings.headline.code.starts_with("engine.low_everywhere");
     if (low_everywhere) steps.add(Action::leak_down, {}, "next.leak_down_all");
     if (doubtful) add_tester_checks(findings, "weak.self_check_missing", steps);
     add_repeat(at, findings, false, steps);

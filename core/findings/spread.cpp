@@ -21,15 +21,27 @@ struct Level {
     double factor;       ///< pa over it
     double scatter_u95;  ///< of pa
     double right_u95;    ///< what putting it right brings
+    const Tester* tester = nullptr;
 };
 
 struct Levels {
     std::vector<Level> all;
     Level lowest, highest;
     double average = 0.0;
-    uncertainty::Gauge gauge;
+    uncertainty::Gauge gauge;  ///< of the highest
+    uncertainty::Gauge other;  ///< of the lowest, where that is another one
     bool put_right = false;
+
+    [[nodiscard]] bool one_gauge() const { return lowest.tester == highest.tester; }
 };
+
+/// The tester that a cylinder was read on last.
+const Tester* tester_behind(const Case& at, const Cranking& dry) {
+    const auto last = std::ranges::find_if(at.visit.readings, [&](const Reading& reading) {
+        return !dry.readings.empty() && reading.id == dry.readings.back();
+    });
+    return tester_of(at, TestKind::dry, last == at.visit.readings.end() ? std::nullopt : last->tester);
+}
 
 Level level_of(const CylinderFindings& cylinder, bool put_right) {
     const Cranking& dry = *cylinder.dry;
@@ -54,6 +66,7 @@ Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders,
     for (const CylinderFindings& cylinder : cylinders) {
         if (!cylinder.dry) continue;
         out.all.push_back(level_of(cylinder, put_right));
+        out.all.back().tester = tester_behind(at, *cylinder.dry);
         out.put_right = out.put_right || (put_right && cylinder.dry->put_right);
     }
     if (out.all.empty()) return out;
@@ -64,9 +77,13 @@ Levels levels_of(const Case& at, const std::vector<CylinderFindings>& cylinders,
     double step = 0.0;
     for (const Reading& reading : at.visit.readings)
         if (reading.test == TestKind::dry && reading.final) step = std::max(step, reading.final->step_si());
-    const Tester* tester = tester_of(at, TestKind::dry, {});
-    out.gauge =
-        instrument_of(tester ? &tester->gauge : nullptr, out.highest.raw_pa, step, at.reference).gauge;
+    const auto gauge_of = [&](const Level& level) {
+        return instrument_of(level.tester ? &level.tester->gauge : nullptr, out.highest.raw_pa, step,
+                             at.reference)
+            .gauge;
+    };
+    out.gauge = gauge_of(out.highest);
+    out.other = gauge_of(out.lowest);
     return out;
 }
 
@@ -82,17 +99,26 @@ struct Doubt {
     }
 };
 
-/// Of the quotient. What put both right is out by for both alike, and cancels as far as it does.
+/// Of the quotient. What put both right is out by for both alike, and cancels as far as it does; so does what
+/// one gauge is out by. Of two gauges nothing cancels.
 Doubt ratio_doubt(const Levels& of) {
     const Level &low = of.lowest, &high = of.highest;
-    return {u95_quotient(of.gauge, low.raw_pa, high.raw_pa) * low.factor / high.factor,
+    const double two_gauges = uncertainty::expanded(
+        std::hypot(uncertainty::u_reading_pa(of.other, low.raw_pa),
+                   low.raw_pa / high.raw_pa * uncertainty::u_reading_pa(of.gauge, high.raw_pa)) /
+        high.raw_pa);
+    const double gauge = of.one_gauge() ? u95_quotient(of.gauge, low.raw_pa, high.raw_pa) : two_gauges;
+    return {gauge * low.factor / high.factor,
             with_scatter(0.0, low.pa, low.scatter_u95, high.pa, high.scatter_u95),
             std::abs(low.right_u95 / high.pa - low.pa / high.pa * high.right_u95 / high.pa)};
 }
 Doubt difference_doubt(const Levels& of) {
     const Level &low = of.lowest, &high = of.highest;
-    return {u95_difference(of.gauge, high.raw_pa, low.raw_pa) * high.factor,
-            std::hypot(low.scatter_u95, high.scatter_u95), std::abs(high.right_u95 - low.right_u95)};
+    const double two_gauges = uncertainty::expanded(
+        uncertainty::u_difference_two_gauges_pa(of.gauge, high.raw_pa, of.other, low.raw_pa));
+    const double gauge = of.one_gauge() ? u95_difference(of.gauge, high.raw_pa, low.raw_pa) : two_gauges;
+    return {gauge * high.factor, std::hypot(low.scatter_u95, high.scatter_u95),
+            std::abs(high.right_u95 - low.right_u95)};
 }
 
 Figure pressure(double pa) {

@@ -122,33 +122,40 @@ void add_check(const Tester& tester, TesterCheckKind kind, bool wanted, std::vec
         out.push_back(remark("weak.self_check_missing", tester.name, word_of(kind)));
 }
 
+void add_tester(const Case& at, const Tester& tester, std::vector<Remark>& out) {
+    const bool leak_down = tester.kind == TesterKind::leak_down;
+    const bool cranking = tester.kind == TesterKind::compression_gauge;
+    add_check(tester, TesterCheckKind::outlet_blocked, leak_down, out);
+    add_check(tester, TesterCheckKind::holds_after_cranking, cranking, out);
+    add_check(tester, TesterCheckKind::zero_at_rest, false, out);
+    add_check(tester, TesterCheckKind::drilled_hole, false, out);
+    add_check(tester, TesterCheckKind::against_reference, false, out);
+    if (tester.gauge.scheme == AccuracyScheme::unknown || tester.gauge.accuracy.empty())
+        out.push_back(remark("weak.class_unknown", tester.name,
+                             figure(Dimension::share, at.reference.assumed("gauge-class"))));
+    if (leak_down && !tester.supply_gauge) out.push_back(remark("weak.one_gauge", tester.name));
+    if (leak_down && !tester.restrictor)
+        out.push_back(remark("weak.restrictor_unknown", tester.name,
+                             figure(Dimension::length, usual_restrictor_m(at.engine, at.reference))));
+}
+
 void add_testers(const Case& at, std::vector<Remark>& out) {
     std::vector<const Tester*> seen;
     for (const TestKind test : {TestKind::dry, TestKind::leak_down, TestKind::wet, TestKind::crankcase}) {
         if (!did(at.visit, test)) continue;
-        std::optional<TesterId> own;
-        for (const Reading& reading : at.visit.readings)
-            if (reading.test == test && reading.tester) own = reading.tester;
-        const Tester* tester = tester_of(at, test, own);
-        if (!tester) {
-            out.push_back(remark("weak.tester_unknown", word_of(test)));
-            continue;
+        std::vector<const Tester*> used;
+        for (const Reading& reading : at.visit.readings) {
+            const Tester* tester = tester_of(at, test, reading.tester);
+            if (reading.test == test && std::ranges::find(used, tester) == used.end()) used.push_back(tester);
         }
-        if (std::ranges::find(seen, tester) != seen.end()) continue;
-        seen.push_back(tester);
-        const bool leak_down = tester->kind == TesterKind::leak_down;
-        const bool cranking = tester->kind == TesterKind::compression_gauge;
-        add_check(*tester, TesterCheckKind::outlet_blocked, leak_down, out);
-        add_check(*tester, TesterCheckKind::holds_after_cranking, cranking, out);
-        add_check(*tester, TesterCheckKind::zero_at_rest, false, out);
-        add_check(*tester, TesterCheckKind::against_reference, false, out);
-        if (tester->gauge.scheme == AccuracyScheme::unknown || tester->gauge.accuracy.empty())
-            out.push_back(remark("weak.class_unknown", tester->name,
-                                 figure(Dimension::share, at.reference.assumed("gauge-class"))));
-        if (leak_down && !tester->supply_gauge) out.push_back(remark("weak.one_gauge", tester->name));
-        if (leak_down && !tester->restrictor)
-            out.push_back(remark("weak.restrictor_unknown", tester->name,
-                                 figure(Dimension::length, usual_restrictor_m(at.engine, at.reference))));
+        if (std::ranges::find(used, nullptr) != used.end())
+            out.push_back(remark("weak.tester_unknown", word_of(test)));
+        if (test == TestKind::dry && used.size() > 1) out.push_back(remark("weak.gauges_differ"));
+        for (const Tester* tester : used) {
+            if (!tester || std::ranges::find(seen, tester) != seen.end()) continue;
+            seen.push_back(tester);
+            add_tester(at, *tester, out);
+        }
     }
 }
 

@@ -114,4 +114,14 @@ const TesterCheck* last_check(const Tester& tester, TesterCheckKind kind) {
     return last;
 }
 
+const TesterCheck* failed_check(const Tester& tester) {
+    for (std::size_t i = 0; i < Words<TesterCheckKind>::list.size(); ++i) {
+        const auto kind = static_cast<TesterCheckKind>(i);
+        if (kind == TesterCheckKind::zero_at_rest && tester.gauge.zero_at_rest) continue;
+        const TesterCheck* last = last_check(tester, kind);
+        if (last && last->result == CheckResult::failed) return last;
+    }
+    return nullptr;
+}
+
 }  // namespace lapwing

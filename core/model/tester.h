@@ -112,5 +112,8 @@ AccuracyScheme scheme_of(const std::string& accuracy);
 
 /// Most recent check of one kind, or null.
 const TesterCheck* last_check(const Tester& tester, TesterCheckKind kind);
+/// A check that the tester failed and has not passed since, or null. A needle off zero of which it is known
+/// how far is no reason for doubt: that is reckoned with.
+const TesterCheck* failed_check(const Tester& tester);
 
 }  // namespace lapwing
