@@ -6308,6 +6308,11 @@
         <translation>Erst „%1“ prüfen: %2.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; failed its check (%2): put it right or take another one, then read again what was read on it.</source>
+        <extracomment>next.tester_failed</extracomment>
+        <translation>„%1“ hat die Prüfung nicht bestanden (%2): in Ordnung bringen oder ein anderes nehmen, dann erneut ablesen, was damit abgelesen wurde.</translation>
+    </message>
+    <message>
         <source>No test is outstanding: read the findings and decide.</source>
         <extracomment>next.plan</extracomment>
         <translation>Keine Prüfung steht aus: den Befund lesen und entscheiden.</translation>
@@ -6401,6 +6406,11 @@
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
         <translation>%1: Die Selbstprüfung „%2“ ist nicht bestanden. Das Prüfgerät in Ordnung bringen, bevor der Motor beschuldigt wird.</translation>
+    </message>
+    <message>
+        <source>The cylinders were read on different gauges: what lies between them may be the gauges&apos; own errors. Read all of them on one.</source>
+        <extracomment>weak.gauges_differ</extracomment>
+        <translation>Die Zylinder wurden an verschiedenen Manometern abgelesen: Was zwischen ihnen liegt, kann von den Manometern selbst kommen. Alle an einem ablesen.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
@@ -7623,6 +7633,51 @@
         <translation>Zylinder %1: unsicher. Die Rechnung hat sich nicht gut genug eingependelt, um Wahrscheinlichkeiten zu zeigen.</translation>
     </message>
     <message>
+        <source>What was read on &quot;%1&quot; is left out of the odds, since it failed its check (%2). Put it right or take another, and read again.</source>
+        <extracomment>odds.tester_failed</extracomment>
+        <translation>Was an „%1“ abgelesen wurde, bleibt bei den Wahrscheinlichkeiten außen vor, weil es seine Prüfung nicht bestanden hat (%2). In Ordnung bringen oder ein anderes nehmen und erneut ablesen.</translation>
+    </message>
+    <message>
+        <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.level_unknown</extracomment>
+        <translation>Hier lassen sich nur Zylinder miteinander vergleichen, und es gibt keinen anderen neben Zylinder %1: Sein Wert sagt nichts über ein Leck. Eine Druckverlustprüfung sagt es.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads like the others, and here the odds can only compare cylinders: that tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.alike_only</extracomment>
+        <translation>Zylinder %1 zeigt dasselbe wie die anderen, und hier lassen sich nur Zylinder miteinander vergleichen: Das sagt nichts über ein Leck. Eine Druckverlustprüfung sagt es.</translation>
+    </message>
+    <message>
+        <source>%1 read alike, and here the odds can only compare cylinders: that tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.alike_only_several</extracomment>
+        <translation>%1 zeigen dasselbe, und hier lassen sich nur Zylinder miteinander vergleichen: Das sagt nichts über ein Leck. Eine Druckverlustprüfung sagt es.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads low like all the others: something that all of them share is likelier than a leak in each. No odds before a leak-down test.</source>
+        <extracomment>odds.low_everywhere</extracomment>
+        <translation>Zylinder %1 zeigt wenig wie alle anderen: Etwas, das allen gemeinsam ist, ist wahrscheinlicher als ein Leck in jedem. Keine Wahrscheinlichkeiten vor einer Druckverlustprüfung.</translation>
+    </message>
+    <message>
+        <source>%1 all read low: something that they share is likelier than a leak in each. No odds before a leak-down test.</source>
+        <extracomment>odds.low_everywhere_several</extracomment>
+        <translation>%1 zeigen alle wenig: Etwas, das ihnen gemeinsam ist, ist wahrscheinlicher als ein Leck in jedem. Keine Wahrscheinlichkeiten vor einer Druckverlustprüfung.</translation>
+    </message>
+    <message>
+        <source>What was heard at cylinder %1 points at %2. How loud it sounds does not tell how much leaks, nor whether that is too much: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_points</extracomment>
+        <translation>Was an Zylinder %1 zu hören war, deutet hierauf: %2. Wie laut es klingt, sagt nicht, wie viel verloren geht, und nicht, ob das zu viel ist: noch einmal Luft anlegen und notieren, was das Manometer hält.</translation>
+    </message>
+    <message>
+        <source>What was heard at cylinder %1 points at %2, where no air may come out. How much leaks there was not read: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_fault</extracomment>
+        <translation>Was an Zylinder %1 zu hören war, deutet hierauf: %2. Dort darf keine Luft austreten. Wie viel es ist, wurde nicht abgelesen: noch einmal Luft anlegen und notieren, was das Manometer hält.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was listened to, but nothing was read there. What is heard does not tell how much leaks: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_only</extracomment>
+        <translation>An Zylinder %1 wurde gehorcht, aber nichts abgelesen. Was zu hören ist, sagt nicht, wie viel verloren geht: noch einmal Luft anlegen und notieren, was das Manometer hält.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: earlier readings that tell nothing of its state &quot;%2&quot; are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
         <translation>Zylinder %1: Frühere Messwerte, die über seinen Zustand „%2“ nichts sagen, bleiben außen vor.</translation>
@@ -7843,6 +7898,31 @@
         <translation>Es würde ein wenig darüber sagen, wo das Leck ist.</translation>
     </message>
     <message>
+        <source>A leak-down test of cylinder %1, listening at every exit, would tell %2 about where the leak is.</source>
+        <extracomment>odds.leak_down_tells</extracomment>
+        <translation>Eine Druckverlustprüfung von Zylinder %1 mit Horchen an jedem Austritt würde %2 darüber sagen, wo das Leck ist.</translation>
+    </message>
+    <message>
+        <source>Listening at every exit of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.listening_tells</extracomment>
+        <translation>An jedem Austritt von Zylinder %1 zu horchen würde %2 darüber sagen, wo das Leck ist.</translation>
+    </message>
+    <message>
+        <source>A dry test of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.dry_tells</extracomment>
+        <translation>Eine Trockenprüfung von Zylinder %1 würde %2 darüber sagen, wo das Leck ist.</translation>
+    </message>
+    <message>
+        <source>Put the air on cylinder %1 once more and note what the gauge holds: it was listened to, and nothing was read.</source>
+        <extracomment>odds.read_as_well</extracomment>
+        <translation>An Zylinder %1 noch einmal Luft anlegen und notieren, was das Manometer hält: Es wurde gehorcht und nichts abgelesen.</translation>
+    </message>
+    <message>
+        <source>A wet test of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.wet_tells</extracomment>
+        <translation>Eine Nassprüfung von Zylinder %1 würde %2 darüber sagen, wo das Leck ist.</translation>
+    </message>
+    <message>
         <source>Check the clearance of %1, then test again.</source>
         <extracomment>propose.check_clearance</extracomment>
         <translation>Ventilspiel kontrollieren (%1), dann erneut prüfen.</translation>
@@ -7896,6 +7976,11 @@
         <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
         <extracomment>propose.low_but_seals</extracomment>
         <translation>Steuerzeiten, Drosselklappe, Anlasserdrehzahl und Schlauch kontrollieren, dann erneut prüfen.</translation>
+    </message>
+    <message>
+        <source>Check valve timing, air filter, starter speed and hose, then test again.</source>
+        <extracomment>propose.low_but_seals_diesel</extracomment>
+        <translation>Steuerzeiten, Luftfilter, Anlasserdrehzahl und Schlauch kontrollieren, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
@@ -8266,6 +8351,16 @@
         <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
         <extracomment>engine.low_everywhere</extracomment>
         <translation>Jeder Zylinder zeigt wenig. Bevor alle beschuldigt werden: Drosselklappe offen gehalten, Anlasserdrehzahl, Manometer und Schlauch, Steuerzeiten.</translation>
+    </message>
+    <message>
+        <source>Every cylinder reads low. Before blaming them all: air filter, starter speed, gauge and hose, valve timing.</source>
+        <extracomment>engine.low_everywhere_diesel</extracomment>
+        <translation>Jeder Zylinder zeigt wenig. Bevor alle beschuldigt werden: Luftfilter, Anlasserdrehzahl, Manometer und Schlauch, Steuerzeiten.</translation>
+    </message>
+    <message>
+        <source>Every cylinder seals well yet reads low: look at valve timing, air filter, starter speed and hose.</source>
+        <extracomment>engine.low_but_seals_diesel</extracomment>
+        <translation>Jeder Zylinder dichtet gut und zeigt doch wenig: Steuerzeiten, Luftfilter, Anlasserdrehzahl und Schlauch ansehen.</translation>
     </message>
     <message>
         <source>The crankcase does not hold its pressure.</source>
@@ -10186,6 +10281,21 @@
         <source>test the warm engine, throttle open, battery charged</source>
         <extracomment>narrow:conditions</extracomment>
         <translation>den warmen Motor mit offener Drosselklappe und geladener Batterie prüfen</translation>
+    </message>
+    <message>
+        <source>much</source>
+        <extracomment>tells:much</extracomment>
+        <translation>viel</translation>
+    </message>
+    <message>
+        <source>something</source>
+        <extracomment>tells:some</extracomment>
+        <translation>einiges</translation>
+    </message>
+    <message>
+        <source>a little</source>
+        <extracomment>tells:little</extracomment>
+        <translation>ein wenig</translation>
     </message>
     <message>
         <source>very likely</source>

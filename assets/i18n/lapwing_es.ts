@@ -6308,6 +6308,11 @@
         <translation>Revisar primero «%1»: %2.</translation>
     </message>
     <message>
+        <source>&quot;%1&quot; failed its check (%2): put it right or take another one, then read again what was read on it.</source>
+        <extracomment>next.tester_failed</extracomment>
+        <translation>«%1» no pasó su verificación (%2): arreglarlo o usar otro, y volver a leer lo que se leyó con él.</translation>
+    </message>
+    <message>
         <source>No test is outstanding: read the findings and decide.</source>
         <extracomment>next.plan</extracomment>
         <translation>No queda ninguna prueba pendiente: leer el diagnóstico y decidir.</translation>
@@ -6401,6 +6406,11 @@
         <source>%1: the self-check &quot;%2&quot; failed. Put the tester right before blaming the engine.</source>
         <extracomment>weak.self_check_failed</extracomment>
         <translation>%1: la verificación «%2» no pasa. Arreglar el comprobador antes de culpar al motor.</translation>
+    </message>
+    <message>
+        <source>The cylinders were read on different gauges: what lies between them may be the gauges&apos; own errors. Read all of them on one.</source>
+        <extracomment>weak.gauges_differ</extracomment>
+        <translation>Los cilindros se leyeron con manómetros distintos: lo que hay entre ellos puede venir de los propios manómetros. Leerlos todos con uno.</translation>
     </message>
     <message>
         <source>%1: the gauge&apos;s class is not known; %2 of its full scale is assumed.</source>
@@ -7623,6 +7633,51 @@
         <translation>Cilindro %1: incierto. El cálculo no se estabilizó lo bastante para mostrar probabilidades.</translation>
     </message>
     <message>
+        <source>What was read on &quot;%1&quot; is left out of the odds, since it failed its check (%2). Put it right or take another, and read again.</source>
+        <extracomment>odds.tester_failed</extracomment>
+        <translation>Lo que se leyó con «%1» queda fuera de las probabilidades, porque no pasó su verificación (%2). Arreglarlo o usar otro, y volver a leer.</translation>
+    </message>
+    <message>
+        <source>Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its reading tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.level_unknown</extracomment>
+        <translation>Aquí las probabilidades solo pueden comparar cilindros, y no hay otro al lado del cilindro %1: su lectura no dice nada de una fuga. Una prueba de estanqueidad lo dice.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads like the others, and here the odds can only compare cylinders: that tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.alike_only</extracomment>
+        <translation>El cilindro %1 da lo mismo que los demás, y aquí las probabilidades solo pueden comparar cilindros: eso no dice nada de una fuga. Una prueba de estanqueidad lo dice.</translation>
+    </message>
+    <message>
+        <source>%1 read alike, and here the odds can only compare cylinders: that tells them nothing of a leak. A leak-down test tells.</source>
+        <extracomment>odds.alike_only_several</extracomment>
+        <translation>%1: dan lo mismo, y aquí las probabilidades solo pueden comparar cilindros: eso no dice nada de una fuga. Una prueba de estanqueidad lo dice.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 reads low like all the others: something that all of them share is likelier than a leak in each. No odds before a leak-down test.</source>
+        <extracomment>odds.low_everywhere</extracomment>
+        <translation>El cilindro %1 da poco como todos los demás: algo que todos comparten es más probable que una fuga en cada uno. Sin probabilidades antes de una prueba de estanqueidad.</translation>
+    </message>
+    <message>
+        <source>%1 all read low: something that they share is likelier than a leak in each. No odds before a leak-down test.</source>
+        <extracomment>odds.low_everywhere_several</extracomment>
+        <translation>%1: todos dan poco; algo que comparten es más probable que una fuga en cada uno. Sin probabilidades antes de una prueba de estanqueidad.</translation>
+    </message>
+    <message>
+        <source>What was heard at cylinder %1 points at %2. How loud it sounds does not tell how much leaks, nor whether that is too much: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_points</extracomment>
+        <translation>Lo que se oyó en el cilindro %1 apunta a esto: %2. Lo fuerte que suena no dice cuánto se pierde ni si es demasiado: volver a poner aire y anotar lo que mantiene el manómetro.</translation>
+    </message>
+    <message>
+        <source>What was heard at cylinder %1 points at %2, where no air may come out. How much leaks there was not read: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_fault</extracomment>
+        <translation>Lo que se oyó en el cilindro %1 apunta a esto: %2. Por ahí no puede salir aire. Cuánto sale no se leyó: volver a poner aire y anotar lo que mantiene el manómetro.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 was listened to, but nothing was read there. What is heard does not tell how much leaks: put the air on again and note what the gauge holds.</source>
+        <extracomment>odds.heard_only</extracomment>
+        <translation>En el cilindro %1 se escuchó, pero no se leyó nada. Lo que se oye no dice cuánto se pierde: volver a poner aire y anotar lo que mantiene el manómetro.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: earlier readings that tell nothing of its state &quot;%2&quot; are kept apart.</source>
         <extracomment>odds.earlier_state_apart</extracomment>
         <translation>Cilindro %1: las lecturas anteriores que no dicen nada de su estado «%2» se mantienen aparte.</translation>
@@ -7843,6 +7898,31 @@
         <translation>Diría poco de por dónde pierde.</translation>
     </message>
     <message>
+        <source>A leak-down test of cylinder %1, listening at every exit, would tell %2 about where the leak is.</source>
+        <extracomment>odds.leak_down_tells</extracomment>
+        <translation>Una prueba de estanqueidad del cilindro %1, escuchando en cada salida, diría %2 de por dónde pierde.</translation>
+    </message>
+    <message>
+        <source>Listening at every exit of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.listening_tells</extracomment>
+        <translation>Escuchar en cada salida del cilindro %1 diría %2 de por dónde pierde.</translation>
+    </message>
+    <message>
+        <source>A dry test of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.dry_tells</extracomment>
+        <translation>Una prueba en seco del cilindro %1 diría %2 de por dónde pierde.</translation>
+    </message>
+    <message>
+        <source>Put the air on cylinder %1 once more and note what the gauge holds: it was listened to, and nothing was read.</source>
+        <extracomment>odds.read_as_well</extracomment>
+        <translation>Volver a poner aire en el cilindro %1 y anotar lo que mantiene el manómetro: se escuchó y no se leyó nada.</translation>
+    </message>
+    <message>
+        <source>A wet test of cylinder %1 would tell %2 about where the leak is.</source>
+        <extracomment>odds.wet_tells</extracomment>
+        <translation>Una prueba húmeda del cilindro %1 diría %2 de por dónde pierde.</translation>
+    </message>
+    <message>
         <source>Check the clearance of %1, then test again.</source>
         <extracomment>propose.check_clearance</extracomment>
         <translation>Revisar el juego de %1 y probar de nuevo.</translation>
@@ -7896,6 +7976,11 @@
         <source>Check valve timing, throttle, starter speed and hose, then test again.</source>
         <extracomment>propose.low_but_seals</extracomment>
         <translation>Revisar distribución, mariposa, velocidad del motor de arranque y manguera, y probar de nuevo.</translation>
+    </message>
+    <message>
+        <source>Check valve timing, air filter, starter speed and hose, then test again.</source>
+        <extracomment>propose.low_but_seals_diesel</extracomment>
+        <translation>Revisar distribución, filtro de aire, velocidad del motor de arranque y manguera, y probar de nuevo.</translation>
     </message>
     <message>
         <source>Head off: grind or renew %1, cut and lap its seat.</source>
@@ -8266,6 +8351,16 @@
         <source>Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and hose, valve timing.</source>
         <extracomment>engine.low_everywhere</extracomment>
         <translation>Todos los cilindros dan poco. Antes de culparlos a todos: mariposa abierta, velocidad del motor de arranque, manómetro y manguera, distribución.</translation>
+    </message>
+    <message>
+        <source>Every cylinder reads low. Before blaming them all: air filter, starter speed, gauge and hose, valve timing.</source>
+        <extracomment>engine.low_everywhere_diesel</extracomment>
+        <translation>Todos los cilindros dan poco. Antes de culparlos a todos: filtro de aire, velocidad del motor de arranque, manómetro y manguera, distribución.</translation>
+    </message>
+    <message>
+        <source>Every cylinder seals well yet reads low: look at valve timing, air filter, starter speed and hose.</source>
+        <extracomment>engine.low_but_seals_diesel</extracomment>
+        <translation>Todos los cilindros sellan bien y, sin embargo, dan poco: revisar distribución, filtro de aire, velocidad del motor de arranque y manguera.</translation>
     </message>
     <message>
         <source>The crankcase does not hold its pressure.</source>
@@ -10186,6 +10281,21 @@
         <source>test the warm engine, throttle open, battery charged</source>
         <extracomment>narrow:conditions</extracomment>
         <translation>probar el motor caliente, con la mariposa abierta y la batería cargada</translation>
+    </message>
+    <message>
+        <source>much</source>
+        <extracomment>tells:much</extracomment>
+        <translation>mucho</translation>
+    </message>
+    <message>
+        <source>something</source>
+        <extracomment>tells:some</extracomment>
+        <translation>algo</translation>
+    </message>
+    <message>
+        <source>a little</source>
+        <extracomment>tells:little</extracomment>
+        <translation>un poco</translation>
     </message>
     <message>
         <source>very likely</source>

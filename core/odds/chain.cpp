@@ -39,7 +39,7 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
     };
     for (const auto& cylinder : model.cylinders())
         cylinder_blocks_.push_back(make(cylinder.first, cylinder.last));
-    shared_block_ = make(0, shared_count);
+    shared_block_ = make(0, model.shared_end());
     cylinder_effort_.assign(count, 1.0);
     for (const auto& cylinder : model.cylinders()) {
         const auto paths = cylinder.own.size();
@@ -72,7 +72,7 @@ Chain::Chain(const EngineModel& model, std::uint64_t seed)
 void Chain::start() {
     for (double& one : z_)
         one = normal();
-    for (std::size_t i = 0; i < shared_count; ++i)
+    for (std::size_t i = 0; i < model_.shared_end(); ++i)
         z_[i] *= 0.5;
     model_.shared(z_, shared_);
     engine_log_ = model_.engine_likelihood(shared_);
@@ -214,9 +214,9 @@ void Chain::oil(std::size_t cylinder) {
 void Chain::move_shared() {
     rescale();
     block(shared_block_, whole_engine, true);
-    partial(0, shared_count, whole_engine, true);
-    partial(0, shared_count, whole_engine, true);
-    partial(0, shared_count, whole_engine, false);
+    partial(0, model_.shared_end(), whole_engine, true);
+    partial(0, model_.shared_end(), whole_engine, true);
+    partial(0, model_.shared_end(), whole_engine, false);
 }
 
 /// A path's area changes and what it is while cranking stays.

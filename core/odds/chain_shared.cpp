@@ -14,8 +14,9 @@ double Chain::usual_reading(std::size_t cylinder, const EngineModel::SharedState
     const CylinderEvidence& read = model_.evidence().cylinders[cylinder];
     const CrankEvidence& like = read.dry ? *read.dry : *read.wet;
     const double final_pa = at.slice.final_pa(cranking_[cylinder].leak, 0.0);
+    const auto& gauge = at.gauges[like.gauge];
     return std::log(
-        std::max(final_pa * at.level * (1.0 + like.gain * at.gain) + like.offset_pa * at.offset, 1.0));
+        std::max(final_pa * at.level * (1.0 + like.gain * gauge.gain) + like.offset_pa * gauge.offset, 1.0));
 }
 
 double Chain::usual_held(std::size_t cylinder, const EngineModel::SharedState& at) const {

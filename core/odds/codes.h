@@ -26,9 +26,19 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded
     {"odds.retest_adjusted", "cw"},  // that valve was put right after all that was read and heard
     {"odds.not_listened", "c"},
-    {"odds.not_listened_since", "c"},        // since parts were touched that the air was heard at
-    {"odds.no_air", "c"},                    // cranking readings only
-    {"odds.unsure_numbers", "c"},            // too few effective samples
+    {"odds.not_listened_since", "c"},  // since parts were touched that the air was heard at
+    {"odds.no_air", "c"},              // cranking readings only
+    {"odds.unsure_numbers", "c"},      // too few effective samples
+    {"odds.tester_failed", "tw"},      // its readings were left out; the check that it failed
+    // What was read or heard tells nothing of how much leaks: no verdict.
+    {"odds.level_unknown", "c"},   // one cylinder read, and nothing says how high it should read
+    {"odds.alike_only", "c"},      // the same of several that read alike
+    {"odds.low_everywhere", "c"},  // all read low: one cause is likelier than a leak in each
+    {"odds.heard_points", "cw"},   // listened to and not read; the path that it points at
+    {"odds.heard_fault", "cw"},    // the same of a path that lets nothing out when sound
+    {"odds.heard_only", "c"},      // the same where it points at none
+    {"odds.alike_only_several", "l"},
+    {"odds.low_everywhere_several", "l"},
     {"odds.earlier_state_apart", "cw"},      // readings of another state were not used; the state that was
     {"odds.earlier_state_shared", "cw"},     // they were, of what was not touched before this state
     {"odds.earlier_state_ran", "c"},         // cranking readings from before it ran were not
@@ -77,6 +87,12 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.tells_much", ""},
     {"odds.tells_some", ""},
     {"odds.tells_little", ""},
+    // The same with the test's name; how much.
+    {"odds.leak_down_tells", "cw"},
+    {"odds.listening_tells", "cw"},
+    {"odds.dry_tells", "cw"},
+    {"odds.wet_tells", "cw"},
+    {"odds.read_as_well", "c"},  // the leak-down of a cylinder that was listened to
 });
 
 }  // namespace lapwing::odds::codes

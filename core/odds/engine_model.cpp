@@ -60,6 +60,7 @@ EngineModel::EngineModel(const Evidence& evidence, const Assumptions& assumption
         for (std::size_t word = 0; word < levels.size(); ++word)
             thresholds.odds[word] = std::pow(at.at(name + levels[word]) * litres_a_minute, 1.0 / hearing_);
     }
+    size_ = shared_end_ = shared_count + 2 * (evidence.gauges - 1);
     for (const LeakCurve& curve : evidence.curves)
         curves_.emplace_back(curve);
     for (const CylinderEvidence& from : evidence.cylinders) {
@@ -146,8 +147,10 @@ void EngineModel::shared(std::span<const double> z, SharedState& out) const {
         surface_->slice(*out.slice_at, out.slice);
     }
     out.level = std::exp(level_doubt_ * z[Shared::level]);
-    out.offset = z[gauge_offset];
-    out.gain = z[gauge_gain];
+    out.gauges.resize(evidence_.gauges);
+    out.gauges.front() = {z[gauge_offset], z[gauge_gain]};
+    for (std::size_t i = 1; i < out.gauges.size(); ++i)
+        out.gauges[i] = {z[shared_count + 2 * i - 2], z[shared_count + 2 * i - 1]};
     out.leak_offset = z[leak_offset];
     out.leak_gain = z[leak_gain];
     out.leak_set = z[leak_set];
@@ -224,8 +227,9 @@ CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedS
     const double oil = like.oil_put_in_m3 > 0.0
                            ? like.oil_put_in_m3 * logistic(kept_mean_ + kept_spread_ * z[state.oil_kept])
                            : 0.0;
-    const double shown = level * (1.0 + like.gain * at.gain);
-    const double offset = like.offset_pa * at.offset;
+    const auto& gauge = at.gauges[like.gauge];
+    const double shown = level * (1.0 + like.gain * gauge.gain);
+    const double offset = like.offset_pa * gauge.offset;
     if (!like.first_pa) return {0.0, at.slice.final_pa(leak, oil) * shown + offset};
     const auto pair = at.slice.at(leak, oil);
     return {pair.first_pa * shown + offset, pair.final_pa * shown + offset};
@@ -234,7 +238,8 @@ CrankSurface::Pair EngineModel::reading(std::span<const double> z, const SharedS
 double EngineModel::crank_noise_pa(double final_pa, const CrankEvidence& like) const {
     const double scatter = scatter_ * final_pa;
     const double surface = surface_error_ * final_pa;
-    return std::sqrt(like.noise_pa * like.noise_pa + scatter * scatter / like.repeats + surface * surface);
+    return std::sqrt(like.noise_pa * like.noise_pa + like.apart_pa * like.apart_pa +
+                     scatter * scatter / like.repeats + surface * surface);
 }
 
 double EngineModel::cylinder_spread(const CrankEvidence& like) const {

@@ -71,12 +71,20 @@ public:
         CrankSurface::Slice slice;
         std::optional<CrankDoubts> slice_at;  ///< what the slice was worked out for
         double level = 1.0;
-        double offset = 0.0, gain = 0.0, leak_offset = 0.0, leak_gain = 0.0, leak_set = 0.0;
+        /// Of each compression gauge.
+        struct GaugeErrors {
+            double offset = 0.0, gain = 0.0;
+        };
+        std::vector<GaugeErrors> gauges;
+        double leak_offset = 0.0, leak_gain = 0.0, leak_set = 0.0;
         double log_restrictor = 0.0;  ///< off its nominal
         double listener = 0.0;
     };
 
     [[nodiscard]] std::size_t size() const { return size_; }
+    /// What all cylinders share are the unknowns before this place: Shared, then offset and gain of every
+    /// compression gauge but the first.
+    [[nodiscard]] std::size_t shared_end() const { return shared_end_; }
     [[nodiscard]] const std::vector<Cylinder>& cylinders() const { return cylinders_; }
     [[nodiscard]] const std::vector<PathPlace>& joints() const { return joints_; }
     [[nodiscard]] const std::vector<AreaMap>& maps() const { return maps_; }
@@ -235,6 +243,7 @@ private:
     const Assumptions& assumptions_;
     const CrankSurface* surface_;
     std::size_t size_ = shared_count;
+    std::size_t shared_end_ = shared_count;
     std::vector<Cylinder> cylinders_;
     std::vector<PathPlace> joints_;
     std::vector<AreaPrior> priors_;

@@ -39,6 +39,19 @@ double coarsest(const std::vector<const Reading*>& readings, std::optional<Typed
     return out;
 }
 
+/// What repeats that lie further apart than readings usually do add to the doubt of their mean, standard. Up
+/// to twice the usual scatter is chance: about one pair in twenty is so far apart.
+double further_apart(const std::vector<const Reading*>& readings,
+                     std::optional<TypedPressure> Reading::*field, double usual_pa) {
+    if (readings.size() < 2) return 0.0;
+    const double middle = mean(readings, field);
+    const auto count = static_cast<double>(readings.size());
+    double squares = 0.0;
+    for (const Reading* reading : readings)
+        squares += std::pow((reading->*field)->si() - middle, 2);
+    return std::sqrt(std::max(squares / (count - 1.0) - 4.0 * usual_pa * usual_pa, 0.0) / count);
+}
+
 /// Puts a visit's evidence together, cylinder by cylinder.
 class Collect {
 public:
@@ -79,6 +92,7 @@ private:
         newest_ = newest_cranking(at_);
         const Tester* gauge =
             findings::tester_of(at_, TestKind::dry, newest_ ? newest_->tester : std::nullopt);
+        gauge_place(gauge);
         Engine whole = engine_;
         std::vector<findings::Arg> missing;
         for (const auto& [there, what] :
@@ -277,15 +291,60 @@ private:
         return oiled == Oiled::before ? assumptions_.at("oil-before") : 0.0;
     }
 
+    /// The place of a gauge, null one that is not known among them.
+    std::size_t gauge_place(const Tester* gauge) {
+        auto known = std::ranges::find(gauges_, gauge);
+        if (known == gauges_.end()) known = gauges_.insert(known, gauge);
+        out_.gauges = gauges_.size();
+        return static_cast<std::size_t>(known - gauges_.begin());
+    }
+
+    /// How far off a tester is that failed its check nobody knows.
+    void leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings) {
+        std::erase_if(readings, [&](const Reading* reading) {
+            const Tester* tester = findings::tester_of(state, test, reading->tester);
+            const TesterCheck* check = tester ? failed_check(*tester) : nullptr;
+            if (!check) return false;
+            auto said = say("odds.tester_failed", tester->name, findings::word_of(check->kind));
+            if (std::ranges::find(out_.reasons, said) == out_.reasons.end())
+                out_.reasons.push_back(std::move(said));
+            return true;
+        });
+    }
+
     std::optional<CrankEvidence> cranking(const Case& state, TestKind test, int number) {
         auto readings = findings::counted(state, test, number);
         std::erase_if(readings, [](const Reading* reading) { return !reading->final; });
+        leave_out_failed(state, test, readings);
         if (readings.empty()) return std::nullopt;
         const Reading& last = *readings.back();
         const Tester* tester = findings::tester_of(state, test, last.tester);
-        CrankEvidence out = crank_evidence(tester, mean(readings, &Reading::final),
-                                           coarsest(readings, &Reading::final), reference_);
+        const double final_pa = mean(readings, &Reading::final);
+        const double step_pa = coarsest(readings, &Reading::final);
+        CrankEvidence out = crank_evidence(tester, final_pa, step_pa, reference_);
+        out.gauge = gauge_place(tester);
+        out.apart_pa = further_apart(readings, &Reading::final,
+                                     std::hypot(out.noise_pa, assumptions_.at("reading-scatter") * final_pa));
         out.repeats = static_cast<int>(readings.size());
+        // Each repeat has its gauge's errors: those of others than the last are this mean's alone.
+        double own = 0.0;
+        std::vector<std::pair<const Tester*, double>> others;
+        for (const Reading* reading : readings) {
+            const Tester* on = findings::tester_of(state, test, reading->tester);
+            const auto known = std::ranges::find(others, on, &std::pair<const Tester*, double>::first);
+            double& share = on == tester            ? own
+                            : known != others.end() ? known->second
+                                                    : others.emplace_back(on, 0.0).second;
+            share += 1.0 / static_cast<double>(readings.size());
+        }
+        if (!others.empty()) {
+            out.offset_pa *= own;
+            out.gain *= own;
+        }
+        for (const auto& [other, share] : others) {
+            const CrankEvidence on = crank_evidence(other, final_pa, step_pa, reference_);
+            out.apart_pa = std::hypot(out.apart_pa, share * on.offset_pa, share * on.gain * final_pa);
+        }
         std::vector<const Reading*> firsts = readings;
         std::erase_if(firsts, [](const Reading* reading) { return !reading->first; });
         if (!firsts.empty()) out.first_pa = mean(firsts, &Reading::first);
@@ -327,6 +386,7 @@ private:
             return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
                    reading->held->si() > reading->set->si();
         });
+        leave_out_failed(state, TestKind::leak_down, readings);
         while (!readings.empty()) {
             const Reading* first = readings.front();
             const double set = first->set->si();
@@ -342,6 +402,9 @@ private:
             LeakEvidence leak = leak_evidence(tester, set_pa, mean(group, &Reading::held),
                                               coarsest(group, &Reading::held), reference_);
             leak.repeats = static_cast<int>(group.size());
+            // A leak that comes out another time moves what is held by half of that at the most.
+            const double usual = std::hypot(leak.noise_pa, 0.5 * assumptions_.at("leak-repeat") * set_pa);
+            leak.noise_pa = std::hypot(leak.noise_pa, further_apart(group, &Reading::held, usual));
             leak.seal = seal_of(group.back()->oiled);
             leak.curve = curve(set_pa, tester);
             cylinder.leaks.push_back(leak);
@@ -400,9 +463,10 @@ private:
         for (const CylinderEvidence& cylinder : out_.cylinders)
             if (cylinder.dry) high = std::max(high, cylinder.dry->final_pa);
         const double step_pa = assumptions_.at("step-usual");
+        const Tester* gauge = findings::tester_of(at_, TestKind::dry, {});
         out_.crank_like =
-            crank_evidence(findings::tester_of(at_, TestKind::dry, {}),
-                           high > 0.0 ? high : assumptions_.at("reading-usual"), step_pa, reference_);
+            crank_evidence(gauge, high > 0.0 ? high : assumptions_.at("reading-usual"), step_pa, reference_);
+        if (out_.cranking) out_.crank_like.gauge = gauge_place(gauge);
         if (out_.cranking) out_.crank_like.oil_put_in_m3 = oil_that_fits(oil_usual_m3_);
         const Tester* tester = findings::tester_of(at_, TestKind::leak_down, {});
         const double set =
@@ -421,6 +485,7 @@ private:
     const Engine& engine_;
     const Case at_;
     const Reading* newest_ = nullptr;  ///< cranking reading
+    std::vector<const Tester*> gauges_;
     findings::ModelInputs inputs_;
     double oil_usual_m3_ = 0.0;
     Evidence out_;

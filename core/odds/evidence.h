@@ -26,6 +26,8 @@ struct CrankEvidence {
     double noise_pa = 0.0;   ///< local error and resolution, standard uncertainty
     double offset_pa = 0.0;  ///< standard uncertainty of what all readings of the gauge share
     double gain = 0.0;       ///< and of what grows with the reading, as a share of it
+    std::size_t gauge = 0;   ///< which of Evidence::gauges
+    double apart_pa = 0.0;   ///< of the mean: repeats further apart than usual, other gauges among them
     int repeats = 1;
     std::optional<double> first_pa;
     double oil_put_in_m3 = 0.0;
@@ -117,6 +119,7 @@ struct Evidence {
     double restrictor_doubt = 0.0;
     std::optional<SurfaceRange> cranking;  ///< absent where no cranking reading may be used
     bool compare_only = false;             ///< the level of cranking readings says nothing
+    std::size_t gauges = 1;                ///< that cranking readings are from; each has errors of its own
     std::vector<LevelEvidence> levels;
     double bore_m = 0.075;
     /// Scales and noises of readings that were not taken yet, for what a next test would tell.

@@ -42,7 +42,7 @@ double EngineModel::most_of(const CrankEvidence& read) const {
     // A needle that never left its stop is worth a chance, at most 1.
     double out = 0.0;
     if (read.final_pa > read.noise_pa)
-        out += most_of_normal(read.final_pa, read.noise_pa,
+        out += most_of_normal(read.final_pa, std::hypot(read.noise_pa, read.apart_pa),
                               std::hypot(scatter_ / std::sqrt(read.repeats), surface_error_));
     if (read.first_pa && *read.first_pa > read.noise_pa)
         out += most_of_normal(*read.first_pa, read.noise_pa, first_spread_);

@@ -75,14 +75,9 @@ struct Predicted {
     double noise = 1.0;
 };
 
-double gain_of_number(const Thinned& draws, const std::vector<Predicted>& predicted, Random& random) {
-    std::vector<double> seen;
-    for (const Predicted& one : predicted)
-        seen.push_back(one.mean + one.noise * random.normal());
-    return gain_bits(draws, [&](std::size_t i, std::size_t j) {
-        const double off = (seen[i] - predicted[j].mean) / predicted[j].noise;
-        return std::exp(-0.5 * off * off) / predicted[j].noise;
-    });
+double density(double seen, const Predicted& predicted) {
+    const double off = (seen - predicted.mean) / predicted.noise;
+    return std::exp(-0.5 * off * off) / predicted.noise;
 }
 
 double gain_of_reading(const EngineModel& model, const Thinned& draws, std::size_t cylinder,
@@ -93,42 +88,66 @@ double gain_of_reading(const EngineModel& model, const Thinned& draws, std::size
             model.reading(one.z, one.shared, model.cylinders()[cylinder], one.leaks, like).final_pa;
         predicted.push_back({final, model.crank_noise_pa(final, like)});
     }
-    return gain_of_number(draws, predicted, random);
+    std::vector<double> seen;
+    for (const Predicted& one : predicted)
+        seen.push_back(one.mean + one.noise * random.normal());
+    return gain_bits(draws, [&](std::size_t i, std::size_t j) { return density(seen[i], predicted[j]); });
 }
 
+/// What would be heard at exits that nobody listened at yet.
+class ToHear {
+public:
+    ToHear(const EngineModel& model, const Thinned& draws, std::size_t cylinder,
+           const std::vector<ExitEvidence>& exits, Random& random)
+        : chances_(draws.all.size()), heard_(draws.all.size()) {
+        for (std::size_t i = 0; i < draws.all.size(); ++i) {
+            const auto& one = draws.all[i];
+            for (const ExitEvidence& exit : exits) {
+                chances_[i].push_back(
+                    model.loudness(one.z, one.shared, model.cylinders()[cylinder], one.leaks, exit));
+                double u = random.uniform();
+                std::size_t word = 0;
+                while (word < 3 && u >= chances_[i].back()[word])
+                    u -= chances_[i].back()[word++];
+                heard_[i].push_back(word);
+            }
+        }
+    }
+
+    /// How likely it is, were draw j true, that what draw i gives rise to is heard.
+    [[nodiscard]] double likelihood(std::size_t i, std::size_t j) const {
+        double out = 1.0;
+        for (std::size_t exit = 0; exit < heard_[i].size(); ++exit)
+            out *= chances_[j][exit][heard_[i][exit]];
+        return out;
+    }
+
+private:
+    std::vector<std::vector<std::array<double, 4>>> chances_;
+    std::vector<std::vector<std::size_t>> heard_;
+};
+
+/// What the gauge would hold. Whoever puts the air on listens as well: what would be heard comes with it.
 double gain_of_leak_down(const EngineModel& model, const Thinned& draws, std::size_t cylinder,
-                         Random& random) {
+                         const std::vector<ExitEvidence>& exits, Random& random) {
     std::vector<Predicted> predicted;
+    std::vector<double> seen;
     for (const auto& one : draws.all) {
         const auto held =
             model.held(one.z, one.shared, model.cylinders()[cylinder], one.leaks, model.evidence().leak_like);
         predicted.push_back({held.shown_pa, held.noise_pa});
+        seen.push_back(held.shown_pa + held.noise_pa * random.normal());
     }
-    return gain_of_number(draws, predicted, random);
+    const ToHear to_hear(model, draws, cylinder, exits, random);
+    return gain_bits(draws, [&](std::size_t i, std::size_t j) {
+        return density(seen[i], predicted[j]) * to_hear.likelihood(i, j);
+    });
 }
 
 double gain_of_listening(const EngineModel& model, const Thinned& draws, std::size_t cylinder,
                          const std::vector<ExitEvidence>& exits, Random& random) {
-    std::vector<std::vector<std::array<double, 4>>> chances(draws.all.size());
-    std::vector<std::vector<std::size_t>> heard(draws.all.size());
-    for (std::size_t i = 0; i < draws.all.size(); ++i) {
-        const auto& one = draws.all[i];
-        for (const ExitEvidence& exit : exits) {
-            chances[i].push_back(
-                model.loudness(one.z, one.shared, model.cylinders()[cylinder], one.leaks, exit));
-            double u = random.uniform();
-            std::size_t word = 0;
-            while (word < 3 && u >= chances[i].back()[word])
-                u -= chances[i].back()[word++];
-            heard[i].push_back(word);
-        }
-    }
-    return gain_bits(draws, [&](std::size_t i, std::size_t j) {
-        double out = 1.0;
-        for (std::size_t exit = 0; exit < exits.size(); ++exit)
-            out *= chances[j][exit][heard[i][exit]];
-        return out;
-    });
+    const ToHear to_hear(model, draws, cylinder, exits, random);
+    return gain_bits(draws, [&](std::size_t i, std::size_t j) { return to_hear.likelihood(i, j); });
 }
 
 }  // namespace
@@ -144,8 +163,11 @@ std::vector<NextTest> next_tests(const EngineModel& model, const Draws& draws, b
         const bool lonely = evidence.compare_only && evidence.cylinders.size() == 1;
         if (evidence.cranking && !own.dry && !lonely)
             add(Action::dry, gain_of_reading(model, all, c, evidence.crank_like, random));
-        if (own.leaks.empty()) add(Action::leak_down, gain_of_leak_down(model, all, c, random));
-        if (!own.to_hear.empty()) add(Action::listen, gain_of_listening(model, all, c, own.to_hear, random));
+        // Without the air of a leak-down there is nothing to listen to.
+        const bool air_on = !own.leaks.empty();
+        if (!air_on) add(Action::leak_down, gain_of_leak_down(model, all, c, own.to_hear, random));
+        if (air_on && !own.to_hear.empty())
+            add(Action::listen, gain_of_listening(model, all, c, own.to_hear, random));
         // Leak-down comes before oil: a wet test spoils every later reading.
         if (evidence.cranking && own.dry && !own.wet && !own.leaks.empty() && !diesel) {
             CrankEvidence wet = evidence.crank_like;

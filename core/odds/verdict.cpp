@@ -116,11 +116,18 @@ Message headline_of(const CylinderOdds& cylinder, const findings::Reference& ref
     const int number = cylinder.number;
     if (!cylinder.measured) return say("odds.nothing_measured", number);
     if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
-    for (const char* first : {"odds.clearance_siblings", "odds.retest_adjusted"})
-        if (const auto said = std::ranges::find(cylinder.reasons, first, &Message::code);
-            said != cylinder.reasons.end())
-            return *said;
+    const auto reason = [&](std::initializer_list<const char*> codes) -> const Message* {
+        for (const char* code : codes)
+            if (const auto said = std::ranges::find(cylinder.reasons, code, &Message::code);
+                said != cylinder.reasons.end())
+                return &*said;
+        return nullptr;
+    };
+    if (const Message* first = reason({"odds.clearance_siblings", "odds.retest_adjusted"})) return *first;
     if (!cylinder.contradictions.empty()) return say("odds.no_verdict", number);
+    if (const Message* little = reason({"odds.level_unknown", "odds.alike_only", "odds.low_everywhere",
+                                        "odds.heard_points", "odds.heard_fault", "odds.heard_only"}))
+        return *little;
     if (cylinder.unsure) return say("odds.unsure_numbers", number);
     const Message likeliest = likeliest_of(cylinder, reference);
     const Message* why = unheard(cylinder);
@@ -239,19 +246,67 @@ std::optional<Message> worth_of(const NextTest& test, const findings::Reference&
     return std::nullopt;
 }
 
-std::vector<NextTest> settling_tests(const WhereItLeaks& leaks) {
+namespace {
+
+/// That it would, with the test's name: for who reads nothing else about it.
+std::optional<Message> would_tell(const NextTest& test, const findings::Reference& reference) {
+    using findings::Action;
+    const auto worth = worth_of(test, reference);
+    const char* code = test.test == Action::leak_down ? "odds.leak_down_tells"
+                       : test.test == Action::listen  ? "odds.listening_tells"
+                       : test.test == Action::dry     ? "odds.dry_tells"
+                                                      : "odds.wet_tells";
+    if (!worth) return std::nullopt;
+    const char* much = worth->code == "odds.tells_much"   ? "tells:much"
+                       : worth->code == "odds.tells_some" ? "tells:some"
+                                                          : "tells:little";
+    return say(code, test.cylinder, findings::Word{much});
+}
+
+/// Nothing is outstanding only where no test would tell something of a cylinder.
+void add_what_settles(std::vector<findings::NextStep>& steps, const WhereItLeaks& leaks,
+                      const findings::Reference& reference) {
+    if (steps.size() != 1 || steps.front().reason.code != "next.nothing") return;
+    const auto tests = settling_tests(leaks, reference);
+    if (tests.empty() || tests.front().gain_bits < reference.assumed("tells-some")) return;
+    if (auto told = would_tell(tests.front(), reference))
+        steps = {{tests.front().test, tests.front().cylinder, std::move(*told)}};
+}
+
+/// Who listened had the air on: what its gauge held is wanted before anything else.
+void add_what_to_read(std::vector<findings::NextStep>& steps, const WhereItLeaks& leaks) {
+    using findings::Action;
+    auto at = std::ranges::find_if(
+        steps, [](const findings::NextStep& step) { return step.action != Action::tester_check; });
+    for (const CylinderOdds& cylinder : leaks.cylinders) {
+        const bool heard = says(cylinder.reasons, "odds.heard_points") ||
+                           says(cylinder.reasons, "odds.heard_fault") ||
+                           says(cylinder.reasons, "odds.heard_only");
+        const bool listed = std::ranges::any_of(steps, [&](const findings::NextStep& step) {
+            return step.action == Action::leak_down && (!step.cylinder || step.cylinder == cylinder.number);
+        });
+        if (heard && !listed)
+            at = steps.insert(
+                     at, {Action::leak_down, cylinder.number, say("odds.read_as_well", cylinder.number)}) +
+                 1;
+    }
+}
+
+}  // namespace
+
+std::vector<NextTest> settling_tests(const WhereItLeaks& leaks, const findings::Reference& reference) {
     const auto healthy = [](const CylinderOdds& cylinder) {
         return cylinder.measured && !cylinder.unsure && !cylinder.main;
     };
     const bool any_suspected = std::ranges::any_of(leaks.cylinders, [&](const CylinderOdds& cylinder) {
         return cylinder.measured && !healthy(cylinder);
     });
+    const double likely = reference.assumed("likely");
     std::vector<NextTest> out = leaks.next_tests;
-    if (any_suspected)
-        std::erase_if(out, [&](const NextTest& test) {
-            const CylinderOdds* of = leaks.cylinder(test.cylinder);
-            return of && healthy(*of);
-        });
+    std::erase_if(out, [&](const NextTest& test) {
+        const CylinderOdds* of = leaks.cylinder(test.cylinder);
+        return of && healthy(*of) && (any_suspected || of->seals_well >= likely);
+    });
     return out;
 }
 
@@ -265,6 +320,8 @@ std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, 
         const auto* of = test && step.cylinder ? rules.cylinder(*step.cylinder) : nullptr;
         return of ? std::optional(of->state) : std::nullopt;
     };
+    add_what_settles(steps, leaks, reference);
+    add_what_to_read(steps, leaks);
     if (steps.empty() || !state(steps.front())) return steps;
     const auto worst = state(steps.front());
     // The first of those that tell something, the most telling, that is open to choice.
@@ -282,7 +339,7 @@ std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, 
             return step.action == Action::wet && step.cylinder == test.cylinder && state(step) == worst;
         });
         if (!spares_oil || test.test == Action::wet) continue;
-        steps.insert(steps.begin(), {test.test, test.cylinder, *worth});
+        steps.insert(steps.begin(), {test.test, test.cylinder, *would_tell(test, reference)});
         break;
     }
     return steps;

@@ -54,11 +54,13 @@ std::optional<findings::Message> worth_of(const NextTest& test, const findings::
 
 /// The tests that would settle something, the most telling first: of the cylinders that are suspected or not
 /// measured, where there are any. What a healthy cylinder might still tell decides nothing about a leaking
-/// one, however many bits it has.
-std::vector<NextTest> settling_tests(const WhereItLeaks& leaks);
+/// one, however many bits it has; what likely seals
+/// well (assets/reference/assumptions.json: likely) is settled.
+std::vector<NextTest> settling_tests(const WhereItLeaks& leaks, const findings::Reference& reference);
 
 /// The rules' next steps. Where they begin with a test of one cylinder, and a test of another cylinder in the
-/// same state or one that spares it the oil would tell more, that comes first.
+/// same state or one that spares it the oil would tell more, that comes first. Where they have none, a test
+/// that would settle something; and where somebody listened and read nothing, the leak-down to read.
 std::vector<findings::NextStep> steps_by_worth(const findings::Findings& rules, const WhereItLeaks& leaks,
                                                const findings::Reference& reference);
 

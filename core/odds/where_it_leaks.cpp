@@ -94,6 +94,92 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
     if (!enough_draws(out)) out.reasons.push_back(say("odds.unsure_numbers", number));
 }
 
+/// Whether cranking readings set no cylinder apart from the others.
+bool reads_alike(const EngineModel& model) {
+    const auto& cylinders = model.evidence().cylinders;
+    const CrankEvidence* highest = nullptr;
+    for (const CylinderEvidence& one : cylinders)
+        if (one.dry && (!highest || one.dry->final_pa > highest->final_pa)) highest = &*one.dry;
+    return std::ranges::all_of(cylinders, [&](const CylinderEvidence& one) {
+        if (!one.dry) return true;
+        constexpr double ninety_five = 2.0;
+        const double apart = std::hypot(model.cylinder_spread(*one.dry), model.cylinder_spread(*highest));
+        return one.dry->final_pa >= highest->final_pa * (1.0 - ninety_five * apart);
+    });
+}
+
+/// Nothing but dry readings, which say how much leaks only as far as it is known how high they should be.
+bool only_dry(const CylinderEvidence& evidence) {
+    return evidence.dry && !evidence.wet && evidence.leaks.empty() && evidence.exits.empty() &&
+           evidence.earlier.empty();
+}
+
+/// Somebody listened, and nothing that was read tells how much leaks.
+bool only_heard(const CylinderEvidence& evidence, bool dry_tells) {
+    const auto tells = [&](const StateReadings& state) {
+        return state.wet || !state.leaks.empty() || (state.dry && dry_tells);
+    };
+    const auto heard = [](const StateReadings& state) { return !state.exits.empty(); };
+    return !tells(evidence) && std::ranges::none_of(evidence.earlier, tells) &&
+           (heard(evidence) || std::ranges::any_of(evidence.earlier, heard));
+}
+
+/// What air that was heard points at, how much of it there is being unknown.
+findings::Message heard_of(const CylinderEvidence& evidence, const CylinderOdds& odds,
+                           const findings::Reference& reference) {
+    const auto heard = [](const StateReadings& state) {
+        return std::ranges::any_of(
+            state.exits, [](const ExitEvidence& exit) { return exit.loudness != Loudness::nothing; });
+    };
+    const PathOdds* most = nullptr;
+    for (const PathOdds& path : odds.paths)
+        if (!most || path.main > most->main) most = &path;
+    const bool any = heard(evidence) || std::ranges::any_of(evidence.earlier, heard);
+    if (!any || !most || most->main < reference.assumed("named-from") * (1.0 - odds.seals_well))
+        return say("odds.heard_only", evidence.number);
+    using findings::Path;
+    const bool none_may = most->path == Path::gasket || most->path == Path::coolant ||
+                          most->path == Path::next_cylinder || most->path == Path::decompressor;
+    return say(none_may ? "odds.heard_fault" : "odds.heard_points", evidence.number,
+               findings::word_of(most->path));
+}
+
+/// Where all that was measured leaves open how much leaks, shares and chances would be little more than what
+/// they were before it: they are held back.
+void hold_back_what_tells_little(const EngineModel& model, const findings::Reference& reference,
+                                 std::vector<CylinderOdds>& odds) {
+    const auto& cylinders = model.evidence().cylinders;
+    const auto read =
+        std::ranges::count_if(cylinders, [](const CylinderEvidence& one) { return one.dry.has_value(); });
+    const bool level_unknown = model.evidence().compare_only && reads_alike(model);
+    bool low_everywhere = cylinders.size() > 1 && std::ranges::all_of(cylinders, only_dry);
+    for (const CylinderOdds& one : odds)
+        low_everywhere = low_everywhere && one.seals_well < 1.0 - reference.assumed("named-from");
+    for (std::size_t c = 0; c < cylinders.size(); ++c) {
+        CylinderOdds& out = odds[c];
+        if (only_heard(cylinders[c], !level_unknown))
+            out.reasons.push_back(heard_of(cylinders[c], out, reference));
+        else if (level_unknown && only_dry(cylinders[c]))
+            out.reasons.push_back(say(read > 1 ? "odds.alike_only" : "odds.level_unknown", out.number));
+        else if (low_everywhere)
+            out.reasons.push_back(say("odds.low_everywhere", out.number));
+        else
+            continue;
+        out.unsure = true;
+    }
+}
+
+/// What rests on shares and chances is held back with them.
+void hold_back(CylinderOdds& of) {
+    of.expected_after.clear();
+    of.depends_on_assumptions = false;
+    std::erase_if(of.reasons, [](const findings::Message& reason) {
+        return reason.code == "odds.depends_on_assumptions" || reason.code == "odds.fresh_hone" ||
+               reason.code == "odds.clearance_first" || reason.code == "odds.no_expectation" ||
+               reason.code == "odds.no_air" || reason.code == "odds.not_listened";
+    });
+}
+
 /// Where nothing but its own readings says what this engine should read, a range that reaches down to today's
 /// reading would make a success of a repair without effect.
 void withhold_useless(const Evidence& evidence, CylinderOdds& out) {
@@ -187,6 +273,9 @@ Result<WhereItLeaks> where_it_leaks(const Dossier& dossier, const Visit& visit,
         out.least_effective_samples = std::min(out.least_effective_samples, cylinder.effective_samples);
         out.cylinders.push_back(std::move(cylinder));
     }
+    hold_back_what_tells_little(model, reference, out.cylinders);
+    for (CylinderOdds& cylinder : out.cylinders)
+        if (!has_verdict(cylinder)) hold_back(cylinder);
     out.next_tests = next_tests(model, *draws, diesel, random);
     return out;
 }

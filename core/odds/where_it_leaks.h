@@ -78,14 +78,16 @@ struct CylinderOdds {
     std::vector<findings::Message> reasons;         ///< codes.h
     double effective_samples = 0.0;                 ///< of the worst known share or chance
     /// Not to be shown as a verdict: too few effective samples (here or under the others), a contradiction,
-    /// or a question to be answered first (wrong TDC).
+    /// a question to be answered first (wrong TDC), or nothing that tells how much leaks. Then nothing that
+    /// rests on shares and chances is said either.
     bool unsure = false;
 
     [[nodiscard]] const PathOdds* path(findings::Path wanted) const;
 };
 
 struct NextTest {
-    findings::Action test = findings::Action::dry;  ///< dry, leak-down, listen or wet
+    /// Dry, leak-down (listening comes with it), listen (where the air was on already) or wet.
+    findings::Action test = findings::Action::dry;
     int cylinder = 1;
     double gain_bits = 0.0;  ///< what it is expected to tell about the main path, in bits
 };

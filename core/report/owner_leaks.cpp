@@ -33,6 +33,8 @@ const char* for_several(std::string_view code) {
     return code == "odds.likely_seals"     ? "odds.likely_sound"
            : code == "odds.likely_main"    ? "odds.likely_main_several"
            : code == "odds.leaks_or_sound" ? "odds.leak_or_sound_several"
+           : code == "odds.alike_only"     ? "odds.alike_only_several"
+           : code == "odds.low_everywhere" ? "odds.low_everywhere_several"
                                            : nullptr;
 }
 

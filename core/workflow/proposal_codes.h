@@ -21,6 +21,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"propose.head_bolts", ""},
     {"propose.decompressor", ""},
     {"propose.low_but_seals", ""},
+    {"propose.low_but_seals_diesel", ""},
     {"propose.valve", "w"},
     {"propose.rings", ""},
     {"propose.rings_two_stroke", ""},

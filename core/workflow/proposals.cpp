@@ -57,8 +57,11 @@ public:
           repeats_warm_(std::ranges::any_of(found.next, is_repeat)) {}
 
     std::vector<Proposal> take() {
-        if (found_.headline.code == "engine.low_but_seals")
-            quick(std::nullopt, say("propose.low_but_seals"), found_.headline, {});
+        if (found_.headline.code.starts_with("engine.low_but_seals"))
+            quick(std::nullopt,
+                  say(at_.engine.fuel == Fuel::diesel ? "propose.low_but_seals_diesel"
+                                                      : "propose.low_but_seals"),
+                  found_.headline, {});
         for (const CylinderFindings& cylinder : found_.cylinders)
             add(cylinder);
         add_joints();

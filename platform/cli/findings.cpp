@@ -160,8 +160,9 @@ void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const 
     out["main_path_probability"] = std::move(main);
     out["fault_probability"] = std::move(fault);
     out["depends_on_assumptions"] = of.depends_on_assumptions;
+    // With the odds held back nothing is told that rests on them.
     Json others = Json::array();
-    for (const odds::UnderOther& other : of.under_others)
+    for (const odds::UnderOther& other : has_verdict(of) ? of.under_others : std::vector<odds::UnderOther>{})
         others.push_back({{"assumptions", other.id},
                           {"main_path", other.main ? Json(word(*other.main)) : Json("seals_well")},
                           {"probability", other.chance}});
@@ -170,7 +171,7 @@ void add_odds(Json& out, const odds::CylinderOdds& of, StrokeCycle cycle, const 
     for (const odds::AfterRepair& repair : of.expected_after)
         after[std::string(word(repair.repair))] = after_json(of.number, repair, say);
     out["expected_after"] = std::move(after);
-    out["unsure"] = of.unsure;
+    out["unsure"] = !has_verdict(of);
     out["effective_samples"] = of.effective_samples;
     out["odds_headline"] = say.of(odds::headline_of(of, reference));
     out["reasons"] = texts(of.reasons, say);
@@ -407,7 +408,8 @@ Verb findings_verb() {
         "fault_probability, depends_on_assumptions, under_other_assumptions, expected_after {repair: {value, "
         "lo, hi, comparable_at_once, doubt_share {rest_of_engine, sound_part, day, gauge_and_test}, "
         "derivation "
-        "{formula, formula_in_words, inputs: name, symbol, value, text; source, notes}}}, unsure, "
+        "{formula, formula_in_words, inputs: name, symbol, value, text; source, notes}}}, unsure (true: the "
+        "odds are held back, odds_headline says why; shares and probabilities are then no verdict), "
         "effective_samples, odds_headline, reasons, odds_derivation {as derivation; assumptions_version, "
         "reference_sum}: where shares and odds come from), engine (state, headline, spread, "
         "contradictions, "

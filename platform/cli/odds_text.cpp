@@ -69,7 +69,7 @@ void print_odds_of_engine(const odds::WhereItLeaks& leaks, const format::Formatt
                           const findings::Reference& reference) {
     constexpr std::size_t most = 5;
     std::size_t told = 0;
-    for (const odds::NextTest& test : odds::settling_tests(leaks)) {
+    for (const odds::NextTest& test : odds::settling_tests(leaks, reference)) {
         const auto worth = odds::worth_of(test, reference);
         if (!worth || told == most) break;
         if (told++ == 0) fmt::print("\nWould settle it\n");

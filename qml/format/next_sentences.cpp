@@ -97,6 +97,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Look up in the engine's manual what the crankcase must hold and for how long, and put it on the "
         "engine card."),
     SAY("next.tester_check", "Check \"%1\" first: %2."),
+    SAY("next.tester_failed",
+        "\"%1\" failed its check (%2): put it right or take another one, then read again what was read on "
+        "it."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
     SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),
     SAY("next.watch",

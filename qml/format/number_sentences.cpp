@@ -42,6 +42,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("weak.self_check_missing", "%1: the self-check \"%2\" was never done."),
     SAY("weak.self_check_failed",
         "%1: the self-check \"%2\" failed. Put the tester right before blaming the engine."),
+    SAY("weak.gauges_differ",
+        "The cylinders were read on different gauges: what lies between them may be the gauges' own errors. "
+        "Read all of them on one."),
     SAY("weak.class_unknown", "%1: the gauge's class is not known; %2 of its full scale is assumed."),
     SAY("weak.one_gauge", "%1 has one gauge: the regulator may sag under flow without being seen."),
     SAY("weak.restrictor_unknown", "%1: the restrictor is not known; %2 is assumed."),

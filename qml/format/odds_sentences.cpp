@@ -62,6 +62,34 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "and listen at every exit."),
     SAY("odds.unsure_numbers",
         "Cylinder %1: unsure. The working out did not settle well enough to show odds."),
+    SAY("odds.tester_failed",
+        "What was read on \"%1\" is left out of the odds, since it failed its check (%2). Put it right or "
+        "take "
+        "another, and read again."),
+    SAY("odds.level_unknown",
+        "Here the odds can only compare cylinders, and there is no other to hold cylinder %1 against: its "
+        "reading tells them nothing of a leak. A leak-down test tells."),
+    SAY("odds.alike_only",
+        "Cylinder %1 reads like the others, and here the odds can only compare cylinders: that tells them "
+        "nothing of a leak. A leak-down test tells."),
+    SAY("odds.alike_only_several",
+        "%1 read alike, and here the odds can only compare cylinders: that tells them nothing of a leak. A "
+        "leak-down test tells."),
+    SAY("odds.low_everywhere",
+        "Cylinder %1 reads low like all the others: something that all of them share is likelier than a leak "
+        "in each. No odds before a leak-down test."),
+    SAY("odds.low_everywhere_several",
+        "%1 all read low: something that they share is likelier than a leak in each. No odds before a "
+        "leak-down test."),
+    SAY("odds.heard_points",
+        "What was heard at cylinder %1 points at %2. How loud it sounds does not tell how much leaks, nor "
+        "whether that is too much: put the air on again and note what the gauge holds."),
+    SAY("odds.heard_fault",
+        "What was heard at cylinder %1 points at %2, where no air may come out. How much leaks there was "
+        "not read: put the air on again and note what the gauge holds."),
+    SAY("odds.heard_only",
+        "Cylinder %1 was listened to, but nothing was read there. What is heard does not tell how much "
+        "leaks: put the air on again and note what the gauge holds."),
     SAY("odds.earlier_state_apart",
         "Cylinder %1: earlier readings that tell nothing of its state \"%2\" are kept apart."),
     SAY("odds.earlier_state_shared",
@@ -157,6 +185,15 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("odds.tells_much", "It would tell much about where the leak is."),
     SAY("odds.tells_some", "It would tell something about where the leak is."),
     SAY("odds.tells_little", "It would tell a little about where the leak is."),
+    SAY("odds.leak_down_tells",
+        "A leak-down test of cylinder %1, listening at every exit, would tell %2 about where the leak is."),
+    SAY("odds.listening_tells",
+        "Listening at every exit of cylinder %1 would tell %2 about where the leak is."),
+    SAY("odds.dry_tells", "A dry test of cylinder %1 would tell %2 about where the leak is."),
+    SAY("odds.read_as_well",
+        "Put the air on cylinder %1 once more and note what the gauge holds: it was listened to, and nothing "
+        "was read."),
+    SAY("odds.wet_tells", "A wet test of cylinder %1 would tell %2 about where the leak is."),
 };
 
 #undef SAY

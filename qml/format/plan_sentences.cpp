@@ -27,6 +27,8 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("propose.head_bolts", "Check the head bolts by the engine's manual, then test again."),
     SAY("propose.decompressor", "Adjust the decompressor so that it closes, then test again."),
     SAY("propose.low_but_seals", "Check valve timing, throttle, starter speed and hose, then test again."),
+    SAY("propose.low_but_seals_diesel",
+        "Check valve timing, air filter, starter speed and hose, then test again."),
     SAY("propose.valve", "Head off: grind or renew %1, cut and lap its seat."),
     SAY("propose.rings",
         "Cylinder off or piston out: measure the bore, new rings. Hone an iron bore; a plated bore must not "

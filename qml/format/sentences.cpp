@@ -125,6 +125,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "Every cylinder reads low. Before blaming them all: throttle held open, starter speed, gauge and "
         "hose, "
         "valve timing."),
+    SAY("engine.low_everywhere_diesel",
+        "Every cylinder reads low. Before blaming them all: air filter, starter speed, gauge and hose, valve "
+        "timing."),
+    SAY("engine.low_but_seals_diesel",
+        "Every cylinder seals well yet reads low: look at valve timing, air filter, starter speed and hose."),
     SAY("engine.crankcase", "The crankcase does not hold its pressure."),
     SAY("engine.crankcase_of", "The crankcase of %1 does not hold its pressure."),
 

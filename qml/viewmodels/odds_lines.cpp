@@ -117,7 +117,7 @@ QVariantList tests_to_settle(const odds::WhereItLeaks& leaks, const std::vector<
                              const QString& session_id) {
     constexpr qsizetype most = 4;
     QVariantList list;
-    for (const odds::NextTest& test : odds::settling_tests(leaks)) {
+    for (const odds::NextTest& test : odds::settling_tests(leaks, reference)) {
         const auto worth = odds::worth_of(test, reference);
         const bool listed = std::any_of(steps.begin(), steps.end(), [&](const findings::NextStep& step) {
             return step.action == test.test && (!step.cylinder || step.cylinder == test.cylinder);

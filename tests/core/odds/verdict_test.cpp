@@ -227,10 +227,52 @@ TEST(Verdict, TheMostTellingOfSeveralTestsComesFirst) {
     const auto steps = steps_by_worth(rules, leaks, reference);
     ASSERT_EQ(steps.size(), 2U);
     EXPECT_EQ(steps.front().action, Action::listen);
-    EXPECT_EQ(steps.front().reason.code, "odds.tells_much");
+    // By its name: it stands alone where nothing else says which test is meant.
+    EXPECT_EQ(steps.front().reason, say("odds.listening_tells", 1, findings::Word{"tells:much"}));
     std::swap(leaks.next_tests.front().gain_bits, leaks.next_tests.back().gain_bits);
     std::swap(leaks.next_tests.front(), leaks.next_tests.back());
     EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().action, Action::wet);
+}
+
+TEST(Verdict, NothingIsOutstandingOnlyWhereNoTestWouldTellSomething) {
+    using findings::Action;
+    const auto reference = *findings::built_in_reference();
+    findings::Findings rules;
+    rules.cylinders.resize(1);
+    rules.next = {{Action::plan, {}, say("next.nothing")}};
+    WhereItLeaks leaks;
+    leaks.cylinders.resize(1);
+    leaks.next_tests = {{Action::leak_down, 1, reference.assumed("tells-some")}};
+    auto steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 1U);
+    EXPECT_EQ(steps.front().action, Action::leak_down);
+    EXPECT_EQ(steps.front().reason, say("odds.leak_down_tells", 1, findings::Word{"tells:some"}));
+    leaks.next_tests.front().gain_bits *= 0.9;
+    EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().reason.code, "next.nothing");
+    // What to do is planned already: that stays.
+    leaks.next_tests.front().gain_bits = 1.0;
+    rules.next = {{Action::plan, {}, say("next.planned")}};
+    EXPECT_EQ(steps_by_worth(rules, leaks, reference).front().reason.code, "next.planned");
+}
+
+/// Whoever listened had the air on and could have read the gauge.
+TEST(Verdict, WhatWasListenedToIsReadAsWell) {
+    using findings::Action;
+    const auto reference = *findings::built_in_reference();
+    findings::Findings rules;
+    rules.cylinders.resize(2);
+    rules.next = {{Action::tester_check, {}, say("next.tester_check")},
+                  {Action::dry, {}, say("next.dry_all")}};
+    WhereItLeaks leaks;
+    leaks.cylinders.resize(2);
+    leaks.cylinders[1].number = 2;
+    leaks.cylinders[1].reasons = {say("odds.heard_only", 2)};
+    const auto steps = steps_by_worth(rules, leaks, reference);
+    ASSERT_EQ(steps.size(), 3U);
+    EXPECT_EQ(steps[1].action, Action::leak_down);
+    EXPECT_EQ(steps[1].reason, say("odds.read_as_well", 2));
+    rules.next = {{Action::leak_down, 2, say("next.leak_down_low", 2)}};
+    EXPECT_EQ(steps_by_worth(rules, leaks, reference).size(), 1U);
 }
 
 TEST(Verdict, WhatWouldSettleItIsAskedOfTheSuspectedNotOfTheHealthy) {
@@ -241,15 +283,19 @@ TEST(Verdict, WhatWouldSettleItIsAskedOfTheSuspectedNotOfTheHealthy) {
         leaks.cylinders[static_cast<std::size_t>(i)].number = i + 1;
         leaks.cylinders[static_cast<std::size_t>(i)].measured = i < 2;
     }
+    const auto reference = *findings::built_in_reference();
     leaks.next_tests = {{Action::leak_down, 1, 0.9}, {Action::listen, 2, 0.6}, {Action::leak_down, 3, 0.3}};
     const auto cylinders = [&] {
         std::vector<int> out;
-        for (const NextTest& test : settling_tests(leaks))
+        for (const NextTest& test : settling_tests(leaks, reference))
             out.push_back(test.cylinder);
         return out;
     };
     // Nobody is suspected: as telling as they are.
     EXPECT_EQ(cylinders(), (std::vector<int>{1, 2, 3}));
+    // What is likely sound needs no settling.
+    leaks.cylinders[0].seals_well = reference.assumed("likely");
+    EXPECT_EQ(cylinders(), (std::vector<int>{2, 3}));
     leaks.cylinders[1].main = Path::exhaust;
     EXPECT_EQ(cylinders(), (std::vector<int>{2, 3}));
     // A cylinder whose numbers did not settle is not healthy either.

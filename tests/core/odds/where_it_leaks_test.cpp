@@ -426,7 +426,7 @@ TEST(WhereItLeaks, AFarPriorThatFewDrawsStandBehindMakesItUnsure) {
 
 TEST(WhereItLeaks, NextTestsAreSortedByWhatTheyTell) {
     Odds bench(2);
-    bench.dry_all({"9.5", "6.0"}, "bar");
+    bench.dry_all({"10.6", "6.0"}, "bar");
     const auto next = bench.odds().next_tests;
     ASSERT_FALSE(next.empty());
     EXPECT_EQ(next.front().cylinder, 2);
