@@ -7593,6 +7593,11 @@
         <translation>An Zylinder %1 wurde nichts gemessen: Es würden nur die Annahmen sprechen.</translation>
     </message>
     <message>
+        <source>All that was read of cylinder %1 is from testers that failed their checks: nothing but the assumptions would speak.</source>
+        <extracomment>odds.nothing_left</extracomment>
+        <translation>Alles, was an Zylinder %1 abgelesen wurde, stammt von Prüfgeräten, die ihre Prüfung nicht bestanden haben: Nur die Annahmen würden sprechen.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.tdc_first</extracomment>
         <translation>Zylinder %1: Erst klären, ob er im richtigen OT stand. Bis dahin bleiben Druckverlustprüfung und Gehörtes bei den Wahrscheinlichkeiten außen vor.</translation>

@@ -7593,6 +7593,11 @@
         <translation>En el cilindro %1 no se midió nada: solo hablarían los supuestos.</translation>
     </message>
     <message>
+        <source>All that was read of cylinder %1 is from testers that failed their checks: nothing but the assumptions would speak.</source>
+        <extracomment>odds.nothing_left</extracomment>
+        <translation>Todo lo que se leyó del cilindro %1 viene de comprobadores que no pasaron su verificación: solo hablarían los supuestos.</translation>
+    </message>
+    <message>
         <source>Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was heard are left out of the odds.</source>
         <extracomment>odds.tdc_first</extracomment>
         <translation>Cilindro %1: aclarar primero si estaba en el PMS correcto. Hasta entonces su estanqueidad y lo que se oyó quedan fuera de las probabilidades.</translation>

@@ -67,7 +67,9 @@ Findings find(const Dossier& dossier, const Visit& visit, const Reference& refer
     out.expectation = expectation_of(at);
     out.weakened_by = weakened_by(at);
     out.headline = headline_of(at, out);
-    if (out.headline.code.starts_with("engine.low_")) out.contradictions.push_back(Remark{out.headline, {}});
+    if (out.headline.code.starts_with("engine.low_but_seals") ||
+        out.headline.code.starts_with("engine.low_everywhere"))
+        out.contradictions.push_back(Remark{out.headline, {}});
     out.next = next_steps(at, out, earlier);
     return out;
 }

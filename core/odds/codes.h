@@ -21,6 +21,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"odds.does_not_fit", "cw"},      // a test far off everything that the others allow
     // Why the odds are what they are.
     {"odds.nothing_measured", "c"},
+    {"odds.nothing_left", "c"},           // the testers of all that was measured failed their checks
     {"odds.tdc_first", "c"},              // wrong-TDC question: leak-down and exits left out
     {"odds.clearance_siblings", "cwLL"},  // a valve's clearance far below its siblings': no verdict before
     {"odds.clearance_first", "cw"},  // no strip-down verdict on that valve before its clearance is recorded

@@ -25,33 +25,6 @@ using findings::Case;
 using findings::Path;
 using findings::say;
 
-double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
-    double sum = 0.0;
-    for (const Reading* reading : readings)
-        sum += (reading->*field)->si();
-    return sum / static_cast<double>(readings.size());
-}
-
-double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
-    double out = 0.0;
-    for (const Reading* reading : readings)
-        out = std::max(out, step_pa(*reading, field));
-    return out;
-}
-
-/// What repeats that lie further apart than readings usually do add to the doubt of their mean, standard. Up
-/// to twice the usual scatter is chance: about one pair in twenty is so far apart.
-double further_apart(const std::vector<const Reading*>& readings,
-                     std::optional<TypedPressure> Reading::*field, double usual_pa) {
-    if (readings.size() < 2) return 0.0;
-    const double middle = mean(readings, field);
-    const auto count = static_cast<double>(readings.size());
-    double squares = 0.0;
-    for (const Reading* reading : readings)
-        squares += std::pow((reading->*field)->si() - middle, 2);
-    return std::sqrt(std::max(squares / (count - 1.0) - 4.0 * usual_pa * usual_pa, 0.0) / count);
-}
-
 /// Puts a visit's evidence together, cylinder by cylinder.
 class Collect {
 public:
@@ -208,8 +181,8 @@ private:
     void read(CylinderEvidence& cylinder) {
         const Case state = findings::case_of(dossier_, visit_, reference_, {cylinder.tag});
         if (out_.cranking) {
-            cylinder.dry = cranking(state, TestKind::dry, cylinder.number);
-            if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, cylinder.number);
+            cylinder.dry = cranking(state, TestKind::dry, cylinder);
+            if (engine_.fuel == Fuel::petrol) cylinder.wet = cranking(state, TestKind::wet, cylinder);
         }
         add_leaks(state, cylinder);
         add_exits(state, cylinder);
@@ -300,7 +273,8 @@ private:
     }
 
     /// How far off a tester is that failed its check nobody knows.
-    void leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings) {
+    void leave_out_failed(const Case& state, TestKind test, std::vector<const Reading*>& readings,
+                          CylinderEvidence& cylinder) {
         std::erase_if(readings, [&](const Reading* reading) {
             const Tester* tester = findings::tester_of(state, test, reading->tester);
             const TesterCheck* check = tester ? failed_check(*tester) : nullptr;
@@ -308,14 +282,40 @@ private:
             auto said = say("odds.tester_failed", tester->name, findings::word_of(check->kind));
             if (std::ranges::find(out_.reasons, said) == out_.reasons.end())
                 out_.reasons.push_back(std::move(said));
+            cylinder.left_out = true;
             return true;
         });
     }
 
-    std::optional<CrankEvidence> cranking(const Case& state, TestKind test, int number) {
-        auto readings = findings::counted(state, test, number);
+    /// Each repeat has its gauge's errors: those of other gauges than the last one's are this mean's alone.
+    void widen_by_other_gauges(const Case& state, const std::vector<const Reading*>& readings, double step_pa,
+                               CrankEvidence& mean) const {
+        const auto gauge = [&](const Reading* reading) {
+            return findings::tester_of(state, reading->test, reading->tester);
+        };
+        std::vector<const Tester*> gauges;
+        for (const Reading* reading : readings)
+            if (std::ranges::find(gauges, gauge(reading)) == gauges.end()) gauges.push_back(gauge(reading));
+        if (gauges.size() < 2) return;
+        const auto share = [&](const Tester* of) {
+            return static_cast<double>(std::ranges::count(readings, of, gauge)) /
+                   static_cast<double>(readings.size());
+        };
+        const Tester* own = gauge(readings.back());
+        mean.offset_pa *= share(own);
+        mean.gain *= share(own);
+        for (const Tester* other : gauges) {
+            if (other == own) continue;
+            const CrankEvidence on = crank_evidence(other, mean.final_pa, step_pa, reference_);
+            mean.apart_pa = std::hypot(mean.apart_pa, share(other) * on.offset_pa,
+                                       share(other) * on.gain * mean.final_pa);
+        }
+    }
+
+    std::optional<CrankEvidence> cranking(const Case& state, TestKind test, CylinderEvidence& cylinder) {
+        auto readings = findings::counted(state, test, cylinder.number);
         std::erase_if(readings, [](const Reading* reading) { return !reading->final; });
-        leave_out_failed(state, test, readings);
+        leave_out_failed(state, test, readings, cylinder);
         if (readings.empty()) return std::nullopt;
         const Reading& last = *readings.back();
         const Tester* tester = findings::tester_of(state, test, last.tester);
@@ -326,25 +326,7 @@ private:
         out.apart_pa = further_apart(readings, &Reading::final,
                                      std::hypot(out.noise_pa, assumptions_.at("reading-scatter") * final_pa));
         out.repeats = static_cast<int>(readings.size());
-        // Each repeat has its gauge's errors: those of others than the last are this mean's alone.
-        double own = 0.0;
-        std::vector<std::pair<const Tester*, double>> others;
-        for (const Reading* reading : readings) {
-            const Tester* on = findings::tester_of(state, test, reading->tester);
-            const auto known = std::ranges::find(others, on, &std::pair<const Tester*, double>::first);
-            double& share = on == tester            ? own
-                            : known != others.end() ? known->second
-                                                    : others.emplace_back(on, 0.0).second;
-            share += 1.0 / static_cast<double>(readings.size());
-        }
-        if (!others.empty()) {
-            out.offset_pa *= own;
-            out.gain *= own;
-        }
-        for (const auto& [other, share] : others) {
-            const CrankEvidence on = crank_evidence(other, final_pa, step_pa, reference_);
-            out.apart_pa = std::hypot(out.apart_pa, share * on.offset_pa, share * on.gain * final_pa);
-        }
+        widen_by_other_gauges(state, readings, step_pa, out);
         std::vector<const Reading*> firsts = readings;
         std::erase_if(firsts, [](const Reading* reading) { return !reading->first; });
         if (!firsts.empty()) out.first_pa = mean(firsts, &Reading::first);
@@ -386,7 +368,7 @@ private:
             return !reading->set || !reading->held || !(reading->set->si() > 0.0) ||
                    reading->held->si() > reading->set->si();
         });
-        leave_out_failed(state, TestKind::leak_down, readings);
+        leave_out_failed(state, TestKind::leak_down, readings, cylinder);
         while (!readings.empty()) {
             const Reading* first = readings.front();
             const double set = first->set->si();

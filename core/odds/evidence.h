@@ -98,6 +98,7 @@ struct CylinderEvidence : StateReadings {
     std::vector<std::size_t> joints;    ///< places in Evidence::joints
     std::vector<EarlierState> earlier;  ///< newest first
     std::vector<ExitEvidence> to_hear;  ///< exits that nobody listened at yet
+    bool left_out = false;              ///< some of its readings: their tester failed its check
     bool wrong_tdc_suspected = false;   ///< then its leak-down and exits are left out
     /// The valve that was put right after all that was read and heard: nothing was measured in this state.
     std::optional<findings::Path> put_right;

@@ -96,6 +96,31 @@ private:
 
 }  // namespace
 
+double mean(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
+    double sum = 0.0;
+    for (const Reading* reading : readings)
+        sum += (reading->*field)->si();
+    return sum / static_cast<double>(readings.size());
+}
+
+double coarsest(const std::vector<const Reading*>& readings, std::optional<TypedPressure> Reading::*field) {
+    double out = 0.0;
+    for (const Reading* reading : readings)
+        out = std::max(out, step_pa(*reading, field));
+    return out;
+}
+
+double further_apart(const std::vector<const Reading*>& readings,
+                     std::optional<TypedPressure> Reading::*field, double usual_pa) {
+    if (readings.size() < 2) return 0.0;
+    const double middle = mean(readings, field);
+    const auto count = static_cast<double>(readings.size());
+    double squares = 0.0;
+    for (const Reading* reading : readings)
+        squares += std::pow((reading->*field)->si() - middle, 2);
+    return std::sqrt(std::max(squares / (count - 1.0) - 4.0 * usual_pa * usual_pa, 0.0) / count);
+}
+
 CrankEvidence crank_evidence(const Tester* tester, double final_pa, double step_pa,
                              const findings::Reference& reference) {
     const auto gauge = findings::instrument_of(tester ? &tester->gauge : nullptr, std::max(final_pa, 1.0),

@@ -114,7 +114,10 @@ findings::Word name_of(findings::Path path) {
 
 Message headline_of(const CylinderOdds& cylinder, const findings::Reference& reference) {
     const int number = cylinder.number;
-    if (!cylinder.measured) return say("odds.nothing_measured", number);
+    if (!cylinder.measured)
+        return say(
+            says(cylinder.reasons, "odds.nothing_left") ? "odds.nothing_left" : "odds.nothing_measured",
+            number);
     if (says(cylinder.reasons, "odds.tdc_first")) return say("odds.tdc_first", number);
     const auto reason = [&](std::initializer_list<const char*> codes) -> const Message* {
         for (const char* code : codes)

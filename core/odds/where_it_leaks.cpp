@@ -40,7 +40,8 @@ void add_reasons(const Dossier& dossier, const Visit& visit, const findings::Ref
                  const CylinderEvidence& evidence, CylinderOdds& out) {
     const int number = evidence.number;
     const double worth_saying = reference.assumed("asked-from");
-    if (!out.measured) out.reasons.push_back(say("odds.nothing_measured", number));
+    if (!out.measured)
+        out.reasons.push_back(say(evidence.left_out ? "odds.nothing_left" : "odds.nothing_measured", number));
     const auto any = [&](auto has) { return has(evidence) || std::ranges::any_of(evidence.earlier, has); };
     const bool air = any([](const StateReadings& state) { return !state.leaks.empty(); });
     const bool ever = any([](const StateReadings& state) { return !state.exits.empty(); });

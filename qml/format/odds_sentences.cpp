@@ -35,6 +35,9 @@ const std::unordered_map<std::string_view, const char*> sentences = {
 
     SAY("odds.nothing_measured",
         "Nothing was measured on cylinder %1: nothing but the assumptions would speak."),
+    SAY("odds.nothing_left",
+        "All that was read of cylinder %1 is from testers that failed their checks: nothing but the "
+        "assumptions would speak."),
     SAY("odds.tdc_first",
         "Cylinder %1: first settle whether it stood at the right TDC. Until then its leak-down and what was "
         "heard "

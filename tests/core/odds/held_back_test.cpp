@@ -7,6 +7,7 @@
 #include <gtest/gtest.h>
 
 #include "core/findings/case.h"
+#include "core/odds/evidence.h"
 #include "core/odds/verdict.h"
 #include "tests/core/odds/bench.h"
 
@@ -148,6 +149,10 @@ TEST(HeldBack, WhatAFailedTesterReadIsLeftOut) {
     const auto after = bench.odds();
     EXPECT_GT(after.cylinders[0].seals_well, before.cylinders[0].seals_well + 0.3);
     EXPECT_TRUE(says(after.reasons, "odds.tester_failed"));
+    Odds all(1);
+    all.leak(1, "5.50", "2.50", "bar");
+    all.dossier.testers.back().checks = {failed};
+    EXPECT_EQ(headline(all.first()), "odds.nothing_left");
     TesterCheck passed{TesterCheckKind::outlet_blocked, {}, CheckResult::passed, {}, {}, {}, {}};
     passed.at.unix_ms = 1;
     bench.dossier.testers.back().checks.push_back(passed);
@@ -174,6 +179,28 @@ TEST(HeldBack, EachGaugeHasErrorsOfItsOwn) {
         return 0.5 * (odds.cylinders[4].seals_well + odds.cylinders[5].seals_well);
     };
     EXPECT_GT(sealing(true), sealing(false) + 0.1);
+}
+
+/// The mean of one reading on each of two gauges hangs on either only by half.
+TEST(HeldBack, RepeatsOnTwoGaugesAreOutForEachOfThem) {
+    Odds bench(1);
+    const auto first = bench.session().compression_gauge;
+    const TesterId other = bench.tester(TesterKind::compression_gauge, "16", "bar", "1.6").id;
+    bench.session().compression_gauge = first;
+    const auto evidence = [&] {
+        return *evidence_of(bench.dossier, bench.visit(), Odds::reference(), *built_in_assumptions(), {})
+                    .cylinders.front()
+                    .dry;
+    };
+    bench.dry(1, "9.0", "bar");
+    bench.dry(1, "9.1", "bar");
+    const CrankEvidence one = evidence();
+    EXPECT_EQ(one.apart_pa, 0.0);
+    bench.visit().readings.front().tester = other;
+    const CrankEvidence two = evidence();
+    EXPECT_DOUBLE_EQ(two.offset_pa, 0.5 * one.offset_pa);
+    // Of the same make: what the one hangs on, hangs on the other.
+    EXPECT_NEAR(two.apart_pa, 0.5 * std::hypot(one.offset_pa, one.gain * one.final_pa), 1e-6);
 }
 
 TEST(HeldBack, WildRepeatsAreNoSureMean) {
