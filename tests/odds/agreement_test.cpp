@@ -21,7 +21,19 @@ namespace {
 struct Part {
     const char* name;
     Tests tests;
+    bool two_gauges = false;  ///< the second cylinder was read on one of its own, a coarse one
 };
+
+void read_on_another(Dossier& dossier, int cylinder) {
+    Tester coarse = dossier.testers.front();
+    const FixedClock clock{Timestamp{}};
+    coarse.id = TesterId::make(clock);
+    coarse.gauge.full_scale = *TypedPressure::make("100", units::bar);
+    coarse.gauge.accuracy = "4";
+    for (Reading& reading : dossier.visits.front().readings)
+        if (reading.cylinder == cylinder && reading.final) reading.tester = coarse.id;
+    dossier.testers.push_back(std::move(coarse));
+}
 
 class Agreement : public testing::TestWithParam<Part> {
 protected:
@@ -46,10 +58,12 @@ TEST_P(Agreement, OfSharesAndMainPaths) {
     const Assumptions assumptions = blunt();
     const auto reference = *findings::built_in_reference();
     for (const std::uint64_t engine : {3U, 8U}) {
-        const Drawn drawn = draw(assumptions, reference, {}, GetParam().tests, engine);
+        Drawn drawn = draw(assumptions, reference, {}, GetParam().tests, engine);
+        if (GetParam().two_gauges) read_on_another(drawn.dossier, 2);
         const Evidence evidence =
             evidence_of(drawn.dossier, drawn.dossier.visits.front(), reference, assumptions, {});
         const auto surface = *CrankSurface::fit(*evidence.cranking);
+        ASSERT_EQ(evidence.gauges, GetParam().two_gauges ? 2U : 1U);
         const EngineModel model(evidence, assumptions, &surface);
         const std::size_t paths = reported_paths(evidence, 0).size();
         const double seals_well = seals_well_area_m2(assumptions);
@@ -176,6 +190,7 @@ INSTANTIATE_TEST_SUITE_P(Evidence, Agreement,
                                          Part{"exits", {false, false, false, false, true}},
                                          Part{"wet_and_air", {false, false, true, true, false}},
                                          Part{"staked", {true, false, true, false, true, true}},
+                                         Part{"two_gauges", {true, false, false, true, false}, true},
                                          Part{"everything", {}}),
                          [](const auto& of) { return std::string(of.param.name); });
 
