@@ -4918,39 +4918,44 @@
         <translation>Druckverlust ändert sich um %1 im Jahr über %2 Messwerte: schlechter.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held.</source>
+        <source>Cylinder %1 reads %2 after the work; %3 to %4 was predicted: it held.</source>
         <extracomment>proof.held</extracomment>
         <translation>Zylinder %1 zeigt nach der Arbeit %2; vorhergesagt war %3 bis %4: Das traf zu.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold.</source>
+        <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 predicted.</source>
         <extracomment>proof.below</extracomment>
         <translation>Zylinder %1 zeigt nach der Arbeit %2, weniger als die vorhergesagten %3 bis %4.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold.</source>
+        <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 predicted.</source>
         <extracomment>proof.above</extracomment>
         <translation>Zylinder %1 zeigt nach der Arbeit %2, mehr als die vorhergesagten %3 bis %4.</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds.</source>
+        <source>Cylinder %1: %2 to %3 was predicted. Test it again to see whether it holds.</source>
         <extracomment>proof.not_measured</extracomment>
         <translation>Zylinder %1: Vorhergesagt war %2 bis %3. Erneut prüfen, um zu sehen, ob es zutrifft.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for.</source>
+        <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was predicted for.</source>
         <extracomment>proof.not_comparable</extracomment>
         <translation>Zylinder %1 zeigt nach der Arbeit %2, aber nicht unter den Umständen, für die %3 bis %4 vorhergesagt war.</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test.</source>
+        <source>Cylinder %1: %2 to %3 was predicted for this work alone, but more was done before the next test.</source>
         <extracomment>proof.several</extracomment>
         <translation>Zylinder %1: %2 bis %3 war für diese Arbeit allein vorhergesagt, aber vor der nächsten Prüfung wurde mehr getan.</translation>
     </message>
     <message>
-        <source>Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it would have held. It says nothing about the assumptions and is not counted.</source>
+        <source>%1 was read; here it is converted to the tester and the conditions of the visit that predicted it.</source>
+        <extracomment>proof.converted</extracomment>
+        <translation>Abgelesen wurden %1; hier umgerechnet auf Prüfgerät und Bedingungen des Besuchs, der es vorhergesagt hat.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 before the work, which lies in the predicted range too: without any repair it would have held. So it says nothing of how good predictions are and is not counted among them.</source>
         <extracomment>proof.held_anyway</extracomment>
-        <translation>Zylinder %1 zeigte vor der Arbeit %2, und auch das liegt im vorhergesagten Bereich: Die Vorhersage hätte ohne jede Reparatur gestimmt. Sie sagt nichts über die Annahmen und wird nicht gezählt.</translation>
+        <translation>Zylinder %1 zeigte vor der Arbeit %2, und auch das liegt im vorhergesagten Bereich: Die Vorhersage hätte ohne jede Reparatur gestimmt. Sie sagt daher nichts darüber, wie gut Vorhersagen sind, und wird nicht mitgezählt.</translation>
     </message>
     <message>
         <source>Left out of this count because they would have held without any repair, which says nothing about the assumptions: %1.</source>

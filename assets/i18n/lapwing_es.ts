@@ -4918,39 +4918,44 @@
         <translation>La pérdida cambia %1 al año en %2 lecturas: peor.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held.</source>
+        <source>Cylinder %1 reads %2 after the work; %3 to %4 was predicted: it held.</source>
         <extracomment>proof.held</extracomment>
         <translation>El cilindro %1 da %2 después del trabajo; se había previsto de %3 a %4: se cumplió.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold.</source>
+        <source>Cylinder %1 reads %2 after the work, less than the %3 to %4 predicted.</source>
         <extracomment>proof.below</extracomment>
         <translation>El cilindro %1 da %2 después del trabajo, menos de lo previsto, de %3 a %4.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold.</source>
+        <source>Cylinder %1 reads %2 after the work, more than the %3 to %4 predicted.</source>
         <extracomment>proof.above</extracomment>
         <translation>El cilindro %1 da %2 después del trabajo, más de lo previsto, de %3 a %4.</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds.</source>
+        <source>Cylinder %1: %2 to %3 was predicted. Test it again to see whether it holds.</source>
         <extracomment>proof.not_measured</extracomment>
         <translation>Cilindro %1: se había previsto de %2 a %3. Probarlo de nuevo para ver si se cumple.</translation>
     </message>
     <message>
-        <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for.</source>
+        <source>Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was predicted for.</source>
         <extracomment>proof.not_comparable</extracomment>
         <translation>El cilindro %1 da %2 después del trabajo, pero no en las circunstancias para las que se había previsto de %3 a %4.</translation>
     </message>
     <message>
-        <source>Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test.</source>
+        <source>Cylinder %1: %2 to %3 was predicted for this work alone, but more was done before the next test.</source>
         <extracomment>proof.several</extracomment>
         <translation>Cilindro %1: se había previsto de %2 a %3 solo para este trabajo, pero se hizo más antes de la prueba siguiente.</translation>
     </message>
     <message>
-        <source>Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it would have held. It says nothing about the assumptions and is not counted.</source>
+        <source>%1 was read; here it is converted to the tester and the conditions of the visit that predicted it.</source>
+        <extracomment>proof.converted</extracomment>
+        <translation>Se leyó %1; aquí está convertido al comprobador y a las condiciones de la visita que lo predijo.</translation>
+    </message>
+    <message>
+        <source>Cylinder %1 read %2 before the work, which lies in the predicted range too: without any repair it would have held. So it says nothing of how good predictions are and is not counted among them.</source>
         <extracomment>proof.held_anyway</extracomment>
-        <translation>El cilindro %1 marcaba %2 antes del trabajo, y eso también está en el rango previsto: se habría cumplido sin reparación alguna. No dice nada de los supuestos y no se cuenta.</translation>
+        <translation>El cilindro %1 marcaba %2 antes del trabajo, y eso también está en el rango previsto: se habría cumplido sin reparación alguna. Por eso no dice nada de lo buenas que son las previsiones y no se cuenta.</translation>
     </message>
     <message>
         <source>Left out of this count because they would have held without any repair, which says nothing about the assumptions: %1.</source>

@@ -81,6 +81,7 @@ inline constexpr auto all = std::to_array<findings::codes::Code>({
     {"proof.not_measured", "cpp"},
     {"proof.not_comparable", "cppp"},
     {"proof.several", "cpp"},
+    {"proof.converted", "p"},
     {"proof.held_anyway", "cp"},
     {"proof.apart", "n"},
     {"proof.too_few", "nn"},

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <deque>
+#include <iterator>
 
 #include "core/base/apart.h"
 #include "core/compare/measured.h"
@@ -45,6 +46,7 @@ private:
     Proof proof_of(const Visit& visit, const PlanLine& line) {
         Proof out;
         out.line = line.id;
+        out.foretold_in = visit.session.id;
         out.cylinder = *line.cylinder;
         out.done_at = *line.done_at;
         out.low = findings::figure_of(*line.predicted_low);
@@ -54,6 +56,7 @@ private:
             out.says = say("proof.not_measured", out.cylinder, out.low, out.high);
             return out;
         }
+        out.read_in = after->session().id;
         if (foretold_for(out.cylinder, visit, *after) > 1) {
             out.outcome = Outcome::several;
             out.says = say("proof.several", out.cylinder, out.low, out.high);
@@ -64,9 +67,11 @@ private:
         const auto before = at_visit(visit, out.cylinder);
         if (before) there = in_terms_of(*after, *before, runs_);
         out.reading = after->shown;
-        if (there.converted)
+        if (there.converted) {
             out.reading = findings::figure(findings::Dimension::gauge_pressure, there.value.value,
                                            uncertainty::expanded(there.value.u()));
+            out.converted = say("proof.converted", after->shown);
+        }
         judge(out, there);
         if (before && before->newest().taken_at.unix_ms < out.done_at.unix_ms) hold_apart(out, *before);
         return out;
@@ -135,6 +140,25 @@ private:
 
 std::vector<Proof> proofs_of(const Dossier& dossier, const findings::Reference& reference) {
     return Prove(dossier, reference).run();
+}
+
+std::vector<findings::Message> said_of(const Proof& proof) {
+    std::vector<findings::Message> out{proof.says};
+    if (proof.converted) out.push_back(*proof.converted);
+    if (proof.why_apart) out.push_back(*proof.why_apart);
+    return out;
+}
+
+std::vector<Proof> proofs_between(std::span<const Proof> proofs, const Visit& before, const Visit& after) {
+    Timestamp last = after.session.opened_at;
+    for (const Reading& reading : after.readings)
+        last = std::max(last, reading.taken_at);
+    std::vector<Proof> out;
+    std::ranges::copy_if(proofs, std::back_inserter(out), [&](const Proof& proof) {
+        return proof.done_at >= before.session.opened_at &&
+               (proof.read_in ? *proof.read_in == after.session.id : proof.done_at <= last);
+    });
+    return out;
 }
 
 HitRate hit_rate(std::span<const Proof> proofs, const findings::Reference& reference) {

@@ -23,6 +23,8 @@ enum class Outcome {
 
 struct Proof {
     PlanLineId line;
+    SessionId foretold_in;
+    std::optional<SessionId> read_in;  ///< the first visit with a dry test since; absent: none yet
     int cylinder = 1;
     Timestamp done_at;
     findings::Figure low;  ///< foretold, gauge_pressure
@@ -30,6 +32,7 @@ struct Proof {
     std::optional<findings::Figure> reading;  ///< in the terms of the visit that foretold it
     Outcome outcome = Outcome::not_measured;
     findings::Message says;
+    std::optional<findings::Message> converted;  ///< what it read as measured, where that was another figure
     /// The reading before the work lay within what was foretold already: this would have held without any
     /// repair, and is left out of the rate however it came out (leaving out hits only would bend the rate).
     bool held_anyway = false;
@@ -39,6 +42,13 @@ struct Proof {
 /// Of every line of the dossier that is done, not "leave it", names a cylinder and foretells a reading. In
 /// the order of their visits.
 std::vector<Proof> proofs_of(const Dossier& dossier, const findings::Reference& reference);
+
+/// What a proof says, one sentence after the other.
+std::vector<findings::Message> said_of(const Proof& proof);
+
+/// Those that belong beside two visits held against each other: of work done since the earlier one was
+/// opened, and read at the later one first, or not read by then nor since.
+std::vector<Proof> proofs_between(std::span<const Proof> proofs, const Visit& before, const Visit& after);
 
 /// How many of the predictions that could be held against a reading held; of those only that the reading
 /// before the work would not have met.

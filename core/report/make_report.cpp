@@ -39,14 +39,15 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
     if (options.leaks) report.basis.odds = {options.leaks->assumptions_version, options.leaks->seed};
     // As on the screen: the most telling test first where the odds are known.
     const auto steps = options.leaks ? odds::steps_by_worth(found, *options.leaks, reference) : found.next;
+    const auto proofs = compare::proofs_of(dossier, reference);
     // The owner reads from the top: what was asked, what was found, what to do and what it costs; then what
     // it rests on; then how the numbers were made.
     for (Section& section : std::vector<Section>{
              complaint(session),
              in_short(dossier, visit, found, reference),
              remarks(Label::questions, found, &findings::CylinderFindings::questions, found.questions),
-             work_done(dossier, visit),
-             plan(visit, options.leaks, reference),
+             work_done(dossier, visit, proofs),
+             plan(dossier, visit, options.leaks, reference, proofs),
              worth_doing_next(steps),
              cautions(found, steps, engine, reference, options.appendix),
              where_it_leaks(found, options.leaks, reference, options.appendix),

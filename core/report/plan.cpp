@@ -66,6 +66,24 @@ std::optional<Range> expected_of(const PlanLine& line, const odds::WhereItLeaks*
     return expected_at(*line.cylinder, leaks, *reference);
 }
 
+/// What came of what these lines foretold, as far as it was read by this visit. The table of readings has
+/// their doubt; here it would be another one, with the scatter of days in it.
+Sentences proved(const std::vector<const PlanLine*>& lines, const Dossier& dossier, const Visit& visit,
+                 const std::vector<compare::Proof>& proofs) {
+    Sentences out;
+    for (const PlanLine* line : lines) {
+        const auto proof = std::ranges::find(proofs, line->id, &compare::Proof::line);
+        if (!line->done_at || proof == proofs.end()) continue;
+        const bool later = std::ranges::any_of(dossier.visits, [&](const Visit& other) {
+            return other.session.id == proof->read_in && other.session.opened_at > visit.session.opened_at;
+        });
+        if (later) continue;
+        for (const findings::Message& message : compare::said_of(*proof))
+            out.sentences.push_back({Bare{message}, std::nullopt, proof->cylinder});
+    }
+    return out;
+}
+
 /// @param reference null: of work that is done, where what would have come of leaving it is of no account
 Table plan_table(const std::vector<const PlanLine*>& lines, const odds::WhereItLeaks* leaks,
                  const findings::Reference* reference) {
@@ -100,7 +118,8 @@ Table plan_table(const std::vector<const PlanLine*>& lines, const odds::WhereItL
 
 }  // namespace
 
-Section plan(const Visit& visit, const odds::WhereItLeaks* leaks, const findings::Reference& reference) {
+Section plan(const Dossier& dossier, const Visit& visit, const odds::WhereItLeaks* leaks,
+             const findings::Reference& reference, const std::vector<compare::Proof>& proofs) {
     const Table table = plan_table(in_order(visit.plan), leaks, &reference);
     Facts facts;
     const PlanTotals quick = totals_of(visit.plan, PlanOption::quick_fix);
@@ -119,11 +138,14 @@ Section plan(const Visit& visit, const odds::WhereItLeaks* leaks, const findings
         add(facts, Label::planned_retest, {*visit.session.retest_planned_for});
     Section section{Label::plan, {}};
     add_block(section, table, !table.rows.empty());
+    Sentences came = proved(in_order(visit.plan), dossier, visit, proofs);
+    const bool any = !came.sentences.empty();
+    add_block(section, std::move(came), any);
     add_block(section, facts, !facts.facts.empty());
     return section;
 }
 
-Section work_done(const Dossier& dossier, const Visit& visit) {
+Section work_done(const Dossier& dossier, const Visit& visit, const std::vector<compare::Proof>& proofs) {
     const Visit* before = visit_before(dossier, visit);
     Section section{Label::work_done, {}};
     if (!before) return section;
@@ -139,6 +161,9 @@ Section work_done(const Dossier& dossier, const Visit& visit) {
     const bool any = !done.empty();
     const bool summed = any && !facts.facts.empty();
     add_block(section, std::move(table), any);
+    Sentences came = proved(in_order(done), dossier, visit, proofs);
+    const bool read = !came.sentences.empty();
+    add_block(section, std::move(came), read);
     add_block(section, std::move(facts), summed);
     return section;
 }

@@ -3,6 +3,7 @@
 
 #pragma once
 
+#include "core/compare/proof.h"
 #include "core/findings/findings.h"
 #include "core/odds/where_it_leaks.h"
 #include "core/report/report.h"
@@ -44,9 +45,11 @@ Section cautions(const findings::Findings& found, const std::vector<findings::Ne
 
 // plan.cpp
 /// @param leaks for the reading to expect where a line has none of its own; may be null
-Section plan(const Visit& visit, const odds::WhereItLeaks* leaks, const findings::Reference& reference);
+/// @param proofs of the dossier: what came of what ticked lines foretold
+Section plan(const Dossier& dossier, const Visit& visit, const odds::WhereItLeaks* leaks,
+             const findings::Reference& reference, const std::vector<compare::Proof>& proofs);
 /// Of the plans of earlier visits, between the one before and this one.
-Section work_done(const Dossier& dossier, const Visit& visit);
+Section work_done(const Dossier& dossier, const Visit& visit, const std::vector<compare::Proof>& proofs);
 
 // reasons.cpp: what follows from it
 /// @param appendix with rules that were made for other engines and decide nothing here

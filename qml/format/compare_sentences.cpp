@@ -120,17 +120,19 @@ const std::unordered_map<std::string_view, const char*> sentences = {
     SAY("history.trend_better_leakage", "Leakage changes by %1 a year over %2 readings: better."),
     SAY("history.trend_worse_leakage", "Leakage changes by %1 a year over %2 readings: worse."),
 
-    SAY("proof.held", "Cylinder %1 reads %2 after the work; %3 to %4 was foretold: it held."),
-    SAY("proof.below", "Cylinder %1 reads %2 after the work, less than the %3 to %4 foretold."),
-    SAY("proof.above", "Cylinder %1 reads %2 after the work, more than the %3 to %4 foretold."),
-    SAY("proof.not_measured", "Cylinder %1: %2 to %3 was foretold. Test it again to see whether it holds."),
+    SAY("proof.held", "Cylinder %1 reads %2 after the work; %3 to %4 was predicted: it held."),
+    SAY("proof.below", "Cylinder %1 reads %2 after the work, less than the %3 to %4 predicted."),
+    SAY("proof.above", "Cylinder %1 reads %2 after the work, more than the %3 to %4 predicted."),
+    SAY("proof.not_measured", "Cylinder %1: %2 to %3 was predicted. Test it again to see whether it holds."),
     SAY("proof.not_comparable",
-        "Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was foretold for."),
+        "Cylinder %1 reads %2 after the work, but not under circumstances that %3 to %4 was predicted for."),
     SAY("proof.several",
-        "Cylinder %1: %2 to %3 was foretold for this work alone, but more was done before the next test."),
+        "Cylinder %1: %2 to %3 was predicted for this work alone, but more was done before the next test."),
+    SAY("proof.converted",
+        "%1 was read; here it is converted to the tester and the conditions of the visit that predicted it."),
     SAY("proof.held_anyway",
-        "Cylinder %1 read %2 before the work, which lies in the foretold range too: without any repair it "
-        "would have held. It says nothing about the assumptions and is not counted."),
+        "Cylinder %1 read %2 before the work, which lies in the predicted range too: without any repair it "
+        "would have held. So it says nothing of how good predictions are and is not counted among them."),
     SAY("proof.apart",
         "Left out of this count because they would have held without any repair, which says nothing about "
         "the "

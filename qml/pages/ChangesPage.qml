@@ -140,6 +140,13 @@ AppPage {
                             }
                         }
                     }
+
+                    FindingLines {
+                        objectName: "proofs"
+                        width: parent.width
+                        visible: lines.length > 0
+                        lines: panel.modelData.proofs
+                    }
                 }
             }
         }

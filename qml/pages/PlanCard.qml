@@ -45,10 +45,18 @@ Panel {
         InfoLine {
             objectName: "expected"
             width: parent.width
-            visible: text !== ""
+            // What came of it names the range again: shown twice only where a touch explains it.
+            visible: text !== "" && (explained || card.line.proofs.length === 0)
             text: card.line.expected
             explained: card.line.from.length > 0
             onClicked: card.explain(card.line.from)
+        }
+
+        FindingLines {
+            objectName: "proofs"
+            width: parent.width
+            visible: lines.length > 0
+            lines: card.line.proofs
         }
 
         Flow {

@@ -5,6 +5,7 @@
 
 #include <QRegularExpression>
 
+#include "qml/format/bare_text.h"
 #include "qml/format/difference_text.h"
 
 namespace lapwing::print {
@@ -30,13 +31,6 @@ QString figures_together(QString text) {
             "(?<=[%±]) (?=[±\\d])|(?<=bar|psi|kPa|hPa|cm2|nHg) (?=±)"),
         QRegularExpression::UseUnicodePropertiesOption);
     return text.replace(inside, QString(QChar::Nbsp));
-}
-
-QString bare_text(const format::Formatter& formatter, findings::Message message) {
-    for (findings::Arg& arg : message.args)
-        if (const auto* figure = std::get_if<findings::Figure>(&arg))
-            arg = formatter.valueText(*figure).toStdString();
-    return formatter.text(message);
 }
 
 QString figure_text(const format::Formatter& formatter, const findings::Figure& figure) {
@@ -65,7 +59,7 @@ QString Wording::text(const report::Text& text) const {
             [this](const findings::Word& word) { return formatter_.text(word); },
             [this](const findings::Message& message) { return figures_together(formatter_.text(message)); },
             [this](const report::Bare& bare) {
-                return figures_together(bare_text(formatter_, bare.message));
+                return figures_together(format::bare_text(bare.message, formatter_));
             },
             [this](const findings::Figure& figure) { return figure_text(formatter_, figure); },
             [this](const report::Difference& difference) {

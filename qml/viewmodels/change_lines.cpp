@@ -6,6 +6,7 @@
 #include <QtNumeric>
 
 #include "core/compare/words.h"
+#include "qml/format/bare_text.h"
 #include "qml/format/difference_text.h"
 #include "qml/viewmodels/bores.h"
 
@@ -65,6 +66,23 @@ QVariantList reason_lines(const std::vector<compare::Reason>& reasons, const Eng
             {"from", -1}};
     }
     return out;
+}
+
+QVariantMap proof_line(const compare::Proof& proof, const format::Formatter& format) {
+    using compare::Outcome;
+    QStringList said;
+    for (const auto& message : compare::said_of(proof))
+        said << format::bare_text(message, format);
+    const bool read =
+        proof.outcome == Outcome::held || proof.outcome == Outcome::below || proof.outcome == Outcome::above;
+    const bool tells = read && !proof.held_anyway;
+    return {{"symbol", !tells                           ? QStringLiteral("question")
+                       : proof.outcome == Outcome::held ? QStringLiteral("check")
+                                                        : QStringLiteral("close")},
+            {"mark", QString()},
+            {"figure", QString()},
+            {"text", said.join(u' ')},
+            {"from", -1}};
 }
 
 QVariantMap bore_map(const report::Bore& bore) {

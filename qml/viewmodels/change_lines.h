@@ -5,7 +5,7 @@
 
 #include <QVariant>
 
-#include "core/compare/compare.h"
+#include "core/compare/proof.h"
 #include "core/report/report.h"
 #include "qml/format/formatter.h"
 
@@ -26,6 +26,10 @@ QString verdict_text(const compare::Change& change, const format::Formatter& for
 /// {symbol, text}; with the cylinders where not all are meant.
 QVariantList reason_lines(const std::vector<compare::Reason>& reasons, const Engine& engine,
                           const format::Formatter& format);
+
+/// What came of a prediction: {symbol, mark, figure, text, from}. Without doubts: beside it the same readings
+/// have those of their own day.
+QVariantMap proof_line(const compare::Proof& proof, const format::Formatter& format);
 
 /// As BoreGlyph wants it.
 QVariantMap bore_map(const report::Bore& bore);

@@ -90,6 +90,7 @@ ChangesModel::Found ChangesModel::look(const Result<Dossier>& dossier, const QSt
     const compare::Side then = side(out.choices[earlier]);
     const compare::Side now = side(out.choices[later]);
     out.changes = compare::compare(*dossier, then, now, reference);
+    out.proofs = compare::proofs_between(compare::proofs_of(*dossier, reference), *then.visit, *now.visit);
     out.then = findings::find(*dossier, *then.visit, reference, {then.tag, nullptr, false});
     out.now = findings::find(*dossier, *now.visit, reference, {now.tag, nullptr, false});
     return out;
@@ -120,17 +121,21 @@ QVariantList ChangesModel::choices() const {
     return out;
 }
 
-QString ChangesModel::text_of(const QString& value) const {
+/// One name a session, however many states of it can be chosen.
+void ChangesModel::name_choices() {
+    std::vector<Session> all;
+    for (const Choice& choice : found_.choices)
+        all.push_back(choice.session);
+    QHash<QString, QString> sessions;
+    names_.clear();
     for (const Choice& choice : found_.choices) {
-        if (choice.value != value) continue;
-        std::vector<Session> all;
-        for (const Choice& other : found_.choices)
-            all.push_back(other.session);
-        const QString visit =
-            session_name(Visit{choice.session, choice.readings, {}, {}, {}, {}, {}}, all, format()).line();
-        return choice.tag ? visit + QStringLiteral(" · ") + format().name(*choice.tag) : visit;
+        QString& visit = sessions[id_text(choice.session.id)];
+        if (visit.isEmpty())
+            visit = session_name(Visit{choice.session, choice.readings, {}, {}, {}, {}, {}}, all, format())
+                        .line();
+        names_[choice.value] =
+            choice.tag ? visit + QStringLiteral(" · ") + format().name(*choice.tag) : visit;
     }
-    return {};
 }
 
 QVariantMap ChangesModel::test_item(const compare::Change& change, TestKind test, std::size_t row) {
@@ -159,6 +164,15 @@ QVariantMap ChangesModel::test_item(const compare::Change& change, TestKind test
     return out;
 }
 
+/// None before the person's own call: what came of a prediction is a verdict too.
+QVariantList ChangesModel::proofs_for(int cylinder) const {
+    QVariantList out;
+    if (before_waits_ || after_waits_) return out;
+    for (const compare::Proof& proof : found_.proofs)
+        if (proof.cylinder == cylinder) out << proof_line(proof, format());
+    return out;
+}
+
 /// No verdict on a visit before the person's own call on it.
 bool ChangesModel::waits(const QString& side) const {
     const auto id = SessionId::parse(side.section(u'/', 0, 0).toStdString());
@@ -170,6 +184,7 @@ void ChangesModel::show() {
     before_waits_ = waits(before_);
     after_waits_ = waits(after_);
     derivations_.clear();
+    name_choices();
     reasons_ = reason_lines(found_.changes.reasons, found_.engine, format());
     cylinders_.clear();
     for (std::size_t i = 0; i < found_.changes.cylinders.size(); ++i) {
@@ -180,7 +195,8 @@ void ChangesModel::show() {
         const Cylinder* card = find_cylinder(found_.engine, cylinder.number);
         cylinders_ << QVariantMap{{"number", cylinder.number},
                                   {"name", card ? QString::fromStdString(card->name) : QString()},
-                                  {"tests", tests}};
+                                  {"tests", tests},
+                                  {"proofs", proofs_for(cylinder.number)}};
     }
 }
 

@@ -3,9 +3,10 @@
 
 #pragma once
 
+#include <QHash>
 #include <QVariant>
 
-#include "core/compare/compare.h"
+#include "core/compare/proof.h"
 #include "qml/viewmodels/history_backed.h"
 
 namespace lapwing {
@@ -28,7 +29,7 @@ class ChangesModel : public lapwing::HistoryBacked {
     /// {symbol, text}
     Q_PROPERTY(QVariantList reasons READ reasons NOTIFY refreshed)
     /// {number, name, tests: [{test, title, before, after (bores), beforeText, afterText, difference, verdict
-    /// (key), word, from}]}
+    /// (key), word, from}], proofs: what was foretold of work in between, and what came of it}
     Q_PROPERTY(QVariantList cylinders READ cylinders NOTIFY refreshed)
 
 public:
@@ -65,17 +66,21 @@ private:
         std::vector<Choice> choices;  ///< oldest first
         QString before, after;
         compare::Comparison changes;
+        std::vector<compare::Proof> proofs;
         findings::Findings then, now;
     };
     static std::vector<Choice> choices_of(const Dossier& dossier);
     static Found look(const Result<Dossier>& dossier, const QString& before, const QString& after,
                       const findings::Reference& reference);
     [[nodiscard]] QVariantMap test_item(const compare::Change& change, TestKind test, std::size_t row);
-    [[nodiscard]] QString text_of(const QString& id) const;
+    [[nodiscard]] QVariantList proofs_for(int cylinder) const;
+    void name_choices();
+    [[nodiscard]] QString text_of(const QString& value) const { return names_.value(value); }
     [[nodiscard]] bool waits(const QString& side) const;
 
     QString before_, after_;
     Found found_;
+    QHash<QString, QString> names_;  ///< of the choices
     QVariantList reasons_, cylinders_;
     bool before_waits_ = false, after_waits_ = false;
     std::vector<findings::Derivation> derivations_;

@@ -11,8 +11,10 @@
 #include "core/model/plan_totals.h"
 #include "core/workflow/plan.h"
 #include "core/workflow/sessions.h"
+#include "qml/viewmodels/change_lines.h"
 #include "qml/viewmodels/derivation_item.h"
 #include "qml/viewmodels/form_lines.h"
+#include "qml/viewmodels/my_call_model.h"
 
 namespace lapwing {
 namespace {
@@ -80,12 +82,57 @@ QVariantList PlanModel::linesNow(const std::vector<Offer>& offers) const {
             {"details", details},
             {"expected", expected},
             {"from", expected.isEmpty() ? QVariantList() : fromOf(*line, offers)},
+            {"proofs", proofsOf(*line)},
             {"done", line->done_at.has_value()},
             {"doneText", line->done_at ? tr("Done %1").arg(format().shortDate(*line->done_at)) : QString()},
             {"first", line == ordered.front()},
             {"last", line == ordered.back()}};
     }
     return list;
+}
+
+void PlanModel::sessionRead() {
+    OddsBacked::sessionRead();
+    prove();
+}
+
+/// Off the UI thread: what was read after the work may have to be put into this visit's terms. The prover
+/// ends before the page does; a posted event dies with the page.
+void PlanModel::prove() {
+    const bool any = std::ranges::any_of(visit().plan, [](const PlanLine& line) { return !!line.done_at; });
+    if (!any) {
+        proofs_.clear();
+        return;
+    }
+    if (!prover_) prover_ = std::make_unique<workflow::Background>();
+    prover_->ask<std::vector<compare::Proof>>(
+        [&desk = app()->desk(), &reference = reference(), id = engine().id](const std::stop_token&) {
+            const auto history = desk.dossier(id);
+            return history ? compare::proofs_of(*history, reference) : std::vector<compare::Proof>();
+        },
+        [this](std::vector<compare::Proof> proofs) {
+            QMetaObject::invokeMethod(
+                this,
+                [this, proofs = std::move(proofs)]() mutable {
+                    proofs_ = std::move(proofs);
+                    refresh();
+                    emit refreshed();
+                },
+                Qt::QueuedConnection);
+        });
+}
+
+QVariantList PlanModel::proofsOf(const PlanLine& line) const {
+    QVariantList out;
+    if (!line.done_at) return out;
+    for (const compare::Proof& proof : proofs_) {
+        if (proof.line != line.id) continue;
+        // A verdict on a visit waits for the person's own call on it.
+        const bool first = app()->settings()->callFirst() && proof.read_in;
+        const auto read_in = first ? app()->desk().visit(*proof.read_in) : std::nullopt;
+        if (!read_in || !call_wanted(*app(), *read_in)) out << proof_line(proof, format());
+    }
+    return out;
 }
 
 QVariantList PlanModel::totalsNow() const {

@@ -6,6 +6,7 @@
 #include <set>
 #include <string>
 
+#include "core/compare/proof.h"
 #include "core/workflow/proposals.h"
 #include "qml/viewmodels/odds_backed.h"
 
@@ -28,8 +29,8 @@ class PlanModel : public lapwing::OddsBacked {
 public:
     using OddsBacked::OddsBacked;
 
-    /// {id, option, title, work, details [text], expected, from, done, doneText, first, last}; `from` as in
-    /// `proposals`
+    /// {id, option, title, work, details [text], expected, from, proofs, done, doneText, first, last}; `from`
+    /// as in `proposals`; `proofs` says what came of the reading to expect, once the work is done
     [[nodiscard]] QVariantList lines() const { return lines_; }
     /// {name, value}
     [[nodiscard]] QVariantList totals() const { return totals_; }
@@ -64,6 +65,7 @@ signals:
 
 protected:
     void refresh() override;
+    void sessionRead() override;
 
 private:
     /// A proposal as it would stand in the plan, with how its reading to expect is made.
@@ -78,6 +80,8 @@ private:
     [[nodiscard]] bool planned(const PlanLine& line, const std::set<std::string>& proposed) const;
     [[nodiscard]] QVariantList linesNow(const std::vector<Offer>& offers) const;
     [[nodiscard]] QVariantList totalsNow() const;
+    [[nodiscard]] QVariantList proofsOf(const PlanLine& line) const;
+    void prove();
     QVariantList proposalsNow(const std::vector<Offer>& offers);
     void planRetest(const QDate& day);
 
@@ -85,6 +89,8 @@ private:
     QVariantList totals_;
     QVariantList proposals_;
     std::vector<PlanLine> proposed_;
+    std::vector<compare::Proof> proofs_;  ///< of the whole engine's ticked work
+    std::unique_ptr<workflow::Background> prover_;
 };
 
 }  // namespace lapwing

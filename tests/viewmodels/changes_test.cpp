@@ -154,6 +154,29 @@ private slots:
         QVERIFY(points.first().toMap()["text"].toString().startsWith(QStringLiteral("Dry test · 15")));
     }
 
+    void says_beside_each_cylinder_whether_the_prediction_held() {
+        Shop shop;
+        const Dossier of = demo(shop);
+        ChangesModel model;
+        model.setBeforeId(text_id(of.visits[0].session.id));
+        model.setAfterId(text_id(of.visits[1].session.id));
+        open(model, shop, of);
+        // The demo's plan and its readings after the work: within the range it predicted.
+        const auto proof = [&](int cylinder) {
+            const auto all = model.cylinders().value(cylinder).toMap()["proofs"].toList();
+            return all.size() == 1 ? all.first().toMap() : QVariantMap();
+        };
+        QVERIFY(proof(0)["text"].toString().startsWith(QStringLiteral("Cylinder 1 reads")));
+        QVERIFY(proof(0)["text"].toString().contains(QStringLiteral("was predicted: it held.")));
+        QCOMPARE(proof(0)["symbol"].toString(), QStringLiteral("check"));
+        QVERIFY(!proof(1).isEmpty());
+        // The doubts of these readings stand elsewhere, and are those of their own day.
+        QVERIFY(!proof(0)["text"].toString().contains(u'±'));
+        // A year later something else is held against each other.
+        model.setAfterId(text_id(of.visits[2].session.id));
+        QTRY_VERIFY(model.cylinders().value(0).toMap()["proofs"].toList().isEmpty());
+    }
+
     void one_visit_is_too_few() {
         Shop shop;
         const Engine engine = shop.add_engine(QStringLiteral("New one"), 1);

@@ -4,6 +4,7 @@
 #include "core/workflow/plan.h"
 
 #include "core/workflow/clearances.h"
+#include "core/workflow/remarks.h"
 #include "qml/viewmodels/plan_line_form.h"
 #include "qml/viewmodels/plan_lines.h"
 #include "qml/viewmodels/plan_model.h"
@@ -98,6 +99,49 @@ private slots:
         visit.shop.undo();
         QVERIFY(visit.stored().plan.empty());
         QVERIFY(proposal(model, QStringLiteral("Head off")) >= 0);
+    }
+
+    void ticked_work_says_whether_its_prediction_held() {
+        MeasuredVisit visit;
+        visit.dry(1, "6.0");
+        visit.shop.settle();
+        PlanLine work;
+        work.id = visit.shop.desk->make_id<PlanLineId>();
+        work.session = visit.session;
+        work.option = PlanOption::strip;
+        work.cylinder = 1;
+        work.work = "Rings new";
+        work.predicted_low = MeasuredVisit::bar("9.0");
+        work.predicted_high = MeasuredVisit::bar("10.5");
+        visit.shop.desk->run(workflow::add_plan_line(work));
+        visit.shop.settle();
+        PlanModel model;
+        show(model, visit);
+        const auto proof = [&] { return line(model, 0)["proofs"].toList().value(0).toMap(); };
+        QVERIFY(proof().isEmpty());
+        QVERIFY(!line(model, 0)["expected"].toString().isEmpty());
+        visit.shop.clock.move_by(std::chrono::hours(1));
+        model.tick(text_id(work.id), true);
+        QTRY_VERIFY(proof()["text"].toString().contains(QStringLiteral("Test it again")));
+        QCOMPARE(proof()["symbol"].toString(), QStringLiteral("question"));
+
+        visit.shop.clock.move_by(std::chrono::hours(24));
+        const SessionId as_found = visit.session;
+        visit.session = visit.shop.open_session(
+            *visit.shop.desk->engine(visit.shop.desk->engines().front().id), "After the repair");
+        visit.dry(1, "9.8");
+        visit.shop.settle();
+        QTRY_VERIFY2(proof()["text"].toString().contains(QStringLiteral("9.8 bar after the work")),
+                     qPrintable(proof()["text"].toString()));
+        QCOMPARE(proof()["symbol"].toString(), QStringLiteral("check"));
+        // It would have held without a repair: said, and no tick.
+        Visit stored = visit.shop.desk->visit(as_found).value();
+        stored.plan.front().predicted_low = MeasuredVisit::bar("5.0");
+        visit.shop.desk->run(workflow::save_plan_line(stored.plan.front()));
+        visit.shop.settle();
+        QTRY_VERIFY2(proof()["text"].toString().contains(QStringLiteral("without any repair")),
+                     qPrintable(proof()["text"].toString()));
+        QCOMPARE(proof()["symbol"].toString(), QStringLiteral("question"));
     }
 
     void an_aircrafts_plan_says_who_decides() {

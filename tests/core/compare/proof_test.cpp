@@ -56,6 +56,51 @@ TEST(Proof, ItIsHeldAgainstTheForetellingVisitsTerms) {
     EXPECT_NEAR(told.proof().reading->si, 10.0 * bar, 0.01 * bar);
 }
 
+TEST(Proof, AFigureThatWasConvertedIsSaidAsItWasRead) {
+    Foretold told;
+    Visit& after = told.years.open(30);
+    after.session.conditions.station_pressure = Years::of<PressureTag>("850hPa");
+    told.years.dry(after, "8.39bar", 1, Tag::after_repair);
+    const Proof proof = told.proof();
+    ASSERT_TRUE(proof.converted);
+    EXPECT_EQ(proof.converted->code, "proof.converted");
+    EXPECT_NEAR(std::get<findings::Figure>(proof.converted->args.front()).si, 8.39 * bar, 1.0);
+    EXPECT_EQ(said_of(proof).size(), 2U);
+    Foretold alike;
+    alike.years.dry(alike.years.open(30), "10.0bar", 1, Tag::after_repair);
+    EXPECT_EQ(said_of(alike.proof()).size(), 1U);
+}
+
+TEST(Proof, StandsBesideTheVisitsThatItIsOf) {
+    Foretold told;
+    Years& years = told.years;
+    years.dry(years.open(30), "10.0bar", 1, Tag::after_repair);
+    years.dry(years.open(365), "8.0bar");
+    const auto& visits = years.dossier.visits;
+    const auto proofs = proofs_of(years.dossier, Years::reference());
+    ASSERT_EQ(proofs.size(), 1U);
+    EXPECT_EQ(proofs[0].foretold_in, visits[0].session.id);
+    EXPECT_EQ(proofs[0].read_in, visits[1].session.id);
+    EXPECT_EQ(proofs_between(proofs, visits[0], visits[1]).size(), 1U);
+    // A year later the reading speaks of the year, not of the repair alone.
+    EXPECT_EQ(proofs_between(proofs, visits[0], visits[2]).size(), 0U);
+    EXPECT_EQ(proofs_between(proofs, visits[1], visits[2]).size(), 0U);
+}
+
+TEST(Proof, WhatNobodyTestedYetStandsBesideAVisitAfterTheWork) {
+    Foretold told;
+    Years& years = told.years;
+    years.leak(years.open(30), "5.5bar", "5.0bar");
+    const auto& visits = years.dossier.visits;
+    const auto between = proofs_between(proofs_of(years.dossier, Years::reference()), visits[0], visits[1]);
+    ASSERT_EQ(between.size(), 1U);
+    EXPECT_FALSE(between[0].read_in);
+    EXPECT_EQ(between[0].outcome, Outcome::not_measured);
+    // Done after that visit: it can't have shown it.
+    told.line().done_at->unix_ms += static_cast<std::int64_t>(100 * day_ms);
+    EXPECT_TRUE(proofs_between(proofs_of(years.dossier, Years::reference()), visits[0], visits[1]).empty());
+}
+
 TEST(Proof, OilOfTheAssemblyProvesNothing) {
     Foretold told;
     told.years.dry(told.years.open(30), "10.0bar", 1, Tag::after_repair).oiled = Oiled::before;
