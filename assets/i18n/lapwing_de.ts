@@ -1751,11 +1751,11 @@
     <name>EngineTile</name>
     <message>
         <source>%1, from an earlier visit</source>
-        <translation>%1, von einem früheren Besuch</translation>
+        <translation>%1, von einem früheren Termin</translation>
     </message>
     <message>
         <source>some cylinders as an earlier visit left them</source>
-        <translation>einige Zylinder, wie ein früherer Besuch sie hinterließ</translation>
+        <translation>einige Zylinder, wie ein früherer Termin sie hinterließ</translation>
     </message>
 </context>
 <context>
@@ -4765,12 +4765,12 @@
     <message>
         <source>Oil was on the rings at the earlier of the two visits, and none is noted at the later one: not comparable.</source>
         <extracomment>compare.oil_earlier</extracomment>
-        <translation>Beim früheren der beiden Besuche war Öl an den Ringen, beim späteren ist keins notiert: nicht vergleichbar.</translation>
+        <translation>Beim früheren der beiden Termine war Öl an den Ringen, beim späteren ist keins notiert: nicht vergleichbar.</translation>
     </message>
     <message>
         <source>Oil was on the rings at the later of the two visits, and none is noted at the earlier one: not comparable. Oil of a wet test or of the assembly lifts a reading; let the engine run, then test again.</source>
         <extracomment>compare.oil_later</extracomment>
-        <translation>Beim späteren der beiden Besuche war Öl an den Ringen, beim früheren ist keins notiert: nicht vergleichbar. Öl einer Nassprüfung oder vom Zusammenbau hebt den Messwert; Motor laufen lassen, dann erneut prüfen.</translation>
+        <translation>Beim späteren der beiden Termine war Öl an den Ringen, beim früheren ist keins notiert: nicht vergleichbar. Öl einer Nassprüfung oder vom Zusammenbau hebt den Messwert; Motor laufen lassen, dann erneut prüfen.</translation>
     </message>
     <message>
         <source>Wet tests with %1 and with %2 of oil: not comparable.</source>
@@ -4950,7 +4950,7 @@
     <message>
         <source>%1 was read; here it is converted to the tester and the conditions of the visit that predicted it.</source>
         <extracomment>proof.converted</extracomment>
-        <translation>Abgelesen wurden %1; hier umgerechnet auf Prüfgerät und Bedingungen des Besuchs, der es vorhergesagt hat.</translation>
+        <translation>Abgelesen wurden %1; hier umgerechnet auf Prüfgerät und Bedingungen des Termins, der es vorhergesagt hat.</translation>
     </message>
     <message>
         <source>Cylinder %1 read %2 before the work, which lies in the predicted range too: without any repair it would have held. So it says nothing of how good predictions are and is not counted among them.</source>
@@ -13925,7 +13925,7 @@
     <message>
         <source>Note mileage or hours at this visit, and the job number.</source>
         <extracomment>complaint, how</extracomment>
-        <translation>Kilometerstand oder Betriebsstunden bei diesem Besuch und die Auftragsnummer notieren.</translation>
+        <translation>Kilometerstand oder Betriebsstunden bei diesem Termin und die Auftragsnummer notieren.</translation>
     </message>
     <message>
         <source>Fill in the engine card: cylinders and how they are numbered, two- or four-stroke, petrol or diesel, bore, stroke, compression ratio.</source>
@@ -15540,7 +15540,7 @@
     <message>
         <source>The owner wants to see before and after and what it means. The mentor wants everything: readings, conditions, photos of the gauge, voice notes. And next year&apos;s visit begins with this one.</source>
         <extracomment>hand-over, why</extracomment>
-        <translation>Der Besitzer will Vorher und Nachher sehen und was es bedeutet. Der Mentor will alles: Messwerte, Bedingungen, Fotos vom Manometer, Sprachnotizen. Und der Besuch im nächsten Jahr beginnt mit diesem.</translation>
+        <translation>Der Besitzer will Vorher und Nachher sehen und was es bedeutet. Der Mentor will alles: Messwerte, Bedingungen, Fotos vom Manometer, Sprachnotizen. Und der Termin im nächsten Jahr beginnt mit diesem.</translation>
     </message>
     <message>
         <source>Look through the preview of the report on Hand over: would you understand it as the owner?</source>
@@ -15550,7 +15550,7 @@
     <message>
         <source>Share the session file with the mentor: one visit, or several of the same engine.</source>
         <extracomment>hand-over, how</extracomment>
-        <translation>Die Sitzungsdatei mit dem Mentor teilen: ein Besuch oder mehrere desselben Motors.</translation>
+        <translation>Die Sitzungsdatei mit dem Mentor teilen: ein Termin oder mehrere desselben Motors.</translation>
     </message>
     <message>
         <source>The owner&apos;s contact stays out of the mentor&apos;s file unless you ask for it.</source>
@@ -17101,6 +17101,10 @@
         <translation>Quellen</translation>
     </message>
     <message>
+        <source>Rules published in</source>
+        <translation>Regeln veröffentlicht in</translation>
+    </message>
+    <message>
         <source>Owner</source>
         <translation>Besitzer</translation>
     </message>
@@ -17565,8 +17569,12 @@
         <translation>Faustregeln stehen hier in ihren eigenen Worten, jede mit ihrem eigenen Urteil. Sie können sich widersprechen.</translation>
     </message>
     <message>
-        <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
-        <translation>Eine Zahl am Ende einer Linie ist ihr Zylinder; ein Strich ist die Unsicherheit von 95 %, samt Streuung von einem Tag zum anderen. Wo eine Reparatur dazwischenliegt, ist die Linie unterbrochen. Offene Zeichen sind mit dem Rest nicht vergleichbar. Alles nach den Maßstäben des neuesten Termins.</translation>
+        <source>Where limits and engine data come from stands beside them. The report with its appendix for a mentor names the source of every rule and formula and shows how each number was made.</source>
+        <translation>Woher Grenzwerte und Motordaten stammen, steht bei ihnen. Der Bericht mit Anhang für einen Mentor nennt die Quelle jeder Regel und Formel und zeigt, wie jede Zahl entstand.</translation>
+    </message>
+    <message>
+        <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt. A dry test&apos;s whisker also holds what readings scatter by from one day to the next, which the ± in the tables leaves out, so it is longer. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
+        <translation>Eine Zahl am Ende einer Linie ist ihr Zylinder; ein Strich ist die Unsicherheit von 95 %. Bei der Trockenprüfung enthält er auch, wie weit Messwerte von einem Tag zum anderen streuen, was das ± in den Tabellen weglässt; darum ist er länger. Wo eine Reparatur dazwischenliegt, ist die Linie unterbrochen. Offene Zeichen sind mit dem Rest nicht vergleichbar. Alles nach den Maßstäben des neuesten Termins.</translation>
     </message>
 </context>
 <context>
@@ -19263,7 +19271,7 @@
     </message>
     <message>
         <source>%1; %2 of them from an earlier visit</source>
-        <translation>%1; %2 davon von einem früheren Besuch</translation>
+        <translation>%1; %2 davon von einem früheren Termin</translation>
     </message>
     <message numerus="yes">
         <source>%n cylinders</source>

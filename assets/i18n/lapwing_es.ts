@@ -17101,6 +17101,10 @@
         <translation>Fuentes</translation>
     </message>
     <message>
+        <source>Rules published in</source>
+        <translation>Reglas publicadas en</translation>
+    </message>
+    <message>
         <source>Owner</source>
         <translation>Propietario</translation>
     </message>
@@ -17565,8 +17569,12 @@
         <translation>Las reglas prácticas figuran aquí con sus propias palabras, cada una con su propio veredicto. Pueden no coincidir.</translation>
     </message>
     <message>
-        <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt, the scatter from one day to the next included. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
-        <translation>Un número al final de una línea es su cilindro; un bigote es la incertidumbre del 95 %, incluida la dispersión de un día a otro. Una línea se corta donde hay una reparación en medio. Las marcas abiertas no se pueden comparar con las demás. Todo en los términos de la visita más reciente.</translation>
+        <source>Where limits and engine data come from stands beside them. The report with its appendix for a mentor names the source of every rule and formula and shows how each number was made.</source>
+        <translation>De dónde vienen los límites y los datos del motor figura junto a ellos. El informe con anexo para un mentor nombra la fuente de cada regla y fórmula y muestra cómo se obtuvo cada número.</translation>
+    </message>
+    <message>
+        <source>A number at a line&apos;s end is its cylinder; a whisker is the 95 % doubt. A dry test&apos;s whisker also holds what readings scatter by from one day to the next, which the ± in the tables leaves out, so it is longer. A line breaks where a repair lies between. Open marks can&apos;t be compared with the rest. All in the newest visit&apos;s terms.</source>
+        <translation>Un número al final de una línea es su cilindro; un bigote es la incertidumbre del 95 %. En la prueba en seco incluye también lo que las lecturas varían de un día a otro, que el ± de las tablas no incluye; por eso es más largo. Una línea se corta donde hay una reparación en medio. Las marcas abiertas no se pueden comparar con las demás. Todo en los términos de la visita más reciente.</translation>
     </message>
 </context>
 <context>

@@ -36,6 +36,7 @@ enum class Label {
     uncertainty,
     worked,
     sources,
+    published_in,  ///< beside the names of its sources
     // Facts and columns
     owner,
     contact,
@@ -166,6 +167,7 @@ enum class Label {
     how_same_leak,
     how_oil_range,
     how_rules,
+    how_sources,
     how_odds,
     how_likely,
     for_the_mechanic,

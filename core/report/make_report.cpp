@@ -71,7 +71,7 @@ Report make_report(const Dossier& dossier, const Visit& visit, const findings::F
              engine_data(engine),
              uncertainty(found),
              options.appendix ? worked(found, options.leaks, reference) : Section{Label::worked, {}},
-             options.appendix ? sources(found, reference) : Section{Label::sources, {}}})
+             sources(found, reference, options.appendix)})
         if (!section.blocks.empty()) report.sections.push_back(std::move(section));
     return report;
 }

@@ -197,13 +197,13 @@ Section worked(const Findings& found, const odds::WhereItLeaks* leaks, const fin
     return section;
 }
 
-Section sources(const Findings& found, const findings::Reference& reference) {
-    Sentences sentences{{}, true};
+Section sources(const Findings& found, const findings::Reference& reference, bool appendix) {
+    Line names;
     std::set<std::string> named;
     const auto add = [&](const std::optional<findings::Message>& source) {
         if (!source || source->code != "source.published" || source->args.empty()) return;
         const auto* name = std::get_if<std::string>(&source->args.front());
-        if (name && named.insert(*name).second) sentences.sentences.push_back(plain(*source));
+        if (name && named.insert(*name).second) names.emplace_back(OwnWords{*name});
     };
     for (const CylinderFindings& cylinder : found.cylinders)
         for (const Derivation* from : derivations(cylinder))
@@ -213,11 +213,15 @@ Section sources(const Findings& found, const findings::Reference& reference) {
         add(source_message(reference.deciding_band().basis));
     for (const findings::RuleVerdict& rule : found.spread)
         if (const findings::SpreadRule* known = reference.spread_rule(rule.rule))
-            add(source_message(known->basis));
+            if (appendix || serves_owner(rule)) add(source_message(known->basis));
     if (std::ranges::any_of(found.cylinders, [](const auto& cylinder) { return cylinder.wet.has_value(); }))
         add(source_message(reference.wet.basis));
+    Facts facts;
+    report::add(facts, Label::published_in, std::move(names));
     Section section{Label::sources, {}};
-    add_block(section, sentences, !sentences.sentences.empty());
+    add_block(section, facts, !facts.facts.empty());
+    add_block(section, Sentences{{plain(Label::how_sources)}},
+              !appendix && found.headline.code != "engine.not_measured");
     return section;
 }
 

@@ -61,7 +61,9 @@ Section worth_doing_next(const std::vector<findings::NextStep>& steps);
 Section uncertainty(const findings::Findings& found);
 Section worked(const findings::Findings& found, const odds::WhereItLeaks* leaks,
                const findings::Reference& reference);
-Section sources(const findings::Findings& found, const findings::Reference& reference);
+/// Of the rules beside the engine's own limits, whose source stands with them.
+/// @param appendix with those of rules that were made for other engines
+Section sources(const findings::Findings& found, const findings::Reference& reference, bool appendix);
 
 // circumstances.cpp: of the visit
 Section complaint(const Session& session);

@@ -98,6 +98,8 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report", "Where the numbers come from");
         case Label::sources:
             return QT_TRANSLATE_NOOP("Report", "Sources");
+        case Label::published_in:
+            return QT_TRANSLATE_NOOP("Report", "Rules published in");
         case Label::owner:
             return QT_TRANSLATE_NOOP("Report", "Owner");
         case Label::contact:
@@ -363,12 +365,18 @@ const char* english(report::Label label) {
             return QT_TRANSLATE_NOOP("Report",
                                      "Rules of thumb stand here in their own words, each with its own "
                                      "verdict. They can disagree.");
+        case Label::how_sources:
+            return QT_TRANSLATE_NOOP("Report",
+                                     "Where limits and engine data come from stands beside them. The "
+                                     "report with its appendix for a mentor names the source of every "
+                                     "rule and formula and shows how each number was made.");
         case Label::how_chart:
             return QT_TRANSLATE_NOOP(
                 "Report",
-                "A number at a line's end is its cylinder; a whisker is the 95 % doubt, the "
-                "scatter from one day to the next included. A "
-                "line breaks where a repair lies between. Open marks can't be compared "
+                "A number at a line's end is its cylinder; a whisker is the 95 % doubt. A dry test's whisker "
+                "also holds what readings scatter by from one day to the next, which the ± in the tables "
+                "leaves out, so it is longer. A line breaks where a repair lies between. Open marks can't be "
+                "compared "
                 "with the rest. All in the newest visit's terms.");
     }
     return "";

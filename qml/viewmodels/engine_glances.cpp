@@ -147,8 +147,6 @@ EngineGlance look(const workflow::Desk& desk, const findings::Reference& referen
     EngineGlance glance;
     const Looked& newest = visits.front();
     glance.session = newest.visit.session.id;
-    glance.title = newest.visit.session.title;
-    glance.day = newest.visit.session.opened_at;
     for (const Looked& one : visits)
         glance.sessions.push_back(one.visit.session.id);
     const auto numbers = numbers_in_order(*engine);

@@ -27,12 +27,10 @@ struct EngineGlance {
     QVariantList bores;  ///< for BoreRow, with "earlier" and "session"; empty above six cylinders
     QString line;        ///< "14 in range, 2 fault"; empty up to six
     QString state = QStringLiteral("none");
-    bool earlier = false;             ///< the state is that of an earlier visit than the newest measured one
-    SessionId session;                ///< that newest one
-    std::string title;                ///< its title
-    std::optional<Timestamp> day;     ///< and its day; without one nothing was looked into
-    std::vector<Word> words;          ///< what the state is the worst of
-    std::vector<SessionId> sessions;  ///< every visit that something here is from
+    bool earlier = false;              ///< the state is that of an earlier visit than the newest measured one
+    std::optional<SessionId> session;  ///< that newest one; without it nothing was looked into
+    std::vector<Word> words;           ///< what the state is the worst of
+    std::vector<SessionId> sessions;   ///< every visit that something here is from
 
     /// Of an engine whose readings were not looked into.
     static EngineGlance blank(int cylinders);

@@ -8,6 +8,7 @@
 
 #include "qml/viewmodels/engine_glances.h"
 #include "qml/viewmodels/my_call_model.h"
+#include "qml/viewmodels/session_name.h"
 #include "qml/viewmodels/step_text.h"
 
 namespace lapwing {
@@ -22,13 +23,17 @@ void EngineListModel::componentComplete() {
     glances_ = new EngineGlances(app_->desk(), app_->reference(), this);
     connect(glances_, &EngineGlances::ready, this, &EngineListModel::showGlance);
     connect(app_, &AppContext::changed, this, &EngineListModel::forget);
-    connect(app_, &AppContext::formatChanged, this, [this] { tellAll(); });
+    connect(app_, &AppContext::formatChanged, this, [this] {
+        names_.clear();
+        tellAll();
+    });
     reload();
 }
 
 void EngineListModel::forget(const workflow::Change& change) {
     if (change.engines.empty() && !change.kinds.contains(RecordKind::tester)) return;
     glances_->forget(change);
+    names_.clear();
     reload();
 }
 
@@ -124,10 +129,9 @@ QVariant EngineListModel::data(const QModelIndex& index, int role) const {
             // Bores, verdict and day belong together: a session in which nothing is measured yet is only
             // named.
             const EngineGlance seen = looking_ ? glances_->of(engine) : EngineGlance::blank(engine.cylinders);
-            if (!seen.day || seen.session == engine.last_session) return lastLine(engine);
+            if (!seen.session || seen.session == engine.last_session) return lastLine(engine);
             workflow::EngineSummary measured = engine;
-            measured.last_title = seen.title;
-            measured.last_opened_at = seen.day;
+            measured.last_session = seen.session;
             return lastLine(measured) + QLatin1Char('\n') +
                    tr("New session of %1: no reading yet")
                        .arg(app_->format().shortDate(*engine.last_opened_at));
@@ -170,12 +174,16 @@ QHash<int, QByteArray> EngineListModel::roleNames() const {
             {BoreStateRole, "boreState"}, {RetestRole, "retest"}, {BoreEarlierRole, "boreEarlier"}};
 }
 
+/// As every page calls it. Kept: a list that is drawn asks often, and a session without a title is named by
+/// its readings.
 QString EngineListModel::lastLine(const workflow::EngineSummary& summary) const {
-    if (!summary.last_opened_at) return tr("No session yet");
-    const QString date = app_->format().shortDate(*summary.last_opened_at);
-    return summary.last_title.empty()
-               ? date
-               : QString::fromStdString(summary.last_title) + QStringLiteral(" · ") + date;
+    if (!summary.last_session) return tr("No session yet");
+    QString& line = names_[QString::fromStdString(summary.last_session->text())];
+    if (!line.isEmpty()) return line;
+    const auto all = app_->desk().sessions(summary.id);
+    const auto session = std::ranges::find(all, *summary.last_session, &Session::id);
+    if (session != all.end()) line = session_name(*session, all, app_->desk(), app_->format()).line();
+    return line;
 }
 
 /// Due from the planned day's beginning, where it was planned.

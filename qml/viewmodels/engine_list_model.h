@@ -6,6 +6,7 @@
 #include <QtQml/qqmlregistration.h>
 
 #include <QAbstractListModel>
+#include <QHash>
 #include <QQmlParserStatus>
 #include <QVariant>
 
@@ -106,7 +107,8 @@ private:
     QString filter_;
     bool looking_ = true;
     std::vector<workflow::EngineSummary> engines_;
-    std::vector<std::size_t> rows_;  ///< indices into engines_ that the filter leaves
+    std::vector<std::size_t> rows_;          ///< indices into engines_ that the filter leaves
+    mutable QHash<QString, QString> names_;  ///< of the sessions that were asked for
     EngineSearch search_;
     EngineGlances* glances_ = nullptr;
 };

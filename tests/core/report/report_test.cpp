@@ -418,7 +418,10 @@ TEST(Report, SparesAnOwnerWhatOnlyAMentorChecks) {
     Options options{true, false, sample::day("2026-03-15"), &leaks};
     const Report owner = sample::orchard().report(options);
     EXPECT_FALSE(section(owner, Label::worked));
-    EXPECT_FALSE(section(owner, Label::sources));
+    // An owner is told where the sources stand, and of the rules that were made for this engine.
+    const Section* where = section(owner, Label::sources);
+    ASSERT_TRUE(where);
+    EXPECT_EQ(std::get<Label>(blocks<Sentences>(*where).at(0)->sentences.at(0).text), Label::how_sources);
     const auto words_of = [](const Report& report) {
         std::vector<std::string> said;
         for (const Section& one : report.sections)
@@ -438,6 +441,16 @@ TEST(Report, SparesAnOwnerWhatOnlyAMentorChecks) {
     const Report mentor = sample::orchard().report(options);
     EXPECT_TRUE(section(mentor, Label::worked));
     EXPECT_THAT(words_of(mentor), names_army);
+    const auto published = [](const Report& report) {
+        std::vector<std::string> names;
+        for (const Facts* facts : blocks<Facts>(*section(report, Label::sources)))
+            for (const Text& name : facts->facts.at(0).value)
+                names.push_back(own(name));
+        return names;
+    };
+    EXPECT_THAT(published(mentor), names_army);
+    EXPECT_THAT(published(owner), testing::Not(names_army));
+    EXPECT_TRUE(blocks<Sentences>(*section(mentor, Label::sources)).empty());
 }
 
 TEST(Report, WorksEachKindOfNumberThroughOnce) {
