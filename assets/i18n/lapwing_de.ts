@@ -6323,9 +6323,9 @@
         <translation>Keine Prüfung steht aus: den Befund lesen und entscheiden.</translation>
     </message>
     <message>
-        <source>No test is outstanding; what to do about it is noted with this visit.</source>
+        <source>No test is outstanding. What to do about it stands in the plan.</source>
         <extracomment>next.planned</extracomment>
-        <translation>Keine Prüfung steht aus; was zu tun ist, ist bei diesem Termin notiert.</translation>
+        <translation>Keine Prüfung steht aus. Was zu tun ist, steht im Plan.</translation>
     </message>
     <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
@@ -6673,19 +6673,19 @@
         <translation>Die Ansaugung war abgebaut: Nichts drosselt die Luft, und der Messwert gilt wie bei offen gehaltener Drosselklappe.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1.</source>
         <extracomment>model.missing_one</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1.</translation>
+        <translation>Kein Werkswert. Um einen zu errechnen, braucht das Modell von der Motorkarte: %1.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1 and %2.</source>
         <extracomment>model.missing_two</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1 und %2.</translation>
+        <translation>Kein Werkswert. Um einen zu errechnen, braucht das Modell von der Motorkarte: %1 und %2.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1, %2 and %3.</source>
         <extracomment>model.missing_three</extracomment>
-        <translation>Kein Werkswert, und um einen zu erwarten, braucht das Modell von der Motorkarte: %1, %2 und %3.</translation>
+        <translation>Kein Werkswert. Um einen zu errechnen, braucht das Modell von der Motorkarte: %1, %2 und %3.</translation>
     </message>
     <message>
         <source>From the readings.</source>
@@ -11656,6 +11656,14 @@
         <translation>Noch ist nichts geplant. Vorgeschlagenes übernehmen oder einen eigenen Posten schreiben.</translation>
     </message>
     <message>
+        <source>Before and after</source>
+        <translation>Vorher und nachher</translation>
+    </message>
+    <message>
+        <source>What the work changed, cylinder by cylinder</source>
+        <translation>Was die Arbeit verändert hat, Zylinder für Zylinder</translation>
+    </message>
+    <message>
         <source>Comes to</source>
         <translation>Zusammen</translation>
     </message>
@@ -11678,6 +11686,10 @@
     <message>
         <source>Add a line</source>
         <translation>Posten hinzufügen</translation>
+    </message>
+    <message>
+        <source>Test again</source>
+        <translation>Erneut prüfen</translation>
     </message>
 </context>
 <context>

@@ -6323,9 +6323,9 @@
         <translation>No queda ninguna prueba pendiente: leer el diagnóstico y decidir.</translation>
     </message>
     <message>
-        <source>No test is outstanding; what to do about it is noted with this visit.</source>
+        <source>No test is outstanding. What to do about it stands in the plan.</source>
         <extracomment>next.planned</extracomment>
-        <translation>No queda ninguna prueba pendiente; lo que se hará está anotado en esta visita.</translation>
+        <translation>No queda ninguna prueba pendiente. Lo que se hará está en el plan.</translation>
     </message>
     <message>
         <source>No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it grows.</source>
@@ -6673,19 +6673,19 @@
         <translation>La admisión estaba desmontada: nada estrangula el aire, y la lectura vale como con la mariposa abierta.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1.</source>
         <extracomment>model.missing_one</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1.</translation>
+        <translation>Sin cifra de fábrica. Para calcular una, el modelo necesita de la ficha del motor: %1.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1 and %2.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1 and %2.</source>
         <extracomment>model.missing_two</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1 y %2.</translation>
+        <translation>Sin cifra de fábrica. Para calcular una, el modelo necesita de la ficha del motor: %1 y %2.</translation>
     </message>
     <message>
-        <source>No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3.</source>
+        <source>No factory figure. To work one out, the model needs from the engine card: %1, %2 and %3.</source>
         <extracomment>model.missing_three</extracomment>
-        <translation>Sin cifra de fábrica, y para esperar una el modelo necesita de la ficha del motor: %1, %2 y %3.</translation>
+        <translation>Sin cifra de fábrica. Para calcular una, el modelo necesita de la ficha del motor: %1, %2 y %3.</translation>
     </message>
     <message>
         <source>From the readings.</source>
@@ -11656,6 +11656,14 @@
         <translation>Aún no hay nada planeado. Tomar lo que se propone, o escribir una línea propia.</translation>
     </message>
     <message>
+        <source>Before and after</source>
+        <translation>Antes y después</translation>
+    </message>
+    <message>
+        <source>What the work changed, cylinder by cylinder</source>
+        <translation>Qué cambió el trabajo, cilindro por cilindro</translation>
+    </message>
+    <message>
         <source>Comes to</source>
         <translation>Suma</translation>
     </message>
@@ -11678,6 +11686,10 @@
     <message>
         <source>Add a line</source>
         <translation>Añadir una línea</translation>
+    </message>
+    <message>
+        <source>Test again</source>
+        <translation>Probar de nuevo</translation>
     </message>
 </context>
 <context>

@@ -101,7 +101,7 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "\"%1\" failed its check (%2): put it right or take another one, then read again what was read on "
         "it."),
     SAY("next.plan", "No test is outstanding: read the findings and decide."),
-    SAY("next.planned", "No test is outstanding; what to do about it is noted with this visit."),
+    SAY("next.planned", "No test is outstanding. What to do about it stands in the plan."),
     SAY("next.watch",
         "No test is outstanding and nothing is a fault yet. Measure again later: what counts is whether it "
         "grows."),

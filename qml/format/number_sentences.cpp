@@ -131,12 +131,11 @@ const std::unordered_map<std::string_view, const char*> sentences = {
         "The induction was taken off: nothing throttles the air, and the reading stands as with the throttle "
         "held "
         "open."),
-    SAY("model.missing_one",
-        "No factory figure, and to expect one the model needs from the engine card: %1."),
+    SAY("model.missing_one", "No factory figure. To work one out, the model needs from the engine card: %1."),
     SAY("model.missing_two",
-        "No factory figure, and to expect one the model needs from the engine card: %1 and %2."),
+        "No factory figure. To work one out, the model needs from the engine card: %1 and %2."),
     SAY("model.missing_three",
-        "No factory figure, and to expect one the model needs from the engine card: %1, %2 and %3."),
+        "No factory figure. To work one out, the model needs from the engine card: %1, %2 and %3."),
     SAY("source.typed", "From the readings."),
     SAY("source.published", "Published: %1."),
     SAY("source.common_practice", "Common practice of the trade, no published source."),

@@ -34,6 +34,15 @@ AppPage {
         onAdded: line => page.change(line)
     }
 
+    EngineStarter {
+        id: starter
+
+        app: page.app
+        onSessionOpened: sessionId => page.go("Session", {
+                sessionId: sessionId
+            })
+    }
+
     // What is proposed, and what others say, would give the findings away.
     MyCallGate {
         id: gate
@@ -78,6 +87,19 @@ AppPage {
                 onChange: page.change(modelData.id)
                 onExplain: steps => derivation.show(steps)
             }
+        }
+
+        ListRow {
+            objectName: "beforeAfter"
+            width: parent.width
+            visible: viewModel.retestedIn !== ""
+            text: qsTr("Before and after")
+            detail: qsTr("What the work changed, cylinder by cylinder")
+            onClicked: page.go("Changes", {
+                engineId: viewModel.engineId,
+                beforeId: page.sessionId,
+                afterId: viewModel.retestedIn
+            })
         }
 
         Panel {
@@ -153,12 +175,29 @@ AppPage {
         CommitCall {
             gate: gate
         },
-        BigButton {
-            objectName: "addLine"
-            visible: !gate.closed
-            enabled: viewModel.found
+        IconWord {
+            objectName: "addLineToo"
+            visible: !gate.closed && viewModel.testAgain !== ""
+            symbol: "plus"
             text: qsTr("Add a line")
             onClicked: viewModel.addLine()
+        },
+        // Ticked work is proved by testing again: that comes next.
+        BigButton {
+            objectName: viewModel.testAgain === "" ? "addLine" : "testAgain"
+            visible: !gate.closed
+            enabled: viewModel.found
+            text: viewModel.testAgain === "" ? qsTr("Add a line") : qsTr("Test again")
+            onClicked: {
+                if (viewModel.testAgain === "here")
+                    page.go("Session", {
+                        sessionId: page.sessionId
+                    });
+                else if (viewModel.testAgain === "later")
+                    starter.openSession(viewModel.engineId);
+                else
+                    viewModel.addLine();
+            }
         }
     ]
 

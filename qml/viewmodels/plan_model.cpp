@@ -33,6 +33,13 @@ QString hours_text(double seconds, const format::Formatter& format) {
     return format.locale().toString(hours, 'g', 6) + QStringLiteral(" h");
 }
 
+std::vector<const PlanLine*> work_done(const Visit& visit) {
+    std::vector<const PlanLine*> out;
+    for (const PlanLine& line : visit.plan)
+        if (line.done_at && line.option != PlanOption::leave) out.push_back(&line);
+    return out;
+}
+
 std::optional<PlanLineId> line_id(const QString& text) {
     return PlanLineId::parse(text.toStdString());
 }
@@ -96,25 +103,49 @@ void PlanModel::sessionRead() {
     prove();
 }
 
+PlanModel::Since PlanModel::since_of(const Dossier& history, const Visit& visit,
+                                     const findings::Reference& reference) {
+    Since out{compare::proofs_of(history, reference)};
+    std::optional<Timestamp> first, last;
+    for (const PlanLine* line : work_done(visit)) {
+        first = std::min(first.value_or(*line->done_at), *line->done_at);
+        last = std::max(last.value_or(*line->done_at), *line->done_at);
+    }
+    if (!last) return out;
+    std::optional<Timestamp> soonest;
+    for (const Visit& other : history.visits) {
+        for (const Reading& reading : other.readings) {
+            out.any = out.any || reading.taken_at >= *last;
+            if (other.session.id == visit.session.id || reading.taken_at < *first) continue;
+            if (soonest && reading.taken_at >= *soonest) continue;
+            soonest = reading.taken_at;
+            out.next = other.session.id;
+        }
+    }
+    return out;
+}
+
 /// Off the UI thread: what was read after the work may have to be put into this visit's terms. The prover
 /// ends before the page does; a posted event dies with the page.
 void PlanModel::prove() {
-    const bool any = std::ranges::any_of(visit().plan, [](const PlanLine& line) { return !!line.done_at; });
-    if (!any) {
-        proofs_.clear();
+    // What was known stands until more is: the button under the thumb must not change to and fro.
+    if (work_done(visit()).empty()) {
+        since_ = {};
+        looked_ = false;
         return;
     }
     if (!prover_) prover_ = std::make_unique<workflow::Background>();
-    prover_->ask<std::vector<compare::Proof>>(
-        [&desk = app()->desk(), &reference = reference(), id = engine().id](const std::stop_token&) {
-            const auto history = desk.dossier(id);
-            return history ? compare::proofs_of(*history, reference) : std::vector<compare::Proof>();
+    prover_->ask<Since>(
+        [&desk = app()->desk(), &reference = reference(), visit = visit()](const std::stop_token&) {
+            const auto history = desk.dossier(visit.session.engine);
+            return history ? since_of(*history, visit, reference) : Since{};
         },
-        [this](std::vector<compare::Proof> proofs) {
+        [this](Since since) {
             QMetaObject::invokeMethod(
                 this,
-                [this, proofs = std::move(proofs)]() mutable {
-                    proofs_ = std::move(proofs);
+                [this, since = std::move(since)]() mutable {
+                    since_ = std::move(since);
+                    looked_ = true;
                     refresh();
                     emit refreshed();
                 },
@@ -122,10 +153,27 @@ void PlanModel::prove() {
         });
 }
 
+QString PlanModel::testAgain() const {
+    if (!looked_ || since_.any) return {};
+    const auto done = work_done(visit());
+    if (done.empty()) return {};
+    const auto* newest =
+        *std::ranges::max_element(done, {}, [](const PlanLine* line) { return line->done_at->unix_ms; });
+    // What was apart is another visit's; a quick fix of today is looked at in the session that asked for it.
+    const auto day = [this](Timestamp at) { return format().shortDate(at); };
+    const bool here = newest->option == PlanOption::quick_fix &&
+                      day(app()->desk().clock().now()) == day(session().opened_at);
+    return here ? QStringLiteral("here") : QStringLiteral("later");
+}
+
+QString PlanModel::retestedIn() const {
+    return since_.next ? own(since_.next->text()) : QString();
+}
+
 QVariantList PlanModel::proofsOf(const PlanLine& line) const {
     QVariantList out;
     if (!line.done_at) return out;
-    for (const compare::Proof& proof : proofs_) {
+    for (const compare::Proof& proof : since_.proofs) {
         if (proof.line != line.id) continue;
         // A verdict on a visit waits for the person's own call on it.
         const bool first = app()->settings()->callFirst() && proof.read_in;

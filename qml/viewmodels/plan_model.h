@@ -22,6 +22,11 @@ class PlanModel : public lapwing::OddsBacked {
     Q_PROPERTY(QVariantList proposals READ proposals NOTIFY proposalsChanged)
     Q_PROPERTY(bool proposing READ proposing NOTIFY refreshed)
     Q_PROPERTY(QStringList cautions READ cautions NOTIFY refreshed)
+    /// Work is ticked and nothing was measured since: "later" (another visit), "here" (a quick fix of today,
+    /// seen in this session); else empty.
+    Q_PROPERTY(QString testAgain READ testAgain NOTIFY refreshed)
+    /// The session that first tested what was ticked here; empty where none did.
+    Q_PROPERTY(QString retestedIn READ retestedIn NOTIFY refreshed)
     Q_PROPERTY(QString answer READ answer NOTIFY refreshed)
     Q_PROPERTY(QString answeredAt READ answeredAt NOTIFY refreshed)
     Q_PROPERTY(QString retest READ retest NOTIFY refreshed)
@@ -40,6 +45,8 @@ public:
     /// Whether proposals are still being worked out.
     [[nodiscard]] bool proposing() const;
     [[nodiscard]] QStringList cautions() const;
+    [[nodiscard]] QString testAgain() const;
+    [[nodiscard]] QString retestedIn() const;
     [[nodiscard]] QString answer() const;
     [[nodiscard]] QString answeredAt() const;
     [[nodiscard]] QString retest() const;
@@ -89,7 +96,15 @@ private:
     QVariantList totals_;
     QVariantList proposals_;
     std::vector<PlanLine> proposed_;
-    std::vector<compare::Proof> proofs_;  ///< of the whole engine's ticked work
+    /// What was read after work that is ticked here.
+    struct Since {
+        std::vector<compare::Proof> proofs;
+        bool any = false;               ///< since the newest of it
+        std::optional<SessionId> next;  ///< the first other session with readings since the first of it
+    };
+    static Since since_of(const Dossier& history, const Visit& visit, const findings::Reference& reference);
+    Since since_;
+    bool looked_ = false;  ///< `since_` is known
     std::unique_ptr<workflow::Background> prover_;
 };
 

@@ -133,6 +133,25 @@ void PlanJobTest::from_readings_to_a_plan_on_paper() {
           "not yet counted on real engines", "Plan", "Head off", "420 EUR", "yes", "done"})
         QVERIFY2(printed.contains(QLatin1String(there)),
                  qPrintable(QLatin1String(there) + printed.left(4000)));
+
+    // The work is done: tested again in a visit of its own, and held against this one.
+    const SessionId found = errands.visit()->session.id;
+    DO(errands.back_to(QStringLiteral("Plan")));
+    DO(thumb.touch_in(last, QStringLiteral("done")));
+    DO(thumb.reads(QStringLiteral("Test it again to see whether it holds")));
+    DO(thumb.touch(QStringLiteral("testAgain")));
+    QVERIFY2(phone.arrives(QStringLiteral("Session")), qPrintable(phone.why()));
+    DO(wait_until([&] { return errands.visit()->session.id != found; }));
+    QCOMPARE(errands.visit()->session.title, std::string("After repair"));
+    DO(errands.open_pad(QStringLiteral("dry")));
+    DO(errands.keep(QStringLiteral("98")));
+    DO(errands.keep(QStringLiteral("97")));
+    phone.go(QStringLiteral("Plan"), {{"sessionId", QString::fromStdString(found.text())}});
+    DO(thumb.reads(QStringLiteral("Cylinder 2 reads 9.7 bar after the work")));
+    DO(thumb.touch(QStringLiteral("beforeAfter")));
+    QVERIFY2(phone.arrives(QStringLiteral("Changes")), qPrintable(phone.why()));
+    DO(thumb.reads(QStringLiteral("better beyond doubt")));
+    DO(thumb.reads(QStringLiteral("Cylinder 2 reads 9.7 bar after the work")));
 }
 
 }  // namespace lapwing::test

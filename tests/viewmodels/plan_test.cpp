@@ -124,6 +124,9 @@ private slots:
         model.tick(text_id(work.id), true);
         QTRY_VERIFY(proof()["text"].toString().contains(QStringLiteral("Test it again")));
         QCOMPARE(proof()["symbol"].toString(), QStringLiteral("question"));
+        // Ticked and not tested since: the next thing to do is a visit of its own.
+        QCOMPARE(model.testAgain(), QStringLiteral("later"));
+        QVERIFY(model.retestedIn().isEmpty());
 
         visit.shop.clock.move_by(std::chrono::hours(24));
         const SessionId as_found = visit.session;
@@ -134,6 +137,8 @@ private slots:
         QTRY_VERIFY2(proof()["text"].toString().contains(QStringLiteral("9.8 bar after the work")),
                      qPrintable(proof()["text"].toString()));
         QCOMPARE(proof()["symbol"].toString(), QStringLiteral("check"));
+        QTRY_COMPARE(model.testAgain(), QString());
+        QCOMPARE(model.retestedIn(), text_id(visit.session));
         // It would have held without a repair: said, and no tick.
         Visit stored = visit.shop.desk->visit(as_found).value();
         stored.plan.front().predicted_low = MeasuredVisit::bar("5.0");
@@ -142,6 +147,34 @@ private slots:
         QTRY_VERIFY2(proof()["text"].toString().contains(QStringLiteral("without any repair")),
                      qPrintable(proof()["text"].toString()));
         QCOMPARE(proof()["symbol"].toString(), QStringLiteral("question"));
+    }
+
+    void a_quick_fix_is_tested_in_its_own_session() {
+        MeasuredVisit visit;
+        visit.dry(1, "6.0");
+        PlanLine work;
+        work.id = visit.shop.desk->make_id<PlanLineId>();
+        work.session = visit.session;
+        work.option = PlanOption::quick_fix;
+        work.work = "Run it until it is warm, then test again.";
+        visit.shop.desk->run(workflow::add_plan_line(work));
+        visit.shop.settle();
+        PlanModel model;
+        show(model, visit);
+        QCOMPARE(model.testAgain(), QString());
+        visit.shop.clock.move_by(std::chrono::minutes(20));
+        model.tick(text_id(work.id), true);
+        QTRY_COMPARE(model.testAgain(), QStringLiteral("here"));
+        visit.shop.clock.move_by(std::chrono::minutes(5));
+        visit.dry(1, "7.5");
+        visit.shop.settle();
+        QTRY_COMPARE(model.testAgain(), QString());
+        // On another day it is another visit.
+        model.tick(text_id(work.id), false);
+        visit.shop.clock.move_by(std::chrono::hours(48));
+        model.tick(text_id(work.id), true);
+        QTRY_COMPARE(model.testAgain(), QStringLiteral("later"));
+        QVERIFY(model.retestedIn().isEmpty());
     }
 
     void an_aircrafts_plan_says_who_decides() {
