@@ -41,7 +41,8 @@ Text {
     horizontalAlignment: Text.AlignLeft
     textFormat: Text.PlainText
 
-    // A word that is wider than its line gets hyphens where it may be broken; who is read to hears it without.
+    // A word that is wider than its line gets hyphens where it may be broken, and a number stays with its unit;
+    // who is read to hears it without.
     onTextChanged: fitWords()
     onWidthChanged: fitWords()
     onFontChanged: fitWords()
@@ -53,6 +54,6 @@ Text {
     }
 
     Accessible.role: role === "title" || role === "heading" ? Accessible.Heading : Accessible.StaticText
-    Accessible.name: text.text.replace(/\u00ad/g, "")
+    Accessible.name: text.text.replace(/\u00ad/g, "").replace(/\u00a0|&nbsp;/g, " ")
     Accessible.ignored: silent || text.text === "" || Theme.isBehind(text)
 }

@@ -55,7 +55,7 @@ Pressable {
                 role: control.detail !== "" ? "figure" : "body"
                 silent: true
                 text: control.text
-                font.pixelSize: metrics.fitting(text, Theme.bodySize, words.width)
+                font.pixelSize: metrics.fitting(control.text, Theme.bodySize, words.width)
             }
 
             LText {

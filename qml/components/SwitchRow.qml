@@ -10,6 +10,8 @@ Pressable {
     id: control
 
     property string detail
+    // Large text on a small phone: the switch stands below its words.
+    readonly property bool stacked: width < 15 * Theme.bodySize
 
     checkable: true
     fill: Theme.panel
@@ -22,7 +24,9 @@ Pressable {
     Accessible.description: detail
 
     inside: Item {
-        implicitHeight: Math.max(track.height, words.height)
+        id: row
+
+        implicitHeight: control.stacked ? words.height + Theme.space + Math.max(track.height, word.implicitHeight) : Math.max(track.height, words.height)
         implicitWidth: 240
 
         RowWords {
@@ -30,10 +34,9 @@ Pressable {
 
             text: control.text
             detail: control.detail
+            y: control.stacked ? 0 : (row.height - height) / 2
+            width: control.stacked ? row.width : row.width - track.width - word.implicitWidth - 2 * Theme.space
             anchors.left: parent.left
-            anchors.right: word.left
-            anchors.rightMargin: Theme.space
-            anchors.verticalCenter: parent.verticalCenter
         }
 
         LText {
@@ -44,7 +47,7 @@ Pressable {
             text: control.checked ? qsTr("on") : qsTr("off")
             anchors.right: track.left
             anchors.rightMargin: Theme.space
-            anchors.verticalCenter: parent.verticalCenter
+            anchors.verticalCenter: track.verticalCenter
         }
 
         Rectangle {
@@ -56,8 +59,8 @@ Pressable {
             color: control.checked ? Theme.ink : "transparent"
             border.width: Theme.outline
             border.color: Theme.ink
+            y: control.stacked ? row.height - Math.max(height, word.implicitHeight) / 2 - height / 2 : (row.height - height) / 2
             anchors.right: parent.right
-            anchors.verticalCenter: parent.verticalCenter
 
             Rectangle {
                 width: 20

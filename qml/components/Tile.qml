@@ -81,7 +81,7 @@ Panel {
                 visible: text !== ""
                 silent: true
                 text: tile.detail
-                font.pixelSize: metrics.fitting(text, Theme.textSize(15), inside.beside)
+                font.pixelSize: metrics.fitting(tile.detail, Theme.textSize(15), inside.beside)
             }
         }
 

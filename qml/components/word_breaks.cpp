@@ -7,6 +7,8 @@
 #include <QFont>
 #include <QFontMetricsF>
 #include <QTextStream>
+#include <algorithm>
+#include <array>
 
 namespace lapwing::components {
 namespace {
@@ -25,7 +27,34 @@ bool has_long_word(const QString& text) {
     return false;
 }
 
+/// What stands behind a number and must not begin a line.
+constexpr std::array units{u"%",  u"bar", u"psi", u"kPa", u"hPa", u"kgf", u"inHg", u"mm",   u"cm",
+                           u"km", u"m",   u"h",   u"min", u"V",   u"rpm", u"°C",   u"L/min"};
+
+bool begins_with_unit(QStringView words) {
+    return std::ranges::any_of(units, [&](QStringView unit) {
+        if (!words.startsWith(unit)) return false;
+        return words.size() == unit.size() || !words[unit.size()].isLetter();
+    });
+}
+
 }  // namespace
+
+QString WordBreaks::figures_together(const QString& words, const QString& space) {
+    QString out;
+    for (qsizetype at = 0; at < words.size(); ++at) {
+        const QChar before = at > 0 ? words[at - 1] : QChar();
+        const QStringView after = QStringView(words).mid(at + 1);
+        const bool holds =
+            words[at] == u' ' && !after.isEmpty() &&
+            (before == u'±' ? after.front().isDigit() : before.isDigit() && begins_with_unit(after));
+        if (holds)
+            out += space;
+        else
+            out += words[at];
+    }
+    return out;
+}
 
 WordBreaks::WordBreaks(QObject* parent) : QObject(parent) {
     QFile file(QStringLiteral(":/i18n/word_breaks.txt"));
@@ -72,14 +101,18 @@ QString WordBreaks::broken(const QString& words, const std::function<bool(const 
 
 void WordBreaks::fit(QQuickItem* text) const {
     const QString now = text->property("text").toString();
-    if (!(text->width() > 0.0) || !has_long_word(now)) return;
-    QString bare = now;
+    if (!(text->width() > 0.0)) return;
+    constexpr int no_wrap = 0, fixed_size = 0;
+    const bool wraps = text->property("wrapMode").toInt() != no_wrap;
+    // Styled text takes every space that it is given for one and the same.
+    constexpr int styled = 4;
+    const QString space =
+        text->property("textFormat").toInt() == styled ? QStringLiteral("&nbsp;") : QString(QChar::Nbsp);
+    QString bare = wraps ? figures_together(now, space) : now;
     bare.remove(soft_hyphen);
     QString fitted = bare;
     // In one line, or where the letters get smaller instead, nothing is broken.
-    constexpr int no_wrap = 0, fixed_size = 0;
-    if (text->property("wrapMode").toInt() != no_wrap &&
-        text->property("fontSizeMode").toInt() == fixed_size) {
+    if (has_long_word(now) && wraps && text->property("fontSizeMode").toInt() == fixed_size) {
         const QFontMetricsF metrics(text->property("font").value<QFont>());
         fitted = broken(bare,
                         [&](const QString& word) { return metrics.horizontalAdvance(word) > text->width(); });

@@ -74,6 +74,7 @@ AppPage {
     corner: UndoCorner {
         app: page.app
         keyed: page.keyed
+        roomKept: !page.headFolds && page.headLines > 1
     }
 
     Keys.onPressed: event => {

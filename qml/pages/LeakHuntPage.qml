@@ -28,6 +28,7 @@ AppPage {
 
     corner: UndoCorner {
         app: page.app
+        roomKept: !page.headFolds
     }
 
     // The cylinder first: large text cuts the end off.

@@ -30,16 +30,20 @@ Panel {
         spacing: Theme.space
 
         Item {
+            id: head
+
+            // Large text on a small phone: words that had to share their line would break in their middle.
+            readonly property bool below: width - adder.width - Theme.space < 9 * Theme.bodySize
+
             width: parent.width
-            height: Math.max(words.height, adder.height)
+            height: below ? words.height + Theme.space + adder.height : Math.max(words.height, adder.height)
 
             Column {
                 id: words
 
+                y: head.below ? 0 : (head.height - height) / 2
+                width: head.below ? head.width : head.width - adder.width - Theme.space
                 anchors.left: parent.left
-                anchors.right: adder.left
-                anchors.rightMargin: Theme.space
-                anchors.verticalCenter: parent.verticalCenter
                 spacing: 2
 
                 LText {
@@ -68,7 +72,7 @@ Panel {
 
                 objectName: "addNote"
                 anchors.right: parent.right
-                anchors.verticalCenter: parent.verticalCenter
+                y: head.below ? head.height - height : (head.height - height) / 2
                 width: implicitWidth
                 symbol: "pencil"
                 text: qsTr("Note")

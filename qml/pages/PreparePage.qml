@@ -30,6 +30,7 @@ AppPage {
 
     corner: UndoCorner {
         app: page.app
+        roomKept: !page.headFolds
     }
 
     title: qsTr("Prepare")

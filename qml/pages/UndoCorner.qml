@@ -6,7 +6,8 @@ import Lapwing.Components
 import Lapwing.ViewModels
 
 // Undo in a page's corner, where steps follow each other quickly and a message would cover the keys. Its room is kept
-// free before: a head that wraps when it comes would move everything under the thumb.
+// free before where the head may wrap, which would move everything under the thumb when it comes. A head of one line
+// has that room until then.
 Item {
     id: corner
 
@@ -14,8 +15,9 @@ Item {
     // A pad says in its head what was undone: a message would lie over the cylinder that its digits go back to.
     property KeyedModel keyed: null
     property double step: -1
+    property bool roomKept: true
 
-    implicitWidth: button.implicitWidth
+    implicitWidth: roomKept || button.visible ? button.implicitWidth : 0
     implicitHeight: button.implicitHeight
 
     IconWord {

@@ -176,7 +176,9 @@ void LanguagesWalkTest::judge(const QString& where, const QString& shown) {
 void LanguagesWalkTest::read(const QString& where, const QQuickItem* item) {
     if (!item->isVisible() || item->opacity() <= 0.0) return;
     if (item->inherits("QQuickText")) {
-        const QString text = item->property("text").toString();
+        // Styled text has a number's unit held to it by this.
+        const QString text =
+            item->property("text").toString().replace(QStringLiteral("&nbsp;"), QStringLiteral(" "));
         judge(where, Qt::mightBeRichText(text) ? QTextDocumentFragment::fromHtml(text).toPlainText() : text);
     }
     judge(where, item->property("placeholderText").toString());

@@ -65,6 +65,12 @@ TestCase {
         compare(one.text, "Kurbelgehäuse des Zylinders");
     }
 
+    function test_a_number_stays_with_its_unit() {
+        said = "Cylinder 1 leaks 38 % ± 13, at 6.1 bar and 250 rpm in 2 hours";
+        compare(one.text, "Cylinder 1 leaks 38\u00a0% ±\u00a013, at 6.1\u00a0bar and 250\u00a0rpm in 2 hours");
+        compare(one.Accessible.name, said);
+    }
+
     function test_a_word_that_nobody_knows_is_left_to_the_text() {
         said = "Abcdefghijklmnopqrst";
         compare(one.text, "Abcdefghijklmnopqrst");

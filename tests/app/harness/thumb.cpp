@@ -38,7 +38,8 @@ QQuickItem* taker_in(QQuickItem* item, QPointF scene) {
 
 void gather(const QQuickItem* item, QStringList& words) {
     if (!shows(item)) return;
-    const QString text = item->property("text").toString();
+    // Figures stay with their units on the screen; that is no other text.
+    const QString text = item->property("text").toString().replace(QChar::Nbsp, u' ');
     if (item->inherits("QQuickText") && !text.isEmpty())
         words << (item->property("textFormat").toInt() == styled_text
                       ? QTextDocumentFragment::fromHtml(text).toPlainText()
