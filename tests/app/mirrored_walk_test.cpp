@@ -141,7 +141,7 @@ void MirroredWalkTest::every_page_is_turned_round_whole() {
         ++pages_;
         int screen = 0;
         stops_->scroll_through([&] {
-            settle(5);
+            settle(1);
             look(stop, screen++);
         });
         if (const auto* back = phone_.thumb().find(QStringLiteral("back"), phone_.page_item());

@@ -126,7 +126,7 @@ void WalkTest::visit(const Stop& stop, const Screen& screen) {
 }
 
 void WalkTest::measure(const QString& where, const Screen& screen) {
-    settle(5);
+    settle(1);
     const auto* top = stops_->top();
     Measure first(phone_.window(), *top, phone_.window().grabWindow());
     measured_targets_ += first.targets();

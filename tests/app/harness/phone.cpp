@@ -68,15 +68,15 @@ void Phone::resize(QSize size) {
     settle(30);
 }
 
-void Phone::go(const QString& page, const QVariantMap& args) {
+void Phone::go(const QString& page, const QVariantMap& args, int ms) {
     QMetaObject::invokeMethod(window_->findChild<QQuickItem*>(QStringLiteral("shell")), "go",
                               Q_ARG(QString, page), Q_ARG(QVariant, QVariant(args)));
-    settle(20);
+    settle(ms);
 }
 
-void Phone::home() {
+void Phone::home(int ms) {
     QMetaObject::invokeMethod(window_->findChild<QQuickItem*>(QStringLiteral("shell")), "home");
-    settle(20);
+    settle(ms);
 }
 
 QQuickItem* Phone::page_item() const {

@@ -37,9 +37,9 @@ public:
     [[nodiscard]] QString why() const { return why_; }
     [[nodiscard]] std::filesystem::path folder() const { return devices.paths.data(); }
 
-    /// Opens a page as the app itself would.
-    void go(const QString& page, const QVariantMap& args);
-    void home();
+    /// Opens a page as the app itself would, and gives it so long.
+    void go(const QString& page, const QVariantMap& args, int ms = 20);
+    void home(int ms = 20);
     /// Name of the page on top: "Pad".
     [[nodiscard]] QString page() const;
     [[nodiscard]] QQuickItem* page_item() const;

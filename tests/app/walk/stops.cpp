@@ -255,10 +255,10 @@ void Stops::add_other_pages(TesterId tester) {
 
 QString Stops::open(const Stop& stop) {
     auto& thumb = phone_.thumb();
-    phone_.home();
+    phone_.home(1);
     auto args = stop.args;
     args.remove(QStringLiteral("engine"));
-    if (stop.page != QLatin1String("Engines")) phone_.go(stop.page, args);
+    if (stop.page != QLatin1String("Engines")) phone_.go(stop.page, args, 1);
     rest();
     for (const auto& touch : stop.touches) {
         // Large text on a small screen folds a pad's cylinders and fields into a line.
