@@ -105,8 +105,9 @@ TEST(ReportOdds, SpeakInWordsToTheOwner) {
 }
 
 /// Four cylinders with a dry reading each; `sealing` are the chances that each seals well, else its rings
-/// leak.
-Section owners(const std::vector<std::string>& dry, const std::vector<double>& sealing) {
+/// leak. `held_back`: why there is no verdict.
+Section owners(const std::vector<std::string>& dry, const std::vector<double>& sealing,
+               const char* held_back = nullptr) {
     sample::Shop shop(static_cast<int>(dry.size()));
     shop.shelve_testers();
     Visit& visit = shop.visit("2026-03-14", "");
@@ -122,6 +123,8 @@ Section owners(const std::vector<std::string>& dry, const std::vector<double>& s
         one.leak_area_m2.mean = 1e-6 * number;
         if (sealing[i] < 0.5) one.main = Path::rings;
         one.main_chance = std::max(sealing[i], 1.0 - sealing[i]);
+        one.unsure = held_back;
+        if (held_back) one.reasons = {say(held_back, number)};
         all.push_back(one);
     }
     const auto leaks = sample::odds_with(std::move(all));
@@ -165,6 +168,15 @@ TEST(ReportOdds, SayTheSameOfSeveralCylindersOnceTheLeakingOnesFirst) {
     ASSERT_EQ(apart.size(), 3u);
     EXPECT_EQ(std::get<int>(apart[0].args[0]), 4);
     EXPECT_EQ(std::get<int>(apart[1].args[0]), 2);
+}
+
+TEST(ReportOdds, SayOnceWhyTheyAreHeldBackForAllCylinders) {
+    for (const auto& [why, of_all] : {std::pair{"odds.low_everywhere", "odds.low_everywhere_several"},
+                                      std::pair{"odds.alike_only", "odds.alike_only_several"}}) {
+        const auto said = said_in(owners({"6.4", "6.5", "6.4", "6.6"}, {0.1, 0.1, 0.1, 0.1}, why));
+        ASSERT_EQ(said.size(), 1u);
+        EXPECT_EQ(said[0], say(of_all, findings::CylinderList{1, 2, 3, 4}));
+    }
 }
 
 TEST(ReportOdds, WithoutAVerdictThereIsNoBar) {
